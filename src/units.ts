@@ -1,0 +1,25 @@
+// The only place where units are converted. Inside: kelvin, metres, seconds, kilograms, pascals, fractions.
+
+const ZERO_CELSIUS_K = 273.15;
+
+export const toKelvin = (celsius: number): number => celsius + ZERO_CELSIUS_K;
+export const toCelsius = (kelvin: number): number => kelvin - ZERO_CELSIUS_K;
+export const fahrenheitToCelsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
+export const celsiusToFahrenheit = (celsius: number): number => (celsius * 9) / 5 + 32;
+
+/** One mil is a thousandth of an inch: 25.4 um exactly (international inch, 1959). */
+export const UM_PER_MIL = 25.4;
+export const milToUm = (mil: number): number => mil * UM_PER_MIL;
+export const umToMil = (um: number): number => um / UM_PER_MIL;
+export const umToMetres = (um: number): number => um * 1e-6;
+export const metresToUm = (metres: number): number => metres * 1e6;
+
+/** One square foot is 0.09290304 m2 exactly. */
+export const M2_PER_SQUARE_FOOT = 0.09290304;
+/** US fluid ounce 29.5735295625 mL exactly; imperial fluid ounce 28.4130625 mL exactly. */
+export const ML_PER_US_FLUID_OUNCE = 29.5735295625;
+export const ML_PER_IMPERIAL_FLUID_OUNCE = 28.4130625;
+
+export const MINUTE_S = 60;
+export const HOUR_S = 3600;
+export const DAY_S = 86_400;

@@ -1,0 +1,118 @@
+/// <reference types="vitest/config" />
+import preact from '@preact/preset-vite';
+import { defineConfig, type Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+const CONTENT_SECURITY_POLICY = [
+  "default-src 'self'",
+  "img-src 'self' blob:",
+  "connect-src 'self'",
+  "base-uri 'none'",
+  "form-action 'self'",
+  "object-src 'none'",
+].join('; ');
+
+/** Writes the policy into the built page only: the dev server injects <style> elements, which it forbids. */
+function contentSecurityPolicy(): Plugin {
+  return {
+    name: 'content-security-policy',
+    apply: 'build',
+    transformIndexHtml: () => [
+      {
+        tag: 'meta',
+        attrs: { 'http-equiv': 'Content-Security-Policy', content: CONTENT_SECURITY_POLICY },
+        injectTo: 'head-prepend',
+      },
+    ],
+  };
+}
+
+const unitTests = {
+  oxc: { jsx: { runtime: 'automatic' as const, importSource: 'preact' } },
+};
+const inBrowser = {
+  environment: 'node' as const,
+  globalSetup: ['tests/browser/global-setup.ts'],
+  fileParallelism: false,
+  testTimeout: 60_000,
+  hookTimeout: 60_000,
+};
+
+export default defineConfig({
+  root: 'src',
+  publicDir: '../public',
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0, // data: addresses are forbidden by the policy
+    manifest: true,
+    modulePreload: { polyfill: false },
+  },
+  worker: { format: 'es' },
+  plugins: [
+    preact(),
+    contentSecurityPolicy(),
+    VitePWA({
+      strategies: 'injectManifest',
+      srcDir: 'reminders', // relative to root
+      filename: 'service-worker.ts',
+      outDir: '../dist',
+      registerType: 'prompt', // a new version waits for a quiet moment
+      injectRegister: false,
+      injectManifest: {
+        globPatterns: ['**/*.{js,css,html,svg,woff2}'],
+        swDest: 'dist/sw.js',
+        rollupFormat: 'iife',
+      },
+      manifest: {
+        id: '/',
+        name: 'Coatwait',
+        short_name: 'Coatwait',
+        description: 'When may I touch it again? A logbook for lacquer, with an honest clock.',
+        lang: 'en',
+        start_url: '/',
+        scope: '/',
+        display: 'standalone',
+        background_color: '#17130f',
+        theme_color: '#17130f',
+        icons: [
+          { src: '/icons/icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: '/icons/icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: '/icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+        ],
+      },
+    }),
+  ],
+  test: {
+    root: '.',
+    reporters: ['default', './tests/closing-line.ts'],
+    projects: [
+      {
+        ...unitTests,
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: ['tests/browser/**'],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        ...unitTests,
+        test: {
+          name: 'bench',
+          environment: 'node',
+          include: ['tests/bench/**/*.bench.ts'],
+          testTimeout: 600_000,
+          fileParallelism: false,
+        },
+      },
+      { ...unitTests, test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], ...inBrowser } },
+      {
+        ...unitTests,
+        test: { name: 'shots', include: ['tests/browser/shots.ts'], ...inBrowser, testTimeout: 600_000 },
+      },
+    ],
+  },
+});
