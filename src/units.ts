@@ -23,3 +23,8 @@ export const ML_PER_IMPERIAL_FLUID_OUNCE = 28.4130625;
 export const MINUTE_S = 60;
 export const HOUR_S = 3600;
 export const DAY_S = 86_400;
+/** One inch is 0.0254 m exactly (1959), so one square inch is 0.00064516 m2. */
+export const M2_PER_SQUARE_INCH = 0.00064516;
+export const M2_PER_SQUARE_CM = 1e-4;
+/** One foot is 0.3048 m exactly. */
+export const METRES_PER_FOOT = 0.3048;

@@ -1,0 +1,62 @@
+import * as v from 'valibot';
+import { fail, type Result, succeed } from '../result';
+import { DAY_S } from '../units';
+import { LOGBOOK_WORDS } from '../words/logbook';
+import type { DeepReadonly } from './deep-readonly';
+import { AIR_KINDS } from './kinds/air';
+import { CHECK_KINDS } from './kinds/check';
+import { COAT_KINDS } from './kinds/coat';
+import { JAR_KINDS } from './kinds/jar';
+import { PIECE_KINDS } from './kinds/piece';
+import { SETTINGS_KINDS } from './kinds/settings';
+import { STRIKE_KINDS } from './kinds/strike';
+
+/** Every kind of entry that this version can read. A new area adds its file here, and its fold in fold/fold.ts. */
+export const KINDS = {
+  ...PIECE_KINDS,
+  ...JAR_KINDS,
+  ...AIR_KINDS,
+  ...COAT_KINDS,
+  ...CHECK_KINDS,
+  ...SETTINGS_KINDS,
+  ...STRIKE_KINDS,
+};
+
+export type Kind = keyof typeof KINDS;
+export type EntryOf<K extends Kind> = DeepReadonly<v.InferOutput<(typeof KINDS)[K]>>;
+/** One line of the logbook. `at` is when it happened; the id says when it was logged. */
+export type Entry = { [K in Kind]: EntryOf<K> }[Kind];
+/** What a person says when an entry is made; the logbook adds the rest. */
+export type EntryBody = { [K in Kind]: Omit<EntryOf<K>, 'id' | 'v' | 'at' | 'zone'> }[Kind];
+
+/** One thing wrong with an entry, and where: `film.wetFilm`. */
+export interface Issue {
+  readonly path: string;
+  readonly problem: string;
+}
+
+const A_DAY_MS = DAY_S * 1000;
+const isKind = (kind: unknown): kind is Kind => typeof kind === 'string' && Object.hasOwn(KINDS, kind);
+
+/**
+ * An entry built afresh from anything, or everything that is wrong with it.
+ * @param nowMs the clock now; what happened more than a day later is refused
+ */
+export function parseEntry(from: unknown, nowMs: number): Result<Entry, Issue[]> {
+  if (typeof from !== 'object' || from === null) return refuse('', LOGBOOK_WORDS.notAnEntry);
+  const { kind, v: version } = from as { kind?: unknown; v?: unknown };
+  if (!isKind(kind)) return refuse('kind', LOGBOOK_WORDS.unknownKind);
+  if (typeof version === 'number' && version > 1) return refuse('v', LOGBOOK_WORDS.newerVersion);
+  const parsed = v.safeParse(KINDS[kind], from, { message: wordsFor });
+  if (!parsed.success) return fail(parsed.issues.map(toIssue));
+  if (Date.parse(parsed.output.at) > nowMs + A_DAY_MS) return refuse('at', LOGBOOK_WORDS.inTheFuture);
+  return succeed(parsed.output as Entry);
+}
+
+const refuse = (path: string, problem: string) => fail([{ path, problem }]);
+const toIssue = (issue: v.BaseIssue<unknown>): Issue => ({
+  path: v.getDotPath(issue) ?? '',
+  problem: issue.message,
+});
+const wordsFor = ({ expected, input }: v.BaseIssue<unknown>): string =>
+  input === undefined ? LOGBOOK_WORDS.missing : LOGBOOK_WORDS.expected(expected ?? '');

@@ -1,0 +1,72 @@
+import * as v from 'valibot';
+import { LOGBOOK_WORDS } from '../../words/logbook';
+import { COUNTS } from '../limits';
+
+const UUID_7 = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
+const EARLIEST = '2000-01-01T00:00:00.000Z';
+
+/** An id that sorts by the time it was made and is unique on every device (RFC 9562, version 7). */
+export const Id = v.pipe(v.string(), v.regex(UUID_7, LOGBOOK_WORDS.notAnId));
+
+// One spelling of every instant, so that instants sort as text.
+const isInstant = (text: string): boolean => {
+  const time = Date.parse(text);
+  return Number.isFinite(time) && new Date(time).toISOString() === text;
+};
+
+/** A UTC instant as `Date.toISOString` writes it, from the year 2000 on. */
+export const Instant = v.pipe(
+  v.string(),
+  v.check(isInstant, LOGBOOK_WORDS.notAnInstant),
+  v.check((text) => text >= EARLIEST, LOGBOOK_WORDS.beforeEarliest),
+);
+
+const knownZones = new Set<string>();
+
+// Asking Intl is slow, and fifty thousand entries name a handful of zones.
+function isZone(name: string): boolean {
+  if (knownZones.has(name)) return true;
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: name });
+  } catch {
+    return false;
+  }
+  knownZones.add(name);
+  return true;
+}
+
+/** An IANA time zone that this device knows. */
+export const Zone = v.pipe(v.string(), v.maxLength(64), v.check(isZone, LOGBOOK_WORDS.notAZone));
+
+const longEnough = v.minLength<string, number, string>(COUNTS.text.lowest, LOGBOOK_WORDS.empty);
+const shortEnough = v.maxLength<string, number, string>(
+  COUNTS.text.highest,
+  LOGBOOK_WORDS.tooLong(COUNTS.text.highest),
+);
+
+/** A name: some text, shown as text. */
+export const Name = v.pipe(v.string(), v.trim(), longEnough, shortEnough);
+/** A note: any text, none included. */
+export const Note = v.pipe(v.string(), shortEnough);
+/** The name of a thing in one of the app's own tables: `n-butyl-acetate`. */
+export const TableKey = v.pipe(v.string(), v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, LOGBOOK_WORDS.notATableKey));
+/** A wall-clock time, `06:30`. */
+export const ClockTime = v.pipe(
+  v.string(),
+  v.regex(/^([01]\d|2[0-3]):[0-5]\d$/, LOGBOOK_WORDS.notAClockTime),
+);
+/** A whole number within a count's limits. */
+export const count = (limits: { readonly lowest: number; readonly highest: number }) =>
+  v.pipe(
+    v.number(),
+    v.check(
+      (input) => Number.isInteger(input) && input >= limits.lowest && input <= limits.highest,
+      LOGBOOK_WORDS.notACount(limits),
+    ),
+  );
+
+/** Schema of one kind of entry: what every entry has, and its own body. */
+export const entryOf = <const Kind extends string, const Body extends v.ObjectEntries>(
+  kind: Kind,
+  body: Body,
+) => v.object({ id: Id, v: v.literal(1), kind: v.literal(kind), at: Instant, zone: Zone, ...body });
