@@ -1,0 +1,10 @@
+import type { Lines, Told } from './told';
+
+export type AirReading = Told<'air-read'>;
+export type Forecast = Told<'forecast-set'>;
+
+/** Every air reading in time order, and the forecast set last. */
+export const foldAir = (lines: Lines) => ({
+  airReadings: lines.of('air-read'),
+  forecast: lines.of('forecast-set').at(-1),
+});

@@ -1,0 +1,27 @@
+import type { Entry } from '../entry';
+import { inOrder } from '../order';
+import { foldAir } from './air';
+import { foldJars } from './jars';
+import { foldPieces } from './pieces';
+import { foldSettings } from './settings';
+import { struckIds } from './strikes';
+import { linesOf } from './told';
+
+/** The shop as it is now, from the entries in whatever order they come; an entry that comes twice counts once. */
+export function fold(logged: Iterable<Entry>) {
+  const entries = new Map([...logged].sort(inOrder).map((entry) => [entry.id, entry]));
+  const all = [...entries.values()];
+  const struck = struckIds(all);
+  const lines = linesOf(all.filter(({ id }) => !struck.has(id)));
+  return {
+    /** Every entry by id, struck ones too, in time order: the treatment record. */
+    entries: entries as ReadonlyMap<string, Entry>,
+    struck,
+    ...foldPieces(lines),
+    ...foldJars(lines),
+    ...foldAir(lines),
+    ...foldSettings(lines),
+  };
+}
+
+export type Shop = Readonly<ReturnType<typeof fold>>;

@@ -1,0 +1,51 @@
+import type { Entry, EntryOf, Kind } from '../entry';
+import { type Quantity, quantity, type Typed } from '../typed';
+
+/** The same shape with every typed quantity in SI beside its text. */
+export type InSi<T> = T extends Typed
+  ? Quantity
+  : T extends readonly (infer Item)[]
+    ? readonly InSi<Item>[]
+    : T extends object
+      ? { readonly [Key in keyof T]: InSi<T[Key]> }
+      : T;
+
+/** An entry as the shop holds it: quantities in SI, and the instant also in milliseconds since 1970. */
+export type Told<K extends Kind> = InSi<EntryOf<K>> & { readonly atMs: number };
+
+const told = new WeakMap<Entry, unknown>();
+
+// Entries never change, so each is worked out once however often the shop is folded.
+function tell<K extends Kind>(entry: EntryOf<K>): Told<K> {
+  const known = told.get(entry as Entry);
+  if (known) return known as Told<K>;
+  const fresh = { ...(inSi(entry) as object), atMs: Date.parse((entry as Entry).at) };
+  told.set(entry as Entry, fresh);
+  return fresh as Told<K>;
+}
+
+function inSi(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(inSi);
+  if (typeof value !== 'object' || value === null) return value;
+  if (isTyped(value)) return quantity(value);
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, inSi(inner)]));
+}
+
+const isTyped = (value: object): value is Typed => 'text' in value && 'unit' in value;
+
+/** The entries that stand, told and sorted into their kinds, each kind in time order. */
+export interface Lines {
+  of<K extends Kind>(kind: K): readonly Told<K>[];
+}
+
+/** Sorts entries into their kinds. */
+export function linesOf(entries: readonly Entry[]): Lines {
+  const kinds = new Map<Kind, Told<Kind>[]>();
+  for (const entry of entries) {
+    const line = tell(entry);
+    const others = kinds.get(entry.kind);
+    if (others) others.push(line);
+    else kinds.set(entry.kind, [line]);
+  }
+  return { of: <K extends Kind>(kind: K) => (kinds.get(kind) ?? []) as unknown as readonly Told<K>[] };
+}
