@@ -1,0 +1,53 @@
+import type { Solvent } from './solvents';
+
+/** So much of one solvent, in any one unit of volume. */
+export interface BlendPart {
+  readonly solvent: Solvent;
+  readonly volume: number;
+}
+
+/** Solvents poured together, by volume: the way thinners are described. */
+export type Blend = readonly BlendPart[];
+
+const mass = ({ solvent, volume }: BlendPart): number => volume * solvent.densityKgM3;
+const moles = (part: BlendPart): number => mass(part) / part.solvent.molarMassKgMol;
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+function shares(blend: Blend, amount: (part: BlendPart) => number): number[] {
+  const amounts = blend.map(amount);
+  const total = sum(amounts);
+  return amounts.map((each) => each / total);
+}
+
+/** Fraction by volume of each part, in the blend's order. Left out: the small change of volume on mixing. */
+export const volumeFractions = (blend: Blend): number[] => shares(blend, (part) => part.volume);
+
+/** Fraction by mass of each part, in the blend's order. */
+export const massFractions = (blend: Blend): number[] => shares(blend, mass);
+
+/** Fraction by moles of each part, in the blend's order. */
+export const moleFractions = (blend: Blend): number[] => shares(blend, moles);
+
+/** A blend from masses of its solvents, in any one unit of mass. */
+export const blendOfMasses = (parts: readonly { solvent: Solvent; mass: number }[]): Blend =>
+  parts.map(({ solvent, mass: amount }) => ({ solvent, volume: amount / solvent.densityKgM3 }));
+
+/** A blend from moles of its solvents. */
+export const blendOfMoles = (parts: readonly { solvent: Solvent; moles: number }[]): Blend =>
+  blendOfMasses(parts.map(({ solvent, moles: n }) => ({ solvent, mass: n * solvent.molarMassKgMol })));
+
+/** Density at 20 C, kg/m3, of ideal mixing (volumes add). */
+export const blendDensityKgM3 = (blend: Blend): number =>
+  sum(blend.map(mass)) / sum(blend.map((part) => part.volume));
+
+/** Latent heat of vaporisation at 25 C, J/kg, of ideal mixing. */
+export const blendLatentHeatJKg = (blend: Blend): number =>
+  sum(blend.map((part) => moles(part) * part.solvent.latentHeatJMol)) / sum(blend.map(mass));
+
+/** The lowest closed-cup flash point among the parts, C; a mixture may flash lower still, or higher with much water. */
+export function lowestFlashPointC(blend: Blend): number | undefined {
+  const flashPoints = blend.flatMap(({ solvent, volume }) =>
+    volume > 0 && solvent.flashPointC !== undefined ? [solvent.flashPointC] : [],
+  );
+  return flashPoints.length > 0 ? Math.min(...flashPoints) : undefined;
+}

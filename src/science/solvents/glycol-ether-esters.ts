@@ -1,0 +1,58 @@
+import type { SolventRow } from './solvent';
+
+/** Esters of glycol ethers. */
+export const GLYCOL_ETHER_ESTERS = [
+  {
+    id: 'pma',
+    name: '1-methoxy-2-propyl acetate (PM acetate)',
+    cas: '108-65-6',
+    molarMassKgMol: [0.132159, 'computed', 'computed-here'],
+    densityKgM3: [968, 'read', 'producer'],
+    antoine: [
+      { A: 4.47165, B: 1595.498, C: -61.89, tMinK: 283.15, tMaxK: 419.15 },
+      'derived',
+      'computed-here',
+      'two-point: P(25 C)=3.923 mmHg and Tb 146.0 C, C by Thomson rule',
+    ],
+    relativeEvaporationRate: [0.34, 'read', 'producer'],
+    flashPointC: [42, 'read', 'producer'],
+    lelFraction: [0.015, 'from memory', 'handbook'],
+    latentHeatJMol: [48600, 'computed', 'computed-here', 'Clausius-Clapeyron from derived Antoine'],
+    airDiffusivityM2S: [7e-6, 'computed', 'computed-here'],
+    glassTransitionK: [135, 'from memory', 'handbook', 'between ester and glycol ether'],
+  },
+  {
+    id: '2-butoxyethyl-acetate',
+    name: '2-butoxyethyl acetate',
+    cas: '112-07-2',
+    molarMassKgMol: [0.160213, 'computed', 'computed-here'],
+    densityKgM3: [942, 'read', 'cas', 'from molar volume'],
+    antoine: [{ A: 4.88189, B: 2029.613, C: -48.09, tMinK: 293, tMaxK: 464 }, 'read', 'landolt'],
+    relativeEvaporationRate: [0.03, 'read', 'research-70'],
+    flashPointC: [71, 'read', 'pocket-guide'],
+    lelFraction: [0.0088, 'read', 'pocket-guide', 'LEL at 93 C, UEL at 135 C'],
+    latentHeatJMol: [59520, 'read', 'webbook'],
+    airDiffusivityM2S: [6.15e-6, 'computed', 'computed-here'],
+    glassTransitionK: [139, 'computed', 'computed-here', '2/3 of the melting point'],
+    nioshTwaPpm: [5, 'read', 'niosh'],
+  },
+  {
+    id: 'eep',
+    name: 'ethyl 3-ethoxypropionate',
+    cas: '763-69-9',
+    molarMassKgMol: [0.146186, 'computed', 'computed-here'],
+    densityKgM3: [949, 'read', 'crc'],
+    antoine: [
+      { A: 4.42579, B: 1665.042, C: -66.45, tMinK: 283.15, tMaxK: 443.15 },
+      'derived',
+      'computed-here',
+      'two-point: Landolt value at 60 C (inside its range) and Tb 170.0 C, C by Thomson rule',
+    ],
+    relativeEvaporationRate: [0.12, 'from memory', 'handbook'],
+    flashPointC: [59, 'read', 'producer'],
+    lelFraction: [0.0105, 'from memory', 'handbook'],
+    latentHeatJMol: [52800, 'computed', 'computed-here', 'Clausius-Clapeyron from derived Antoine'],
+    airDiffusivityM2S: [6.53e-6, 'computed', 'computed-here'],
+    glassTransitionK: [115, 'computed', 'computed-here', '2/3 of the melting point'],
+  },
+] as const satisfies readonly SolventRow[];

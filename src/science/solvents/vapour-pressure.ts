@@ -1,0 +1,18 @@
+import { assertWithin } from '../assert-within';
+import type { SolventFacts } from './solvent';
+
+const PA_PER_BAR = 1e5;
+
+/**
+ * Vapour pressure over the pure liquid, Pa.
+ *
+ * Source: C. Antoine, Comptes Rendus 107 (1888) 681; constants and their sources in the table.
+ * Valid: 250 to 330 K; outside a set's own range, tMinK to tMaxK, that is an extrapolation.
+ * Accuracy: 5 % at 25 C against independent fits, but 5.3 % for 2-butoxyethanol, 18 % for its acetate and 28 % for diacetone
+ * alcohol, whose sources disagree; sets derived from two points (how: derived) have no independent check.
+ * Left out: dissolved resin and other solvents (multiply by the activity).
+ */
+export function vapourPressurePa({ antoine }: Pick<SolventFacts, 'antoine'>, temperatureK: number): number {
+  assertWithin('Temperature', temperatureK, 250, 330, 'K');
+  return PA_PER_BAR * 10 ** (antoine.A - antoine.B / (temperatureK + antoine.C));
+}
