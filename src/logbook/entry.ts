@@ -6,6 +6,7 @@ import type { DeepReadonly } from './deep-readonly';
 import { AIR_KINDS } from './kinds/air';
 import { CHECK_KINDS } from './kinds/check';
 import { COAT_KINDS } from './kinds/coat';
+import { Id } from './kinds/envelope';
 import { JAR_KINDS } from './kinds/jar';
 import { PIECE_KINDS } from './kinds/piece';
 import { SETTINGS_KINDS } from './kinds/settings';
@@ -52,6 +53,17 @@ export function parseEntry(from: unknown, nowMs: number): Result<Entry, Issue[]>
   if (Date.parse(parsed.output.at) > nowMs + A_DAY_MS) return refuse('at', LOGBOOK_WORDS.inTheFuture);
   return succeed(parsed.output as Entry);
 }
+
+/** Whether this is the id of an entry, a piece or a jar. */
+export const isId = (from: unknown): from is string => v.is(Id, from);
+
+/** Whether this could be an entry that only a newer version can read: worth keeping until then. */
+export const isFromNewerApp = (from: unknown): from is { readonly id: string } => {
+  if (typeof from !== 'object' || from === null) return false;
+  const { id, kind, v: version } = from as { id?: unknown; kind?: unknown; v?: unknown };
+  const isNewer = typeof kind === 'string' && (!isKind(kind) || (typeof version === 'number' && version > 1));
+  return isNewer && isId(id);
+};
 
 const refuse = (path: string, problem: string) => fail([{ path, problem }]);
 const toIssue = (issue: v.BaseIssue<unknown>): Issue => ({

@@ -46,3 +46,39 @@ export const LOGBOOK_WORDS = {
   missing: 'is missing',
   expected: (what: string) => `must be ${what}`,
 } as const;
+
+interface Times {
+  readonly earliest: string;
+  readonly latest: string;
+}
+
+/** Why nothing was logged, each saying what to do; times come written out. */
+export const FAILURE_WORDS = {
+  'in-the-future': ({ latest }: Times) => `Give a time no later than ${latest}.`,
+  'too-early': ({ earliest, latest }: Times) =>
+    `Give a time from ${earliest}, when this was started, to ${latest}.`,
+  'unknown-piece': () => 'This piece is not in the logbook. Choose another, or start it first.',
+  'unknown-jar': () => 'This jar is not in the logbook. Choose another, or fill it first.',
+  'unknown-air': () => 'This air reading is not in the logbook. Take a new one.',
+  'unknown-entry': () => 'This entry is not in the logbook, so there is nothing to undo.',
+  'piece-closed': () => 'This piece is closed. Undo its closing to go on with it.',
+  'piece-there-already': () => 'This piece is in the logbook already.',
+  'jar-there-already': () => 'This jar is in the logbook already.',
+  'already-struck': () => 'This entry has been undone already.',
+  'still-used': () => 'Later work depends on this entry. Undo that work first.',
+  full: () => 'This device is full, so nothing was logged. Make room, then try again.',
+  'no-answer': () =>
+    'This device did not answer in time. Reload and look whether it was logged, then try again.',
+  unavailable: () =>
+    'This browser will not keep anything, so nothing was logged. Leave private browsing, then try again.',
+} as const;
+
+/** Why a backup was not taken in. */
+export const BACKUP_WORDS = {
+  'too-large': 'This file is too large for a backup. Nothing was taken in.',
+  'not-json': 'This file is not a backup, or it was cut short. Nothing was taken in.',
+  'not-a-backup': 'This file is not a backup of this app. Nothing was taken in.',
+  damaged: 'This backup was changed or damaged on its way. Nothing was taken in; try another copy.',
+  'newer-backup': 'A newer version of the app wrote this backup. Get the newest version first.',
+  'faulty-entries': 'Some entries of this backup are faulty. Nothing was taken in.',
+} as const;

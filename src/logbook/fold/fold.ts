@@ -1,5 +1,6 @@
 import type { Entry } from '../entry';
 import { inOrder } from '../order';
+import { union } from '../union';
 import { foldAir } from './air';
 import { foldJars } from './jars';
 import { foldPieces } from './pieces';
@@ -9,8 +10,8 @@ import { linesOf } from './told';
 
 /** The shop as it is now, from the entries in whatever order they come; an entry that comes twice counts once. */
 export function fold(logged: Iterable<Entry>) {
-  const entries = new Map([...logged].sort(inOrder).map((entry) => [entry.id, entry]));
-  const all = [...entries.values()];
+  const all = [...union(logged).values()].sort(inOrder);
+  const entries = new Map(all.map((entry) => [entry.id, entry]));
   const struck = struckIds(all);
   const lines = linesOf(all.filter(({ id }) => !struck.has(id)));
   return {

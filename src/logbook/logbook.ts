@@ -1,0 +1,111 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import { fail, type Result, succeed } from '../result';
+import { admit, type Refusal } from './admit';
+import { type Entry, type EntryBody, type Issue, parseEntry } from './entry';
+import { fold, type Shop } from './fold/fold';
+import type { StorageFailure } from './storage-failure';
+import type { Loaded, SetAside, Store } from './store';
+import { union } from './union';
+
+export interface LogbookNeeds {
+  readonly store: Store;
+  /** The clock, in milliseconds since 1970. */
+  readonly now: () => number;
+  /** The IANA time zone of the shop. */
+  readonly zone: () => string;
+  readonly newId: () => string;
+}
+
+/** Why nothing was logged: the entry is faulty, does not fit the shop, or could not be kept. */
+export type AppendFailure =
+  | { readonly kind: 'faulty'; readonly issues: readonly Issue[] }
+  | Refusal
+  | StorageFailure;
+
+export interface Logbook {
+  /** The shop as it is now; holds only what is kept. */
+  readonly shop: ReadonlySignal<Shop>;
+  /** What is kept but cannot be read. */
+  readonly setAside: ReadonlySignal<readonly SetAside[]>;
+  /** Reads everything kept; call it again when the page comes back from sleep. */
+  open(): Promise<Result<void, StorageFailure>>;
+  /** Logs what happened at an instant, now unless told otherwise: checked, then kept, then shown. */
+  append(body: EntryBody, atMs?: number): Promise<Result<Entry, AppendFailure>>;
+  /** Undoes an entry; undo of the strike itself brings it back. */
+  strike(id: string): Promise<Result<Entry, AppendFailure>>;
+  /** Keeps and shows what a backup brings. */
+  take(brought: Loaded): Promise<Result<void, StorageFailure>>;
+}
+
+/** A live logbook on a store. */
+export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logbook {
+  const shop = signal(fold([]));
+  const setAside = signal<readonly SetAside[]>([]);
+
+  function show({ entries, setAside: more }: Loaded): void {
+    if (entries.length > 0) shop.value = fold([...shop.value.entries.values(), ...entries]);
+    setAside.value = unread([...setAside.value, ...more], shop.value);
+  }
+
+  async function appendNow(body: EntryBody, atMs: number): Promise<Result<Entry, AppendFailure>> {
+    const parsed = parseEntry({ ...body, id: newId(), v: 1, at: toInstant(atMs), zone: zone() }, now());
+    if (!parsed.ok) return fail({ kind: 'faulty', issues: parsed.failure });
+    const admitted = admit(parsed.value, shop.value, now());
+    if (!admitted.ok) return admitted;
+    const kept = await store.keep([[admitted.value.id, admitted.value]]);
+    if (kept.ok) show({ entries: [admitted.value], setAside: [] });
+    return kept.ok ? admitted : kept;
+  }
+
+  // One at a time, so that each is checked against a shop that holds the one before: a double tap starts one piece.
+  let last: Promise<unknown> = Promise.resolve();
+  function append(body: EntryBody, atMs = now()): Promise<Result<Entry, AppendFailure>> {
+    const done = last.then(() => appendNow(body, atMs));
+    last = done.catch(() => undefined);
+    return done;
+  }
+
+  async function shown(loading: Promise<Result<Loaded, StorageFailure>>) {
+    const loaded = await loading;
+    if (!loaded.ok) return loaded;
+    show(loaded.value);
+    return succeed(undefined);
+  }
+
+  store.onKeptElsewhere((ids) => void shown(store.load(ids)));
+
+  return {
+    shop,
+    setAside,
+    open: () => shown(store.loadAll()),
+    append,
+    strike: (id) => append({ kind: 'struck', entry: id }),
+    async take(brought) {
+      const fresh = news(brought, shop.value, setAside.value);
+      const kept = await store.keep(rowsOf(fresh));
+      if (kept.ok) show(fresh);
+      return kept;
+    },
+  };
+}
+
+const rowsOf = ({ entries, setAside }: Loaded) => [
+  ...setAside.map(({ key, raw }) => [key, raw] as const),
+  ...entries.map((entry) => [entry.id, entry] as const),
+];
+
+/** What cannot be read, each once, without what has come in a form that can. */
+const unread = (some: readonly SetAside[], { entries }: Shop): SetAside[] =>
+  [...new Map(some.map((one) => [one.key, one])).values()].filter(({ key }) => !entries.has(key));
+
+/** What of this is not kept already. Something unreadable never takes the place of what is there. */
+function news(brought: Loaded, { entries }: Shop, aside: readonly SetAside[]): Loaded {
+  const united = union([...entries.values(), ...brought.entries]);
+  const keys = new Set([...united.keys(), ...aside.map(({ key }) => key)]);
+  return {
+    entries: [...united.values()].filter((entry) => entries.get(entry.id) !== entry),
+    setAside: brought.setAside.filter(({ key }) => !keys.has(key)),
+  };
+}
+
+const toInstant = (atMs: number): string => (Number.isFinite(atMs) ? new Date(atMs).toISOString() : '');
