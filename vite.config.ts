@@ -55,14 +55,13 @@ export default defineConfig({
     contentSecurityPolicy(),
     VitePWA({
       strategies: 'injectManifest',
-      srcDir: 'reminders', // relative to root
+      srcDir: 'reminders', // relative to root; built as dist/service-worker.js
       filename: 'service-worker.ts',
       outDir: '../dist',
       registerType: 'prompt', // a new version waits for a quiet moment
       injectRegister: false,
       injectManifest: {
         globPatterns: ['**/*.{js,css,html,svg,woff2}'],
-        swDest: 'dist/sw.js',
         rollupFormat: 'iife',
       },
       manifest: {
@@ -74,8 +73,8 @@ export default defineConfig({
         start_url: '/',
         scope: '/',
         display: 'standalone',
-        background_color: '#17130f',
-        theme_color: '#17130f',
+        background_color: '#14100b',
+        theme_color: '#14100b',
         icons: [
           { src: '/icons/icon-192.png', sizes: '192x192', type: 'image/png' },
           { src: '/icons/icon-512.png', sizes: '512x512', type: 'image/png' },

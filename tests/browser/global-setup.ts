@@ -12,7 +12,8 @@ declare module 'vitest' {
 /** Serves the built app on a free port for as long as the browser tests run. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   // Built beforehand in its own process: vitest sets NODE_ENV=test, which would make a development build.
-  if (!existsSync('dist/sw.js')) throw new Error('There is no dist/sw.js. Run `npm run build` first.');
+  if (!existsSync('dist/service-worker.js'))
+    throw new Error('There is no dist/service-worker.js. Run `npm run build` first.');
   const server = await preview({ preview: { host: '127.0.0.1', port: 0 } });
   const { port } = server.httpServer.address() as AddressInfo;
   project.provide('baseUrl', `http://127.0.0.1:${port}/`);

@@ -1,0 +1,32 @@
+import { registerSW } from 'virtual:pwa-register';
+import { signal } from '@preact/signals';
+import { render } from 'preact';
+import { App } from './app';
+import { followAddress } from './parts/route';
+import { showToast } from './parts/toast';
+import { OFFLINE_FAILED } from './words/app';
+import './style.css';
+
+const newVersion = signal<(() => void) | undefined>(undefined);
+
+const bringInNewVersion = registerSW({
+  onNeedRefresh() {
+    newVersion.value = () => {
+      // A page open since the very first visit is not reloaded by the plug-in; this one always is, and only by a tap.
+      navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+      void bringInNewVersion();
+    };
+  },
+  onNeedReload() {
+    // Another tab brought the new version in: this one keeps its form, and reloads when asked.
+    newVersion.value = () => location.reload();
+  },
+  onRegisterError() {
+    showToast({ text: OFFLINE_FAILED });
+  },
+});
+
+const root = document.getElementById('app');
+if (!root) throw new Error('index.html has no #app');
+followAddress();
+render(<App newVersion={newVersion} />, root);

@@ -1,0 +1,60 @@
+import { FilmCoats } from './film-coats';
+import { FilmHandles } from './film-handles';
+import { type FilmLayer, type Frame, stackBands } from './film-picture';
+import { FilmScale } from './film-scale';
+import { FilmWood } from './film-wood';
+
+export interface CrossSectionProps {
+  /** In the order they were laid, first coat first. */
+  readonly layers: readonly FilmLayer[];
+  /** Name of the wood, written on it ("Spruce"). */
+  readonly woodLabel: string;
+  /** The whole picture in one sentence, for who cannot see it. */
+  readonly describe: string;
+  /** What the film would measure to fill the picture's height; the film itself when left out. */
+  readonly scaleUmMax?: number | undefined;
+  readonly unit?: { readonly label: string; readonly um: number } | undefined;
+  readonly selectedKey?: string | undefined;
+  readonly onPick?: ((key: string) => void) | undefined;
+  /** The small face of a row: no scale, no names, nothing moves. */
+  readonly compact?: boolean | undefined;
+}
+
+const FULL = { width: 200, height: 280, wood: 64, left: 62, right: 98 };
+const COMPACT = { width: 72, height: 56, wood: 16, left: 0, right: 0 };
+const MICROMETRE = { label: 'µm', um: 1 };
+const THINNEST_SCALE_UM = 40;
+const AIR_SHARE = 0.14; // room above the film, so that a wet surface has air to give its solvent to
+
+/** A piece's finish cut through and drawn to scale: wood, then each coat as thick as it is now. */
+export function CrossSection(props: CrossSectionProps) {
+  const { layers, describe, onPick, compact = false, unit = MICROMETRE } = props;
+  const size = compact ? COMPACT : FULL;
+  const woodTop = size.height - size.wood;
+  const filmUm = layers.reduce((sum, layer) => sum + layer.dryUm + layer.solventUm, 0);
+  const spanUm = Math.max(props.scaleUmMax ?? filmUm, filmUm, THINNEST_SCALE_UM);
+  const frame: Frame = { width: size.width, woodTop, perUm: (woodTop * (1 - AIR_SHARE)) / spanUm };
+  const bands = stackBands(layers, frame);
+  const isPicked = onPick !== undefined && !compact;
+
+  return (
+    <svg
+      class="film"
+      data-compact={compact || undefined}
+      viewBox={`${-size.left} 0 ${size.left + size.width + size.right} ${size.height}`}
+      role={isPicked ? 'group' : 'img'}
+      aria-label={describe}
+    >
+      <g aria-hidden={isPicked ? 'true' : undefined}>
+        <rect class="film-air" width={size.width} height={size.height} />
+        <FilmCoats bands={bands} frame={frame} depth={size.height} compact={compact} />
+        <FilmWood frame={frame} depth={size.wood} label={compact ? undefined : props.woodLabel} />
+        {!compact && <FilmScale bands={bands} frame={frame} spanUm={spanUm} unit={unit} />}
+        <rect class="film-frame" x="0.75" y="0.75" width={size.width - 1.5} height={size.height - 1.5} />
+      </g>
+      {isPicked && (
+        <FilmHandles bands={bands} width={size.width} selectedKey={props.selectedKey} onPick={onPick} />
+      )}
+    </svg>
+  );
+}

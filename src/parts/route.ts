@@ -1,0 +1,59 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+
+export const PLACES = ['bench', 'piece', 'lay', 'mix', 'match', 'air', 'more'] as const;
+export type Place = (typeof PLACES)[number];
+
+/** Where the reader is: `#/piece/<id>` is place `piece`, rest `['<id>']`. */
+export interface Route {
+  readonly place: Place;
+  readonly rest: readonly string[];
+  readonly query: URLSearchParams;
+}
+
+/** Reads a hash address. An unknown one leads to the bench. */
+export function parseHash(hash: string): Route {
+  const [path = '', search = ''] = hash.replace(/^#?\/?/, '').split('?');
+  const [first = '', ...rest] = path.split('/').map(decode);
+  const place = PLACES.find((known) => known === first) ?? 'bench';
+  return {
+    place,
+    rest: place === first ? rest.filter((part) => part !== '') : [],
+    query: new URLSearchParams(search),
+  };
+}
+
+function decode(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part; // a broken escape is kept as it stands
+  }
+}
+
+/** The address of a place, for `href`: `linkTo('piece', id)` is `#/piece/<id>`. */
+export function linkTo(place: Place, ...rest: readonly string[]): string {
+  return `#/${[place, ...rest].map(encodeURIComponent).join('/')}`;
+}
+
+const current = signal(parseHash(''));
+let moves = 0;
+
+/** Where the reader is now. */
+export const route: ReadonlySignal<Route> = current;
+
+/** Goes to a place, as a tap on its link would. */
+export function goTo(place: Place, ...rest: readonly string[]): void {
+  location.hash = linkTo(place, ...rest);
+}
+
+/** Whether the reader has moved since the app opened; on opening nothing takes the focus. */
+export const arrivedByLink = (): boolean => moves > 0;
+
+/** Begins to follow the address. Called once, by the door. */
+export function followAddress(): void {
+  current.value = parseHash(location.hash);
+  addEventListener('hashchange', () => {
+    moves++;
+    current.value = parseHash(location.hash);
+  });
+}

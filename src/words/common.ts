@@ -1,0 +1,31 @@
+// English text shared by the drawn parts.
+
+export const BACK = 'Back';
+
+export const TIME_FIELD = {
+  ago: (minutes: number): string => (minutes === 0 ? 'Now' : `${minutes} min ago`),
+  clock: 'Set a clock time',
+  dayAndTime: 'Day and time',
+} as const;
+
+export const NOTICE_WORDS = {
+  note: 'Note',
+  caution: 'Caution',
+  stop: 'Stop',
+  fire: 'Fire',
+} as const;
+
+export const TOAST = { undo: 'Undo', close: 'Close this message' } as const;
+
+export const LAZY = {
+  loading: 'Opening…',
+  failed: 'This page could not be opened',
+  whatToDo: 'Nothing you logged is lost. Try again, or reload the app to get its newest version.',
+  retry: 'Try again',
+  reload: 'Reload the app',
+} as const;
+
+export const CHART = {
+  asTable: 'Show as a table',
+  bandColumns: { low: 'low', high: 'high' },
+} as const;
