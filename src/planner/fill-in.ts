@@ -1,0 +1,115 @@
+import { type Busy, createBusy } from './busy';
+import type { Chain, Operation, Problem } from './problem';
+import { endBefore, readyAt } from './time-order';
+
+/** Rounds of pushing the first coats of a run later until all its windows are kept. */
+const MOST_ROUNDS = 200;
+
+/** A window that is open already comes before everything else, the one that closes first before the others. */
+const AHEAD_OF_ALL = Number.MAX_SAFE_INTEGER;
+
+/** How soon a piece wants its next operation: the piece with the most is served first. */
+export type Urgency = (piece: number, operation: number, readyMinute: number) => number;
+
+/** An order of all operations, or the piece whose windows cannot be kept. */
+export type Filled =
+  | { readonly ok: true; readonly order: readonly number[]; readonly starts: Float64Array }
+  | { readonly ok: false; readonly piece: number };
+
+/**
+ * A plan made by giving the most urgent piece the first free time for its next operation, again and again.
+ * Coats joined by windows are placed together, so that closing time never falls between them.
+ */
+export function fillIn(problem: Problem, urgency: Urgency): Filled {
+  const busy = createBusy();
+  const starts = new Float64Array(problem.operations.length);
+  const floors = new Float64Array(problem.operations.length);
+  const next = problem.chains.map(() => 0);
+  for (;;) {
+    const piece = mostUrgent(problem, next, starts, urgency);
+    if (piece < 0) break;
+    const run = runFrom(problem, problem.chains[piece] as Chain, next[piece] as number);
+    if (!placeRun(problem, run, { busy, starts, floors })) return { ok: false, piece };
+    next[piece] = (next[piece] as number) + run.length;
+  }
+  const order = Array.from(starts.keys()).sort((a, b) => (starts[a] as number) - (starts[b] as number));
+  return { ok: true, order, starts };
+}
+
+function mostUrgent(
+  problem: Problem,
+  next: readonly number[],
+  starts: Float64Array,
+  urgency: Urgency,
+): number {
+  let best = -1;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const [piece, chain] of problem.chains.entries()) {
+    const id = chain.operations[next[piece] as number];
+    if (id === undefined) continue;
+    const operation = problem.operations[id] as Operation;
+    const hasDeadline = operation.previous < 0 && Number.isFinite(operation.latestMinutes);
+    const before = endBefore(problem, operation, starts);
+    const wanted = hasDeadline
+      ? AHEAD_OF_ALL - before - operation.latestMinutes
+      : urgency(piece, id, readyAt(problem, operation, before, starts));
+    if (wanted <= most) continue;
+    best = piece;
+    most = wanted;
+  }
+  return best;
+}
+
+/** The operations from that one on that windows join together. */
+function runFrom(problem: Problem, { operations }: Chain, from: number): readonly number[] {
+  let to = from + 1;
+  while (Number.isFinite(problem.operations[operations[to] ?? -1]?.latestMinutes ?? Number.NaN)) to++;
+  return operations.slice(from, to);
+}
+
+interface Scratch {
+  readonly busy: Busy;
+  readonly starts: Float64Array;
+  readonly floors: Float64Array;
+}
+
+function placeRun(problem: Problem, run: readonly number[], scratch: Scratch): boolean {
+  const { busy, starts, floors } = scratch;
+  for (const id of run) floors[id] = 0;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const outcome = tryRun(problem, run, scratch);
+    if (outcome === 'impossible') return false;
+    if (outcome === 'again') continue;
+    for (const id of run) {
+      const { minutes, moveMinutes } = problem.operations[id] as Operation;
+      const start = starts[id] as number;
+      busy.take(start, start + minutes + moveMinutes);
+    }
+    return true;
+  }
+  return false;
+}
+
+function tryRun(
+  problem: Problem,
+  run: readonly number[],
+  { busy, starts, floors }: Scratch,
+): 'kept' | 'again' | 'impossible' {
+  let free = problem.personFree;
+  for (const id of run) {
+    const operation = problem.operations[id] as Operation;
+    const { minutes, moveMinutes, latestMinutes, previous } = operation;
+    const before = endBefore(problem, operation, starts);
+    const from = Math.max(readyAt(problem, operation, before, starts), free, floors[id] as number);
+    const start = busy.fit(operation.openings, from, minutes, moveMinutes);
+    if (start === Number.POSITIVE_INFINITY) return 'impossible';
+    starts[id] = start;
+    free = start + minutes + moveMinutes;
+    const over = start - before - latestMinutes;
+    if (over <= 0) continue;
+    if (previous < 0) return 'impossible';
+    floors[previous] = (starts[previous] as number) + over;
+    return 'again';
+  }
+  return 'kept';
+}

@@ -1,0 +1,63 @@
+import { fail, type Result, succeed } from '../result';
+import { faultsOf } from './check-bench';
+import { compile } from './compile';
+import type { Fault } from './fault';
+import { openWindow, withScuff } from './missed-window';
+import { createOpeningTimes, type OpeningTimes } from './opening-times';
+import type { Plan } from './plan';
+import type { Problem } from './problem';
+import { type Found, search } from './search';
+import { spellOut } from './spell-out';
+import type { Bench, Piece } from './step';
+import { summaries } from './summary';
+
+/** The plan of a bench, or everything that stands in its way. The same bench always gives the same plan. */
+export function planBench(bench: Bench): Result<Plan, readonly Fault[]> {
+  const faults = faultsOf(bench);
+  if (faults.length > 0) return fail(faults);
+  const openingTimes = createOpeningTimes(bench.shop, bench.now);
+  const solved = solve(bench, openingTimes, new Set());
+  return solved.ok ? succeed(toPlan(bench, openingTimes, solved.value)) : solved;
+}
+
+interface Solved {
+  readonly problem: Problem;
+  readonly found: Found;
+  /** The bench with a scuff in place of every window that is lost. */
+  readonly bench: Bench;
+  readonly scuffed: ReadonlySet<string>;
+}
+
+/** Looks for an order; when an open window cannot be kept it is given up, and the search goes on without it. */
+function solve(
+  bench: Bench,
+  openingTimes: OpeningTimes,
+  scuffed: ReadonlySet<string>,
+): Result<Solved, readonly Fault[]> {
+  const pieces = bench.pieces.map((piece) => (scuffed.has(piece.id) ? withScuff(piece, bench) : piece));
+  const adapted = { ...bench, pieces };
+  const problem = compile(adapted, openingTimes, 'likely');
+  const found = search(problem);
+  if (found.ok) return succeed({ problem, found: found.value, bench: adapted, scuffed });
+  const stuck = pieces[found.failure.piece] as Piece;
+  if (openWindow(stuck)) return solve(bench, openingTimes, new Set([...scuffed, stuck.id]));
+  return fail([neverFits(stuck)]);
+}
+
+function neverFits(piece: Piece): Fault {
+  const window = piece.steps.find((step) => step.kind === 'window' && !step.done);
+  return window
+    ? { kind: 'window-never-fits', pieceId: piece.id, stepId: window.id }
+    : { kind: 'never-open', pieceId: piece.id };
+}
+
+function toPlan(asked: Bench, openingTimes: OpeningTimes, { problem, found, bench, scuffed }: Solved): Plan {
+  const timed = { bench, problem, openingTimes, order: found.order, starts: found.starts };
+  const steps = spellOut(timed);
+  const pieces = summaries(timed, steps);
+  const withMissed = pieces.map((piece, index) => {
+    const window = scuffed.has(piece.pieceId) && openWindow(asked.pieces[index] as Piece);
+    return window ? { ...piece, missedWindows: [window.id] } : piece;
+  });
+  return { now: asked.now, steps, pieces: withMissed, isProved: found.isProved };
+}

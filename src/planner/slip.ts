@@ -1,0 +1,30 @@
+import { type Chain, chainEnd, type Operation, type Problem } from './problem';
+import { timeOrder } from './time-order';
+
+/** A step that ends later than planned. */
+export interface Slip {
+  readonly piece: number;
+  /** Its place in the piece's list of steps. */
+  readonly step: number;
+  readonly minutes: number;
+}
+
+/** Ends of all pieces when a step slips and the work is done in the same order; undefined when a window would be missed. */
+export function slippedEnds(problem: Problem, order: readonly number[], slip: Slip): number[] | undefined {
+  const later = lengthened(problem, slip);
+  const starts = new Float64Array(problem.operations.length);
+  const isKept = timeOrder(later, order, starts, new Float64Array(starts.length));
+  return isKept ? later.chains.map((chain) => chainEnd(later, chain, starts)) : undefined;
+}
+
+function lengthened(problem: Problem, { piece, step, minutes }: Slip): Problem {
+  const chain = problem.chains[piece] as Chain;
+  const id = chain.operations.find((candidate) => (problem.operations[candidate] as Operation).step >= step);
+  if (id === undefined) {
+    const later = { ...chain, finalLagMinutes: chain.finalLagMinutes + minutes };
+    return { ...problem, chains: problem.chains.with(piece, later) };
+  }
+  const operation = problem.operations[id] as Operation;
+  const later = { ...operation, lagMinutes: operation.lagMinutes + minutes };
+  return { ...problem, operations: problem.operations.with(id, later) };
+}
