@@ -20,16 +20,10 @@ export function openDatabase(name: string, patienceMs = PATIENCE_MS): Database {
 
   function change(work: (table: IDBObjectStore) => void): Promise<void> {
     const limit = AbortSignal.timeout(patienceMs);
-    const done = use('readonly', ({ transaction }) => {
-      // Too late to be believed: what was reported as not kept must not be kept after all.
-      if (limit.aborted) return undefined;
-      // A phone that dies must not take a confirmed coat with it; the default may still be in a buffer.
-      const strict = transaction.db.transaction(TABLE, 'readwrite', { durability: 'strict' });
-      work(strict.objectStore(TABLE));
-      limit.addEventListener('abort', () => abandon(strict));
-      return committed(strict);
-    });
-    return orTimeOut(done, limit);
+    // Too late to be believed: what was reported as not kept must not be kept after all.
+    const start = ({ transaction }: IDBObjectStore) =>
+      limit.aborted ? undefined : transact(transaction.db, work, limit);
+    return orTimeOut(use('readonly', start), limit);
   }
 
   const readOnly = <Value>(work: () => Promise<Value>) => orTimeOut(work(), AbortSignal.timeout(patienceMs));
@@ -48,6 +42,20 @@ export function openDatabase(name: string, patienceMs = PATIENCE_MS): Database {
       }),
     empty: () => change((table) => table.clear()),
   };
+}
+
+function transact(database: IDBDatabase, work: (table: IDBObjectStore) => void, limit: AbortSignal) {
+  // A phone that dies must not take a confirmed coat with it; the default may still be in a buffer.
+  const transaction = database.transaction(TABLE, 'readwrite', { durability: 'strict' });
+  limit.addEventListener('abort', () => abandon(transaction));
+  try {
+    work(transaction.objectStore(TABLE));
+  } catch (error) {
+    // A row that cannot be cloned: the rows before it are queued already and must not be kept alone.
+    abandon(transaction);
+    throw error;
+  }
+  return committed(transaction);
 }
 
 // Only the end of the transaction says that it was kept, and only its abort carries the reason.

@@ -48,7 +48,7 @@ export function parseEntry(from: unknown, nowMs: number): Result<Entry, Issue[]>
   const { kind, v: version } = from as { kind?: unknown; v?: unknown };
   if (!isKind(kind)) return refuse('kind', LOGBOOK_WORDS.unknownKind);
   if (typeof version === 'number' && version > 1) return refuse('v', LOGBOOK_WORDS.newerVersion);
-  const parsed = v.safeParse(KINDS[kind], from, { message: wordsFor });
+  const parsed = v.safeParse(KINDS[kind], from, { message: wordsFor, abortPipeEarly: true });
   if (!parsed.success) return fail(parsed.issues.map(toIssue));
   if (Date.parse(parsed.output.at) > nowMs + A_DAY_MS) return refuse('at', LOGBOOK_WORDS.inTheFuture);
   return succeed(parsed.output as Entry);

@@ -108,4 +108,8 @@ function news(brought: Loaded, { entries }: Shop, aside: readonly SetAside[]): L
   };
 }
 
-const toInstant = (atMs: number): string => (Number.isFinite(atMs) ? new Date(atMs).toISOString() : '');
+/** The instant as an entry writes it; empty when it is none, for the schema to refuse. */
+function toInstant(atMs: number): string {
+  const date = new Date(atMs);
+  return Number.isNaN(date.getTime()) ? '' : date.toISOString();
+}

@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest';
+import { admit } from '../../src/logbook/admit';
+import type { Entry, EntryBody } from '../../src/logbook/entry';
+import { fold } from '../../src/logbook/fold/fold';
+import {
+  check,
+  DAY_1_MS,
+  entry,
+  fillJar,
+  id,
+  JAR,
+  layCoat,
+  MINUTE_MS,
+  PIECE,
+  sand,
+  startPiece,
+  strike,
+} from './entries';
+
+const CLOSED = id(0xa2);
+const air: EntryBody = {
+  kind: 'air-read',
+  temperature: { text: '21', unit: 'C' },
+  humidity: { text: '50', unit: '%' },
+  movement: 'gentle',
+};
+const shop = fold([
+  entry(1, startPiece()),
+  entry(2, fillJar()),
+  entry(3, startPiece(CLOSED)),
+  entry(4, { kind: 'piece-closed', piece: CLOSED }),
+  entry(5, air),
+  entry(6, layCoat()),
+  entry(7, check()),
+  entry(8, strike(id(7))),
+]);
+const nowMs = DAY_1_MS + 60 * MINUTE_MS;
+const at = (minutes: number, body: EntryBody): Entry => entry(20, body, DAY_1_MS + minutes * MINUTE_MS);
+const coatIn = (airId: string): EntryBody => ({ ...layCoat(), air: airId }) as EntryBody;
+const closePiece: EntryBody = { kind: 'piece-closed', piece: PIECE };
+const emptyJar: EntryBody = { kind: 'jar-emptied', jar: JAR };
+const change = (piece: string): EntryBody => ({ kind: 'piece-changed', piece, name: 'Box' });
+
+describe('admits', () => {
+  test.each([
+    { what: 'a coat now', it: at(60, layCoat()) },
+    { what: 'a coat 20 minutes ago', it: at(40, layCoat()) },
+    { what: 'a coat the moment its piece was started', it: at(1, layCoat()) },
+    { what: 'a coat with its air', it: at(60, coatIn(id(5))) },
+    { what: 'a sanding', it: at(60, sand()) },
+    { what: 'a check', it: at(60, check()) },
+    { what: 'a change of a closed piece', it: at(60, change(CLOSED)) },
+    { what: 'a piece closed', it: at(60, closePiece) },
+    { what: 'a jar emptied', it: at(60, emptyJar) },
+    { what: 'a second piece', it: at(60, startPiece(id(0xa3))) },
+    { what: 'a strike of the newest coat', it: at(60, strike(id(6))) },
+    { what: 'a strike of a strike', it: at(60, strike(id(8))) },
+    { what: 'a strike of an air reading', it: at(60, strike(id(5))) },
+    { what: 'a strike of a piece with nothing on it', it: at(60, strike(id(3))) },
+  ])('$what', ({ it }) => expect(admit(it, shop, nowMs)).toEqual({ ok: true, value: it }));
+});
+
+describe('refuses', () => {
+  test.each([
+    { what: 'a coat on a piece not started', it: at(60, layCoat(id(0xff))), kind: 'unknown-piece' },
+    { what: 'a coat from a jar not filled', it: at(60, layCoat(PIECE, id(0xff))), kind: 'unknown-jar' },
+    { what: 'a coat in air not read', it: at(60, coatIn(id(0xff))), kind: 'unknown-air' },
+    { what: 'a coat in air that is a jar', it: at(60, coatIn(id(2))), kind: 'unknown-air' },
+    { what: 'a coat on a closed piece', it: at(60, layCoat(CLOSED)), kind: 'piece-closed' },
+    { what: 'a sanding of a closed piece', it: at(60, sand(CLOSED)), kind: 'piece-closed' },
+    { what: 'a check of a closed piece', it: at(60, check(CLOSED)), kind: 'piece-closed' },
+    {
+      what: 'closing a closed piece',
+      it: at(60, { kind: 'piece-closed', piece: CLOSED }),
+      kind: 'piece-closed',
+    },
+    { what: 'a change of no piece', it: at(60, change(id(0xff))), kind: 'unknown-piece' },
+    { what: 'emptying no jar', it: at(60, { kind: 'jar-emptied', jar: id(0xff) }), kind: 'unknown-jar' },
+    { what: 'a piece started twice', it: at(60, startPiece()), kind: 'piece-there-already' },
+    { what: 'a jar filled twice', it: at(60, fillJar()), kind: 'jar-there-already' },
+    { what: 'a strike at nothing', it: at(60, strike(id(0xff))), kind: 'unknown-entry' },
+    { what: 'a second strike at one entry', it: at(60, strike(id(7))), kind: 'already-struck' },
+    { what: 'a strike of a piece with a coat on it', it: at(60, strike(id(1))), kind: 'still-used' },
+    { what: 'a strike of a jar with a coat from it', it: at(60, strike(id(2))), kind: 'still-used' },
+  ])('$what: $kind', ({ it, kind }) =>
+    expect(admit(it, shop, nowMs)).toEqual({ ok: false, failure: { kind } }),
+  );
+
+  test('a coat in the future, with the latest time accepted', () => {
+    expect(admit(at(61, layCoat()), shop, nowMs)).toEqual({
+      ok: false,
+      failure: { kind: 'in-the-future', latestMs: nowMs },
+    });
+  });
+
+  test.each([
+    { what: 'a coat before its piece', it: at(0, layCoat()), startedAt: 1 },
+    { what: 'a sanding before its piece', it: at(0, sand()), startedAt: 1 },
+    { what: 'a jar emptied before it was filled', it: at(1, emptyJar), startedAt: 2 },
+  ])('$what, with the range accepted', ({ it, startedAt }) => {
+    expect(admit(it, shop, nowMs)).toEqual({
+      ok: false,
+      failure: { kind: 'too-early', earliestMs: DAY_1_MS + startedAt * MINUTE_MS, latestMs: nowMs },
+    });
+  });
+});

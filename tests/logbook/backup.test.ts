@@ -1,0 +1,155 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { readBackup, writeBackup } from '../../src/logbook/backup';
+import type { Entry } from '../../src/logbook/entry';
+import { union } from '../../src/logbook/union';
+import { A_YEAR_ON_MS, check, entry, fillJar, id, layCoat, SHIPPED, startPiece } from './entries';
+
+const entries = SHIPPED as unknown as Entry[];
+const newer = { key: id(7), issues: [], raw: { id: id(7), v: 3, kind: 'coat-laid', film: 'of the future' } };
+const good = await writeBackup({ entries, setAside: [newer] }, A_YEAR_ON_MS);
+const read = (text: string) => readBackup(text, A_YEAR_ON_MS);
+const backupOf = (...some: unknown[]) =>
+  writeBackup({ entries: some as Entry[], setAside: [] }, A_YEAR_ON_MS);
+
+describe('a backup', () => {
+  test('brings back every entry, and what this phone could not read', async () => {
+    expect(await read(good)).toMatchObject({
+      ok: true,
+      value: { entries, setAside: [{ key: id(7), raw: newer.raw }] },
+    });
+  });
+
+  test('says what it is, in which version, and when it was written', () => {
+    const { format, version, writtenAt } = JSON.parse(good);
+    expect({ format, version, writtenAt }).toEqual({
+      format: 'coatwait-logbook',
+      version: 1,
+      writtenAt: '2027-03-01T00:00:00.000Z',
+    });
+  });
+
+  test('is the same backup when it was re-indented on its way', async () => {
+    expect(await read(JSON.stringify(JSON.parse(good), null, 2))).toEqual(await read(good));
+  });
+
+  test('reads what another phone had set aside, when it can', async () => {
+    const setAside = [{ key: id(1), issues: [], raw: entry(1, startPiece()) }];
+    const text = await writeBackup({ entries: [], setAside }, A_YEAR_ON_MS);
+    expect(await read(text)).toEqual({
+      ok: true,
+      value: { entries: [entry(1, startPiece())], setAside: [] },
+    });
+  });
+
+  test('keeps an entry of a newer version aside rather than losing it', async () => {
+    expect(await read(await backupOf(newer.raw))).toMatchObject({
+      ok: true,
+      value: { entries: [], setAside: [{ key: id(7), raw: newer.raw, issues: [{ path: 'v' }] }] },
+    });
+  });
+
+  test('is written even when a row set aside is beyond JSON', async () => {
+    const ring: Record<string, unknown> = {};
+    ring['itself'] = ring;
+    const setAside = [{ key: id(7), issues: [], raw: ring }];
+    const text = await writeBackup({ entries, setAside }, A_YEAR_ON_MS);
+    expect(await read(text)).toMatchObject({ ok: true, value: { entries, setAside: [{ key: id(7) }] } });
+  });
+});
+
+describe('a file that is no good backup is refused whole', () => {
+  const changed = (change: Record<string, unknown>) => JSON.stringify({ ...JSON.parse(good), ...change });
+  test.each([
+    { why: 'empty', text: '', kind: 'not-json' },
+    { why: 'cut short', text: good.slice(0, -20), kind: 'not-json' },
+    { why: 'a list', text: '[]', kind: 'not-a-backup' },
+    { why: 'a number', text: '1', kind: 'not-a-backup' },
+    { why: 'null', text: 'null', kind: 'not-a-backup' },
+    { why: 'of another format', text: changed({ format: 'other' }), kind: 'not-a-backup' },
+    { why: 'without entries', text: changed({ entries: undefined }), kind: 'not-a-backup' },
+    {
+      why: 'with entries of the wrong type',
+      text: changed({ entries: { length: 3 } }),
+      kind: 'not-a-backup',
+    },
+    { why: 'without a checksum', text: changed({ sha256: undefined }), kind: 'not-a-backup' },
+    { why: 'with an entry changed', text: good.replace('"text":"60"', '"text":"61"'), kind: 'damaged' },
+    { why: 'with an entry missing', text: changed({ entries: SHIPPED.slice(1) }), kind: 'damaged' },
+    {
+      why: 'nested beyond reason',
+      text: changed({ entries: ['@'] }).replace('"@"', '['.repeat(9e4) + ']'.repeat(9e4)),
+      kind: 'damaged',
+    },
+    { why: 'of a newer format', text: changed({ version: 2 }), kind: 'newer-backup' },
+  ])('$why: $kind', async ({ text, kind }) => {
+    expect(await read(text)).toMatchObject({ ok: false, failure: { kind } });
+  });
+
+  test('with one faulty entry among good ones, whose place is named', async () => {
+    const faulty = { ...entry(2, layCoat()), film: { by: 'wet', wetFilm: { text: '0', unit: 'um' } } };
+    expect(await read(await backupOf(entry(1, startPiece()), faulty))).toEqual({
+      ok: false,
+      failure: {
+        kind: 'faulty-entries',
+        issues: [{ path: 'entries.1.film.wetFilm', problem: 'Give a value from 1 to 1000 µm.' }],
+      },
+    });
+  });
+
+  test('with thousands of faults, of which the first are named', async () => {
+    const refused = await read(await backupOf(...Array.from({ length: 5000 }, () => 'x')));
+    expect(refused.ok ? [] : 'issues' in refused.failure && refused.failure.issues).toHaveLength(20);
+  });
+
+  test('whatever the file says', async () => {
+    const anything = fc.oneof(
+      fc.string(),
+      fc.json({ maxDepth: 5 }),
+      fc.jsonValue().map((value) => changed({ entries: [value] })),
+    );
+    await fc.assert(
+      fc.asyncProperty(anything, async (text) => {
+        expect((await read(text)).ok).toBe(false);
+      }),
+    );
+  });
+});
+
+// Few ids, so that lists overlap; one id may come with two contents, as only a forged file can bring it.
+const lists = fc.array(
+  fc
+    .tuple(fc.integer({ min: 1, max: 6 }), fc.constantFrom(startPiece(), fillJar(), layCoat(), check()))
+    .map(([n, body]) => entry(n, body)),
+  { maxLength: 8 },
+);
+const sorted = (some: Iterable<Entry>) => [...some].sort((one, other) => (one.id < other.id ? -1 : 1));
+const merge = (...some: (readonly Entry[])[]) => sorted(union(some.flat()).values());
+
+describe('merging', () => {
+  test('is commutative', () => {
+    fc.assert(fc.property(lists, lists, (a, b) => void expect(merge(a, b)).toEqual(merge(b, a))));
+  });
+  test('is associative', () => {
+    fc.assert(
+      fc.property(lists, lists, lists, (a, b, c) => {
+        expect(merge(merge(a, b), c)).toEqual(merge(a, merge(b, c)));
+      }),
+    );
+  });
+  test('is idempotent', () => {
+    fc.assert(
+      fc.property(lists, lists, (a, b) => {
+        expect(merge(merge(a, b), structuredClone(b))).toEqual(merge(a, b));
+      }),
+    );
+  });
+  test('loses no id and makes none', () => {
+    fc.assert(
+      fc.property(lists, lists, (a, b) => {
+        const ids = new Set([...a, ...b].map((one) => one.id));
+        expect(merge(a, b).map((one) => one.id)).toEqual([...ids].sort());
+      }),
+    );
+  });
+});

@@ -1,0 +1,234 @@
+import 'fake-indexeddb/auto';
+import { afterEach, describe, expect, test } from 'vitest';
+import { openDatabase } from '../../src/logbook/database';
+import { createLogbook, type Logbook } from '../../src/logbook/logbook';
+import { newId } from '../../src/logbook/new-id';
+import { openStore, type Store } from '../../src/logbook/store';
+import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, MINUTE_MS, PIECE, startPiece } from './entries';
+
+const NOW_MS = DAY_1_MS + 60 * MINUTE_MS;
+const HOUR_MS = 60 * MINUTE_MS;
+const open: Store[] = [];
+let databases = 0;
+
+const newName = (): string => `logbook-test-${databases++}`;
+function storeOn(name: string): Store {
+  const store = openStore('coatwait-demo', openDatabase(name));
+  open.push(store);
+  return store;
+}
+function logbookOn(store: Store, nowMs = NOW_MS): Logbook {
+  return createLogbook({ store, now: () => nowMs, zone: () => 'Europe/Berlin', newId });
+}
+const coatsIn = (logbook: Logbook) => logbook.shop.value.pieces.get(PIECE)?.coats ?? [];
+
+async function setUp(name = newName()) {
+  const store = storeOn(name);
+  const logbook = logbookOn(store);
+  await logbook.append(startPiece(), DAY_1_MS);
+  await logbook.append(fillJar(), DAY_1_MS);
+  return { name, store, logbook };
+}
+function logged<Value>(result: { ok: true; value: Value } | { ok: false; failure: unknown }): Value {
+  if (!result.ok) throw new Error(JSON.stringify(result.failure));
+  return result.value;
+}
+
+afterEach(() => {
+  for (const store of open.splice(0)) store.close();
+});
+
+describe('append', () => {
+  test('keeps what it shows, now and in the zone of the shop', async () => {
+    const { store, logbook } = await setUp();
+    const coat = logged(await logbook.append(layCoat()));
+    expect(coat).toMatchObject({ at: '2026-03-01T09:00:00.000Z', zone: 'Europe/Berlin', v: 1 });
+    expect(coatsIn(logbook)).toMatchObject([{ id: coat.id, atMs: NOW_MS }]);
+    expect(logged(await store.loadAll()).entries).toContainEqual(coat);
+  });
+
+  test('shows a coat marked 20 minutes late before one marked 5 minutes late', async () => {
+    const { logbook } = await setUp();
+    await logbook.append(layCoat(), NOW_MS - 5 * MINUTE_MS);
+    await logbook.append(layCoat(), NOW_MS - 20 * MINUTE_MS);
+    expect(coatsIn(logbook).map(({ atMs }) => (NOW_MS - atMs) / MINUTE_MS)).toEqual([20, 5]);
+  });
+
+  test('shows nothing before it is kept', async () => {
+    const { store, logbook } = await setUp();
+    let letGo = (): void => undefined;
+    const held = new Promise<void>((resolve) => {
+      letGo = resolve;
+    });
+    const slow = logbookOn({ ...store, keep: (rows) => held.then(() => store.keep(rows)) });
+    await slow.open();
+    const done = slow.append(layCoat());
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    expect(coatsIn(slow)).toEqual([]);
+    letGo();
+    await done;
+    expect(coatsIn(slow)).toHaveLength(1);
+    expect(coatsIn(logbook)).toEqual([]);
+  });
+
+  test('shows nothing that could not be kept', async () => {
+    const { store } = await setUp();
+    const full = logbookOn({ ...store, keep: async () => ({ ok: false, failure: { kind: 'full' } }) });
+    await full.open();
+    expect(await full.append(layCoat())).toEqual({ ok: false, failure: { kind: 'full' } });
+    expect(coatsIn(full)).toEqual([]);
+  });
+
+  test.each([
+    {
+      why: 'a faulty entry',
+      atMs: NOW_MS,
+      zeroFilm: true,
+      failure: { kind: 'faulty', issues: [{ path: 'film.wetFilm' }] },
+    },
+    {
+      why: 'a time that is no time',
+      atMs: Number.NaN,
+      zeroFilm: false,
+      failure: { kind: 'faulty', issues: [{ path: 'at' }] },
+    },
+    { why: 'a coat in the future', atMs: NOW_MS + 1, zeroFilm: false, failure: { kind: 'in-the-future' } },
+    { why: 'a coat before its piece', atMs: DAY_1_MS - 1, zeroFilm: false, failure: { kind: 'too-early' } },
+  ])('keeps and shows nothing of $why', async ({ atMs, zeroFilm, failure }) => {
+    const { store, logbook } = await setUp();
+    const wetFilm = { text: zeroFilm ? '0' : '85', unit: 'um' } as const;
+    const body = {
+      kind: 'coat-laid',
+      piece: PIECE,
+      jar: JAR,
+      how: 'spray',
+      film: { by: 'wet', wetFilm },
+    } as const;
+    expect(await logbook.append(body, atMs)).toMatchObject({ ok: false, failure });
+    expect(coatsIn(logbook)).toEqual([]);
+    expect(logged(await store.loadAll()).entries).toHaveLength(2);
+  });
+
+  test('starts one piece on a double tap', async () => {
+    const logbook = logbookOn(storeOn(newName()));
+    const taps = await Promise.all([logbook.append(startPiece()), logbook.append(startPiece())]);
+    expect(taps).toMatchObject([{ ok: true }, { ok: false, failure: { kind: 'piece-there-already' } }]);
+  });
+});
+
+describe('strike', () => {
+  test('undoes, redoes and undoes again, and every step is kept', async () => {
+    const { name, logbook } = await setUp();
+    const coat = logged(await logbook.append(layCoat()));
+    const undo = logged(await logbook.strike(coat.id));
+    expect(coatsIn(logbook)).toEqual([]);
+    const redo = logged(await logbook.strike(undo.id));
+    expect(coatsIn(logbook)).toHaveLength(1);
+    await logbook.strike(redo.id);
+    expect(coatsIn(logbook)).toEqual([]);
+    const reopened = logbookOn(storeOn(name));
+    await reopened.open();
+    expect(reopened.shop.value).toEqual(logbook.shop.value);
+  });
+});
+
+describe('open', () => {
+  test('gives the same shop after the tab was killed', async () => {
+    const { name } = await setUp();
+    // Twelve coats, three a day two hours apart, over four days: the case of issue 2.
+    const late = logbookOn(storeOn(name), DAY_1_MS + 96 * HOUR_MS);
+    await late.open();
+    for (let coat = 0; coat < 12; coat++)
+      logged(await late.append(layCoat(), DAY_1_MS + (Math.floor(coat / 3) * 24 + (coat % 3) * 2) * HOUR_MS));
+    const reopened = logbookOn(storeOn(name));
+    expect(await reopened.open()).toEqual({ ok: true, value: undefined });
+    expect(coatsIn(reopened)).toHaveLength(12);
+    expect(reopened.shop.value).toEqual(late.shop.value);
+  });
+
+  test('again, after a sleep, changes nothing that is there', async () => {
+    const { logbook } = await setUp();
+    const before = logbook.shop.value;
+    await logbook.open();
+    expect(logbook.shop.value).toEqual(before);
+    expect(logbook.shop.value.pieces.get(PIECE)).toEqual(before.pieces.get(PIECE));
+  });
+
+  test('names what cannot be read, and opens the rest', async () => {
+    const { name, store } = await setUp();
+    const newer = { ...entry(9, layCoat()), v: 2 };
+    await store.keep([[id(9), newer]]);
+    const logbook = logbookOn(storeOn(name));
+    await logbook.open();
+    expect(logbook.setAside.value).toMatchObject([{ key: id(9), raw: newer, issues: [{ path: 'v' }] }]);
+    expect(logbook.shop.value.pieces.size).toBe(1);
+  });
+
+  test('says when storage cannot be read', async () => {
+    const store = storeOn(newName());
+    const unavailable = { ok: false, failure: { kind: 'unavailable', cause: 'x' } } as const;
+    const logbook = logbookOn({ ...store, loadAll: async () => unavailable });
+    expect(await logbook.open()).toEqual(unavailable);
+  });
+});
+
+test('two tabs show each other what they keep', async () => {
+  const { name, logbook } = await setUp();
+  const other = logbookOn(storeOn(name));
+  await other.open();
+  await other.append(layCoat());
+  await logbook.append(layCoat());
+  await seen(logbook, 2);
+  expect((await seen(other, 2)).map((coat) => coat.id)).toEqual(coatsIn(logbook).map((coat) => coat.id));
+});
+
+describe('take', () => {
+  const brought = [entry(1, startPiece()), entry(2, fillJar()), entry(3, layCoat())];
+
+  test('keeps and shows what a backup brings, once, however often', async () => {
+    const name = newName();
+    const logbook = logbookOn(storeOn(name));
+    for (let times = 0; times < 3; times++) logged(await logbook.take({ entries: brought, setAside: [] }));
+    expect([...logbook.shop.value.entries.values()]).toEqual(brought);
+    expect(logged(await storeOn(name).loadAll()).entries).toEqual(brought);
+  });
+
+  test('never puts something unreadable in the place of what is there', async () => {
+    const store = storeOn(newName());
+    const logbook = logbookOn(store);
+    await logbook.take({ entries: brought, setAside: [] });
+    const forged = { key: id(3), issues: [], raw: { id: id(3), kind: 'struck', v: 9 } };
+    await logbook.take({ entries: [], setAside: [forged] });
+    expect(logbook.setAside.value).toEqual([]);
+    expect(logged(await store.loadAll())).toEqual({ entries: brought, setAside: [] });
+  });
+
+  test('heals a row that could not be read', async () => {
+    const store = storeOn(newName());
+    await store.keep([[id(3), 'half an ent']]);
+    const logbook = logbookOn(store);
+    await logbook.open();
+    expect(logbook.setAside.value).toHaveLength(1);
+    await logbook.take({ entries: brought, setAside: [] });
+    expect(logbook.setAside.value).toEqual([]);
+    expect(logged(await store.loadAll())).toEqual({ entries: brought, setAside: [] });
+  });
+
+  test('shows nothing that could not be kept', async () => {
+    const full = { ok: false, failure: { kind: 'full' } } as const;
+    const logbook = logbookOn({ ...storeOn(newName()), keep: async () => full });
+    expect(await logbook.take({ entries: brought, setAside: [] })).toEqual(full);
+    expect(logbook.shop.value.entries.size).toBe(0);
+  });
+});
+
+test('ids sort by the time they were made', () => {
+  const ids = Array.from({ length: 1000 }, newId);
+  expect(ids.toSorted()).toEqual(ids);
+  expect(new Set(ids).size).toBe(1000);
+});
+
+async function seen(logbook: Logbook, coats: number) {
+  await expect.poll(() => coatsIn(logbook).length).toBe(coats);
+  return coatsIn(logbook);
+}

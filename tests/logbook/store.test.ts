@@ -1,0 +1,156 @@
+import 'fake-indexeddb/auto';
+import { createStore, set } from 'idb-keyval';
+import { afterEach, describe, expect, test } from 'vitest';
+import { type Database, openDatabase } from '../../src/logbook/database';
+import { openStore, type Store } from '../../src/logbook/store';
+import { entry, fillJar, id, layCoat, startPiece } from './entries';
+
+const open: Store[] = [];
+let databases = 0;
+
+function storeOn(database: Database): Store {
+  const store = openStore('coatwait-demo', database);
+  open.push(store);
+  return store;
+}
+const newName = (): string => `store-test-${databases++}`;
+const row = (n: number) => [id(n), entry(n, startPiece())] as const;
+const failing = (error: unknown): Database => {
+  const refuse = () => Promise.reject(error);
+  return { readAll: refuse, read: refuse, write: refuse, empty: refuse };
+};
+
+afterEach(() => {
+  for (const store of open.splice(0)) store.close();
+});
+
+describe('a store', () => {
+  test('is empty at first', async () => {
+    const store = storeOn(openDatabase(newName()));
+    expect(await store.loadAll()).toEqual({ ok: true, value: { entries: [], setAside: [] } });
+  });
+
+  test('gives back what it kept after it is opened again', async () => {
+    const name = newName();
+    await storeOn(openDatabase(name)).keep([row(1), [id(2), entry(2, fillJar())]]);
+    const reopened = storeOn(openDatabase(name));
+    const entries = [entry(1, startPiece()), entry(2, fillJar())];
+    expect(await reopened.loadAll()).toEqual({ ok: true, value: { entries, setAside: [] } });
+    expect(await reopened.load([id(2), id(3)])).toEqual({
+      ok: true,
+      value: { entries: entries.slice(1), setAside: [] },
+    });
+  });
+
+  test('keeps an entry once, however often it is given', async () => {
+    const store = storeOn(openDatabase(newName()));
+    await store.keep([row(1)]);
+    await store.keep([row(1)]);
+    expect(await store.loadAll()).toMatchObject({ value: { entries: [{ id: id(1) }] } });
+  });
+
+  test('keeps all rows or none', async () => {
+    const store = storeOn(openDatabase(newName()));
+    const kept = await store.keep([row(1), [id(2), () => 'a function cannot be kept']]);
+    expect(kept).toMatchObject({ ok: false, failure: { kind: 'unavailable' } });
+    expect(await store.loadAll()).toMatchObject({ value: { entries: [] } });
+  });
+
+  test.each([
+    { what: 'from a newer version', raw: { ...entry(2, layCoat()), v: 2 }, path: 'v' },
+    { what: 'of an unknown kind', raw: { id: id(2), v: 1, kind: 'polished' }, path: 'kind' },
+    { what: 'with an impossible film', raw: { ...entry(2, layCoat()), film: null }, path: 'film' },
+    { what: 'that is a text', raw: 'half an ent', path: '' },
+    { what: 'that is null', raw: null, path: '' },
+  ])('sets aside and names a row $what; the rest opens, and it stays', async ({ raw, path }) => {
+    const name = newName();
+    await set(id(2), raw, createStore(name, 'entries'));
+    const store = storeOn(openDatabase(name));
+    await store.keep([row(1)]);
+    for (let times = 0; times < 2; times++)
+      expect(await store.loadAll()).toMatchObject({
+        ok: true,
+        value: { entries: [{ id: id(1) }], setAside: [{ key: id(2), raw, issues: [{ path }] }] },
+      });
+  });
+
+  test('opens what it kept though the clock has fallen back', async () => {
+    const store = storeOn(openDatabase(newName()));
+    await store.keep([[id(1), entry(1, startPiece(), Date.UTC(2090, 0, 1))]]);
+    expect(await store.loadAll()).toMatchObject({ value: { entries: [{ id: id(1) }], setAside: [] } });
+  });
+
+  test('is emptied at once, for the demo shop', async () => {
+    const store = storeOn(openDatabase(newName()));
+    await store.keep([row(1), row(2)]);
+    expect(await store.empty()).toEqual({ ok: true, value: undefined });
+    expect(await store.loadAll()).toMatchObject({ value: { entries: [] } });
+  });
+
+  test('tells the other tabs what it has kept, and not itself', async () => {
+    const name = newName();
+    const [one, other] = [storeOn(openDatabase(name)), storeOn(openDatabase(name))];
+    const heard = new Promise((resolve) => other.onKeptElsewhere(resolve));
+    let heardBySelf = false;
+    one.onKeptElsewhere(() => {
+      heardBySelf = true;
+    });
+    await one.keep([row(1)]);
+    expect(await heard).toEqual([id(1)]);
+    expect(heardBySelf).toBe(false);
+  });
+});
+
+describe('a store that fails', () => {
+  test.each([
+    { why: 'the device is full', error: new DOMException('', 'QuotaExceededError'), kind: 'full' },
+    { why: 'the browser refuses', error: new DOMException('', 'SecurityError'), kind: 'unavailable' },
+    { why: 'nobody knows why', error: undefined, kind: 'unavailable' },
+  ])('says so when $why, in every method', async ({ error, kind }) => {
+    const store = storeOn(failing(error));
+    const answers = [store.loadAll(), store.load([id(1)]), store.keep([row(1)]), store.empty()];
+    for (const answer of await Promise.all(answers))
+      expect(answer).toMatchObject({ ok: false, failure: { kind } });
+  });
+
+  test('tells no other tab of what it has not kept', async () => {
+    const [one, other] = [storeOn(failing(undefined)), storeOn(openDatabase(newName()))];
+    let heard = 0;
+    other.onKeptElsewhere(() => {
+      heard += 1;
+    });
+    await one.keep([row(1)]);
+    await storeOn(openDatabase(newName())).keep([row(2)]);
+    await expect.poll(() => heard).toBe(1);
+  });
+
+  test('does not wait for ever for a database that will not open, and keeps nothing late', async () => {
+    const name = newName();
+    const blocker = await holdUpgrade(name);
+    const store = storeOn(openDatabase(name, 30));
+    expect(await store.keep([row(1)])).toEqual({ ok: false, failure: { kind: 'no-answer' } });
+    expect(await store.loadAll()).toEqual({ ok: false, failure: { kind: 'no-answer' } });
+    blocker.release();
+    expect(await storeOn(openDatabase(name)).loadAll()).toMatchObject({ value: { entries: [] } });
+  });
+});
+
+/** Opens a database and holds its first upgrade, so that everyone else has to wait. */
+function holdUpgrade(name: string): Promise<{ release(): void }> {
+  const request = indexedDB.open(name);
+  return new Promise((resolve) => {
+    request.onupgradeneeded = () => {
+      const table = request.result.createObjectStore('entries');
+      let held = true;
+      const hold = (): void => {
+        if (held) table.get('nothing').onsuccess = hold;
+      };
+      hold();
+      resolve({
+        release() {
+          held = false;
+        },
+      });
+    };
+  });
+}
