@@ -1,0 +1,41 @@
+/** In which form an amount is best weighed: neat, or let down in the same clear. */
+export type Form = 'neat' | 'let-down-10' | 'let-down-1';
+
+/** Share of the tinter in each form, a fraction by weight. */
+export const FORM_SHARE: Record<Form, number> = { neat: 1, 'let-down-10': 0.1, 'let-down-1': 0.01 };
+
+/** Above this part of an amount, half a division of the scale is too much of an error. Common practice, no source. */
+export const MOST_WEIGHING_ERROR = 0.05;
+
+/** Half a division over the amount: the largest error of a reading of the scale, a fraction. */
+export function weighingError(grams: number, divisionG: number): number {
+  return divisionG / 2 / grams;
+}
+
+/** An amount to put on the scale. */
+export interface Weighed {
+  readonly form: Form;
+  /** What the scale shall show, a whole number of divisions. */
+  readonly grams: number;
+  /** The tinter in it, in grams. */
+  readonly neatGrams: number;
+  /** A fraction. */
+  readonly error: number;
+}
+
+/**
+ * The strongest form in which an amount of neat tinter can be weighed well enough, rounded to the scale; the weakest form
+ * offered when none is good enough; undefined when even that is under half a division.
+ */
+export function toWeigh(neatGrams: number, divisionG: number, forms: readonly Form[]): Weighed | undefined {
+  const order = [...forms].sort((one, other) => FORM_SHARE[other] - FORM_SHARE[one]);
+  let last: Weighed | undefined;
+  for (const form of order) {
+    const divisions = Math.round(neatGrams / FORM_SHARE[form] / divisionG);
+    if (divisions < 1) continue;
+    const grams = divisions * divisionG;
+    last = { form, grams, neatGrams: grams * FORM_SHARE[form], error: weighingError(grams, divisionG) };
+    if (last.error <= MOST_WEIGHING_ERROR) return last;
+  }
+  return last;
+}
