@@ -23,6 +23,12 @@ describe('FPL-RN-0268', () => {
     expectWithin(percentMoisture(row.temperatureC, row.relativeHumidity), row.percent, 0.07);
   });
 
+  // An evaluation of the equation apart from this code, printed to 0.01 %.
+  test('the equation itself', () => {
+    for (const row of [...published.read, ...published.rounded, ...published.table])
+      expectWithin(percentMoisture(row.temperatureC, row.relativeHumidity), row.equationPercent, 0.0051);
+  });
+
   test('no row is missing', () => {
     expect(published.read).toHaveLength(5);
     expect(published.rounded).toHaveLength(4);
