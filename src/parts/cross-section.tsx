@@ -20,7 +20,7 @@ export interface CrossSectionProps {
   readonly compact?: boolean | undefined;
 }
 
-const FULL = { width: 200, height: 280, wood: 64, left: 62, right: 98 };
+const FULL = { width: 244, height: 290, wood: 62, left: 44, right: 72 };
 const COMPACT = { width: 72, height: 56, wood: 16, left: 0, right: 0 };
 const MICROMETRE = { label: 'µm', um: 1 };
 const THINNEST_SCALE_UM = 40;
@@ -46,10 +46,17 @@ export function CrossSection(props: CrossSectionProps) {
       aria-label={describe}
     >
       <g aria-hidden={isPicked ? 'true' : undefined}>
-        <rect class="film-air" width={size.width} height={size.height} />
-        <FilmCoats bands={bands} frame={frame} depth={size.height} compact={compact} />
-        <FilmWood frame={frame} depth={size.wood} label={compact ? undefined : props.woodLabel} />
-        {!compact && <FilmScale bands={bands} frame={frame} spanUm={spanUm} unit={unit} />}
+        <svg aria-hidden="true" width={size.width} height={size.height}>
+          <rect class="film-air" width={size.width} height={size.height} />
+          <FilmCoats bands={bands} frame={frame} depth={size.height} compact={compact} />
+          <FilmWood frame={frame} depth={size.wood} />
+        </svg>
+        {!compact && (
+          <FilmScale
+            {...{ bands, frame, spanUm, unit }}
+            wood={{ label: props.woodLabel, depth: size.wood }}
+          />
+        )}
         <rect class="film-frame" x="0.75" y="0.75" width={size.width - 1.5} height={size.height - 1.5} />
       </g>
       {isPicked && (

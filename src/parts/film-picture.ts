@@ -55,16 +55,21 @@ export interface Drop {
 
 // The plastic number's powers spread points evenly however many are drawn (M. Roberts' R2 sequence).
 const PLASTIC = 1.324717957244746;
+const TRIES = 6;
+const APART = 3.4; // drop radii between two drops' centres
 
 /** Drops of solvent in a band: each stands for the same amount, so a band that dries loses them one by one. */
 export function solventDrops(band: Band, { width, perUm }: Frame, areaPerDrop: number): Drop[] {
   const radius = dropRadius(band);
   const count = Math.round((band.layer.solventUm * perUm * width) / areaPerDrop);
   const room = band.foot - band.top - 2 * radius;
-  return Array.from({ length: count }, (_, n) => ({
-    x: ((0.5 + (n + 1) / PLASTIC) % 1) * width,
-    y: band.top + radius + ((0.5 + (n + 1) / PLASTIC ** 2) % 1) * room,
-  }));
+  const drops: Drop[] = [];
+  for (let n = 1; drops.length < count && n <= count * TRIES; n++) {
+    const x = radius + ((band.foot * PLASTIC + n / PLASTIC) % 1) * (width - 2 * radius);
+    const y = band.top + radius + ((0.5 + n / PLASTIC ** 2) % 1) * room;
+    if (drops.every((drop) => Math.hypot(drop.x - x, drop.y - y) > APART * radius)) drops.push({ x, y });
+  }
+  return drops;
 }
 
 /** A drop must fit into its band, however thin. */

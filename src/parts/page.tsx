@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { BACK } from '../words/common';
+import { BACK, pageTitle } from '../words/common';
 import { Icon } from './icons';
 import { arrivedByLink } from './route';
 
@@ -19,6 +19,9 @@ export interface PageProps {
 /** A screen: its title, the way back, and its content. Coming to it puts the reader at its title. */
 export function Page({ title, backTo, backLabel = BACK, aside, columns = 'one', children }: PageProps) {
   const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    document.title = pageTitle(title);
+  }, [title]);
   useEffect(() => {
     if (!arrivedByLink()) return;
     scrollTo(0, 0);

@@ -2,9 +2,12 @@
 
 export const BACK = 'Back';
 
+/** What the browser's window is called. */
+export const pageTitle = (page: string): string => `${page} · Coatwait`;
+
 export const TIME_FIELD = {
   ago: (minutes: number): string => (minutes === 0 ? 'Now' : `${minutes} min ago`),
-  clock: 'Set a clock time',
+  clock: 'By the clock',
   dayAndTime: 'Day and time',
 } as const;
 
