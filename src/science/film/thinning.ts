@@ -17,7 +17,7 @@ export type Thinning = ThinnedOfLacquer | ThinnedOfMix;
 
 /** A thinning said as a fraction of the lacquer's volume; 1 is one to one. */
 export function thinnedOfLacquer(fraction: number): ThinnedOfLacquer {
-  assertWithin('Thinner', fraction, 0, 100, 'of the lacquer');
+  assertWithin('Thinner', fraction, 0, 99, 'of the lacquer'); // 99 to 1: as far as the mix may go
   return { of: 'lacquer', fraction };
 }
 
