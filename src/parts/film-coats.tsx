@@ -15,12 +15,16 @@ const AREA_PER_DROP_COMPACT = 40;
 /** The coats. Each is drawn from its surface down; the one below it is drawn over it, so no seam can open. */
 export function FilmCoats({ bands, frame, depth, compact }: FilmCoatsProps) {
   const id = useId();
-  const topDown = bands.map((band, number) => ({ band, number })).reverse();
   return (
     <g class="film-coats">
       <CoatPatterns id={id} />
-      {topDown.map(({ band, number }) => (
-        <Coat key={band.layer.key} band={band} path={surfacePath(frame.width, number, depth * 2)} id={id} />
+      {bands.toReversed().map((band) => (
+        <Coat
+          key={band.layer.key}
+          band={band}
+          path={surfacePath(frame.width, band.number, depth * 2)}
+          id={id}
+        />
       ))}
       {bands.map((band) => (
         <g key={band.layer.key} class="film-drops">

@@ -39,7 +39,7 @@ export function FilmHandles({ bands, width, selectedKey, onPick }: FilmHandlesPr
           width={width - 3}
           height={Math.max(foot - top, 1)}
           role="button"
-          tabIndex={inTabOrder?.layer.key === key ? 0 : -1}
+          tabindex={inTabOrder?.layer.key === key ? 0 : -1}
           aria-label={label}
           aria-pressed={selectedKey === key}
           onClick={() => onPick(key)}

@@ -14,6 +14,8 @@ export interface FilmLayer {
 /** A coat in picture units: where its surface and its foot lie (y grows downwards) and how wet it is. */
 export interface Band {
   readonly layer: FilmLayer;
+  /** 0 for the first coat. */
+  readonly number: number;
   readonly top: number;
   readonly foot: number;
   readonly wetness: number;
@@ -36,14 +38,10 @@ export function wetness({ dryUm, solventUm }: FilmLayer): number {
 /** Stacks the coats, first laid first, upwards from the wood and to scale. */
 export function stackBands(layers: readonly FilmLayer[], { woodTop, perUm }: Frame): Band[] {
   let foot = woodTop;
-  return layers.map((layer) => {
-    const band = {
-      layer,
-      foot,
-      top: foot - (layer.dryUm + layer.solventUm) * perUm,
-      wetness: wetness(layer),
-    };
-    foot = band.top;
+  return layers.map((layer, number) => {
+    const top = foot - (layer.dryUm + layer.solventUm) * perUm;
+    const band = { layer, number, foot, top, wetness: wetness(layer) };
+    foot = top;
     return band;
   });
 }
@@ -53,10 +51,8 @@ export interface Drop {
   readonly y: number;
 }
 
-// The plastic number's powers spread points evenly however many are drawn (M. Roberts' R2 sequence).
-const PLASTIC = 1.324717957244746;
-const TRIES = 6;
-const APART = 3.4; // drop radii between two drops' centres
+const TRIES = 12;
+const APART = 0.7; // the least gap between drops, as a share of the side of one drop's square
 
 /** Drops of solvent in a band: each stands for the same amount, so a band that dries loses them one by one. */
 export function solventDrops(band: Band, { width, perUm }: Frame, areaPerDrop: number): Drop[] {
@@ -65,11 +61,17 @@ export function solventDrops(band: Band, { width, perUm }: Frame, areaPerDrop: n
   const room = band.foot - band.top - 2 * radius;
   const drops: Drop[] = [];
   for (let n = 1; drops.length < count && n <= count * TRIES; n++) {
-    const x = radius + ((band.foot * PLASTIC + n / PLASTIC) % 1) * (width - 2 * radius);
-    const y = band.top + radius + ((0.5 + n / PLASTIC ** 2) % 1) * room;
-    if (drops.every((drop) => Math.hypot(drop.x - x, drop.y - y) > APART * radius)) drops.push({ x, y });
+    const x = radius + scatter(n, band.number) * (width - 2 * radius);
+    const y = band.top + radius + scatter(n, band.number + 0.5) * room;
+    const isFree = drops.every((drop) => Math.hypot(drop.x - x, drop.y - y) > APART * Math.sqrt(areaPerDrop));
+    if (isFree) drops.push({ x, y });
   }
   return drops;
+}
+
+/** A number from 0 to 1 that looks random but is always the same, so that drops stay where they are. */
+function scatter(n: number, seed: number): number {
+  return Math.abs((Math.sin(n * 12.9898 + seed * 78.233) * 43758.5453) % 1);
 }
 
 /** A drop must fit into its band, however thin. */

@@ -46,7 +46,8 @@ test('every drop lies inside its own band', () => {
 
 test('a drop stands for the same amount of solvent everywhere, and a dry coat has none', () => {
   const dropsOf = (solventUm: number) =>
-    solventDrops({ layer: layer('x', 30, solventUm), top: 100, foot: 200, wetness: 0 }, FRAME, 100).length;
+    solventDrops({ layer: layer('x', 30, solventUm), number: 0, top: 100, foot: 200, wetness: 0 }, FRAME, 100)
+      .length;
   expect([0, 2.5, 5, 10].map(dropsOf)).toEqual([0, 10, 20, 40]); // um x 2 units x 200 wide / 100 a drop
 });
 
