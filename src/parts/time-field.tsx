@@ -42,20 +42,31 @@ export function TimeField({ label, value, onChange, nowMs, shown, problem }: Tim
         </div>
       </fieldset>
       {value.kind === 'clock' && (
-        <div class="entry">
-          <input
-            type="datetime-local"
-            aria-label={TIME_FIELD.dayAndTime}
-            aria-invalid={problem !== undefined}
-            aria-describedby={`${id}-problem`}
-            value={value.text}
-            max={clockText(nowMs)}
-            onInput={(event) => onChange({ kind: 'clock', text: event.currentTarget.value })}
-          />
-        </div>
+        <ClockInput {...{ value, onChange, nowMs, problem }} problemId={`${id}-problem`} />
       )}
       {shown && <p class="hint digits">{shown}</p>}
       <Problem id={`${id}-problem`} text={problem} />
+    </div>
+  );
+}
+
+type ClockInputProps = Pick<TimeFieldProps, 'onChange' | 'nowMs' | 'problem'> & {
+  readonly value: { readonly text: string };
+  readonly problemId: string;
+};
+
+function ClockInput({ value, onChange, nowMs, problem, problemId }: ClockInputProps) {
+  return (
+    <div class="entry">
+      <input
+        type="datetime-local"
+        aria-label={TIME_FIELD.dayAndTime}
+        aria-invalid={problem !== undefined}
+        aria-describedby={problemId}
+        value={value.text}
+        max={clockText(nowMs)}
+        onInput={(event) => onChange({ kind: 'clock', text: event.currentTarget.value })}
+      />
     </div>
   );
 }
