@@ -5,6 +5,7 @@ import { type Entry, type EntryBody, type Issue, parseEntry } from './entry';
 import { fold, type Shop } from './fold/fold';
 import type { StorageFailure } from './storage-failure';
 import type { Loaded, SetAside, Store } from './store';
+import { createTurns } from './turns';
 import { union } from './union';
 
 export interface LogbookNeeds {
@@ -41,10 +42,24 @@ export interface Logbook {
 export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logbook {
   const shop = signal(fold([]));
   const setAside = signal<readonly SetAside[]>([]);
+  // So that each is checked against a shop that holds the one before: a double tap starts one piece.
+  const inTurn = createTurns();
 
   function show({ entries, setAside: more }: Loaded): void {
     if (entries.length > 0) shop.value = fold([...shop.value.entries.values(), ...entries]);
     setAside.value = unread([...setAside.value, ...more], shop.value);
+  }
+
+  async function load(loading: Promise<Result<Loaded, StorageFailure>>) {
+    const loaded = await loading;
+    if (loaded.ok) show(loaded.value);
+    return loaded.ok ? succeed(undefined) : loaded;
+  }
+
+  async function keep(fresh: Loaded): Promise<Result<void, StorageFailure>> {
+    const kept = await store.keep(rowsOf(fresh));
+    if (kept.ok) show(fresh);
+    return kept;
   }
 
   async function appendNow(body: EntryBody, atMs: number): Promise<Result<Entry, AppendFailure>> {
@@ -52,40 +67,19 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     if (!parsed.ok) return fail({ kind: 'faulty', issues: parsed.failure });
     const admitted = admit(parsed.value, shop.value, now());
     if (!admitted.ok) return admitted;
-    const kept = await store.keep([[admitted.value.id, admitted.value]]);
-    if (kept.ok) show({ entries: [admitted.value], setAside: [] });
+    const kept = await keep({ entries: [admitted.value], setAside: [] });
     return kept.ok ? admitted : kept;
   }
 
-  // One at a time, so that each is checked against a shop that holds the one before: a double tap starts one piece.
-  let last: Promise<unknown> = Promise.resolve();
-  function append(body: EntryBody, atMs = now()): Promise<Result<Entry, AppendFailure>> {
-    const done = last.then(() => appendNow(body, atMs));
-    last = done.catch(() => undefined);
-    return done;
-  }
-
-  async function shown(loading: Promise<Result<Loaded, StorageFailure>>) {
-    const loaded = await loading;
-    if (!loaded.ok) return loaded;
-    show(loaded.value);
-    return succeed(undefined);
-  }
-
-  store.onKeptElsewhere((ids) => void shown(store.load(ids)));
-
+  store.onKeptElsewhere((ids) => void load(store.load(ids)));
+  const append: Logbook['append'] = (body, atMs = now()) => inTurn(() => appendNow(body, atMs));
   return {
     shop,
     setAside,
-    open: () => shown(store.loadAll()),
     append,
+    open: () => load(store.loadAll()),
     strike: (id) => append({ kind: 'struck', entry: id }),
-    async take(brought) {
-      const fresh = news(brought, shop.value, setAside.value);
-      const kept = await store.keep(rowsOf(fresh));
-      if (kept.ok) show(fresh);
-      return kept;
-    },
+    take: (brought) => inTurn(() => keep(news(brought, shop.value, setAside.value))),
   };
 }
 

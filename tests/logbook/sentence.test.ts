@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sentenceFor } from '../../src/logbook/sentence';
+import { sentenceFor, sentenceForBackup } from '../../src/logbook/sentence';
 
 const showTime = (ms: number): string => `${ms} o'clock`;
 
@@ -18,3 +18,14 @@ test.each([
     says: 'name: Write something here.',
   },
 ] as const)('$failure.kind: $says', ({ failure, says }) => expect(sentenceFor(failure, showTime)).toBe(says));
+
+test.each([
+  {
+    failure: { kind: 'damaged' },
+    says: 'This backup was changed or damaged on its way. Nothing was taken in; try another copy.',
+  },
+  {
+    failure: { kind: 'faulty-entries', issues: [{ path: 'entries.3.at', problem: 'is missing' }] },
+    says: 'Some entries of this backup are faulty. Nothing was taken in.\nentries.3.at: is missing',
+  },
+] as const)('$failure.kind: $says', ({ failure, says }) => expect(sentenceForBackup(failure)).toBe(says));

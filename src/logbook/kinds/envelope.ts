@@ -48,7 +48,10 @@ const shortEnough = v.maxLength<string, number, string>(
 export const Name = v.pipe(v.string(), v.trim(), longEnough, shortEnough);
 /** A note: any text, none included. */
 export const Note = v.pipe(v.string(), shortEnough);
-/** The name of a thing in one of the app's own tables: `n-butyl-acetate`. */
+/**
+ * The name of a thing in one of the app's own tables: `n-butyl-acetate`. Any such name is read, for the table of a
+ * newer app holds more; whoever looks it up answers for what is not there.
+ */
 export const TableKey = v.pipe(v.string(), v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, LOGBOOK_WORDS.notATableKey));
 /** A wall-clock time, `06:30`. */
 export const ClockTime = v.pipe(
@@ -65,7 +68,12 @@ export const count = (limits: { readonly lowest: number; readonly highest: numbe
     ),
   );
 
-/** Schema of one kind of entry: what every entry has, and its own body. */
+/**
+ * Schema of one kind of entry: what every entry has, and its own body.
+ *
+ * Whatever changes a released kind, a value added to a list included, is a new version of it: an app that does not
+ * know the version sets the entry aside and opens it after its update.
+ */
 export const entryOf = <const Kind extends string, const Body extends v.ObjectEntries>(
   kind: Kind,
   body: Body,
