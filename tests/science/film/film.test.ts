@@ -168,6 +168,8 @@ describe('drop fill', () => {
     { moundFactor: 1, volumeSolids: 0.2, rest: 0.5, applications: 4 },
     { moundFactor: 1.25, volumeSolids: 0.2, rest: 0.1, applications: 9 },
     { moundFactor: 1.25, volumeSolids: 0.4, rest: 0.25, applications: 2 },
+    { moundFactor: 1, volumeSolids: 0.2, rest: 0.512, applications: 3 },
+    { moundFactor: 1, volumeSolids: 0.1, rest: 0.729, applications: 3 },
     { moundFactor: 1, volumeSolids: 0.2, rest: 1, applications: 0 },
   ])('mound $moundFactor, solids $volumeSolids, rest $rest: $applications', ({ applications, ...chip }) => {
     expect(dropFillApplications(chip)).toBe(applications);

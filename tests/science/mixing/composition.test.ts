@@ -43,6 +43,7 @@ describe('let-downs and boxed jars', () => {
     },
     { id: 'snake', kind: 'let-down', madeOf: [{ ingredient: 'tail', massFraction: 1 }] },
     { id: 'tail', kind: 'let-down', madeOf: [{ ingredient: 'snake', massFraction: 1 }] },
+    { id: 'outer', kind: 'let-down', madeOf: [{ ingredient: 'snake', massFraction: 1 }] },
     { id: 'torn', kind: 'let-down', madeOf: [{ ingredient: 'gone', massFraction: 1 }] },
   );
   test('a 1 % let-down of a 10 % let-down opens to its tinter', () => {
@@ -52,7 +53,7 @@ describe('let-downs and boxed jars', () => {
     ]);
   });
   test('one that leads back to itself is refused with its path', () => {
-    expect(contents([kg('clear', 1), kg('snake', 1)], ingredients)).toEqual({
+    expect(contents([kg('clear', 1), kg('outer', 1)], ingredients)).toEqual({
       ok: false,
       failure: { kind: 'contains-itself', path: ['snake', 'tail', 'snake'] },
     });

@@ -263,6 +263,18 @@ test('a recipe that is scaled keeps its parts and shares as they were typed', ()
   expect(scaledRecipe(recipe, 2)).toEqual([line('clear', { unit: 'mL', value: 80 }), recipe[1]]);
 });
 
+test('parts are counted in the first line', () => {
+  const batch = [
+    { ingredient: 'clear', massKg: 0.19 },
+    { ingredient: 'thinner', massKg: 0.084 },
+  ];
+  const parts = [0, 1].map(
+    (i) => got(expressed(batch, i, { unit: 'parts', by: 'volume' }, ingredients)).value,
+  );
+  expect(parts[0]).toBe(1);
+  expect(parts[1]).toBeCloseTo(0.5, 12); // 100 mL to 200 mL
+});
+
 test('drops are poured whole: 2.75 as 3 is 9 % more, 0.3 as 1 more than three times', () => {
   expect(wholeDrops(2.75)).toEqual({ drops: 3, error: expect.closeTo(0.0909, 4) });
   expect(wholeDrops(0.3)).toEqual({ drops: 1, error: expect.closeTo(2.3333, 4) });

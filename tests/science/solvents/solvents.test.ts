@@ -30,6 +30,12 @@ describe('vapour pressure at 25 C against a second source', () => {
   });
 });
 
+describe('the constants were copied rightly: evaluated elsewhere to four figures', () => {
+  test.each(reference.rows)('$id: $antoinePressure25CPa Pa', ({ id, antoinePressure25CPa }) => {
+    expect(Math.abs(vapourPressurePa(row(id), 298.15) / antoinePressure25CPa - 1)).toBeLessThan(0.001);
+  });
+});
+
 describe('the constants give the boiling point at 1 atm within 2 K', () => {
   test.each(withBoilingPoint)('$id: $boilingPointC C, $boilingSource', ({ id, boilingPointC }) => {
     const { A, B, C } = row(id).antoine;
