@@ -50,10 +50,9 @@ export function rangeIn(limit: Limit, unit: Unit): { readonly lowest: number; re
   };
 }
 
-// A value that is three figures long but for the noise of the conversion must not be rounded away from itself.
+// The noise of the conversion must not push a value that is three figures long to the next one.
 function threeFigures(value: number, round: (value: number) => number): number {
-  const clean = Number(value.toPrecision(12));
-  if (clean === 0) return 0;
-  const step = 10 ** (Math.floor(Math.log10(Math.abs(clean))) - 2);
-  return Number((round(Number((clean / step).toPrecision(12))) * step).toPrecision(3));
+  if (value === 0) return 0;
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2);
+  return Number((round(Number((value / step).toPrecision(12))) * step).toPrecision(3));
 }

@@ -113,7 +113,12 @@ describe('what is not an entry', () => {
       path: 'thinning.of',
     },
     { why: 'a thinner of nothing', from: thinner(), path: 'thinner.blend' },
-    { why: 'shares of 90 %', from: thinner(toluene(0.9)), path: 'thinner.blend' },
+    { why: 'shares of 99 %', from: thinner(toluene(0.99)), path: 'thinner.blend' },
+    {
+      why: 'shares of 101 %',
+      from: thinner(toluene(0.5), { solvent: 'acetone', share: 0.51 }),
+      path: 'thinner.blend',
+    },
     { why: 'a share in percent', from: thinner(toluene(100)), path: 'thinner.blend.0.share' },
     { why: 'a solvent twice', from: thinner(toluene(0.5), toluene(0.5)), path: 'thinner.blend' },
     {
@@ -165,6 +170,11 @@ describe('an entry', () => {
       expect(parsed).toMatchObject({ ok: true, value: { name } });
     },
   );
+
+  test('may have shares rounded to a tenth of a percent', () => {
+    const blend = ['acetone', 'mek', 'toluene'].map((solvent) => ({ solvent, share: 0.333 }));
+    expect(parse({ ...shippedOf('jar-filled'), thinner: { name: 'x', blend } }).ok).toBe(true);
+  });
 
   test('up to a day ahead is taken, for clocks differ', () => {
     expect(parse({ ...shippedOf('coat-laid'), at: '2027-03-02T00:00:00.000Z' }).ok).toBe(true);
