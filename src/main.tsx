@@ -3,6 +3,8 @@ import { signal } from '@preact/signals';
 import { render } from 'preact';
 import { App } from './app';
 import { followAddress } from './parts/route';
+import { openDoor } from './parts/shop-door';
+import { followTheme } from './parts/theme';
 import { showToast } from './parts/toast';
 import { OFFLINE_FAILED } from './words/app';
 import './style.css';
@@ -28,5 +30,6 @@ const bringInNewVersion = registerSW({
 
 const root = document.getElementById('app');
 if (!root) throw new Error('index.html has no #app');
+followTheme();
 followAddress();
-render(<App newVersion={newVersion} />, root);
+render(<App newVersion={newVersion} door={openDoor()} />, root);

@@ -1,0 +1,40 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+
+/** A small choice of this phone that is no part of the logbook: the theme, which shop is on screen. */
+export interface Remembered<Value extends string> {
+  readonly now: ReadonlySignal<Value>;
+  set(value: Value): void;
+}
+
+/** Reads and keeps a small choice on this phone. Where the browser keeps nothing it lasts as long as the page. */
+export function remembered<Value extends string>(
+  key: string,
+  fallback: Value,
+  isValue: (text: string) => text is Value,
+): Remembered<Value> {
+  const kept = reading(key);
+  const now = signal<Value>(kept !== null && isValue(kept) ? kept : fallback);
+  return {
+    now,
+    set(value) {
+      now.value = value;
+      keeping(key, value);
+    },
+  };
+}
+
+function reading(key: string): string | null {
+  try {
+    return localStorage.getItem(key);
+  } catch {
+    return null; // storage is switched off: the fallback stands
+  }
+}
+
+function keeping(key: string, value: string): void {
+  try {
+    localStorage.setItem(key, value);
+  } catch {
+    // Storage is switched off or full; the choice holds until the page is closed.
+  }
+}

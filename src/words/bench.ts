@@ -1,0 +1,59 @@
+import type { Milestone } from './moments';
+
+// English text of the bench and of the board that hangs over it.
+
+export const BENCH_WORDS = {
+  title: 'Bench',
+  more: 'Settings and backup',
+  start: 'Start a piece',
+  board: 'Large clock',
+  groups: { now: 'May be touched now', next: 'Next', later: 'Not yet', closed: 'Closed pieces' },
+  noCoats: 'No coat yet',
+  firstCoat: 'Ready for its first coat',
+  computing: 'Working it out…',
+  failed: 'Could not be worked out',
+  closed: (when: string): string => `Closed ${when}`,
+  coats: (count: number): string => (count === 1 ? '1 coat' : `${count} coats`),
+  face: (name: string, coats: number, um: string): string =>
+    coats === 0 ? `${name}: bare` : `${name}: ${coats === 1 ? '1 coat' : `${coats} coats`}, ${um} in all`,
+  may: {
+    touch: 'Dry to touch',
+    recoat: 'May take a coat',
+    level: 'May be level-sanded',
+    rubOut: 'May be rubbed out',
+    settled: 'Settled',
+  } satisfies Record<Milestone, string>,
+  since: (when: string): string => `since ${when}`,
+  inAbout: (span: string): string => `in about ${span}`,
+  nothingNow: 'Nothing yet. What comes first stands next.',
+} as const;
+
+export const BENCH_EMPTY = {
+  title: 'Nothing on the bench yet',
+  text: 'Put a piece here and mark each coat as it goes on. You are then told when it may be touched again, and how sure that is.',
+  demo: 'Look around the demo shop',
+  picture: 'An example: four coats of clear lacquer on spruce; the last one is still wet.',
+  wood: 'Spruce',
+  coat: (number: number): string => `Coat ${number}`,
+} as const;
+
+export const MISSED_WORDS = {
+  title: 'While you were away',
+  line: (name: string, what: string, when: string): string => `${name}: ${what}, since ${when}`,
+  seen: 'Seen',
+} as const;
+
+export const DEMO_BAR = {
+  label: 'Demo shop',
+  text: 'Everything here is invented.',
+  leave: 'Leave the demo',
+} as const;
+
+export const BOARD_WORDS = {
+  title: 'Large clock',
+  empty: 'Nothing is drying',
+  emptyText: 'When a coat has been laid, its time stands here in large digits.',
+  awake: 'The screen stays on while this page is open.',
+  sleeps: 'This browser cannot keep the screen on; set the phone not to sleep.',
+  now: 'now',
+} as const;

@@ -1,0 +1,32 @@
+/** The moments a finisher waits for, as the estimator names them. */
+export type Milestone = 'touch' | 'recoat' | 'level' | 'rubOut' | 'settled';
+
+/** What each moment is called before its time: "Recoat from 14:20". */
+export const MOMENT_WORDS: Record<Milestone, string> = {
+  touch: 'Dry to touch from',
+  recoat: 'Recoat from',
+  level: 'Level-sand from',
+  rubOut: 'Rub out from',
+  settled: 'Settled by',
+};
+
+/** What each moment is, for who asks. */
+export const MOMENT_MEANING: Record<Milestone, string> = {
+  touch: 'Dust no longer sticks; the film below is still soft.',
+  recoat: 'It takes a wet coat without trapping solvent or sagging.',
+  level: 'It powders under paper; it does not gum.',
+  rubOut: 'Hard enough to hold a polish.',
+  settled: 'Hard down to the wood: from here it sinks only slowly.',
+};
+
+/** How far a moment has come; a shape stands beside each. */
+export const MOMENT_STATE = {
+  waiting: 'Not yet',
+  perhaps: 'Perhaps: try it where it will not show',
+  reached: 'Reached',
+  done: 'Done',
+} as const;
+
+/** A band in one sentence, for who cannot see it. */
+export const bandSentence = (what: string, likely: string, earliest: string, late: string): string =>
+  `${what} ${likely}; between ${earliest} and ${late}.`;

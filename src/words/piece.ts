@@ -1,0 +1,173 @@
+// English text of a piece's pages.
+
+export const FILM_WORDS = {
+  oldFinish: 'Old finish',
+  coat: (number: number): string => `Coat ${number}`,
+  woods: {
+    'bare-wood': 'Bare wood',
+    sealed: 'Sealed wood',
+    'old-redissolves': 'Wood, old finish',
+    'old-closed': 'Wood, old finish',
+  },
+  describe: (name: string, coats: number, um: string, wet: string): string =>
+    coats === 0
+      ? `${name}, cut through: no coat yet.`
+      : `${name}, cut through: ${coats === 1 ? '1 coat' : `${coats} coats`}, ${um} in all, ${wet} of it still solvent.`,
+  pick: 'Tap a coat to read about it.',
+  figure: 'The finish, cut through and drawn to scale.',
+} as const;
+
+export const PIECE_WORDS = {
+  title: 'Piece',
+  toBench: 'Back to the bench',
+  unknown: 'No such piece',
+  unknownText: 'It may have been undone, or it lies in another shop.',
+  lay: 'Lay a coat',
+  check: 'Log a check',
+  sand: 'Sand it',
+  why: 'Why these times?',
+  record: 'Print the record',
+  change: 'Change the details',
+  board: 'Large clock',
+  milestones: 'When it may be touched',
+  history: 'What was done',
+  details: 'This piece',
+  firstCoat: 'Ready for its first coat',
+  firstCoatText: 'Lay a coat, and the times stand here.',
+  computing: 'Working out the times…',
+  stale: 'Working out the times anew…',
+  failed: 'The times could not be worked out',
+  failedText: (message: string): string => `${message} What you logged is kept.`,
+  closedNote: (when: string): string => `Closed ${when}. Undo its closing to go on with it.`,
+  lastCoat: 'last coat',
+  now: 'Now',
+  mayNow: 'May be done now',
+  sinceAbout: (when: string): string => `since about ${when}`,
+  sinceSpan: (span: string): string => `for about ${span}`,
+  estimate: 'An estimate with its band: one in ten comes before it, one in ten after it.',
+  finish: 'Its finish, now',
+} as const;
+
+export const COAT_WORDS = {
+  ways: {
+    spray: 'Sprayed',
+    brush: 'Brushed',
+    pad: 'Padded',
+    'brush-fill': 'Brush fill',
+    flash: 'Flash coat',
+  },
+  wet: (wet: string): string => `${wet} wet`,
+  passes: (passes: number, each: string): string =>
+    passes === 1 ? `1 pass of ${each} wet` : `${passes} passes of ${each} wet`,
+  usual: (dry: string): string => `usual build of ${dry} dry`,
+  laid: (how: string, film: string): string => `${how}, ${film}`,
+  fromJar: (jar: string): string => `From ${jar}`,
+  gone: 'a jar that is not in this logbook',
+  dryNow: 'Dry',
+  solventNow: 'Solvent still in it',
+  logged: 'Laid',
+  asTyped: 'As',
+  jar: 'Jar',
+  coldest: 'Coldest while drying',
+  close: 'Close these details',
+  undo: 'Undo this coat',
+  oldFinish: 'What was there before the first coat, as deep as it softens.',
+} as const;
+
+export const EVENT_WORDS = {
+  started: 'Started',
+  changed: 'Details changed',
+  closed: 'Closed',
+  sanded: { scuff: 'Scuffed', level: 'Level-sanded', 'rub-out': 'Rubbed out' },
+  removed: (amount: string): string => `${amount} taken off`,
+  grit: (grit: string): string => `with ${grit}`,
+  checks: {
+    print: { passes: 'Does not print', fails: 'Prints' },
+    gum: { passes: 'Powders', fails: 'Gums' },
+    smell: { passes: 'Does not smell', fails: 'Smells' },
+    blush: { passes: 'No blush', fails: 'Blushed' },
+  },
+  undo: 'Undo',
+  undoOf: (what: string, when: string): string => `Undo: ${what}, ${when}`,
+  undone: (what: string): string => `Undone: ${what}.`,
+  back: (what: string): string => `Back again: ${what}.`,
+} as const;
+
+export const PIECE_FORM = {
+  newTitle: 'Start a piece',
+  changeTitle: 'Change the details',
+  name: 'Name',
+  nameHint: 'What you call it, such as “Jewellery box, walnut”.',
+  base: 'Under the first coat',
+  bases: {
+    'bare-wood': { label: 'Bare wood', hint: 'it drinks the first coat' },
+    sealed: { label: 'Sealed wood', hint: 'sanding sealer or shellac, dry' },
+    'old-redissolves': {
+      label: 'Old finish that softens',
+      hint: 'lacquer or shellac: the new coat melts in',
+    },
+    'old-closed': { label: 'Old finish that stays hard', hint: 'waterborne, catalysed, oil' },
+  },
+  oldFilm: 'How thick the old finish is',
+  oldFilmHint: 'Leave it empty if you do not know.',
+  area: 'Area to coat',
+  areaHint: 'Only for how much to mix. It may stay empty.',
+  note: 'Note',
+  start: 'Start this piece',
+  save: 'Keep these details',
+  close: 'Close this piece',
+  closeText: 'It leaves the bench; its record stays, and its closing can be undone.',
+  started: (name: string): string => `${name} is on the bench.`,
+  saved: 'Details kept.',
+  closed: (name: string): string => `${name} is closed.`,
+  nameMissing: 'Give it a name.',
+} as const;
+
+export const CHECK_FORM = {
+  title: 'Log a check',
+  text: 'What you find moves the times of this piece and, a little, of those that follow.',
+  test: 'What you tried',
+  tests: {
+    print: { label: 'Thumb', hint: 'does it print?' },
+    gum: { label: 'Paper', hint: 'does it gum?' },
+    smell: { label: 'Nose', hint: 'close to it, respirator off, in clean air' },
+    blush: { label: 'Eye', hint: 'is it milky?' },
+  },
+  result: 'What you found',
+  when: 'When',
+  log: 'Log it',
+  choose: 'Choose what you found.',
+  logged: (what: string): string => `Logged: ${what}.`,
+} as const;
+
+export const SAND_FORM = {
+  title: 'Sand it',
+  stage: 'What for',
+  stages: {
+    scuff: { label: 'Scuff', hint: 'a key for the next coat' },
+    level: { label: 'Level', hint: 'flat, before rubbing out' },
+    'rub-out': { label: 'Rub out', hint: 'to its gloss' },
+  },
+  removed: 'Taken off',
+  removedHint: 'Common practice: scuff 2–4 µm, level 10–25 µm, rub out 3–8 µm. Your own log outranks it.',
+  grit: 'Grit',
+  gritHint: 'Such as P800. It may stay empty.',
+  when: 'When',
+  log: 'Log it',
+  logged: (what: string, amount: string): string => `${what}, ${amount} off.`,
+  soft: (from: string): string =>
+    `By the estimate it is still soft: level-sanding from ${from}. It may gum the paper.`,
+} as const;
+
+export const RECORD_WORDS = {
+  title: 'Treatment record',
+  print: 'Print',
+  printed: (when: string): string => `Written ${when} from the logbook.`,
+  undone: 'undone',
+  columns: { when: 'When', what: 'What', how: 'How' },
+  base: 'Under the first coat',
+  area: 'Area',
+  note: 'Note',
+  coats: 'Coats',
+  build: 'Film, worked out',
+} as const;

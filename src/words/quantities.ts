@@ -1,0 +1,39 @@
+import { celsiusToFahrenheit, metresToUm, toCelsius, umToMil } from '../units';
+
+// Computed quantities in words, in the person's units. What was typed is shown as typed instead.
+
+export type UnitSystem = 'metric' | 'us';
+
+const NUMBERS = new Map<number, Intl.NumberFormat>();
+
+/** A number with so many decimals at most: "1,250", "12.5". */
+export function numberWords(value: number, decimals: number): string {
+  let format = NUMBERS.get(decimals);
+  if (!format) {
+    format = new Intl.NumberFormat('en-GB', { maximumFractionDigits: decimals });
+    NUMBERS.set(decimals, format);
+  }
+  return format.format(value).replace('-', '\u2212');
+}
+
+/** A film thickness in metres as "12.5 µm" or "0.49 mil". */
+export function filmWords(metres: number, units: UnitSystem): string {
+  const um = metresToUm(metres);
+  return units === 'us'
+    ? `${numberWords(umToMil(um), umToMil(um) < 1 ? 2 : 1)} mil`
+    : `${numberWords(um, um < 20 ? 1 : 0)} µm`;
+}
+
+/** A temperature in kelvin as "21 °C" or "70 °F". */
+export const temperatureWords = (kelvin: number, units: UnitSystem): string =>
+  units === 'us'
+    ? `${numberWords(celsiusToFahrenheit(toCelsius(kelvin)), 0)} °F`
+    : `${numberWords(toCelsius(kelvin), 1)} °C`;
+
+/** A difference of temperature in kelvin as "8 K" or, in US units, "14 °F". */
+export const differenceWords = (kelvin: number, units: UnitSystem): string =>
+  units === 'us' ? `${numberWords((kelvin * 9) / 5, 0)} °F` : `${numberWords(kelvin, 0)} K`;
+
+/** A fraction as "48 %". */
+export const percentWords = (fraction: number, decimals = 0): string =>
+  `${numberWords(fraction * 100, decimals)} %`;

@@ -1,0 +1,96 @@
+// Instants, days and spans of time in words. Local time; twenty-four hours, for a band must stay short.
+
+const CLOCK = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+const WEEKDAY = new Intl.DateTimeFormat('en-GB', { weekday: 'short' });
+const DATE = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
+const DATE_YEAR = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+
+const MINUTE_MS = 60_000;
+const HOUR_MS = 60 * MINUTE_MS;
+const DAY_MS = 24 * HOUR_MS;
+const CLOCK_BAND_MS = 20 * HOUR_MS; // a wider band is told in days: its minutes would say more than is known
+const WEEK_OF_DAYS = 6; // within it a weekday names one day
+
+/** "14:20" */
+export const clockWords = (atMs: number): string => CLOCK.format(atMs);
+
+/** Whole local days from one instant to another: 1 is tomorrow, whatever the hour. */
+export function daysBetween(fromMs: number, toMs: number): number {
+  const midnight = (ms: number): number => new Date(ms).setHours(0, 0, 0, 0);
+  return Math.round((midnight(toMs) - midnight(fromMs)) / DAY_MS);
+}
+
+/** "6 Dec", with its year when that is another one. */
+export function dateWords(atMs: number, nowMs: number): string {
+  const isThisYear = new Date(atMs).getFullYear() === new Date(nowMs).getFullYear();
+  return (isThisYear ? DATE : DATE_YEAR).format(atMs);
+}
+
+const NEAR_DAYS = new Map([
+  [-1, 'yesterday'],
+  [0, 'today'],
+  [1, 'tomorrow'],
+]);
+
+/** "today", "tomorrow", "Thu", or the date. */
+export function dayWords(atMs: number, nowMs: number): string {
+  const days = daysBetween(nowMs, atMs);
+  return NEAR_DAYS.get(days) ?? (Math.abs(days) <= WEEK_OF_DAYS ? weekday(atMs) : dateWords(atMs, nowMs));
+}
+const weekday = (atMs: number): string => `${WEEKDAY.format(atMs)} ${DATE.format(atMs)}`;
+
+/** "today 14:20" */
+export const whenWords = (atMs: number, nowMs: number): string =>
+  `${dayWords(atMs, nowMs)} ${clockWords(atMs)}`;
+
+/** A length of time, rounded to what matters: "12 min", "1 h 20 min", "3 days", "5 weeks". */
+export function spanWords(ms: number): string {
+  if (ms < 90 * MINUTE_MS) return `${Math.round(ms / MINUTE_MS)} min`;
+  if (ms < 5 * HOUR_MS) return hoursAndMinutes(Math.round(ms / (5 * MINUTE_MS)) * 5);
+  if (ms < 36 * HOUR_MS) return `${Math.round(ms / HOUR_MS)} h`;
+  if (ms < 21 * DAY_MS) return `${count(ms / DAY_MS, 'day')}`;
+  if (ms < 70 * DAY_MS) return `${count(ms / DAY_MS / 7, 'week')}`;
+  return `${count(ms / DAY_MS / 30.4, 'month')}`;
+}
+
+const count = (amount: number, what: string): string => {
+  const whole = Math.round(amount);
+  return `${whole} ${what}${whole === 1 ? '' : 's'}`;
+};
+const hoursAndMinutes = (minutes: number): string =>
+  minutes % 60 === 0 ? `${minutes / 60} h` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+
+/** "just now", "12 min ago" */
+export const agoWords = (ms: number): string => (ms < MINUTE_MS ? 'just now' : `${spanWords(ms)} ago`);
+
+/** Beyond what was looked at. */
+export const MUCH_LATER = 'much later';
+
+/** A band of time in words: its likely time, its ends, and the day where it is not today. */
+export interface BandWords {
+  readonly likely: string;
+  readonly earliest: string;
+  readonly late: string;
+  readonly day: string | undefined;
+}
+
+export interface BandMs {
+  readonly earliestMs: number;
+  readonly likelyMs: number;
+  readonly lateMs: number;
+}
+
+/** A band in clock times when it is short, in dates when it is not; an end that is not reached says so. */
+export function bandWords({ earliestMs, likelyMs, lateMs }: BandMs, nowMs: number): BandWords {
+  const inDays = !(lateMs - earliestMs <= CLOCK_BAND_MS);
+  const end = (atMs: number): string => {
+    if (!Number.isFinite(atMs)) return MUCH_LATER;
+    if (inDays) return dateWords(atMs, nowMs);
+    return daysBetween(likelyMs, atMs) === 0
+      ? clockWords(atMs)
+      : `${WEEKDAY.format(atMs)} ${clockWords(atMs)}`;
+  };
+  const isToday = daysBetween(nowMs, likelyMs) === 0;
+  const day = inDays || isToday || !Number.isFinite(likelyMs) ? undefined : dayWords(likelyMs, nowMs);
+  return { likely: end(likelyMs), earliest: end(earliestMs), late: end(lateMs), day };
+}
