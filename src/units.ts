@@ -28,3 +28,7 @@ export const M2_PER_SQUARE_INCH = 0.00064516;
 export const M2_PER_SQUARE_CM = 1e-4;
 /** One foot is 0.3048 m exactly. */
 export const METRES_PER_FOOT = 0.3048;
+/** One pound is 0.45359237 kg exactly (1959) and one US gallon 3.785411784 L exactly. */
+export const KG_M3_PER_LB_PER_US_GALLON = 0.45359237 / 3.785411784e-3;
+/** A month as shelf life counts it: a twelfth of 365.25 days. */
+export const MONTH_S = (365.25 / 12) * DAY_S;

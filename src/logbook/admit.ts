@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../result';
+import { MIX_RULES, type MixGround, mixLeansOn } from './admit-mix';
 import type { Entry, Kind } from './entry';
 import type { Shop } from './fold/fold';
 
@@ -8,6 +9,7 @@ export type Refusal =
   | { readonly kind: 'too-early'; readonly earliestMs: number; readonly latestMs: number }
   | { readonly kind: 'unknown-piece' | 'unknown-jar' | 'unknown-air' | 'unknown-entry' }
   | { readonly kind: 'piece-closed' | 'piece-there-already' | 'jar-there-already' }
+  | { readonly kind: MixGround | 'not-last-pour' }
   | { readonly kind: 'already-struck' | 'still-used' };
 
 type Rules = {
@@ -25,7 +27,7 @@ const RULES: Rules = {
   'piece-started': ({ piece }, { pieces }) => (pieces.has(piece) ? 'piece-there-already' : undefined),
   'piece-changed': ({ piece }, { pieces }) => (pieces.has(piece) ? undefined : 'unknown-piece'),
   'piece-closed': onOpenPiece,
-  'jar-filled': ({ jar }, { jars }) => (jars.has(jar) ? 'jar-there-already' : undefined),
+  ...MIX_RULES,
   'jar-emptied': ({ jar }, { jars }) => (jars.has(jar) ? undefined : 'unknown-jar'),
   'coat-laid': (coat, shop) => {
     if (!shop.jars.has(coat.jar)) return 'unknown-jar';
@@ -38,7 +40,7 @@ const RULES: Rules = {
     const entry = shop.entries.get(id);
     if (!entry) return 'unknown-entry';
     if (shop.struck.has(id)) return 'already-struck';
-    return isLeantOn(entry, shop) ? 'still-used' : undefined;
+    return isLeantOn(entry, shop) ? 'still-used' : mixLeansOn(entry, shop);
   },
 };
 
@@ -54,8 +56,10 @@ function isLeantOn(entry: Entry, { pieces, jars }: Shop): boolean {
 }
 
 /** When the thing that this entry is about came to be. A jar may be written down after its first coat. */
-function beginningMs(entry: Entry, { pieces, jars }: Shop): number | undefined {
-  if (entry.kind === 'jar-emptied') return jars.get(entry.jar)?.filledMs;
+function beginningMs(entry: Entry, { pieces, jars, weighUps }: Shop): number | undefined {
+  if (entry.kind === 'jar-emptied' || entry.kind === 'jar-weighed' || entry.kind === 'jar-drawn')
+    return jars.get(entry.jar)?.filledMs;
+  if (entry.kind === 'poured') return weighUps.get(entry.weighUp)?.begunMs;
   return 'piece' in entry ? pieces.get(entry.piece)?.startedMs : undefined;
 }
 

@@ -7,8 +7,11 @@ import { AIR_KINDS } from './kinds/air';
 import { CHECK_KINDS } from './kinds/check';
 import { COAT_KINDS } from './kinds/coat';
 import { Id } from './kinds/envelope';
+import { INGREDIENT_KINDS } from './kinds/ingredient';
 import { JAR_KINDS } from './kinds/jar';
 import { PIECE_KINDS } from './kinds/piece';
+import { POUR_KINDS } from './kinds/pour';
+import { RECIPE_KINDS } from './kinds/recipe';
 import { SETTINGS_KINDS } from './kinds/settings';
 import { STRIKE_KINDS } from './kinds/strike';
 
@@ -16,6 +19,9 @@ import { STRIKE_KINDS } from './kinds/strike';
 export const KINDS = {
   ...PIECE_KINDS,
   ...JAR_KINDS,
+  ...INGREDIENT_KINDS,
+  ...RECIPE_KINDS,
+  ...POUR_KINDS,
   ...AIR_KINDS,
   ...COAT_KINDS,
   ...CHECK_KINDS,

@@ -22,6 +22,7 @@ export const LIMITS = {
   area: limit(0.0001, 100, 'm2', 'cm2', 'ft2', 'in2'),
   temperature: limit(-20, 60, 'C', 'F'),
   humidity: limit(1, 100, '%'),
+  humidityCorrection: limit(-30, 30, '%'),
   altitude: limit(-430, 5000, 'm', 'ft'),
   volumeSolids: limit(0.1, 100, '%'),
   thinningOfLacquer: limit(0, 1000, '%'),
@@ -30,6 +31,26 @@ export const LIMITS = {
   retarderOfMix: limit(0, 50, '%'),
   pigmentOfSolids: limit(0, 60, '%'),
   flakeAspect: limit(1, 200, 'ratio'),
+  roomVolume: limit(1, 100_000, 'm3', 'ft3'),
+  airFlow: limit(1, 500_000, 'm3/h', 'cfm'),
+  mixingFactor: limit(1, 10, 'ratio'),
+  explosiveLimit: limit(0.1, 30, '%'),
+  sprayTime: limit(0.5, 720, 'min', 'h'),
+  wearTime: limit(0.1, 1000, 'h'),
+  openTime: limit(0.5, 730, 'd'),
+  dwell: limit(1, 3600, 's', 'min'),
+  sheetTime: limit(0.5, 100_000, 'min', 'h', 'd'),
+  totalFilm: limit(10, 1000, 'um', 'mil'),
+  volume: limit(0.05, 100_000, 'mL', 'L', 'fl-oz-us', 'fl-oz-imperial'),
+  mass: limit(0.0001, 200_000, 'g'),
+  density: limit(0.5, 5, 'g/mL', 'lb/gal'),
+  dropMass: limit(0.001, 1, 'g'),
+  solids: limit(0, 100, '%'),
+  pigment: limit(0, 95, '%'),
+  critical: limit(10, 95, '%'),
+  life: limit(0.1, 100_000, 'h', 'd', 'months'),
+  keepBack: limit(0, 90, '%'),
+  division: limit(0.0001, 100, 'g'),
 } as const;
 
 /** Limits of what is counted rather than measured. */
@@ -37,6 +58,8 @@ export const COUNTS = {
   passes: { lowest: 1, highest: 50 },
   blendParts: { lowest: 1, highest: 20 },
   text: { lowest: 1, highest: 10_000 },
+  recipeLines: { lowest: 1, highest: 40 },
+  coats: { lowest: 1, highest: 100 },
 } as const;
 
 /** The accepted range in one of the limit's units, rounded inwards to three figures for showing. */

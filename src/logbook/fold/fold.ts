@@ -2,11 +2,14 @@ import type { Entry } from '../entry';
 import { inOrder } from '../order';
 import { union } from '../union';
 import { foldAir } from './air';
+import { foldIngredients } from './ingredients';
 import { foldJars } from './jars';
 import { foldPieces } from './pieces';
+import { foldRecipes } from './recipes';
 import { foldSettings } from './settings';
 import { struckIds } from './strikes';
 import { linesOf } from './told';
+import { foldWeighUps } from './weigh-ups';
 
 /** The shop as it is now, from the entries in whatever order they come; an entry that comes twice counts once. */
 export function fold(logged: Iterable<Entry>) {
@@ -20,6 +23,9 @@ export function fold(logged: Iterable<Entry>) {
     struck,
     ...foldPieces(lines),
     ...foldJars(lines),
+    ...foldIngredients(lines),
+    ...foldRecipes(lines),
+    ...foldWeighUps(lines),
     ...foldAir(lines),
     ...foldSettings(lines),
   };

@@ -53,6 +53,15 @@ export const Note = v.pipe(v.string(), shortEnough);
  * newer app holds more; whoever looks it up answers for what is not there.
  */
 export const TableKey = v.pipe(v.string(), v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, LOGBOOK_WORDS.notATableKey));
+/** A part of a whole, above 0 and up to 1. */
+export const Fraction = v.pipe(
+  v.number(),
+  v.check((share) => share > 0 && share <= 1, LOGBOOK_WORDS.notAShare),
+);
+const isDay = (text: string): boolean =>
+  /^\d{4}-\d\d-\d\d$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.startsWith(text) === true;
+/** A day of the calendar, `2026-03-01`. */
+export const CalendarDay = v.pipe(v.string(), v.check(isDay, LOGBOOK_WORDS.notADay));
 /** A wall-clock time, `06:30`. */
 export const ClockTime = v.pipe(
   v.string(),

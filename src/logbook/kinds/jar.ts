@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { LOGBOOK_WORDS } from '../../words/logbook';
 import { COUNTS, LIMITS } from '../limits';
 import { typed } from '../typed';
-import { entryOf, Id, Name, Note, TableKey } from './envelope';
+import { entryOf, Fraction, Id, Name, Note, TableKey } from './envelope';
 
 export const FINISHES = [
   'nitrocellulose',
@@ -15,6 +15,12 @@ export const FINISHES = [
   'urethane',
 ] as const;
 export const PIGMENT_SHAPES = ['grains', 'flakes'] as const;
+/** What a jar may hold that calls for a caution of its own, whatever its finish. */
+export const CONTENTS = ['isocyanate', 'acid', 'oil'] as const;
+/** Catalysed lacquer dies in hours; the rest keeps for weeks to years. */
+export const LIVES = ['pot', 'shelf'] as const;
+/** Why a jar weighs less than it should. */
+export const MISSING = ['evaporated', 'used'] as const;
 
 // Shares are worked out from parts or percents, so they may miss one by a rounding.
 const ROUNDING = 0.005;
@@ -23,14 +29,9 @@ const sharesAddUp = (blend: readonly { readonly share: number }[]): boolean =>
 const solventsDiffer = (blend: readonly { readonly solvent: string }[]): boolean =>
   new Set(blend.map(({ solvent }) => solvent)).size === blend.length;
 
-const Share = v.pipe(
-  v.number(),
-  v.check((share) => share > 0 && share <= 1, LOGBOOK_WORDS.notAShare),
-);
-
 /** Solvents by volume; the shares are fractions that add up to one. */
 export const Blend = v.pipe(
-  v.array(v.object({ solvent: TableKey, share: Share })),
+  v.array(v.object({ solvent: TableKey, share: Fraction })),
   v.minLength(COUNTS.blendParts.lowest, LOGBOOK_WORDS.emptyBlend),
   v.maxLength(COUNTS.blendParts.highest, LOGBOOK_WORDS.longBlend(COUNTS.blendParts.highest)),
   v.check((blend) => solventsDiffer(blend), LOGBOOK_WORDS.solventTwice),
@@ -60,6 +61,13 @@ const Product = v.object({
   solvents: v.exactOptional(Blend),
 });
 
+const Life = v.object({ span: typed(LIMITS.life), as: v.picklist(LIVES) });
+const FromJar = v.object({ jar: Id, volume: typed(LIMITS.volume) });
+
+/**
+ * What a jar holds is said as a product and what was added. A mix that was weighed up is a product of its own, with nothing added,
+ * and names its weigh-up; two jars poured together name both.
+ */
 export const JAR_KINDS = {
   'jar-filled': entryOf('jar-filled', {
     jar: Id,
@@ -69,7 +77,21 @@ export const JAR_KINDS = {
     thinning: Thinning,
     retarder: v.exactOptional(Retarder),
     pigment: v.exactOptional(Pigment),
+    amount: v.exactOptional(typed(LIMITS.volume)),
+    density: v.exactOptional(typed(LIMITS.density)),
+    life: v.exactOptional(Life),
+    keepBack: v.exactOptional(typed(LIMITS.keepBack)),
+    contains: v.exactOptional(v.array(v.picklist(CONTENTS))),
+    weighUp: v.exactOptional(Id),
+    boxedFrom: v.exactOptional(v.array(FromJar)),
     note: v.exactOptional(Note),
   }),
+  /** Content alone, without the jar. */
+  'jar-weighed': entryOf('jar-weighed', {
+    jar: Id,
+    mass: typed(LIMITS.mass),
+    missing: v.picklist(MISSING),
+  }),
+  'jar-drawn': entryOf('jar-drawn', { jar: Id, volume: typed(LIMITS.volume), note: v.exactOptional(Note) }),
   'jar-emptied': entryOf('jar-emptied', { jar: Id }),
 };

@@ -51,6 +51,24 @@ describe('the shop', () => {
     expect(piece?.area?.si).toBeCloseTo(0.176515776, 12);
     expect([...shop.jars.values()]).toMatchObject([
       { name: 'Gloss, thinned', emptiedMs: Date.UTC(2026, 2, 3, 9), product: { volumeSolids: { si: 0.22 } } },
+      // 1 fl oz (US) of it went into the third
+      { name: 'Aged white', drawings: [{ volumeM3: expect.closeTo(29.5735e-6, 9) }], weighings: [] },
+      { name: 'Both whites', drawings: [{ volumeM3: expect.closeTo(5e-6, 12) }], weighings: [{}] },
+    ]);
+    expect([...shop.ingredients.values()]).toMatchObject([
+      {
+        name: 'White base, gloss',
+        density: { value: { si: expect.closeTo(1150, 6) } },
+        putAwayMs: undefined,
+      },
+      { name: 'Black, tenth', putAwayMs: Date.UTC(2026, 2, 2, 8, 43) },
+    ]);
+    expect([...shop.recipes.values()]).toMatchObject([
+      { version: 1, next: expect.stringMatching(/d2$/), putAwayMs: undefined, photos: [] },
+      { version: 2, next: undefined, photos: [expect.stringMatching(/e1$/)] },
+    ]);
+    expect([...shop.weighUps.values()]).toMatchObject([
+      { pours: [{ line: 0, massKg: expect.closeTo(0.04612, 9) }], jar: expect.stringMatching(/b2$/) },
     ]);
     // 70 F is 21.11 C, 294.26 K
     expect(shop.airReadings[0]?.temperature.si).toBeCloseTo(294.261, 3);
