@@ -1,0 +1,98 @@
+import { binderOf } from '../estimator/binders';
+import type { AirSpan } from '../estimator/history';
+import type { PlainHistory } from '../estimator/plain';
+import { fail, type Result, succeed } from '../result';
+import { DAY_S, toKelvin, umToMetres } from '../units';
+import { airLog } from './air-log';
+import type { Shop } from './fold/fold';
+import type { Piece } from './fold/pieces';
+import type { AirFrom } from './forecast-air';
+import { type CoatFromJar, solventsOf, stackEvents } from './stack-events';
+
+/** The history of a stack, and the instant from which its seconds count. */
+export interface TimedHistory {
+  readonly history: PlainHistory;
+  readonly startMs: number;
+}
+
+/** Why a piece has no history to dry by. */
+export type HistoryFault =
+  | { readonly kind: 'no-coats' | 'unknown-jar' | 'no-room-for-lacquer' }
+  | { readonly kind: 'no-drying-law'; readonly finish: string };
+
+type Stock = Pick<Shop, 'jars' | 'airReadings' | 'forecast' | 'settings'>;
+
+/** How long after the last thing done the air is laid out. */
+const OUTLOOK_MS = 400 * DAY_S * 1000;
+/** An old finish softens no deeper than this under fresh coats (common practice, no source). */
+const OPEN_TO_M = umToMetres(60);
+/** Of wood: sqrt(k rho c) with k 0.15 W/(m K) and rho c 0.9 MJ/(m3 K) (from memory). */
+const WOOD_EFFUSIVITY = 370;
+const USUAL_SANDING_K = toKelvin(21);
+/** Mass transfer of n-butyl acetate, m/s (estimator's fit to common practice). */
+const TRANSFER_MS = { still: 0.7e-3, gentle: 1.2e-3, booth: 1.8e-3, strong: 2.8e-3 } as const;
+
+/** Everything that decides how a piece dries, from its first coat on: what was logged, then the forecast for 400 days. */
+export function stackHistory(piece: Piece, stock: Stock): Result<TimedHistory, HistoryFault> {
+  const coats = coatsFromJars(piece, stock);
+  if (coats === undefined) return fail({ kind: 'unknown-jar' });
+  const newest = coats.findLast(({ coat }) => coat.how !== 'flash');
+  const first = coats[0];
+  if (!newest || !first) return fail({ kind: 'no-coats' });
+  const { finish } = newest.jar.product;
+  const binder = binderOf(finish);
+  if (!binder) return fail({ kind: 'no-drying-law', finish });
+  try {
+    const solvents = solventsOf(coats);
+    const openBaseM = openBase(piece);
+    const events = stackEvents(piece, coats, solvents, openBaseM);
+    const startMs = first.coat.atMs;
+    const lastMs = startMs + (events.at(-1)?.atS ?? 0) * 1000;
+    const readings = airReadings(piece, stock);
+    const air = toSpans(airLog(readings, stock.forecast, startMs, lastMs + OUTLOOK_MS), startMs);
+    const sandingK = sandingRoom(stock);
+    return succeed({
+      startMs,
+      history: { binder, solvents, events, air, openBaseM, sandingK, panelEffusivity: WOOD_EFFUSIVITY },
+    });
+  } catch (error) {
+    if (error instanceof RangeError) return fail({ kind: 'no-room-for-lacquer' });
+    throw error;
+  }
+}
+
+function coatsFromJars({ coats }: Piece, { jars }: Stock): CoatFromJar[] | undefined {
+  const found = coats.flatMap((coat) => {
+    const jar = jars.get(coat.jar);
+    return jar ? [{ coat, jar }] : [];
+  });
+  return found.length === coats.length ? found : undefined;
+}
+
+const openBase = ({ base, oldFilm }: Piece): number =>
+  base === 'old-redissolves' ? Math.min(oldFilm?.si ?? OPEN_TO_M, OPEN_TO_M) : 0;
+
+/** The readings of the shop, and those that a coat of this piece was laid by, once more at that coat. */
+function airReadings({ coats }: Piece, { airReadings: logged }: Stock): AirFrom[] {
+  const byId = new Map(logged.map((reading) => [reading.id, reading]));
+  const confirmed = coats.flatMap(({ air, atMs }) => {
+    const reading = air === undefined ? undefined : byId.get(air);
+    return reading ? [{ ...reading, atMs }] : [];
+  });
+  return [...logged, ...confirmed]
+    .map(({ atMs, temperature, movement }) => ({ atMs, temperatureK: temperature.si, movement }))
+    .sort((one, other) => one.atMs - other.atMs);
+}
+
+const toSpans = (air: readonly AirFrom[], startMs: number): AirSpan[] =>
+  air.map(({ atMs, temperatureK, movement }) => ({
+    fromS: (atMs - startMs) / 1000,
+    temperatureK,
+    transferMS: TRANSFER_MS[movement],
+  }));
+
+const sandingRoom = ({ settings, forecast, airReadings: logged }: Stock): number =>
+  settings.sandingTemperature?.si ??
+  forecast?.dayTemperature.si ??
+  logged.at(-1)?.temperature.si ??
+  USUAL_SANDING_K;

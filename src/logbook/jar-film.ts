@@ -1,0 +1,104 @@
+import { assertWithin } from '../science/assert-within';
+import { obstructionFactor } from '../science/film/pigment-packing';
+import { isSolventId, type SolventId } from '../science/solvents/solvents';
+import type { Jar } from './fold/jars';
+import { type Finish, USUAL_SOLVENTS } from './own-solvents';
+
+/** What the drying of a coat takes from the jar it came from. */
+export interface JarFilm {
+  readonly finish: Finish;
+  /** Of the mix as it is sprayed, a fraction of its volume. */
+  readonly volumeSolids: number;
+  /** Each once; the shares are of the volume that evaporates and add up to one. */
+  readonly solvents: readonly { readonly id: SolventId; readonly share: number }[];
+  /** Volume fraction of the dry film. */
+  readonly pigment: number;
+  /** Factor by which the pigment slows solvent on its way through the dry film. */
+  readonly passage: number;
+  /** Where the solvents in the can itself are from. */
+  readonly ownSolvents: 'said' | 'common-practice';
+  /** Solvents that this version does not know; the others stand in for them. */
+  readonly unknownSolvents: readonly string[];
+}
+
+/** What of a jar decides the film. */
+export type JarContent = Pick<Jar, 'product' | 'thinner' | 'thinning' | 'retarder' | 'pigment'>;
+
+/** The least lacquer that makes a mix: as far as the limits of thinning and retarder go together. */
+const LEAST_LACQUER = 0.01;
+/** Breadth of metallic and pearl flakes over their thickness (common practice, no source). */
+const USUAL_ASPECT = 30;
+
+/** The film that a jar gives. Throws a RangeError where thinner and retarder leave no room for lacquer. */
+export function jarFilm(jar: JarContent): JarFilm {
+  const { finish, volumeSolids, solvents } = jar.product;
+  const mix = volumesInMix(jar);
+  const volatile: Parts = [
+    ...poured(solvents ?? USUAL_SOLVENTS[finish], mix.lacquer * (1 - volumeSolids.si)),
+    ...poured(jar.thinner.blend, mix.thinner),
+    ...(jar.retarder ? poured([{ solvent: jar.retarder.solvent, share: 1 }], mix.retarder) : []),
+  ];
+  const pigment = jar.pigment?.shareOfSolids.si ?? 0;
+  return {
+    finish,
+    volumeSolids: mix.lacquer * volumeSolids.si,
+    solvents: shares(volatile),
+    pigment,
+    passage: obstructionFactor(pigment, aspectOf(jar)),
+    ownSolvents: solvents ? 'said' : 'common-practice',
+    unknownSolvents: [
+      ...new Set(volatile.map(({ solvent }) => solvent).filter((name) => !isSolventId(name))),
+    ],
+  };
+}
+
+/** What a flash coat of this jar's thinner alone is made of. */
+export const thinnerShares = ({ thinner }: JarContent): JarFilm['solvents'] =>
+  shares(poured(thinner.blend, 1));
+
+/** The same jar mixed without its retarder. */
+export const withoutRetarder = ({ retarder: _, ...jar }: JarContent): JarContent => jar;
+
+/**
+ * Lacquer, thinner and retarder as fractions of the volume of the mix.
+ *
+ * A share of the mix is of the finished mix, retarder and thinner in it: with l lacquer, (1 + said of the lacquer) l fills what
+ * the shares of the mix leave. Left out: the small change of volume on mixing.
+ */
+export function volumesInMix({ thinning, retarder }: Pick<JarContent, 'thinning' | 'retarder'>): {
+  lacquer: number;
+  thinner: number;
+  retarder: number;
+} {
+  const said = [thinning, ...(retarder ? [retarder] : [])];
+  const sumOf = (of: 'lacquer' | 'mix') =>
+    said.reduce((sum, one) => sum + (one.of === of ? one.percent.si : 0), 0);
+  const lacquer = (1 - sumOf('mix')) / (1 + sumOf('lacquer'));
+  assertWithin('Lacquer', lacquer, LEAST_LACQUER, 1, 'of the mix');
+  const volume = (one: typeof thinning | undefined) =>
+    one === undefined ? 0 : one.percent.si * (one.of === 'mix' ? 1 : lacquer);
+  return { lacquer, thinner: volume(thinning), retarder: volume(retarder) };
+}
+
+type Parts = readonly { readonly solvent: string; readonly volume: number }[];
+
+function poured(
+  blend: readonly { readonly solvent: string; readonly share: number }[],
+  volume: number,
+): Parts {
+  const whole = blend.reduce((sum, { share }) => sum + share, 0);
+  return blend.map(({ solvent, share }) => ({ solvent, volume: (volume * share) / whole }));
+}
+
+function shares(parts: Parts): JarFilm['solvents'] {
+  const volumes = new Map<SolventId, number>();
+  for (const { solvent, volume } of parts)
+    if (isSolventId(solvent) && volume > 0) volumes.set(solvent, (volumes.get(solvent) ?? 0) + volume);
+  // Nothing known at all: one in the middle of every thinner.
+  if (volumes.size === 0) volumes.set('n-butyl-acetate', 1);
+  const whole = [...volumes.values()].reduce((sum, volume) => sum + volume, 0);
+  return [...volumes].map(([id, volume]) => ({ id, share: volume / whole }));
+}
+
+const aspectOf = ({ pigment }: JarContent): number =>
+  pigment?.shape === 'flakes' ? (pigment.aspect?.si ?? USUAL_ASPECT) : 1;
