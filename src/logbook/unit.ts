@@ -54,7 +54,8 @@ export const UNITS = {
   'm3/h': scaled(1 / HOUR_S),
   cfm: scaled(METRES_PER_FOOT ** 3 / MINUTE_S),
   g: scaled(1e-3),
-  mL: scaled(1e-6),
+  // Divided, not times 1e-6: so that 100,000 mL are 100 L to the last digit.
+  mL: { toSi: (mL: number): number => mL / 1e6, fromSi: (m3: number): number => m3 * 1e6 },
   L: scaled(1e-3),
   'fl-oz-us': scaled(ML_PER_US_FLUID_OUNCE * 1e-6),
   'fl-oz-imperial': scaled(ML_PER_IMPERIAL_FLUID_OUNCE * 1e-6),
