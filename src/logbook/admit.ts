@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../result';
+import { AIR_RULES, type AirGround, airLeansOn, filterBeginningMs } from './admit-air';
 import { MIX_RULES, type MixGround, mixLeansOn } from './admit-mix';
 import type { Entry, Kind } from './entry';
 import type { Shop } from './fold/fold';
@@ -9,6 +10,7 @@ export type Refusal =
   | { readonly kind: 'too-early'; readonly earliestMs: number; readonly latestMs: number }
   | { readonly kind: 'unknown-piece' | 'unknown-jar' | 'unknown-air' | 'unknown-entry' }
   | { readonly kind: 'piece-closed' | 'piece-there-already' | 'jar-there-already' }
+  | { readonly kind: AirGround }
   | { readonly kind: MixGround | 'not-last-pour' }
   | { readonly kind: 'already-struck' | 'still-used' };
 
@@ -28,6 +30,7 @@ const RULES: Rules = {
   'piece-changed': ({ piece }, { pieces }) => (pieces.has(piece) ? undefined : 'unknown-piece'),
   'piece-closed': onOpenPiece,
   ...MIX_RULES,
+  ...AIR_RULES,
   'jar-emptied': ({ jar }, { jars }) => (jars.has(jar) ? undefined : 'unknown-jar'),
   'coat-laid': (coat, shop) => {
     if (!shop.jars.has(coat.jar)) return 'unknown-jar';
@@ -40,7 +43,7 @@ const RULES: Rules = {
     const entry = shop.entries.get(id);
     if (!entry) return 'unknown-entry';
     if (shop.struck.has(id)) return 'already-struck';
-    return isLeantOn(entry, shop) ? 'still-used' : mixLeansOn(entry, shop);
+    return isLeantOn(entry, shop) ? 'still-used' : (mixLeansOn(entry, shop) ?? airLeansOn(entry, shop));
   },
 };
 
@@ -56,11 +59,13 @@ function isLeantOn(entry: Entry, { pieces, jars }: Shop): boolean {
 }
 
 /** When the thing that this entry is about came to be. A jar may be written down after its first coat. */
-function beginningMs(entry: Entry, { pieces, jars, weighUps }: Shop): number | undefined {
+function beginningMs(entry: Entry, shop: Shop): number | undefined {
+  const { pieces, jars, weighUps } = shop;
   if (entry.kind === 'jar-emptied' || entry.kind === 'jar-weighed' || entry.kind === 'jar-drawn')
     return jars.get(entry.jar)?.filledMs;
   if (entry.kind === 'poured') return weighUps.get(entry.weighUp)?.begunMs;
-  return 'piece' in entry ? pieces.get(entry.piece)?.startedMs : undefined;
+  if ('piece' in entry) return pieces.get(entry.piece)?.startedMs;
+  return filterBeginningMs(entry, shop);
 }
 
 /** The entry, when it fits the shop as it is; otherwise why not, with the times that would be accepted. */

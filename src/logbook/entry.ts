@@ -4,15 +4,20 @@ import { DAY_S } from '../units';
 import { LOGBOOK_WORDS } from '../words/logbook';
 import type { DeepReadonly } from './deep-readonly';
 import { AIR_KINDS } from './kinds/air';
+import { CARTRIDGE_KINDS } from './kinds/cartridge';
+import { CAUTION_KINDS } from './kinds/caution';
 import { CHECK_KINDS } from './kinds/check';
 import { COAT_KINDS } from './kinds/coat';
+import { DATA_SHEET_KINDS } from './kinds/data-sheet';
 import { Id } from './kinds/envelope';
 import { INGREDIENT_KINDS } from './kinds/ingredient';
 import { JAR_KINDS } from './kinds/jar';
 import { PIECE_KINDS } from './kinds/piece';
 import { POUR_KINDS } from './kinds/pour';
 import { RECIPE_KINDS } from './kinds/recipe';
+import { ROOM_KINDS } from './kinds/room';
 import { SETTINGS_KINDS } from './kinds/settings';
+import { SPOT_TEST_KINDS } from './kinds/spot-test';
 import { STRIKE_KINDS } from './kinds/strike';
 
 /** Every kind of entry that this version can read. A new area adds its file here, and its fold in fold/fold.ts. */
@@ -23,6 +28,11 @@ export const KINDS = {
   ...RECIPE_KINDS,
   ...POUR_KINDS,
   ...AIR_KINDS,
+  ...ROOM_KINDS,
+  ...CARTRIDGE_KINDS,
+  ...CAUTION_KINDS,
+  ...SPOT_TEST_KINDS,
+  ...DATA_SHEET_KINDS,
   ...COAT_KINDS,
   ...CHECK_KINDS,
   ...SETTINGS_KINDS,

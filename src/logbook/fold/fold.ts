@@ -2,11 +2,15 @@ import type { Entry } from '../entry';
 import { inOrder } from '../order';
 import { union } from '../union';
 import { foldAir } from './air';
+import { foldCautions } from './cautions';
+import { foldDataSheets } from './data-sheets';
 import { foldIngredients } from './ingredients';
 import { foldJars } from './jars';
+import { foldOldFinishes } from './old-finishes';
 import { foldPieces } from './pieces';
 import { foldRecipes } from './recipes';
 import { foldSettings } from './settings';
+import { foldShopAir } from './shop-air';
 import { struckIds } from './strikes';
 import { linesOf } from './told';
 import { foldWeighUps } from './weigh-ups';
@@ -27,6 +31,10 @@ export function fold(logged: Iterable<Entry>) {
     ...foldRecipes(lines),
     ...foldWeighUps(lines),
     ...foldAir(lines),
+    ...foldShopAir(lines),
+    ...foldCautions(lines),
+    ...foldOldFinishes(lines),
+    ...foldDataSheets(lines),
     ...foldSettings(lines),
   };
 }

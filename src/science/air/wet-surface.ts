@@ -44,16 +44,48 @@ export function wetSurfaceC(
   airC: number,
   pressurePa: number = STANDARD_PRESSURE_PA,
 ): number {
+  return wetBlendC([{ solvent, moleFraction: 1 }], airC, pressurePa);
+}
+
+/** One solvent of a blend, with its share of the moles. */
+export interface WetPart {
+  readonly solvent: WetSolvent;
+  readonly moleFraction: number;
+}
+
+/**
+ * Temperature that a surface wet with a fresh blend takes in clean moving air, with no heat from below, in °C.
+ *
+ * Source: the balance of {@link wetSurfaceC}, summed over solvents that each press by Raoult's law; the Stefan flow is
+ * that of all vapours together.
+ * Valid: as there.
+ * Accuracy: that of Raoult's law, 1 to 3 K for alcohols in esters and hydrocarbons (judgement).
+ * Left out: as there; and the blend changes as the fast ones leave: this is its coldest minute.
+ */
+export function wetBlendC(
+  parts: readonly WetPart[],
+  airC: number,
+  pressurePa: number = STANDARD_PRESSURE_PA,
+): number {
   const { lowest, highest } = WET_SURFACE_AIR_C;
   assertWithin('Air temperature', airC, lowest, highest, '°C');
   assertAirPressure(pressurePa);
-  const lewis = AIR_THERMAL_DIFFUSIVITY_M2S / solvent.airDiffusivityM2S;
-  const scaleK = (solvent.latentHeatJMol / AIR_HEAT_CAPACITY_J_MOL_K) * lewis ** (-2 / 3);
-  const coolingK = (surfaceC: number) => {
-    const share = solvent.vapourPressurePa(surfaceC) / pressurePa;
-    return share < 1 ? -scaleK * Math.log(1 - share) : Number.POSITIVE_INFINITY; // it boils
+  const coolingK = (surfaceC: number): number => {
+    const shares = parts.map(
+      ({ solvent, moleFraction }) => (moleFraction * solvent.vapourPressurePa(surfaceC)) / pressurePa,
+    );
+    const whole = shares.reduce((sum, share) => sum + share, 0);
+    if (whole >= 1) return Number.POSITIVE_INFINITY; // it boils
+    const stefan = whole > 0 ? -Math.log(1 - whole) / whole : 1;
+    return stefan * parts.reduce((sum, { solvent }, i) => sum + heatK(solvent) * (shares[i] as number), 0);
   };
   return rootOfRising((surfaceC) => coolingK(surfaceC) - (airC - surfaceC), COLDEST_SURFACE_C, airC);
+}
+
+/** Cooling by one solvent for a vapour share of 1 in the air at the surface, K. */
+function heatK({ latentHeatJMol, airDiffusivityM2S }: WetSolvent): number {
+  const lewis = AIR_THERMAL_DIFFUSIVITY_M2S / airDiffusivityM2S;
+  return (latentHeatJMol / AIR_HEAT_CAPACITY_J_MOL_K) * lewis ** (-2 / 3);
 }
 
 /**
