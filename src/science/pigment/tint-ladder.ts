@@ -15,16 +15,20 @@ export function fitWhite(reflectance: readonly number[], surface: Surface): Pigm
   return { K: reflectance.map((Rm) => kOverS(inner(Rm, surface))), S: reflectance.map(() => 1) };
 }
 
+/** Scattering of a tinter against the white's, before anything is known of it. Common practice, no source. */
+const LIKELY_SCATTERING = 0.5;
+
 /**
  * K and S of a tinter relative to the white's scattering, from opaque tints with that white.
  *
  * Source: Duncan 1940 rearranged, c K - c q S = (1 - c)(q - Kw) with q the tint's own K/S, by least squares with each
  * row divided by q so that light and dark tints count alike. Valid: films that hide, shares over 0 to 1.
  * Accuracy: exact on tints made by the same law. One tint alone cannot tell K from S: S is then taken as 0.
+ * @param doubt how unsure the readings are, as a fraction of K/S; with it, S stays near 0 unless the tints show it
  */
-export function fitTints(tints: readonly Tint[], white: Pigment, surface: Surface): Pigment {
+export function fitTints(tints: readonly Tint[], white: Pigment, surface: Surface, doubt = 0): Pigment {
   const fits = white.K.map((Kw, i) => {
-    let [kk, ks, ss, k, s] = [0, 0, 0, 0, 0];
+    let [kk, ks, ss, k, s] = [0, 0, (doubt / LIKELY_SCATTERING) ** 2, 0, 0];
     for (const { share: c, reflectance } of tints) {
       const q = kOverS(inner(reflectance[i] ?? 0, surface));
       const [byK, byS, right] = [c / q, -c, ((1 - c) * (q - Kw)) / q];
