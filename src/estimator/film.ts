@@ -19,7 +19,8 @@ export interface Film {
   readonly u: readonly Float64Array[];
 }
 
-const MOST_NODES = 1024;
+/** Room for nodes: a stack of a hundred coats stays under two hundred. */
+export const MOST_NODES = 512;
 
 /** An empty film: a single node at the base, with nothing above it. */
 export function createFilm(solvents: number): Film {

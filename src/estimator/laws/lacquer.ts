@@ -1,4 +1,4 @@
-import type { Film } from '../film';
+import { type Film, MOST_NODES } from '../film';
 import { GAS_CONSTANT, WLF } from './glass';
 import type { MobilityLaw } from './law';
 
@@ -41,22 +41,57 @@ export function lacquerMobility(binder: Binder, diluents: readonly Diluent[]): M
   const glassFactor = binder.glassActivationJMol / GAS_CONSTANT;
   const lnGlassD = Math.log(binder.glassDiffusivityM2S);
   const lnCap = Math.log(LIQUID_CAP_M2S);
-  const tg = createTgOf(binder, diluents);
+  const aboveFactor = LN_10 * binder.wlfShare * WLF.c1;
+  const perTg = diluents.map((diluent) => diluent.densityKgM3 / diluent.tgK);
+  const binderPerTg = binder.densityKgM3 / binder.tgK;
+  const wetness = new Float64Array(MOST_NODES);
+  const mass = new Float64Array(MOST_NODES);
+  const massPerTg = new Float64Array(MOST_NODES);
+
+  function mobilityOf(wet: number, tgK: number, temperatureK: number): number {
+    const above = temperatureK - tgK;
+    const lnShift =
+      above > 0 ? (aboveFactor * above) / (WLF.c2K + above) : -glassFactor * (1 / temperatureK - 1 / tgK);
+    const phiP = 1 / (1 + wet);
+    const phiP2 = phiP * phiP;
+    const lnD = lnGlassD + lnShift;
+    return Math.exp(lnD < lnCap ? lnD : lnCap) * phiP2 * phiP2 * (1 - 2 * binder.chi * (1 - phiP));
+  }
+
   return {
     ratio: diluents.map((diluent) => diluent.ratio),
     at(film, node, temperatureK) {
-      let wetness = 0;
-      for (let i = 0; i < film.solvents; i++) wetness += (film.u[i] as Float64Array)[node] as number;
-      const tgK = tg(film, node);
-      const above = temperatureK - tgK;
-      const lnShift =
-        above > 0
-          ? (LN_10 * binder.wlfShare * WLF.c1 * above) / (WLF.c2K + above)
-          : -glassFactor * (1 / temperatureK - 1 / tgK);
-      const phiP = 1 / (1 + wetness);
-      const phiP2 = phiP * phiP;
-      const lnD = lnGlassD + lnShift;
-      return Math.exp(lnD < lnCap ? lnD : lnCap) * phiP2 * phiP2 * (1 - 2 * binder.chi * (1 - phiP));
+      let wet = 0;
+      let total = binder.densityKgM3;
+      let totalPerTg = binderPerTg;
+      for (let i = 0; i < film.solvents; i++) {
+        const u = (film.u[i] as Float64Array)[node] as number;
+        wet += u;
+        total += (diluents[i] as Diluent).densityKgM3 * u;
+        totalPerTg += (perTg[i] as number) * u;
+      }
+      return mobilityOf(wet, total / totalPerTg, temperatureK);
+    },
+    fill(film, temperatureK, mobility) {
+      const { nodes } = film;
+      wetness.fill(0, 0, nodes);
+      mass.fill(binder.densityKgM3, 0, nodes);
+      massPerTg.fill(binderPerTg, 0, nodes);
+      for (let i = 0; i < film.solvents; i++) {
+        const u = film.u[i] as Float64Array;
+        const density = (diluents[i] as Diluent).densityKgM3;
+        const densityPerTg = perTg[i] as number;
+        for (let n = 0; n < nodes; n++) {
+          const value = u[n] as number;
+          wetness[n] = (wetness[n] as number) + value;
+          mass[n] = (mass[n] as number) + density * value;
+          massPerTg[n] = (massPerTg[n] as number) + densityPerTg * value;
+        }
+      }
+      for (let n = 0; n < nodes; n++) {
+        const tgK = (mass[n] as number) / (massPerTg[n] as number);
+        mobility[n] = mobilityOf(wetness[n] as number, tgK, temperatureK);
+      }
     },
   };
 }
@@ -69,16 +104,13 @@ export function createTgOf(
   binder: { readonly densityKgM3: number; readonly tgK: number },
   diluents: readonly { readonly densityKgM3: number; readonly tgK: number }[],
 ): TgOf {
-  const density = Float64Array.from(diluents, (diluent) => diluent.densityKgM3);
-  const perTg = Float64Array.from(diluents, (diluent) => diluent.densityKgM3 / diluent.tgK);
-  const binderPerTg = binder.densityKgM3 / binder.tgK;
   return (film, node) => {
     let mass = binder.densityKgM3;
-    let massPerTg = binderPerTg;
-    for (let i = 0; i < film.solvents; i++) {
-      const u = (film.u[i] as Float64Array)[node] as number;
-      mass += (density[i] as number) * u;
-      massPerTg += (perTg[i] as number) * u;
+    let massPerTg = binder.densityKgM3 / binder.tgK;
+    for (const [i, diluent] of diluents.entries()) {
+      const part = diluent.densityKgM3 * ((film.u[i] as Float64Array)[node] as number);
+      mass += part;
+      massPerTg += part / diluent.tgK;
     }
     return mass / massPerTg;
   };

@@ -4,6 +4,8 @@ import type { Film } from '../film';
 export interface MobilityLaw {
   /** Mobility of each solvent relative to what `at` gives. Absent where each solvent has a law of its own. */
   readonly ratio?: readonly number[];
+  /** The same at every node. Absent where it is no quicker than node by node. */
+  fill?(film: Film, temperatureK: number, mobility: Float64Array): void;
   /**
    * phi_p^2 D at a node for the film's wetness there, m2/s.
    * @param solvent which solvent; means something only where there is no `ratio`
