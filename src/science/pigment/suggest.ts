@@ -1,3 +1,4 @@
+import { assertWithin } from '../assert-within';
 import { colourDifference, deltaE00 } from '../colour/delta-e-00';
 import type { Lab } from '../colour/lab';
 import { type PainterRemark, paintersWords } from '../colour/painters-words';
@@ -20,8 +21,8 @@ export interface ToAdd extends Weighed {
 }
 
 export type Suggestion<W extends White = White> =
-  /** Within the tolerance, or as near as the readings can tell: another addition would be guesswork. */
-  | { readonly kind: 'stop'; readonly dE00: number }
+  /** Within the tolerance as far as the readings can tell, or outside it with nothing to gain by adding. */
+  | { readonly kind: 'stop' | 'as-near-as-it-gets'; readonly dE00: number }
   | {
       readonly kind: 'add';
       readonly additions: readonly ToAdd[];
@@ -69,6 +70,12 @@ interface Plan {
   readonly grams: number;
 }
 
+const NO_PLAN: Plan = {
+  addition: { tinterGrams: [], whiteGrams: 0 },
+  dE00: Number.POSITIVE_INFINITY,
+  grams: 0,
+};
+
 /**
  * The next addition to a jar: the smallest that reaches the tolerance with what is believed now.
  *
@@ -77,17 +84,20 @@ interface Plan {
  * hit the target, as too much costs white.
  * Source: {@link nearestAddition} over all sets of up to three tinters. Valid: opaque, dry readings under one light.
  * Accuracy: within 0.7 deltaE00 in four trials in 95 of 100 cases (simulated finisher in tests).
- * Throws a RangeError when target and model are under different whites.
+ * Throws a RangeError when target and model are under different whites, or the jar holds no white.
  */
 export function suggestAddition<W extends White>(aim: Aim<W>): Suggestion<W> {
   const { model, belief, jar, target, toleranceE00, bench } = aim;
+  assertWithin('White base in the jar', jar.whiteGrams, 1e-3, 1e6, 'g');
   const believed = believedModel(model, belief.mean);
   const now = deltaE00<White>(mixColour(believed, jar), target);
   if (now + LIKELY * doubtE00(aim, jar) <= toleranceE00) return { kind: 'stop', dE00: now };
   const best = bestPlan(aim, believed);
-  if (best.dE00 - SURELY * doubtE00(aim, added(jar, best.addition)) > toleranceE00)
+  const isTooMuch = best.grams > bench.roomGrams;
+  if (isTooMuch || best.dE00 - SURELY * doubtE00(aim, added(jar, best.addition)) > toleranceE00)
     return outOfReach(aim, believed, best);
-  if (best.dE00 > now - NO_GAIN_E00) return { kind: 'stop', dE00: now };
+  if (best.dE00 > now - NO_GAIN_E00)
+    return { kind: now <= toleranceE00 ? 'stop' : 'as-near-as-it-gets', dE00: now };
   const cautious = shortened(aim, believed, best);
   const additions = toScale(cautious, bench);
   const after = added(jar, poured(additions, model.tinters.length));
@@ -116,7 +126,9 @@ function bestPlan(aim: Aim, believed: ColourModel): Plan {
   const plans = withoutWhite.some(isInside) ? withoutWhite : [...withoutWhite, ...plansOf(true)];
   const inside = plans.filter(isInside);
   if (inside.length > 0) return inside.reduce((best, plan) => (plan.grams < best.grams ? plan : best));
-  return plans.reduce((best, plan) => (plan.dE00 < best.dE00 ? plan : best));
+  const nearer = (best: Plan, plan: Plan): Plan => (plan.dE00 < best.dE00 ? plan : best);
+  const roomy = plans.filter(hasRoom).reduce(nearer, NO_PLAN);
+  return roomy.dE00 <= aim.toleranceE00 ? roomy : plans.reduce(nearer, roomy);
 }
 
 /** Every set of one to three tinters, and the empty one (white alone). */

@@ -1,0 +1,186 @@
+import { describe, expect, test } from 'vitest';
+import { deltaE00 } from '../../../src/science/colour/delta-e-00';
+import type { Lab } from '../../../src/science/colour/lab';
+import { spectrumToLab } from '../../../src/science/colour/spectrum';
+import {
+  afterAddition,
+  afterReading,
+  expectedColour,
+  firstBelief,
+  tinterStrength,
+} from '../../../src/science/pigment/belief';
+import {
+  corrected,
+  mixColour,
+  spectralModel,
+  threeBandModel,
+} from '../../../src/science/pigment/colour-model';
+import { added } from '../../../src/science/pigment/nearest-addition';
+import { LACQUER_SURFACE, NO_SURFACE } from '../../../src/science/pigment/saunderson';
+import { poured, suggestAddition } from '../../../src/science/pigment/suggest';
+import { EARTHS, hiddenPaints, seeded } from './hidden-pigments';
+
+const paints = hiddenPaints(seeded(7));
+const NONE = EARTHS.map(() => 0);
+const only = (tinter: number, grams: number): number[] => NONE.map((_, t) => (t === tinter ? grams : 0));
+const tint = (tinter: number, share: number) => ({ whiteGrams: 1 - share, tinterGrams: only(tinter, share) });
+const WHITE_JAR = { whiteGrams: 200, tinterGrams: NONE };
+const [OCHRE, BLACK] = [0, 4];
+
+const model = threeBandModel(
+  paints.colour(WHITE_JAR),
+  EARTHS.map((_, t) => [0.01, 0.05].map((share) => ({ share, lab: paints.colour(tint(t, share)) }))),
+  LACQUER_SURFACE,
+);
+const spectral = spectralModel(
+  { startNm: 380, stepNm: 10, reflectance: paints.spectrum(WHITE_JAR) },
+  EARTHS.map((_, t) =>
+    [0.01, 0.05, 0.2].map((share) => ({ share, reflectance: paints.spectrum(tint(t, share)) })),
+  ),
+  { k1: 0.035, k2: 0.55, seesGloss: false },
+  'D65/10',
+);
+const belief = firstBelief(EARTHS.map(() => 0.1));
+const BENCH = { scaleDivisionG: 0.01, forms: ['neat', 'let-down-10', 'let-down-1'] as const, roomGrams: 100 };
+const ask = (target: Lab<'D65/10'>, more: object = {}) =>
+  suggestAddition({ model, belief, jar: WHITE_JAR, target, toleranceE00: 0.7, bench: BENCH, ...more });
+
+describe('three-band model', () => {
+  test('gives the base and the draw-downs back', () => {
+    expect(deltaE00(mixColour(model, WHITE_JAR), paints.colour(WHITE_JAR))).toBeLessThan(0.01);
+    for (const [t] of EARTHS.entries()) {
+      // Two draw-downs in three bands cannot follow a spectrum: the bar is 0.8, the 50:50 perceptibility of
+      // Paravina et al. 2015.
+      expect(deltaE00(mixColour(model, tint(t, 0.01)), paints.colour(tint(t, 0.01)))).toBeLessThan(0.8);
+    }
+  });
+
+  test('keeps the proportions: twice of everything is the same colour', () => {
+    const jar = { whiteGrams: 100, tinterGrams: NONE.map((_, t) => 0.3 * t) };
+    const twice = { whiteGrams: 200, tinterGrams: NONE.map((_, t) => 0.6 * t) };
+    expect(deltaE00(mixColour(model, jar), mixColour(model, twice))).toBeCloseTo(0, 9);
+  });
+
+  test('a stronger tinter goes further', () => {
+    const strong = corrected(model, [...only(0, 0), ...new Array<number>(12).fill(Math.log(2))]);
+    const jar = { whiteGrams: 100, tinterGrams: only(BLACK, 0.5) };
+    expect(mixColour(strong, jar).L).toBeLessThan(mixColour(model, jar).L);
+  });
+});
+
+describe('spectral model', () => {
+  test('predicts a mixture of three from single-pigment tints', () => {
+    const jar = { whiteGrams: 200, tinterGrams: [2, 0, 1, 0, 0.1, 0] };
+    expect(deltaE00(mixColour(spectral, jar), paints.colour(jar))).toBeLessThan(0.05);
+  });
+
+  test('suggests as the three-band model does', () => {
+    const target = paints.colour({ whiteGrams: 200, tinterGrams: [2, 0, 0, 0, 0.2, 0] });
+    const said = ask(target, { model: spectral });
+    expect(said.kind === 'add' && said.additions.map(({ what }) => what).sort()).toEqual([OCHRE, BLACK]);
+  });
+
+  test('is the spectrum of the base when nothing is added', () => {
+    const plain = spectralModel(
+      { startNm: 400, stepNm: 10, reflectance: new Array<number>(31).fill(0.8) },
+      [],
+      NO_SURFACE,
+      'A/10',
+    );
+    const flat = spectrumToLab(
+      { startNm: 400, stepNm: 10, reflectance: new Array<number>(31).fill(0.8) },
+      'A/10',
+    );
+    expect(deltaE00(mixColour(plain, { whiteGrams: 1, tinterGrams: [] }), flat)).toBeCloseTo(0, 9);
+  });
+});
+
+describe('a trial corrects the prediction', () => {
+  const jar = { whiteGrams: 200, tinterGrams: only(BLACK, 1) };
+  // The black in the jar is really 30 % stronger than drawn down.
+  const truth = mixColour(
+    corrected(model, [...new Array<number>(12).fill(0), ...new Array<number>(3).fill(Math.log(1.3))]),
+    jar,
+  );
+  const learnt = afterReading(model, afterAddition(firstBelief(EARTHS.map(() => 0.3))), jar, truth, 0.15);
+
+  test('the strength moves most of the way, and is surer than before', () => {
+    const before = tinterStrength(firstBelief(EARTHS.map(() => 0.3)), BLACK);
+    const after = tinterStrength(learnt, BLACK);
+    expect(before).toMatchObject({ factor: 1 });
+    expect(after.factor).toBeGreaterThan(1.2);
+    expect(after.factor).toBeLessThan(1.35);
+    expect(after.doubt).toBeLessThan(before.doubt / 2);
+    expect(deltaE00(expectedColour(model, learnt, jar), truth)).toBeLessThan(0.2);
+  });
+
+  test('what was not in the jar is believed as before', () => {
+    expect(tinterStrength(learnt, OCHRE)).toEqual(tinterStrength(firstBelief(EARTHS.map(() => 0.3)), OCHRE));
+  });
+
+  test('a reading as expected changes nothing but the doubt', () => {
+    const expected = expectedColour(model, belief, jar);
+    const same = afterReading(model, belief, jar, expected, 0.15);
+    for (const value of same.mean) expect(value).toBeCloseTo(0, 9);
+    expect(tinterStrength(same, BLACK).doubt).toBeLessThan(0.1);
+  });
+});
+
+describe('suggestAddition', () => {
+  test('leads to the target, as far as is believed', () => {
+    const target = mixColour(model, { whiteGrams: 200, tinterGrams: [2, 0, 0.8, 0, 0, 0] });
+    const said = ask(target);
+    expect(said.kind).toBe('add');
+    if (said.kind !== 'add') return;
+    const before = deltaE00(mixColour(model, WHITE_JAR), target);
+    expect(said.dE00).toBeLessThan(before / 3);
+    expect(said.additions.every(({ error, grams }) => error <= 0.05 && grams > 0)).toBe(true);
+    expect(
+      deltaE00(mixColour(model, added(WHITE_JAR, poured(said.additions, 6))), said.predicted),
+    ).toBeCloseTo(0, 6);
+    expect(said.additions.map(({ what }) => what)).not.toContain('white');
+  });
+
+  test('stays short of a target while strengths are unsure, and goes all the way once they are sure', () => {
+    const target = mixColour(model, { whiteGrams: 200, tinterGrams: only(OCHRE, 2) });
+    const neat = (doubt: number): number => {
+      const said = ask(target, { belief: firstBelief(EARTHS.map(() => doubt)) });
+      return said.kind === 'add' ? said.additions.reduce((sum, { neatGrams }) => sum + neatGrams, 0) : 0;
+    };
+    expect(neat(0.4)).toBeLessThan(neat(0.1));
+    expect(neat(0.1)).toBeLessThan(2);
+    expect(neat(0.01)).toBeLessThan(2.05);
+  });
+
+  test('goes back with white alone when the jar is too dark, and counts the room', () => {
+    const jar = { whiteGrams: 200, tinterGrams: only(BLACK, 0.5) };
+    const target = mixColour(model, { whiteGrams: 250, tinterGrams: only(BLACK, 0.5) });
+    const said = ask(target, { jar });
+    expect(said.kind === 'add' && said.additions.map(({ what }) => what)).toEqual(['white']);
+    const full = ask(target, { jar, bench: { ...BENCH, roomGrams: 5 } });
+    expect(full).toMatchObject({ kind: 'out-of-reach' });
+    expect(full.kind === 'out-of-reach' && full.missingRoomGrams).toBeGreaterThan(20);
+  });
+
+  test('stops when it is there', () => {
+    const here = afterReading(model, belief, WHITE_JAR, mixColour(model, WHITE_JAR), 0.1);
+    expect(ask(mixColour(model, WHITE_JAR), { belief: here })).toMatchObject({ kind: 'stop' });
+  });
+
+  test('asks for a let-down when the scale cannot show the amount', () => {
+    const target = mixColour(model, { whiteGrams: 2, tinterGrams: only(BLACK, 0.003) });
+    const said = ask(target, {
+      jar: { whiteGrams: 2, tinterGrams: NONE },
+      bench: { ...BENCH, forms: ['neat'], scaleDivisionG: 0.1 },
+    });
+    expect(said).toMatchObject({ kind: 'too-little-to-weigh', tinter: BLACK });
+  });
+
+  test('will not aim at a target under another light, or tint an empty jar', () => {
+    const underA = { white: 'A/10', L: 86, a: 0, b: 14 } as unknown as Lab<'D65/10'>;
+    expect(() => ask(underA)).toThrow(RangeError);
+    expect(() => ask(paints.colour(WHITE_JAR), { jar: { whiteGrams: 0, tinterGrams: NONE } })).toThrow(
+      RangeError,
+    );
+  });
+});
