@@ -17,7 +17,9 @@ export function fillFaces(work: Work, law: MobilityLaw, temperatureK: number, so
     const b = mobility[e + 1] as number;
     const isAlike = a < ALIKE * b && b < ALIKE * a;
     // Simpson's rule in the logarithm: the logarithmic mean within 0.1 %.
-    const mean = isAlike ? (a + b + 4 * Math.sqrt(a * b)) / 6 : meanAcrossSkin(work, law, temperatureK, solvent, e);
+    const mean = isAlike
+      ? (a + b + 4 * Math.sqrt(a * b)) / 6
+      : meanAcrossSkin(work, law, temperatureK, solvent, e);
     faces[e] = ((passage[e] as number) * mean) / (dz[e] as number);
   }
 }
@@ -27,7 +29,13 @@ export function fillFaces(work: Work, law: MobilityLaw, temperatureK: number, so
  * Across a skin mobility falls by decades and is no exponential of wetness: a single mean would let a wetter surface pass
  * more, and the surface would swing.
  */
-function meanAcrossSkin(work: Work, law: MobilityLaw, temperatureK: number, solvent: number, e: number): number {
+function meanAcrossSkin(
+  work: Work,
+  law: MobilityLaw,
+  temperatureK: number,
+  solvent: number,
+  e: number,
+): number {
   const { predicted, mobility } = work;
   const to = mobility[e + 1] as number;
   let from = mobility[e] as number;

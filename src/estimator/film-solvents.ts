@@ -17,7 +17,12 @@ const RATIO: Partial<Record<SolventId, number>> = {
 const VOLUME_POWER = -0.95;
 const TOLUENE_MOLAR_VOLUME_M3 = 106.1e-6;
 /** Molecules that bind to the film former by their hydroxyl are slower than their size says, as 2-butoxyethanol shows. */
-const BINDING: Partial<Record<SolventId, number>> = { pm: 0.7, dpm: 0.7, dpnb: 0.7, 'diacetone-alcohol': 0.7 };
+const BINDING: Partial<Record<SolventId, number>> = {
+  pm: 0.7,
+  dpm: 0.7,
+  dpnb: 0.7,
+  'diacetone-alcohol': 0.7,
+};
 
 /** A solvent of the table as the drying model sees it. */
 export function filmSolvent(id: SolventId): FilmSolvent {

@@ -68,9 +68,12 @@ function solveChange(film: Film, work: Work, stepS: number): void {
   for (let n = 0; n < nodes; n++) {
     const isTop = n === top;
     const perAbove = isTop ? 0 : (passage[n] as number) / (dz[n] as number);
-    const fluxAbove = isTop ? -leaving : (faces[n] as number) * ((moving[n + 1] as number) - (moving[n] as number));
+    const fluxAbove = isTop
+      ? -leaving
+      : (faces[n] as number) * ((moving[n + 1] as number) - (moving[n] as number));
     const volume = binder[n] as number;
-    const residual = volume * ((history[n] as number) - (leading[n] as number)) + stepS * (fluxAbove - fluxBelow);
+    const residual =
+      volume * ((history[n] as number) - (leading[n] as number)) + stepS * (fluxAbove - fluxBelow);
     const lead = (wet[n] as number) > 0 ? (leading[n] as number) / (wet[n] as number) : 1;
     const diagonal = volume * lead + (speed[n] as number) * (perAbove + perBelow) + (isTop ? out : 0);
     const pivot = 1 / (diagonal - fromLower * carry);
@@ -82,19 +85,25 @@ function solveChange(film: Film, work: Work, stepS: number): void {
     perBelow = perAbove;
     fluxBelow = fluxAbove;
   }
-  for (let n = top - 1; n >= 0; n--) change[n] = (change[n] as number) + (upper[n] as number) * (change[n + 1] as number);
+  for (let n = top - 1; n >= 0; n--)
+    change[n] = (change[n] as number) + (upper[n] as number) * (change[n + 1] as number);
 }
 
 function leavingTop(film: Film, { predicted, conductance, isActive }: Work): number {
   let leaving = 0;
   for (let i = 0; i < film.solvents; i++) {
-    if (isActive[i]) leaving += (conductance[i] as number) * ((predicted.u[i] as Float64Array)[film.nodes - 1] as number);
+    if (isActive[i])
+      leaving += (conductance[i] as number) * ((predicted.u[i] as Float64Array)[film.nodes - 1] as number);
   }
   return leaving;
 }
 
 /** Mixes the surface anew in the wetness found: of each solvent what comes from below is what leaves, at once. */
-function settleSurface(film: Film, { predicted, conductance, faces, isActive }: Work, ratios: readonly number[]): void {
+function settleSurface(
+  film: Film,
+  { predicted, conductance, faces, isActive }: Work,
+  ratios: readonly number[],
+): void {
   const top = film.nodes - 1;
   if (top < 1) return;
   let found = 0;

@@ -32,7 +32,12 @@ export interface Simulation {
   readonly trace: Trace;
   readonly profiles: readonly Profile[];
   /** Solvent laid, evaporated, sanded away and held at the end, m3 per m2 by solvent. */
-  readonly balance: { readonly laid: number[]; readonly evaporated: number[]; readonly sanded: number[]; readonly held: number[] };
+  readonly balance: {
+    readonly laid: number[];
+    readonly evaporated: number[];
+    readonly sanded: number[];
+    readonly held: number[];
+  };
   readonly steps: number;
 }
 
@@ -63,7 +68,15 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
     evaporation(solvents, binder.chi, { panelEffusivity: history.panelEffusivity }),
     options.accuracy ?? DEFAULT_ACCURACY,
   );
-  const trace: Trace = { timeS: [], surfaceTgK: [], biteTgK: [], baseTgK: [], heldM: [], airK: [], filmK: [] };
+  const trace: Trace = {
+    timeS: [],
+    surfaceTgK: [],
+    biteTgK: [],
+    baseTgK: [],
+    heldM: [],
+    airK: [],
+    filmK: [],
+  };
   const profiles: Profile[] = [];
   const tg = createTgOf(binder, solvents);
   const wanted = options.profileAtS ?? [];
@@ -88,7 +101,8 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
       soakIn(film, event.solventM, FLASH_WETNESS);
       wetAtS = event.atS;
     } else {
-      for (const [i, gone] of sandOff(film, event.removedM).entries()) sanded[i] = (sanded[i] as number) + gone;
+      for (const [i, gone] of sandOff(film, event.removedM).entries())
+        sanded[i] = (sanded[i] as number) + gone;
       takeOff(layers, event.removedM);
       solver.restart();
       return;
@@ -124,7 +138,12 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
   return {
     trace,
     profiles,
-    balance: { laid, evaporated: [...solver.evaporated], sanded, held: solvents.map((_, i) => heldSolvent(film, i)) },
+    balance: {
+      laid,
+      evaporated: [...solver.evaporated],
+      sanded,
+      held: solvents.map((_, i) => heldSolvent(film, i)),
+    },
     steps,
   };
 }
@@ -145,7 +164,11 @@ function createAirReader({ air }: StackHistory): (atS: number) => AirNow {
   return (atS) => {
     while (k + 1 < air.length && (air[k + 1]?.fromS ?? 0) <= atS) k++;
     const span = air[k] ?? AIR_BEFORE_ANY;
-    return { temperatureK: span.temperatureK, transferMS: span.transferMS, endS: air[k + 1]?.fromS ?? Number.POSITIVE_INFINITY };
+    return {
+      temperatureK: span.temperatureK,
+      transferMS: span.transferMS,
+      endS: air[k + 1]?.fromS ?? Number.POSITIVE_INFINITY,
+    };
   };
 }
 
@@ -158,7 +181,15 @@ function takeOff(layers: number[], removedM: number): void {
   }
 }
 
-function record(trace: Trace, film: Film, mean: Film, tg: TgOf, timeS: number, airK: number, filmK: number): void {
+function record(
+  trace: Trace,
+  film: Film,
+  mean: Film,
+  tg: TgOf,
+  timeS: number,
+  airK: number,
+  filmK: number,
+): void {
   trace.timeS.push(timeS);
   trace.surfaceTgK.push(tg(film, film.nodes - 1));
   blendTop(film, BITE_M, mean);

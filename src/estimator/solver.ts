@@ -149,7 +149,10 @@ export function createSolver(
         if (error <= TOO_MUCH || stepS <= FIRST_STEP_S) {
           accept(stepS);
           // A step cut short to land on an event does not forget how long it wanted to be.
-          wishS = Math.max(FIRST_STEP_S, stepS < wishS && growth >= 1 ? Math.max(wishS, stepS * growth) : stepS * growth);
+          wishS = Math.max(
+            FIRST_STEP_S,
+            stepS < wishS && growth >= 1 ? Math.max(wishS, stepS * growth) : stepS * growth,
+          );
           return stepS;
         }
         stepS = Math.max(FIRST_STEP_S, stepS * Math.max(0.2, growth));
@@ -168,7 +171,9 @@ function extrapolate(film: Film, work: Work, ratio: number): void {
     const next = work.extrapolated[i] as Float64Array;
     const isMoving = ratio > 0 && work.isActive[i] === 1;
     for (let n = 0; n < film.nodes; n++) {
-      const value = isMoving ? (now[n] as number) + ratio * ((now[n] as number) - (past[n] as number)) : (now[n] as number);
+      const value = isMoving
+        ? (now[n] as number) + ratio * ((now[n] as number) - (past[n] as number))
+        : (now[n] as number);
       next[n] = value > 0 ? value : 0;
     }
     (work.predicted.u[i] as Float64Array).set(next.subarray(0, film.nodes));
@@ -210,13 +215,15 @@ function solveSolvent(film: Film, work: Work, i: number, stepS: number, ratio: n
     const volume = binder[n] as number;
     const above = n < top ? scale * (faces[n] as number) : stepS * (work.conductance[i] as number);
     const pivot = 1 / (volume * lead + above + below * (1 - carry));
-    right = (volume * (fromNow * (now[n] as number) - fromPast * (past[n] as number)) + below * right) * pivot;
+    right =
+      (volume * (fromNow * (now[n] as number) - fromPast * (past[n] as number)) + below * right) * pivot;
     carry = above * pivot;
     upper[n] = carry;
     next[n] = right;
     below = above;
   }
-  for (let n = top - 1; n >= 0; n--) next[n] = (next[n] as number) + (upper[n] as number) * (next[n + 1] as number);
+  for (let n = top - 1; n >= 0; n--)
+    next[n] = (next[n] as number) + (upper[n] as number) * (next[n + 1] as number);
 }
 
 /** Largest difference of the solved wetness from another, over all nodes, relative to the wetness there. */
@@ -234,7 +241,8 @@ function distance(film: Film, work: Work, other: readonly Float64Array[]): numbe
     }
   }
   let largest = 0;
-  for (let n = 0; n < film.nodes; n++) largest = Math.max(largest, (change[n] as number) / (wet[n] as number));
+  for (let n = 0; n < film.nodes; n++)
+    largest = Math.max(largest, (change[n] as number) / (wet[n] as number));
   return largest;
 }
 

@@ -32,12 +32,21 @@ const LAYING_S = 2;
  * (Chilton and Colburn 1934) and the panel as a half-space (Carslaw and Jaeger 1959, 2.4).
  * Left out: solvent already in the air of the room; radiation; heat stored in the film itself.
  */
-export function evaporation(solvents: readonly Volatile[], chi: number, heat: HeatSource | undefined): SurfaceLaw {
+export function evaporation(
+  solvents: readonly Volatile[],
+  chi: number,
+  heat: HeatSource | undefined,
+): SurfaceLaw {
   const wetnessFactor = new Float64Array(solvents.length);
   let lastK = 0;
 
   /** Heat taken by evaporation at one film temperature, W/m2; fills the conductances on the way. */
-  function coolingAt(temperatureK: number, transferMS: number, surface: Float64Array, conductance: Float64Array): number {
+  function coolingAt(
+    temperatureK: number,
+    transferMS: number,
+    surface: Float64Array,
+    conductance: Float64Array,
+  ): number {
     let cooling = 0;
     for (let i = 0; i < solvents.length; i++) {
       const solvent = solvents[i] as Volatile;

@@ -1,0 +1,13 @@
+import type { Answer } from './client';
+import { requestFrom } from './from-plain';
+import type { PlainRequest } from './plain';
+import { runEstimate } from './run-estimate';
+
+/** What the worker does with one message: an estimate, or why there is none. */
+export function answer(request: PlainRequest): Answer {
+  try {
+    return { ok: true, estimate: runEstimate(requestFrom(request)) };
+  } catch (error) {
+    return { ok: false, message: error instanceof Error ? error.message : String(error) };
+  }
+}

@@ -1,0 +1,89 @@
+import type { Belief, Check } from './estimate';
+import { at, THRESHOLD_K } from './read-off';
+import type { Trace } from './simulate';
+
+/** A tenth of a normal distribution lies beyond so many spreads. */
+const TENTH = 1.2816;
+
+/** Before any check: diffusivity within a factor 2.5 either way in eight cases of ten (calibration to common practice). */
+export const PRIOR: Belief = { mean: 0, spread: Math.log(2.5) / TENTH };
+/** Evaporation within a factor 1.5 either way in eight cases of ten. */
+export const EVAPORATION_SPREAD = Math.log(1.5) / TENTH;
+
+/** Logarithms of the diffusivity, relative to the default, at which the stack is run. */
+export const RUN_AT: readonly number[] = [-1.8, -1.2, -0.6, 0, 0.6, 1.2, 1.8];
+const FINEST = 0.05;
+/** All values of the logarithm that are weighed; the runs are interpolated between. */
+export const WEIGHED_AT: readonly number[] = Array.from({ length: 73 }, (_, k) => -1.8 + k * FINEST);
+
+/** How sharply a test tells, K: a thumb or a sheet of paper knows hardness to a few kelvin, a nose hardly. */
+const SHARPNESS_K = { print: 4, gum: 4, smell: 10 } as const;
+
+/** How far past what a check asks the film was in a run, K. */
+export function checkMarginK(trace: Trace, check: Check, sandingK: number): number {
+  const biteTgK = at(trace, trace.biteTgK, check.atS);
+  switch (check.test) {
+    case 'print':
+      return biteTgK - at(trace, trace.airK, check.atS) - THRESHOLD_K.print;
+    case 'gum':
+      return biteTgK - sandingK - THRESHOLD_K.level;
+    case 'smell':
+      return biteTgK - sandingK - THRESHOLD_K.rubOut;
+  }
+}
+
+/**
+ * Weights of {@link WEIGHED_AT}, summing to 1: Bayes' rule on a normal belief, with a logistic chance that a film passes a test.
+ * @param margins by check, the margin in each run of {@link RUN_AT}, K
+ */
+export function weigh(
+  belief: Belief,
+  checks: readonly Check[],
+  margins: readonly (readonly number[])[],
+): number[] {
+  const weights = WEIGHED_AT.map((x) => {
+    let logWeight = -0.5 * ((x - belief.mean) / belief.spread) ** 2;
+    for (const [c, check] of checks.entries()) {
+      const margin = between(margins[c] as readonly number[], x) / SHARPNESS_K[check.test];
+      logWeight -= Math.log1p(Math.exp(check.passes ? -margin : margin));
+    }
+    return logWeight;
+  });
+  const highest = Math.max(...weights);
+  const raw = weights.map((logWeight) => Math.exp(logWeight - highest));
+  const sum = raw.reduce((total, w) => total + w, 0);
+  return raw.map((w) => w / sum);
+}
+
+/** Mean and spread of the weighed logarithm. */
+export function beliefOf(weights: readonly number[]): Belief {
+  const mean = weights.reduce((sum, w, k) => sum + w * (WEIGHED_AT[k] as number), 0);
+  const variance = weights.reduce((sum, w, k) => sum + w * ((WEIGHED_AT[k] as number) - mean) ** 2, 0);
+  return { mean, spread: Math.sqrt(variance) };
+}
+
+/** A value known at the runs, between them; Infinity beside an Infinity. */
+export function between(values: readonly number[], x: number): number {
+  const step = (RUN_AT[1] as number) - (RUN_AT[0] as number);
+  const place = Math.min(RUN_AT.length - 1, Math.max(0, (x - (RUN_AT[0] as number)) / step));
+  const low = Math.min(RUN_AT.length - 2, Math.floor(place));
+  const share = place - low;
+  const a = values[low] as number;
+  const b = values[low + 1] as number;
+  if (share < 1e-9) return a;
+  return a + (b - a) * share;
+}
+
+/** The value below which a share of the weight lies. */
+export function quantile(
+  rows: readonly { readonly value: number; readonly weight: number }[],
+  share: number,
+): number {
+  const sorted = [...rows].sort((a, b) => (a.value === b.value ? 0 : a.value - b.value));
+  let sum = 0;
+  for (const { value, weight } of sorted) {
+    sum += weight;
+    if (sum >= share) return value;
+  }
+  return sorted.at(-1)?.value ?? Number.NaN;
+}

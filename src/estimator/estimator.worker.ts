@@ -1,0 +1,3 @@
+import { answer } from './answer';
+
+addEventListener('message', ({ data }) => postMessage(answer(data)));

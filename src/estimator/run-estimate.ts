@@ -1,0 +1,219 @@
+import {
+  beliefOf,
+  between,
+  checkMarginK,
+  EVAPORATION_SPREAD,
+  PRIOR,
+  quantile,
+  RUN_AT,
+  WEIGHED_AT,
+  weigh,
+} from './belief';
+import {
+  type Band,
+  type Curve,
+  type Estimate,
+  type EstimateRequest,
+  MILESTONES,
+  type Milestone,
+} from './estimate';
+import type { StackHistory } from './history';
+import { at, lastWetS, secondsTo } from './read-off';
+import { type Simulation, simulate, type Trace } from './simulate';
+
+const DAY_S = 86_400;
+/** Nothing is looked for beyond: a stack that is not settled by then is said to be late without end. */
+const LONGEST_S = 500 * DAY_S;
+const EVAPORATION_STEP = Math.log(1.5);
+const CURVE_POINTS = 48;
+const PROFILE_POINTS = 40;
+const FIRST_POINT_S = 30;
+
+/**
+ * Everything that the screens say of a stack: milestones with their band, curves, layers, what one more coat costs.
+ *
+ * The stack is run at seven diffusivities and three evaporation rates. Milestones between the runs are interpolated in the
+ * logarithm; the belief, sharpened by this piece's checks, weighs them.
+ * @throws RangeError where the history has no coat
+ */
+export function runEstimate(request: EstimateRequest): Estimate {
+  const { history, checks } = request;
+  if (!history.events.some((event) => event.kind === 'coat'))
+    throw new RangeError('The history has no coat.');
+  const runs = RUN_AT.map((x) => run(history, x, 0).trace);
+  const margins = checks.map((check) => runs.map((trace) => checkMarginK(trace, check, history.sandingK)));
+  const weights = weigh(request.belief ?? PRIOR, checks, margins);
+  const rows = WEIGHED_AT.map((value, k) => ({ value, weight: weights[k] as number }));
+  const likely = quantile(rows, 0.5);
+  const faster = run(history, 0, EVAPORATION_STEP).trace;
+  const slower = run(history, 0, -EVAPORATION_STEP).trace;
+  const lastS = lastWetS(history);
+  const milestones = Object.fromEntries(
+    MILESTONES.map((milestone) => [milestone, bandOf(milestone, history, runs, faster, slower, weights)]),
+  ) as { [Name in Milestone]: Band };
+  const main = run(history, likely, 0, profileTimes(history, request.nowS, milestones.settled));
+  const shiftOf = (other: StackHistory) => shift(main.trace, history, run(other, likely, 0).trace, other);
+  return {
+    milestones,
+    curve: curveOf(history, runs, rows, lastS),
+    profiles: main.profiles,
+    now: nowOf(main, history, request.nowS),
+    ...(request.nextCoat ? { oneMoreCoat: shiftOf(withNextCoat(history, request.nextCoat)) } : {}),
+    whatIf: (request.whatIf ?? []).map(({ name, history: other }) => ({ name, ...shiftOf(other) })),
+    coldestK: coldest(main.trace, history),
+    learned: beliefOf(weigh(PRIOR, checks, margins)),
+  };
+}
+
+function run(
+  history: StackHistory,
+  lnDiffusivity: number,
+  lnTransfer: number,
+  profileAtS: readonly number[] = [],
+): Simulation {
+  const { binder, air } = history;
+  const scaled: StackHistory = {
+    ...history,
+    binder: { ...binder, glassDiffusivityM2S: binder.glassDiffusivityM2S * Math.exp(lnDiffusivity) },
+    air: air.map((span) => ({ ...span, transferMS: span.transferMS * Math.exp(lnTransfer) })),
+  };
+  const lastProfileS = profileAtS.at(-1) ?? 0;
+  return simulate(scaled, {
+    untilS: Math.max(lastWetS(history) + LONGEST_S, lastProfileS + 1),
+    profileAtS,
+    isDone: ({ baseTgK, biteTgK, timeS }) =>
+      (baseTgK.at(-1) as number) > history.sandingK + 1 &&
+      (biteTgK.at(-1) as number) > history.sandingK + 13 &&
+      (timeS.at(-1) as number) > lastProfileS,
+  });
+}
+
+function bandOf(
+  milestone: Milestone,
+  history: StackHistory,
+  runs: readonly Trace[],
+  faster: Trace,
+  slower: Trace,
+  weights: readonly number[],
+): Band {
+  const logs = runs.map((trace) => Math.log(secondsTo(trace, history, milestone)));
+  const span =
+    Math.log(secondsTo(faster, history, milestone)) - Math.log(secondsTo(slower, history, milestone));
+  const slope = Number.isFinite(span) ? span / (2 * EVAPORATION_STEP) : 0;
+  const rows = WEIGHED_AT.flatMap((x, k) =>
+    NORMAL.map(({ z, weight }) => ({
+      value: between(logs, x) + slope * z * EVAPORATION_SPREAD,
+      weight: weight * (weights[k] as number),
+    })),
+  );
+  const lastS = lastWetS(history);
+  const seconds = (share: number) => lastS + Math.exp(quantile(rows, share));
+  return { earliestS: seconds(0.1), likelyS: seconds(0.5), lateS: seconds(0.9) };
+}
+
+/** A standard normal in nine equal steps. */
+const NORMAL = (() => {
+  const points = [-2, -1.5, -1, -0.5, 0, 0.5, 1, 1.5, 2].map((z) => ({ z, weight: Math.exp(-0.5 * z * z) }));
+  const sum = points.reduce((total, { weight }) => total + weight, 0);
+  return points.map(({ z, weight }) => ({ z, weight: weight / sum }));
+})();
+
+function curveOf(
+  history: StackHistory,
+  runs: readonly Trace[],
+  rows: readonly { readonly value: number; readonly weight: number }[],
+  lastS: number,
+): Curve {
+  const middle = runs[(runs.length - 1) / 2] as Trace;
+  const endS = Math.min(
+    ...runs.map((trace) => trace.timeS.at(-1) as number).filter((end) => end > lastS),
+    lastS + LONGEST_S,
+  );
+  const reach = Math.max(endS, Math.min(middle.timeS.at(-1) as number, lastS + 120 * DAY_S)) - lastS;
+  const timeS = geometric(FIRST_POINT_S, reach, CURVE_POINTS).map((after) => lastS + after);
+  const along = (share: number, read: (trace: Trace, timeS: number) => number) => {
+    const x = quantile(rows, share);
+    return timeS.map((moment) =>
+      between(
+        runs.map((trace) => read(trace, moment)),
+        x,
+      ),
+    );
+  };
+  const held = (trace: Trace, moment: number) => at(trace, trace.heldM, moment);
+  const hardness = (trace: Trace, moment: number) => at(trace, trace.biteTgK, moment) - history.sandingK;
+  return {
+    timeS,
+    heldM: along(0.5, held),
+    heldLowM: along(0.9, held),
+    heldHighM: along(0.1, held),
+    hardnessK: along(0.5, hardness),
+    hardnessLowK: along(0.1, hardness),
+    hardnessHighK: along(0.9, hardness),
+  };
+}
+
+function geometric(first: number, last: number, count: number): number[] {
+  const ratio = Math.max(1, last / first) ** (1 / (count - 1));
+  return Array.from({ length: count }, (_, k) => first * ratio ** k);
+}
+
+/** Just after every coat, on a growing scale after the last, and now. */
+function profileTimes(history: StackHistory, nowS: number, settled: Band): number[] {
+  const lastS = lastWetS(history);
+  const afterCoats = history.events.filter((event) => event.kind === 'coat').map((event) => event.atS + 1);
+  const reach = Math.min(Number.isFinite(settled.likelyS) ? settled.likelyS - lastS : LONGEST_S, 200 * DAY_S);
+  const growing = geometric(60, Math.max(reach, 2 * DAY_S), PROFILE_POINTS).map((after) => lastS + after);
+  const nowInside = nowS > (history.events[0]?.atS ?? 0) ? [nowS] : [];
+  return [...afterCoats, ...growing, ...nowInside].sort((a, b) => a - b);
+}
+
+function nowOf({ trace, profiles }: Simulation, history: StackHistory, nowS: number): Estimate['now'] {
+  const profile = profiles.reduce((best, next) =>
+    Math.abs(next.timeS - nowS) < Math.abs(best.timeS - nowS) ? next : best,
+  );
+  const dryM = profile.layers.reduce((sum, layer) => sum + layer.dryM, 0);
+  const heldM = at(trace, trace.heldM, nowS);
+  return {
+    heldM,
+    dryM,
+    stillToSink: heldM / (heldM + dryM),
+    hardnessK: at(trace, trace.biteTgK, nowS) - history.sandingK,
+    filmK: at(trace, trace.filmK, nowS),
+  };
+}
+
+function withNextCoat(
+  history: StackHistory,
+  nextCoat: NonNullable<EstimateRequest['nextCoat']>,
+): StackHistory {
+  const kept = history.events.filter((event) => event.atS <= nextCoat.atS);
+  return { ...history, events: [...kept, nextCoat] };
+}
+
+/** How much later another stack may be level-sanded and rubbed out, s. */
+function shift(
+  main: Trace,
+  history: StackHistory,
+  other: Trace,
+  otherHistory: StackHistory,
+): { levelS: number; rubOutS: number } {
+  const late = (milestone: Milestone) => {
+    const to = lastWetS(otherHistory) + secondsTo(other, otherHistory, milestone);
+    return to - (lastWetS(history) + secondsTo(main, history, milestone));
+  };
+  return { levelS: late('level'), rubOutS: late('rubOut') };
+}
+
+function coldest(trace: Trace, history: StackHistory): number[] {
+  const coats = history.events.filter((event) => event.kind === 'coat').map((event) => event.atS);
+  return coats.map((fromS, k) => {
+    const toS = coats[k + 1] ?? Number.POSITIVE_INFINITY;
+    let lowest = Number.POSITIVE_INFINITY;
+    for (let step = 0; step < trace.timeS.length; step++) {
+      const moment = trace.timeS[step] as number;
+      if (moment > fromS && moment <= toS) lowest = Math.min(lowest, trace.filmK[step] as number);
+    }
+    return lowest;
+  });
+}
