@@ -45,11 +45,6 @@ export const PLACE_WORDS = {
     text: 'A coat goes on a piece. Start one, then come back here.',
     act: 'Start a piece',
   },
-  mix: {
-    title: 'Mix',
-    empty: 'No jars yet',
-    text: 'Say what is in a jar once, and every coat from it knows its solids, thinner and retarder.',
-  },
   match: {
     title: 'Match',
     empty: 'No target yet',

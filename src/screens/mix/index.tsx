@@ -1,14 +1,23 @@
-import { EmptyState } from '../../parts/empty-state';
-import { Page } from '../../parts/page';
-import { PLACE_WORDS } from '../../words/app';
+import type { ComponentType } from 'preact';
+import { route } from '../../parts/route';
+import { JarPage } from './jar/jar-page';
+import { NewJar } from './jar/new-jar';
+import { MixHome } from './mix-home';
 
-const WORDS = PLACE_WORDS.mix;
+interface PageOf {
+  readonly id: string;
+}
+
+/** The pages of the place by the first words of their address; `new` is never an id. */
+const PAGES: Record<string, { readonly fresh?: ComponentType; readonly one?: ComponentType<PageOf> }> = {
+  jar: { fresh: NewJar, one: JarPage },
+};
 
 /** Recipes and jars. */
 export function Mix() {
-  return (
-    <Page title={WORDS.title}>
-      <EmptyState title={WORDS.empty} text={WORDS.text} />
-    </Page>
-  );
+  const [what = '', id = ''] = route.value.rest;
+  const pages = PAGES[what];
+  if (pages?.fresh && id === 'new') return <pages.fresh />;
+  if (pages?.one && id !== '') return <pages.one key={id} id={id} />;
+  return <MixHome />;
 }

@@ -1,0 +1,61 @@
+import { type Finish, type Shares, USUAL_SOLVENTS } from '../../logbook/own-solvents';
+import type { Unit } from '../../logbook/unit';
+
+/** What a product of a finish usually is, where nobody has read its data sheet (common practice, no source). */
+export interface UsualJar {
+  readonly volumeSolids: string;
+  /** Thinner, % of the lacquer. */
+  readonly thinning: string;
+  readonly life: {
+    readonly text: string;
+    readonly unit: Extract<Unit, 'h' | 'months'>;
+    readonly as: 'pot' | 'shelf';
+  };
+}
+
+const shelf = (months: string) => ({ text: months, unit: 'months', as: 'shelf' }) as const;
+const pot = (hours: string) => ({ text: hours, unit: 'h', as: 'pot' }) as const;
+
+export const USUAL_JARS: Record<Finish, UsualJar> = {
+  nitrocellulose: { volumeSolids: '22', thinning: '50', life: shelf('12') },
+  acrylic: { volumeSolids: '22', thinning: '50', life: shelf('12') },
+  cab: { volumeSolids: '22', thinning: '50', life: shelf('12') },
+  shellac: { volumeSolids: '18', thinning: '0', life: shelf('6') },
+  waterborne: { volumeSolids: '30', thinning: '5', life: shelf('12') },
+  precatalysed: { volumeSolids: '26', thinning: '10', life: shelf('6') },
+  conversion: { volumeSolids: '28', thinning: '10', life: pot('8') },
+  urethane: { volumeSolids: '40', thinning: '20', life: pot('4') },
+};
+
+export const THINNER_SORTS = ['usual', 'fast', 'slow'] as const;
+export type ThinnerSort = (typeof THINNER_SORTS)[number];
+
+const FAST: Shares = [
+  { solvent: 'acetone', share: 0.4 },
+  { solvent: 'mek', share: 0.15 },
+  { solvent: 'toluene', share: 0.3 },
+  { solvent: 'isobutyl-acetate', share: 0.15 },
+];
+const SLOW: Shares = [
+  { solvent: 'acetone', share: 0.1 },
+  { solvent: 'toluene', share: 0.3 },
+  { solvent: 'isobutyl-acetate', share: 0.15 },
+  { solvent: 'n-butyl-acetate', share: 0.35 },
+  { solvent: '2-butoxyethanol', share: 0.1 },
+];
+const LACQUERS: readonly Finish[] = ['nitrocellulose', 'acrylic', 'cab'];
+const THINNERS: Partial<Record<Finish, Shares>> = {
+  shellac: [{ solvent: 'ethanol', share: 1 }],
+  waterborne: [{ solvent: 'water', share: 1 }],
+};
+
+/** The sorts of thinner that are usual for a finish. */
+export const thinnerSorts = (finish: Finish): readonly ThinnerSort[] =>
+  LACQUERS.includes(finish) ? THINNER_SORTS : ['usual'];
+
+/** What a sort of thinner is usually made of, by volume (common practice, no source). */
+export function usualThinner(finish: Finish, sort: ThinnerSort): Shares {
+  if (sort === 'fast') return FAST;
+  if (sort === 'slow') return SLOW;
+  return THINNERS[finish] ?? USUAL_SOLVENTS[finish];
+}

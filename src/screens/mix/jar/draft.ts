@@ -1,0 +1,138 @@
+import type { Said } from '../../../actions/log';
+import { type ThinnerSort, USUAL_JARS, usualThinner } from '../../../actions/mix/usual-jar';
+import { LIMITS } from '../../../logbook/limits';
+import type { Finish } from '../../../logbook/own-solvents';
+import { parseNumber } from '../../../logbook/typed';
+import type { Draft } from '../../../parts/typed-field';
+import { draftProblem } from '../../../parts/typed-field';
+import { FINISH_NAMES, JAR_FORM } from '../../../words/mix-jar';
+
+/** A solvent of a blend as it is being typed; the share in percent. */
+export interface BlendRow {
+  readonly solvent: string | undefined;
+  readonly share: string;
+}
+export type Of = 'lacquer' | 'mix';
+
+/** The jar form as it stands; everything kept as typed. */
+export interface JarDraft {
+  readonly finish: Finish;
+  readonly name: string;
+  readonly volumeSolids: Draft<'%'>;
+  readonly thinnerSort: ThinnerSort | 'own';
+  readonly thinnerName: string;
+  readonly blend: readonly BlendRow[];
+  readonly thinning: Draft<'%'>;
+  readonly of: Of;
+  readonly retarder: string | undefined;
+  readonly retarderShare: Draft<'%'>;
+  readonly pigment: 'none' | 'grains' | 'flakes';
+  readonly pigmentShare: Draft<'%'>;
+  readonly amount: Draft<'mL' | 'L' | 'fl-oz-us' | 'fl-oz-imperial'>;
+  readonly life: Draft<'h' | 'd' | 'months'>;
+}
+
+type JarSaid = Omit<Said<'jar-filled'>, 'jar'>;
+
+/** A jar of a finish at common practice. */
+export function usualDraft(finish: Finish, isUs: boolean): JarDraft {
+  const usual = USUAL_JARS[finish];
+  return {
+    finish,
+    name: FINISH_NAMES[finish].label,
+    volumeSolids: { text: usual.volumeSolids, unit: '%' },
+    thinnerSort: 'usual',
+    thinnerName: '',
+    blend: [{ solvent: undefined, share: '100' }],
+    thinning: { text: usual.thinning, unit: '%' },
+    of: 'lacquer',
+    retarder: undefined,
+    retarderShare: { text: '5', unit: '%' },
+    pigment: 'none',
+    pigmentShare: { text: '15', unit: '%' },
+    amount: { text: '', unit: isUs ? 'fl-oz-us' : 'mL' },
+    life: { text: usual.life.text, unit: usual.life.unit },
+  };
+}
+
+/** The draft with another finish: what still stands at the old finish's usual moves to the new one's. */
+export function withFinish(draft: JarDraft, finish: Finish, isUs: boolean): JarDraft {
+  const before = usualDraft(draft.finish, isUs);
+  const after = usualDraft(finish, isUs);
+  const moved = <K extends 'name' | 'volumeSolids' | 'thinning' | 'life'>(key: K): JarDraft[K] =>
+    JSON.stringify(draft[key]) === JSON.stringify(before[key]) ? after[key] : draft[key];
+  return {
+    ...draft,
+    finish,
+    name: moved('name'),
+    volumeSolids: moved('volumeSolids'),
+    thinning: moved('thinning'),
+    life: moved('life'),
+    thinnerSort: draft.thinnerSort === 'own' ? 'own' : 'usual',
+  };
+}
+
+/** Whether every field can be sent as it is. */
+export function isWhole(draft: JarDraft): boolean {
+  const { volumeSolids, thinning, of, retarder, retarderShare, pigment, pigmentShare, amount, life } = draft;
+  const problems = [
+    draftProblem(volumeSolids, LIMITS.volumeSolids),
+    draftProblem(thinning, thinningLimit(of)),
+    retarder === undefined ? undefined : draftProblem(retarderShare, LIMITS.retarderOfMix),
+    pigment === 'none' ? undefined : draftProblem(pigmentShare, LIMITS.pigmentOfSolids),
+    draftProblem(amount, LIMITS.volume, true),
+    draftProblem(life, LIMITS.life, true),
+    draft.thinnerSort === 'own' ? (blendProblem(draft.blend) ?? thinnerNameProblem(draft)) : undefined,
+    nameProblem(draft),
+  ];
+  return problems.every((problem) => problem === undefined);
+}
+
+export const thinningLimit = (of: Of) => (of === 'lacquer' ? LIMITS.thinningOfLacquer : LIMITS.thinningOfMix);
+export const nameProblem = ({ name }: JarDraft): string | undefined =>
+  name.trim() === '' ? JAR_FORM.noName : undefined;
+export const thinnerNameProblem = ({ thinnerName }: JarDraft): string | undefined =>
+  thinnerName.trim() === '' ? JAR_FORM.noThinnerName : undefined;
+
+/** The sum of a blend's shares, percent. */
+export const blendSum = (blend: readonly BlendRow[]): number =>
+  blend.reduce((sum, { share }) => sum + (parseNumber(share) ?? 0), 0);
+
+/** What is wrong with a blend of one's own. */
+export function blendProblem(blend: readonly BlendRow[]): string | undefined {
+  if (blend.some(({ solvent }) => solvent === undefined)) return JAR_FORM.chooseSolvent;
+  const named = new Set(blend.map(({ solvent }) => solvent));
+  if (named.size < blend.length) return JAR_FORM.twice;
+  if (blend.some(({ share }) => !((parseNumber(share) ?? 0) > 0))) return JAR_FORM.shareAboveNought;
+  return Math.abs(blendSum(blend) - 100) > 0.5 ? JAR_FORM.addUp : undefined;
+}
+
+/** What the form says, for the logbook. Only of a draft that is whole. */
+export function saidOf(draft: JarDraft): JarSaid {
+  const { finish, retarder, pigment, amount, life, of } = draft;
+  const typedShare = draft.thinning;
+  return {
+    name: draft.name.trim(),
+    product: { finish, volumeSolids: draft.volumeSolids },
+    thinner: thinnerOf(draft),
+    thinning: { of, percent: typedShare },
+    ...(retarder === undefined
+      ? {}
+      : { retarder: { of: 'mix' as const, solvent: retarder, percent: draft.retarderShare } }),
+    ...(pigment === 'none' ? {} : { pigment: { shape: pigment, shareOfSolids: draft.pigmentShare } }),
+    ...(amount.text.trim() === '' ? {} : { amount }),
+    ...(life.text.trim() === '' ? {} : { life: { span: life, as: USUAL_JARS[finish].life.as } }),
+  };
+}
+
+function thinnerOf({ finish, thinnerSort: sort, thinnerName, blend }: JarDraft): JarSaid['thinner'] {
+  if (sort !== 'own') {
+    const name = JAR_FORM.thinnerNames[sort](FINISH_NAMES[finish].label.toLowerCase());
+    return { name, blend: usualThinner(finish, sort) };
+  }
+  const sum = blendSum(blend);
+  const own = blend.flatMap(({ solvent, share }) =>
+    solvent === undefined ? [] : [{ solvent, share: (parseNumber(share) ?? 0) / sum }],
+  );
+  return { name: thinnerName.trim(), blend: own };
+}

@@ -1,0 +1,144 @@
+import { useSignal } from '@preact/signals';
+import { USUAL_JARS } from '../../../actions/mix/usual-jar';
+import { FINISHES } from '../../../logbook/kinds/jar';
+import { LIMITS } from '../../../logbook/limits';
+import { Button } from '../../../parts/button';
+import { Choice } from '../../../parts/choice';
+import { Page, Section } from '../../../parts/page';
+import { Refusal } from '../../../parts/refusal';
+import { goTo, linkTo } from '../../../parts/route';
+import { useShop, useUnits } from '../../../parts/shop-context';
+import { TextField } from '../../../parts/text-field';
+import { showToast } from '../../../parts/toast';
+import { TypedField } from '../../../parts/typed-field';
+import { useForm } from '../../../parts/use-form';
+import { FINISH_NAMES, JAR_FORM } from '../../../words/mix-jar';
+import { isWhole, type JarDraft, nameProblem, saidOf, usualDraft, withFinish } from './draft';
+import { mixSolids, Outcome } from './outcome';
+import { type PartProps, RetarderFields, ThinnerFields } from './thinner-fields';
+
+/** Says what is in a jar; at common practice it is one tap. */
+export function NewJar() {
+  const { actions } = useShop();
+  const isUs = useUnits() === 'us';
+  const draft = useSignal(usualDraft('nitrocellulose', isUs));
+  const form = useForm();
+  const patch = (some: Partial<JarDraft>) => {
+    draft.value = { ...draft.value, ...some };
+  };
+  async function fill(event: Event): Promise<void> {
+    event.preventDefault();
+    const isReady = isWhole(draft.value) && mixSolids(draft.value) !== 'too-thin';
+    const filled = await form.send(isReady, () => actions.fillJar(saidOf(draft.value)));
+    if (!filled) return;
+    showToast({ text: JAR_FORM.filled(filled.name), onUndo: () => void actions.undo(filled.id) });
+    goTo('mix', 'jar', filled.jar);
+  }
+  const parts = { draft: draft.value, patch, isTried: form.isTried.value };
+  return (
+    <Page title={JAR_FORM.title} backTo={linkTo('mix')}>
+      <p>{JAR_FORM.lead}</p>
+      <form class="stack" noValidate onSubmit={fill}>
+        <Section title={JAR_FORM.product}>
+          <ProductFields {...parts} onFinish={(finish) => patch(withFinish(draft.value, finish, isUs))} />
+        </Section>
+        <Section title={JAR_FORM.thinnerTitle}>
+          <ThinnerFields {...parts} />
+          <RetarderFields {...parts} />
+        </Section>
+        <Section title={JAR_FORM.pigmentTitle}>
+          <PigmentFields {...parts} />
+        </Section>
+        <Section title={JAR_FORM.moreTitle}>
+          <AmountFields {...parts} />
+        </Section>
+        <Section title={JAR_FORM.outcome}>
+          <Outcome draft={draft.value} />
+          <Refusal refused={form.refused.value} />
+          <Button kind="main" icon="mix" isWide isSubmit disabled={form.isBusy.value}>
+            {JAR_FORM.submit}
+          </Button>
+        </Section>
+      </form>
+    </Page>
+  );
+}
+
+type ProductProps = PartProps & { readonly onFinish: (finish: JarDraft['finish']) => void };
+
+function ProductFields({ draft, patch, isTried, onFinish }: ProductProps) {
+  return (
+    <>
+      <Choice
+        label={JAR_FORM.finish}
+        options={FINISHES.map((value) => ({ value, ...FINISH_NAMES[value] }))}
+        value={draft.finish}
+        onChange={onFinish}
+      />
+      <TextField
+        label={JAR_FORM.name}
+        text={draft.name}
+        onText={(name) => patch({ name })}
+        hint={JAR_FORM.nameHint}
+        problem={isTried ? nameProblem(draft) : undefined}
+      />
+      <TypedField
+        label={JAR_FORM.solids}
+        limit={LIMITS.volumeSolids}
+        draft={draft.volumeSolids}
+        onDraft={(volumeSolids) => patch({ volumeSolids })}
+        hint={JAR_FORM.solidsHint(USUAL_JARS[draft.finish].volumeSolids)}
+        isTried={isTried}
+      />
+    </>
+  );
+}
+
+function PigmentFields({ draft, patch, isTried }: PartProps) {
+  const sorts = ['none', 'grains', 'flakes'] as const;
+  return (
+    <>
+      <Choice
+        label={JAR_FORM.pigment}
+        options={sorts.map((value) => ({ value, ...JAR_FORM.pigmentSorts[value] }))}
+        value={draft.pigment}
+        onChange={(pigment) => patch({ pigment })}
+      />
+      {draft.pigment !== 'none' && (
+        <TypedField
+          label={JAR_FORM.pigmentShare}
+          limit={LIMITS.pigmentOfSolids}
+          draft={draft.pigmentShare}
+          onDraft={(pigmentShare) => patch({ pigmentShare })}
+          hint={JAR_FORM.pigmentHint}
+          isTried={isTried}
+        />
+      )}
+    </>
+  );
+}
+
+function AmountFields({ draft, patch, isTried }: PartProps) {
+  return (
+    <>
+      <TypedField
+        label={JAR_FORM.amount}
+        limit={LIMITS.volume}
+        draft={draft.amount}
+        onDraft={(amount) => patch({ amount })}
+        hint={JAR_FORM.amountHint}
+        isOptional
+        isTried={isTried}
+      />
+      <TypedField
+        label={JAR_FORM.life[USUAL_JARS[draft.finish].life.as]}
+        limit={LIMITS.life}
+        draft={draft.life}
+        onDraft={(life) => patch({ life })}
+        hint={JAR_FORM.lifeHint}
+        isOptional
+        isTried={isTried}
+      />
+    </>
+  );
+}

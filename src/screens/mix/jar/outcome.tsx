@@ -1,0 +1,51 @@
+import { jarFilm } from '../../../logbook/jar-film';
+import { quantity } from '../../../logbook/typed';
+import { useUnits } from '../../../parts/shop-context';
+import { dryFilm } from '../../../science/film/thickness';
+import { umToMetres } from '../../../units';
+import { JAR_FORM } from '../../../words/mix-jar';
+import { filmWords, numberWords } from '../../../words/quantities';
+import { isWhole, type JarDraft, saidOf } from './draft';
+
+const A_WET_COAT_M = umToMetres(100);
+
+/** What the draft comes to, while it is being typed. */
+export function Outcome({ draft }: { readonly draft: JarDraft }) {
+  const units = useUnits();
+  const solids = isWhole(draft) ? mixSolids(draft) : undefined;
+  return (
+    <div class="outcome" aria-live="polite">
+      {solids === undefined ? null : solids === 'too-thin' ? (
+        <p>{JAR_FORM.tooThin}</p>
+      ) : (
+        <>
+          <p class="outcome-figure digits">{JAR_FORM.outcomeSolids(numberWords(solids * 100, 1))}</p>
+          <p>
+            {JAR_FORM.outcomeFilm(
+              filmWords(A_WET_COAT_M, units),
+              filmWords(dryFilm(A_WET_COAT_M, solids), units),
+            )}
+          </p>
+        </>
+      )}
+    </div>
+  );
+}
+
+/** Volume solids of the mix, or that nothing is left of the lacquer. */
+export function mixSolids(draft: JarDraft): number | 'too-thin' {
+  const { product, thinner, thinning, retarder, pigment } = saidOf(draft);
+  try {
+    return jarFilm({
+      product: { ...product, volumeSolids: quantity(product.volumeSolids) },
+      thinner,
+      thinning: { ...thinning, percent: quantity(thinning.percent) },
+      ...(retarder ? { retarder: { ...retarder, percent: quantity(retarder.percent) } } : {}),
+      ...(pigment
+        ? { pigment: { shape: pigment.shape, shareOfSolids: quantity(pigment.shareOfSolids) } }
+        : {}),
+    }).volumeSolids;
+  } catch {
+    return 'too-thin'; // thinner and retarder together are all there is
+  }
+}

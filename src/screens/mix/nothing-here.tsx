@@ -1,0 +1,18 @@
+import { LinkButton } from '../../parts/button';
+import { EmptyState } from '../../parts/empty-state';
+import { Page } from '../../parts/page';
+import { linkTo } from '../../parts/route';
+import { MIX_WORDS } from '../../words/mix';
+
+/** An address that leads to nothing in this shop. */
+export function NothingHere({ title }: { readonly title: string }) {
+  return (
+    <Page title={title} backTo={linkTo('mix')}>
+      <EmptyState title={MIX_WORDS.noSuch} text={MIX_WORDS.noSuchText}>
+        <LinkButton kind="main" href={linkTo('mix')}>
+          {MIX_WORDS.toMix}
+        </LinkButton>
+      </EmptyState>
+    </Page>
+  );
+}
