@@ -5,11 +5,11 @@ import { endBefore, readyAt } from './time-order';
 /** Rounds of pushing the first coats of a run later until all its windows are kept. */
 const MOST_ROUNDS = 200;
 
+/** How much a piece wants its next operation placed; the piece that wants it most is served first. */
+export type Urgency = (piece: number, operation: number, readyMinute: number) => number;
+
 /** A window that is open already comes before everything else, the one that closes first before the others. */
 const AHEAD_OF_ALL = Number.MAX_SAFE_INTEGER;
-
-/** How soon a piece wants its next operation: the piece with the most is served first. */
-export type Urgency = (piece: number, operation: number, readyMinute: number) => number;
 
 /** An order of all operations, or the piece whose windows cannot be kept. */
 export type Filled =
@@ -21,42 +21,41 @@ export type Filled =
  * Coats joined by windows are placed together, so that closing time never falls between them.
  */
 export function fillIn(problem: Problem, urgency: Urgency): Filled {
-  const busy = createBusy();
   const starts = new Float64Array(problem.operations.length);
-  const floors = new Float64Array(problem.operations.length);
+  const scratch = { busy: createBusy(), starts, floors: new Float64Array(starts.length) };
   const next = problem.chains.map(() => 0);
-  for (;;) {
-    const piece = mostUrgent(problem, next, starts, urgency);
-    if (piece < 0) break;
+  const wants = (piece: number) =>
+    wanted(problem, urgency, starts, problem.chains[piece]?.operations[next[piece] ?? 0]);
+  const wish = Float64Array.from(problem.chains.keys(), wants);
+  for (let piece = largest(wish); piece >= 0; piece = largest(wish)) {
     const run = runFrom(problem, problem.chains[piece] as Chain, next[piece] as number);
-    if (!placeRun(problem, run, { busy, starts, floors })) return { ok: false, piece };
+    if (!placeRun(problem, run, scratch)) return { ok: false, piece };
     next[piece] = (next[piece] as number) + run.length;
+    wish[piece] = wants(piece); // what the others want does not change
   }
   const order = Array.from(starts.keys()).sort((a, b) => (starts[a] as number) - (starts[b] as number));
   return { ok: true, order, starts };
 }
 
-function mostUrgent(
-  problem: Problem,
-  next: readonly number[],
-  starts: Float64Array,
-  urgency: Urgency,
-): number {
+/** How much an operation is wanted; minus infinity when there is none left. */
+function wanted(problem: Problem, urgency: Urgency, starts: Float64Array, id: number | undefined): number {
+  if (id === undefined) return Number.NEGATIVE_INFINITY;
+  const operation = problem.operations[id] as Operation;
+  const before = endBefore(problem, operation, starts);
+  if (operation.previous < 0 && Number.isFinite(operation.latestMinutes))
+    return AHEAD_OF_ALL - before - operation.latestMinutes;
+  return urgency(operation.piece, id, readyAt(problem, operation, before, starts));
+}
+
+/** The index of the largest value, the first of equals; -1 when all are minus infinity. */
+function largest(values: Float64Array): number {
   let best = -1;
   let most = Number.NEGATIVE_INFINITY;
-  for (const [piece, chain] of problem.chains.entries()) {
-    const id = chain.operations[next[piece] as number];
-    if (id === undefined) continue;
-    const operation = problem.operations[id] as Operation;
-    const hasDeadline = operation.previous < 0 && Number.isFinite(operation.latestMinutes);
-    const before = endBefore(problem, operation, starts);
-    const wanted = hasDeadline
-      ? AHEAD_OF_ALL - before - operation.latestMinutes
-      : urgency(piece, id, readyAt(problem, operation, before, starts));
-    if (wanted <= most) continue;
-    best = piece;
-    most = wanted;
-  }
+  for (let i = 0; i < values.length; i++)
+    if ((values[i] as number) > most) {
+      best = i;
+      most = values[i] as number;
+    }
   return best;
 }
 

@@ -3,7 +3,7 @@ import type { Ordered } from './search-exact';
 import { timeOrder } from './time-order';
 
 /** How many operations may be timed in all while neighbours are tried. */
-const MOST_TIMINGS = 150_000;
+const MOST_TIMINGS = 60_000;
 
 /** The order after neighbours of different pieces have changed places wherever that makes the plan better. */
 export function improve(problem: Problem, known: Ordered): Ordered {
@@ -12,7 +12,7 @@ export function improve(problem: Problem, known: Ordered): Ordered {
   const floors = new Float64Array(size);
   const pieceAt = (order: readonly number[], place: number) =>
     (problem.operations[order[place] as number] as Operation).piece;
-  let best = known;
+  let best = retimed(problem, known);
   let left = MOST_TIMINGS;
   for (let hasImproved = true; hasImproved && left > size; ) {
     hasImproved = false;
@@ -35,4 +35,11 @@ function swapped(order: readonly number[], place: number): number[] {
   other[place] = order[place - 1] as number;
   other[place - 1] = order[place] as number;
   return other;
+}
+
+/** The same order with every operation as early as it can be. */
+function retimed(problem: Problem, known: Ordered): Ordered {
+  const starts = new Float64Array(problem.operations.length);
+  const isKept = timeOrder(problem, known.order, starts, new Float64Array(starts.length));
+  return isKept ? { order: known.order, starts, cost: costOf(problem, starts) } : known;
 }

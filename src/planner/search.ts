@@ -1,15 +1,16 @@
 import { fail, type Result, succeed } from '../result';
 import { fillIn, type Urgency } from './fill-in';
 import { improve } from './improve';
+import { DAY_MINUTES } from './local-day';
 import { chainEnd, costOf, isBetter, type Operation, type Problem } from './problem';
 import { type Ordered, searchExact } from './search-exact';
-import { endBefore, readyAt, timeOrder } from './time-order';
+import { endBefore, readyAt } from './time-order';
 
 /** Up to so many operations the best order of all is looked for. */
 const MOST_EXACT = 14;
 
-/** How many operations may be filled in, in all, while the urgency of pieces is learned. */
-const MOST_FILLED = 9_000;
+/** How many operations may be filled in, in all, while the urgency of the pieces is varied. */
+const MOST_FILLED = 30_000;
 
 /** The order found, and whether it is proved that there is no better. */
 export interface Found extends Ordered {
@@ -20,62 +21,66 @@ export interface Found extends Ordered {
 export function search(problem: Problem): Result<Found, { readonly piece: number }> {
   const rest = aloneRest(problem);
   let best: Ordered | undefined;
-  for (const urgency of rules(problem, rest)) {
+  let bestRule: Urgency | undefined;
+  for (const urgency of rules(rest)) {
     const tried = attempt(problem, urgency);
     if (!tried.ok) return tried;
-    if (!best || isBetter(tried.value.cost, best.cost)) best = tried.value;
+    if (best && !isBetter(tried.value.cost, best.cost)) continue;
+    best = tried.value;
+    bestRule = urgency;
   }
-  const improved = improve(problem, learned(problem, rest, best as Ordered));
-  if (problem.operations.length > MOST_EXACT) return succeed({ ...improved, isProved: false });
-  const exact = searchExact(problem, improved);
-  return succeed({ ...exact.best, isProved: exact.isProved });
+  if (problem.operations.length <= MOST_EXACT) {
+    const exact = searchExact(problem, best as Ordered);
+    return succeed({ ...exact.best, isProved: exact.isProved });
+  }
+  const varied = vary(problem, bestRule as Urgency, best as Ordered);
+  return succeed({ ...improve(problem, varied), isProved: false });
 }
 
-function rules({ chains }: Problem, rest: Float64Array): Urgency[] {
+/** The longest way to go first; the latest to end first; who is ready first; the order of the list. */
+function rules(rest: Float64Array): Urgency[] {
   const restOf = (operation: number) => rest[operation] as number;
   return [
     (_, operation) => restOf(operation),
     (_, operation, ready) => ready + restOf(operation),
     (_, operation, ready) => restOf(operation) / 10_000 - ready,
-    (piece, operation) => restOf(operation) - Math.min(chains[piece]?.promised ?? 0, Number.MAX_SAFE_INTEGER),
+    (piece) => -piece,
   ];
 }
 
 function attempt(problem: Problem, urgency: Urgency): Result<Ordered, { readonly piece: number }> {
   const filled = fillIn(problem, urgency);
   if (!filled.ok) return fail({ piece: filled.piece });
-  const { order } = filled;
-  const starts = new Float64Array(order.length);
-  const isKept = timeOrder(problem, order, starts, new Float64Array(order.length));
-  if (!isKept) starts.set(filled.starts);
+  const { order, starts } = filled;
   return succeed({ order, starts, cost: costOf(problem, starts) });
 }
 
-/**
- * Fills in again and again, each time with more urgency for the pieces that came out worst.
- * Source: D. E. Joslin and D. P. Clements, "Squeaky Wheel" Optimization, J. Artif. Intell. Res. 10 (1999) 353.
- */
-function learned(problem: Problem, rest: Float64Array, known: Ordered): Ordered {
+/** Makes one piece at a time more or less urgent, by up to ten days, and keeps what makes the plan better. */
+function vary(problem: Problem, urgency: Urgency, known: Ordered): Ordered {
   const extra = problem.chains.map(() => 0);
+  const pick = numbers();
   let best = known;
-  for (
-    let left = MOST_FILLED;
-    left >= problem.operations.length && left > 0;
-    left -= Math.max(problem.operations.length, 400)
-  ) {
+  for (let left = MOST_FILLED; left > 0; left -= problem.operations.length) {
+    const piece = pick(extra.length);
+    const before = extra[piece] as number;
+    extra[piece] = before + (pick(21) - 10) * DAY_MINUTES;
     const tried = attempt(
       problem,
-      (piece, id, ready) => ready + (rest[id] as number) + (extra[piece] as number),
+      (index, id, ready) => urgency(index, id, ready) + (extra[index] as number),
     );
-    if (!tried.ok) break;
-    if (isBetter(tried.value.cost, best.cost)) best = tried.value;
-    const lastEnd = tried.value.cost[1];
-    for (const [piece, chain] of problem.chains.entries()) {
-      const spare = lastEnd - chainEnd(problem, chain, tried.value.starts);
-      extra[piece] = (extra[piece] as number) + (spare < 240 ? 240 - spare : 0);
-    }
+    if (tried.ok && isBetter(tried.value.cost, best.cost)) best = tried.value;
+    else extra[piece] = before;
   }
   return best;
+}
+
+/** The same row of numbers every time, so that the same bench gives the same plan (Numerical Recipes' quick generator). */
+function numbers(): (most: number) => number {
+  let state = 1;
+  return (most) => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return Math.floor((state / 2 ** 32) * most);
+  };
 }
 
 /** For every operation the minutes from its start to the end of its piece, if the piece had the person to itself. */

@@ -21,7 +21,13 @@ export function bruteForce(bench: SlotBench, limit: SlotCost): SlotCost | undefi
   let best: SlotCost | undefined;
   const zeros = bench.pieces.map(() => 0);
   const nothing = zeros.map(() => Number.POSITIVE_INFINITY);
-  keep(bench, waiting, 0, { done: zeros, from: zeros, until: nothing, coatsToday: zeros, cost: [0, 0, 0, 0] }, limit);
+  keep(
+    bench,
+    waiting,
+    0,
+    { done: zeros, from: zeros, until: nothing, coatsToday: zeros, cost: [0, 0, 0, 0] },
+    limit,
+  );
   for (let slot = 0; slot < waiting.length; slot++)
     for (const state of [...(waiting[slot]?.values() ?? [])].flat()) {
       if (state.done.every((done, i) => done === bench.pieces[i]?.steps.length)) {
@@ -47,9 +53,11 @@ function idle(state: State, slot: number): State {
 
 function begin(bench: SlotBench, it: SlotPiece, state: State, index: number, slot: number) {
   const step = it.steps[state.done[index] as number];
-  if (!step || slot < (state.from[index] as number) || slot > (state.until[index] as number)) return undefined;
+  if (!step || slot < (state.from[index] as number) || slot > (state.until[index] as number))
+    return undefined;
   if (step.isCoat && (state.coatsToday[index] as number) >= it.coatsADay) return undefined;
-  for (let during = slot; during < slot + step.duration; during++) if (!isOpen(bench, step, during)) return undefined;
+  for (let during = slot; during < slot + step.duration; during++)
+    if (!isOpen(bench, step, during)) return undefined;
   return { free: slot + step.duration + step.move, state: after(it, step, state, index, slot) };
 }
 
@@ -60,7 +68,12 @@ function after(it: SlotPiece, step: SlotStep, state: State, index: number, slot:
   const [late, lastEnd, ends, starts] = state.cost;
   const cost: SlotCost = next
     ? [late, lastEnd, ends, starts + slot]
-    : [late + Math.max(0, finish - (it.promised ?? finish)), Math.max(lastEnd, finish), ends + finish, starts + slot];
+    : [
+        late + Math.max(0, finish - (it.promised ?? finish)),
+        Math.max(lastEnd, finish),
+        ends + finish,
+        starts + slot,
+      ];
   const coats = state.coatsToday.with(index, (state.coatsToday[index] as number) + (step.isCoat ? 1 : 0));
   const isNewDay = Math.floor((end + step.move) / 24) > Math.floor(slot / 24);
   return {
@@ -78,7 +91,13 @@ function isOpen({ open, close, closed, unfit }: SlotBench, step: SlotStep, slot:
   return !step.inBooth || !(closed.some(isIn) || (step.isHeld && unfit.some(isIn)));
 }
 
-function keep(bench: SlotBench, waiting: Map<string, State[]>[], slot: number, state: State, limit: SlotCost): void {
+function keep(
+  bench: SlotBench,
+  waiting: Map<string, State[]>[],
+  slot: number,
+  state: State,
+  limit: SlotCost,
+): void {
   const known = waiting[slot];
   if (!known || state.until.some((until) => until < slot)) return;
   if (compare(atLeast(bench, state, slot), limit) > 0) return;

@@ -51,7 +51,9 @@ const slotPiece: fc.Arbitrary<SlotPiece> = fc.record({
   finalWait: fc.constantFrom(0, 0, 3, 24),
 });
 
-const spells = fc.array(fc.tuple(fc.integer({ min: 8, max: 60 }), fc.integer({ min: 1, max: 4 })), { maxLength: 2 });
+const spells = fc.array(fc.tuple(fc.integer({ min: 8, max: 60 }), fc.integer({ min: 1, max: 4 })), {
+  maxLength: 2,
+});
 
 /** Up to three pieces with up to nine steps that need the person, and the waits, windows and holds between them. */
 export const slotBench: fc.Arbitrary<SlotBench> = fc
