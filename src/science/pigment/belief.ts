@@ -128,6 +128,22 @@ export function afterReading(
   return { mean, covariance };
 }
 
+/** One dry reading of a jar as it was then. */
+export interface Trial {
+  readonly jar: JarContent;
+  readonly reading: Lab;
+  /** Standard deviation of the reading in each of L*, a*, b*. */
+  readonly readingSd: number;
+}
+
+/** The belief after a row of trials of one jar, the untinted base being the first of them. */
+export function afterTrials(model: ColourModel, first: Belief, trials: readonly Trial[]): Belief {
+  return trials.reduce((belief, { jar, reading, readingSd }, i) => {
+    const before = i === 0 ? belief : afterAddition(belief);
+    return afterReading(model, before, jar, reading, readingSd);
+  }, first);
+}
+
 const dot = (one: readonly number[], other: readonly number[]): number =>
   one.reduce((sum, value, i) => sum + value * (other[i] ?? 0), 0);
 

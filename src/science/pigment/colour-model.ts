@@ -40,12 +40,13 @@ const LAB_DOUBT = 0.03;
 
 /**
  * The model when only L*a*b* is known: three broad bands, each with its own K and S, fitted on the person's draw-downs.
+ * A tinter that was never drawn down may be given as the usual one of its name (usual-tinters.ts), with more doubt.
  * Source: two-constant mixing ({@link fitTints}) in the three Bradford bands.
  * Valid: opaque films. Accuracy: a band is no wavelength, so let each trial correct it. Left out: other lights.
  */
 export function threeBandModel<W extends White>(
   base: Lab<W>,
-  tints: readonly (readonly LabTint<W>[])[],
+  tinters: readonly (readonly LabTint<W>[] | Pigment)[],
   surface: Surface,
 ): ColourModel<W> {
   const bands = (lab: Lab<W>): number[] => xyzToBands(labToXyz(lab)).map((band) => Math.min(band, 0.999));
@@ -55,7 +56,9 @@ export function threeBandModel<W extends White>(
   return {
     white: base.white,
     base: white,
-    tinters: tints.map((rungs) => fitTints(ladder(rungs), white, surface, LAB_DOUBT)),
+    tinters: tinters.map((known) =>
+      'K' in known ? known : fitTints(ladder(known), white, surface, LAB_DOUBT),
+    ),
     surface,
     strengthOf: [0, 1, 2],
     toLab: ([l = 0, m = 0, s = 0]) => xyzToLab(bandsToXyz([l, m, s], base.white)),

@@ -24,9 +24,11 @@ const LIKELY_SCATTERING = 0.5;
  * Source: Duncan 1940 rearranged, c K - c q S = (1 - c)(q - Kw) with q the tint's own K/S, by least squares with each
  * row divided by q so that light and dark tints count alike. Valid: films that hide, shares over 0 to 1.
  * Accuracy: exact on tints made by the same law. One tint alone cannot tell K from S: S is then taken as 0.
+ * Throws a RangeError without a tint.
  * @param doubt how unsure the readings are, as a fraction of K/S; with it, S stays near 0 unless the tints show it
  */
 export function fitTints(tints: readonly Tint[], white: Pigment, surface: Surface, doubt = 0): Pigment {
+  if (tints.length === 0) throw new RangeError('A tinter needs at least one draw-down with the white.');
   const fits = white.K.map((Kw, i) => {
     let [kk, ks, ss, k, s] = [0, 0, (doubt / LIKELY_SCATTERING) ** 2, 0, 0];
     for (const { share: c, reflectance } of tints) {

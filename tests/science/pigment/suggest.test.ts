@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { deltaE00 } from '../../../src/science/colour/delta-e-00';
+import { colourDifference, deltaE00 } from '../../../src/science/colour/delta-e-00';
 import type { Lab } from '../../../src/science/colour/lab';
 import { spectrumToLab } from '../../../src/science/colour/spectrum';
 import {
   afterAddition,
   afterReading,
+  afterTrials,
   expectedColour,
   firstBelief,
   tinterStrength,
@@ -18,6 +19,7 @@ import {
 import { added } from '../../../src/science/pigment/nearest-addition';
 import { LACQUER_SURFACE, NO_SURFACE } from '../../../src/science/pigment/saunderson';
 import { poured, suggestAddition } from '../../../src/science/pigment/suggest';
+import { USUAL_TINTERS, type UsualTinter } from '../../../src/science/pigment/usual-tinters';
 import { EARTHS, hiddenPaints, seeded } from './hidden-pigments';
 
 const paints = hiddenPaints(seeded(7));
@@ -68,6 +70,40 @@ describe('three-band model', () => {
   });
 });
 
+describe('usual tinters', () => {
+  const white: Lab<'D65/10'> = { white: 'D65/10', L: 95.5, a: -0.8, b: 2.2 };
+  const names = Object.keys(USUAL_TINTERS) as UsualTinter[];
+  const usual = threeBandModel(
+    white,
+    names.map((name) => USUAL_TINTERS[name]),
+    LACQUER_SURFACE,
+  );
+  const with1Percent = (name: UsualTinter) =>
+    colourDifference(
+      mixColour(usual, { whiteGrams: 99, tinterGrams: names.map((other) => (other === name ? 1 : 0)) }),
+      white,
+    );
+
+  // What each does to white: common practice, no source.
+  test.each([
+    { name: 'ochre', part: 'yellowward', sign: 1 },
+    { name: 'raw sienna', part: 'yellowward', sign: 1 },
+    { name: 'raw sienna', part: 'redward', sign: 1 },
+    { name: 'raw umber', part: 'dL', sign: -1 },
+    { name: 'burnt umber', part: 'redward', sign: 1 },
+    { name: 'black', part: 'dL', sign: -1 },
+    { name: 'black', part: 'yellowward', sign: -1 },
+    { name: 'red oxide', part: 'redward', sign: 1 },
+    { name: 'green oxide', part: 'redward', sign: -1 },
+  ] as const)('$name moves $part by $sign', ({ name, part, sign }) => {
+    expect(with1Percent(name)[part] * sign).toBeGreaterThan(0.3);
+  });
+
+  test('a tinter with no draw-down and no usual strength is refused', () => {
+    expect(() => threeBandModel(white, [[]], LACQUER_SURFACE)).toThrow(RangeError);
+  });
+});
+
 describe('spectral model', () => {
   test('predicts a mixture of three from single-pigment tints', () => {
     const jar = { whiteGrams: 200, tinterGrams: [2, 0, 1, 0, 0.1, 0] };
@@ -112,6 +148,13 @@ describe('a trial corrects the prediction', () => {
     expect(after.factor).toBeLessThan(1.35);
     expect(after.doubt).toBeLessThan(before.doubt / 2);
     expect(deltaE00(expectedColour(model, learnt, jar), truth)).toBeLessThan(0.2);
+  });
+
+  test('a row of trials is the same one by one', () => {
+    const base = { jar: WHITE_JAR, reading: paints.colour(WHITE_JAR), readingSd: 0.15 };
+    const row = afterTrials(model, belief, [base, { jar, reading: truth, readingSd: 0.15 }]);
+    const first = afterReading(model, belief, WHITE_JAR, base.reading, 0.15);
+    expect(row).toEqual(afterReading(model, afterAddition(first), jar, truth, 0.15));
   });
 
   test('what was not in the jar is believed as before', () => {
