@@ -1,14 +1,17 @@
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { createEstimator, type Estimator, type WorkerPort } from '../estimator/client';
 import type { Shop } from '../logbook/fold/fold';
 import { createLogbook } from '../logbook/logbook';
 import { newId } from '../logbook/new-id';
 import type { StorageFailure } from '../logbook/storage-failure';
 import { openStore, type SetAside } from '../logbook/store';
-import type { Result } from '../result';
+import { type Result, succeed } from '../result';
+import { NO_OUTLOOK_WORDS } from '../words/actions';
 import { type Actions, bindActions } from './bind';
 import { leaveDemo } from './leave-demo';
 import type { ActionNeeds } from './log';
 import type { Outlook, PieceId } from './outlook';
+import type { Outlooks } from './outlooks';
 import type { Refused } from './refused';
 
 export type { Actions } from './bind';
@@ -21,6 +24,11 @@ export type WhichShop = 'own' | 'demo';
 export interface ShopNeeds extends Omit<ActionNeeds, 'logbook'> {
   /** Calls back every so many milliseconds until the function it gives is called. */
   readonly every: (periodMs: number, job: () => void) => () => void;
+  /** Calls back when the page comes back from sleep, until the function it gives is called. */
+  readonly onWake: (job: () => void) => () => void;
+  readonly startWorker: () => WorkerPort;
+  /** How long the entries must rest before a piece is worked out anew. */
+  readonly restMs: number;
 }
 
 /** A shop as the screens see it: what is so, what is expected, and what can be done. */
@@ -49,47 +57,88 @@ export interface OpenShop {
 }
 
 const TICK_MS = 20_000;
+const REST_MS = 150;
 
 /** Opens the own shop, or the demo shop with its invented pieces. */
 export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {}): Promise<OpenShop> {
-  const base = { ...theWorld(which), ...given };
-  const needs: ActionNeeds = { ...base, logbook: createLogbook(base) };
+  const world: ShopNeeds = { ...THE_WORLD, ...given, store: given.store ?? openStore(NAMES[which]) };
+  const needs: ActionNeeds = { ...world, logbook: createLogbook(world) };
+  const { shop, setAside, open } = needs.logbook;
   const failure = signal<StorageFailure | undefined>(undefined);
-  const nowMs = signal(base.now());
-  const outlooks = signal<ReadonlyMap<PieceId, Outlook>>(new Map());
   const reopen = async (): Promise<void> => {
-    const opened = await needs.logbook.open();
+    const opened = await open();
     failure.value = opened.ok ? undefined : opened.failure;
   };
   await reopen();
-  const stopClock = base.every(TICK_MS, () => {
-    nowMs.value = base.now();
-  });
+  if (which === 'demo' && !failure.value && shop.value.entries.size === 0)
+    failure.value = await fillDemo(needs);
+  const { nowMs, stopClock } = startClock(world, reopen);
+  const { outlooks, look, stopFollowing } = follow(shop, nowMs, world);
   const close = (): void => {
     stopClock();
-    base.store.close();
+    stopFollowing();
+    world.store.close();
   };
+  const leave = async () => {
+    close();
+    return which === 'demo' ? leaveDemo(needs) : succeed(undefined);
+  };
+  const actions = bindActions(needs);
+  return { which, shop, setAside, failure, nowMs, outlooks, actions, needs, look, reopen, leave, close };
+}
+
+function startClock({ now, every, onWake }: ShopNeeds, reopen: () => Promise<void>) {
+  const nowMs = signal(now());
+  const tick = () => {
+    nowMs.value = now();
+  };
+  const stopTicking = every(TICK_MS, tick);
+  const stopWaking = onWake(() => {
+    tick();
+    void reopen();
+  });
+  const stopClock = (): void => {
+    stopTicking();
+    stopWaking();
+  };
+  return { nowMs, stopClock };
+}
+
+/** Follows the outlooks with code that comes after the first screen. */
+function follow(
+  shop: ReadonlySignal<Shop>,
+  nowMs: ReadonlySignal<number>,
+  { startWorker, restMs }: ShopNeeds,
+) {
+  const outlooks: Signal<ReadonlyMap<PieceId, Outlook>> = signal(new Map());
+  const estimator: Estimator = createEstimator(startWorker);
+  const following = import('./outlooks').then(({ followOutlooks }) =>
+    followOutlooks({ shop, nowMs, outlooks, estimator, restMs }),
+  );
+  following.catch(() => {
+    const failed = { state: 'failed', message: NO_OUTLOOK_WORDS.lost } as const;
+    outlooks.value = new Map([...shop.value.pieces.keys()].map((id) => [id, failed]));
+  });
+  const once = (job: (followed: Outlooks) => void) => void following.then(job, () => undefined);
   return {
-    which,
-    shop: needs.logbook.shop,
-    setAside: needs.logbook.setAside,
-    failure,
-    nowMs,
     outlooks,
-    actions: bindActions(needs),
-    needs,
-    look: () => {},
-    reopen,
-    async leave() {
-      close();
-      return leaveDemo(needs);
-    },
-    close,
+    look: (piece: PieceId | undefined) => once((followed) => followed.look(piece)),
+    stopFollowing: () => once((followed) => followed.close()),
   };
 }
 
-const theWorld = (which: WhichShop): ShopNeeds => ({
-  store: openStore(which === 'demo' ? 'coatwait-demo' : 'coatwait'),
+async function fillDemo({ logbook, now, zone, newId }: ActionNeeds): Promise<StorageFailure | undefined> {
+  const { demoShop } = await import('../logbook/demo/demo-shop');
+  const filled = await logbook.take({
+    entries: demoShop({ nowMs: now(), zone: zone(), newId }),
+    setAside: [],
+  });
+  return filled.ok ? undefined : filled.failure;
+}
+
+const NAMES = { own: 'coatwait', demo: 'coatwait-demo' } as const;
+
+const THE_WORLD: Omit<ShopNeeds, 'store'> = {
   now: () => Date.now(),
   zone: () => Intl.DateTimeFormat().resolvedOptions().timeZone,
   newId,
@@ -97,4 +146,14 @@ const theWorld = (which: WhichShop): ShopNeeds => ({
     const timer = setInterval(job, periodMs);
     return () => clearInterval(timer);
   },
-});
+  onWake(job) {
+    const wake = () => document.visibilityState === 'visible' && job();
+    document.addEventListener('visibilitychange', wake);
+    return () => document.removeEventListener('visibilitychange', wake);
+  },
+  startWorker: () =>
+    new Worker(new URL('../estimator/estimator.worker.ts', import.meta.url), {
+      type: 'module',
+    }) as WorkerPort,
+  restMs: REST_MS,
+};

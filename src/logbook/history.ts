@@ -7,6 +7,7 @@ import { airLog } from './air-log';
 import type { Shop } from './fold/fold';
 import type { Piece } from './fold/pieces';
 import type { AirFrom } from './forecast-air';
+import type { JarContent } from './jar-film';
 import { type CoatFromJar, solventsOf, stackEvents } from './stack-events';
 
 /** The history of a stack, and the instant from which its seconds count. */
@@ -20,7 +21,10 @@ export type HistoryFault =
   | { readonly kind: 'no-coats' | 'unknown-jar' | 'no-room-for-lacquer' }
   | { readonly kind: 'no-drying-law'; readonly finish: string };
 
-type Stock = Pick<Shop, 'jars' | 'airReadings' | 'forecast' | 'settings'>;
+/** What of the shop decides how a piece dries. */
+export interface Stock extends Pick<Shop, 'airReadings' | 'forecast' | 'settings'> {
+  readonly jars: ReadonlyMap<string, JarContent>;
+}
 
 /** How long after the last thing done the air is laid out. */
 const OUTLOOK_MS = 400 * DAY_S * 1000;

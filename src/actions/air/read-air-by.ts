@@ -1,0 +1,80 @@
+import { LIMITS } from '../../logbook/limits';
+import { readTyped, type Typed } from '../../logbook/typed';
+import { fail, type Result, succeed } from '../../result';
+import { STANDARD_PRESSURE_PA, standardPressurePa } from '../../science/air/atmosphere';
+import { relativeHumidityFromDewPoint } from '../../science/air/dew-point';
+import { relativeHumidityFromWetBulb } from '../../science/air/wet-bulb';
+import { toCelsius } from '../../units';
+import { LOGBOOK_WORDS } from '../../words/logbook';
+import type { ActionNeeds, Logged, Said } from '../log';
+import { readAir } from '../read-air';
+import type { Refused } from '../refused';
+
+/** How the humidity was found: read off, or from a dew point or a wet thermometer. */
+export type HumidityBy = 'shown' | 'dew-point' | 'wet-bulb';
+
+export type AirSaid = Omit<Said<'air-read'>, 'humidity' | 'humidityFrom'> & {
+  /** Per cent where it was read off; else the temperature of the dew point or of the wet thermometer. */
+  readonly damp: Typed;
+  readonly by: HumidityBy;
+};
+
+/** Notes the air in the shop, from whichever instrument there is. */
+export async function readAirBy(
+  needs: ActionNeeds,
+  { damp, by, ...said }: AirSaid,
+  atMs?: number,
+): Logged<'air-read'> {
+  if (by === 'shown') {
+    const shown = damp as Said<'air-read'>['humidity'];
+    return readAir(needs, { ...said, humidity: shown }, atMs);
+  }
+  const { correction: _, ...uncorrected } = said;
+  const found = humidityFrom(by, said.temperature, damp, pressureOf(needs));
+  if (!found.ok) return fail({ sentence: found.failure, fields: { damp: found.failure } } satisfies Refused);
+  return readAir(
+    needs,
+    {
+      ...uncorrected,
+      humidity: { text: String(Math.round(found.value * 1000) / 10), unit: '%' },
+      humidityFrom: { by, temperature: damp as Said<'air-read'>['temperature'] },
+    },
+    atMs,
+  );
+}
+
+const pressureOf = ({ logbook }: ActionNeeds): number => {
+  const { altitude } = logbook.shop.value.settings;
+  return altitude ? standardPressurePa(altitude.si) : STANDARD_PRESSURE_PA;
+};
+
+/** The humidity, a fraction, that follows from a dew point or a wet bulb, or why none can. */
+export function humidityFrom(
+  by: 'dew-point' | 'wet-bulb',
+  air: Typed,
+  damp: Typed,
+  pressurePa: number,
+): Result<number, string> {
+  const airRead = readTyped(air, LIMITS.temperature);
+  const dampRead = readTyped(damp, LIMITS.temperature);
+  if (!airRead.ok) return airRead;
+  if (!dampRead.ok) return dampRead;
+  const airC = toCelsius(airRead.value);
+  const dampC = toCelsius(dampRead.value);
+  if (dampC > airC) return fail(by === 'dew-point' ? LOGBOOK_WORDS.dewAboveAir : LOGBOOK_WORDS.wetAboveDry);
+  const humidity =
+    by === 'dew-point' ? relativeHumidityFromDewPoint(airC, dampC) : fromWick(airC, dampC, pressurePa);
+  return humidity === undefined || humidity * 100 < LIMITS.humidity.lowest
+    ? fail(LOGBOOK_WORDS.wetTooLow)
+    : succeed(humidity);
+}
+
+/** Undefined where no air is dry enough: the formula names its range by throwing. */
+function fromWick(airC: number, wickC: number, pressurePa: number): number | undefined {
+  try {
+    return relativeHumidityFromWetBulb(airC, wickC, pressurePa);
+  } catch (thrown) {
+    if (thrown instanceof RangeError) return undefined;
+    throw thrown;
+  }
+}

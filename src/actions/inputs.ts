@@ -1,0 +1,35 @@
+import type { Belief } from '../estimator/estimate';
+import type { Shop } from '../logbook/fold/fold';
+import type { Piece } from '../logbook/fold/pieces';
+
+/** A text that changes when anything changes that the outlook of a piece is worked out from, but for the clock. */
+export function inputsOf(piece: Piece, shop: Shop, belief: Belief | undefined): string {
+  const { airReadings: readings, forecast, settings } = shop;
+  const startMs = piece.coats[0]?.atMs ?? 0;
+  const inForce = Math.max(
+    0,
+    readings.findLastIndex(({ atMs }) => atMs <= startMs),
+  );
+  return JSON.stringify([
+    piece.base,
+    piece.oldFilm?.si,
+    [piece.coats, piece.sandings, piece.checks, readings.slice(inForce)].map((lines) =>
+      lines.map(({ id }) => id),
+    ),
+    [...new Set(piece.coats.map(({ jar }) => jar))].map((id) => contentOf(id, shop)),
+    forecast?.id,
+    settings.sandingTemperature?.si,
+    belief && [belief.mean.toFixed(2), belief.spread.toFixed(2)],
+  ]);
+}
+
+function contentOf(id: string, { jars }: Shop) {
+  const jar = jars.get(id);
+  return jar && [jar.product, jar.thinner.blend, jar.thinning, jar.retarder, jar.pigment];
+}
+
+/** The product of a piece's newest coat, as a text: what other pieces have taught of it holds for this one. */
+export function productOf({ coats }: Piece, { jars }: Shop): string | undefined {
+  const jar = jars.get(coats.at(-1)?.jar ?? '');
+  return jar && JSON.stringify([jar.product.finish, jar.product.volumeSolids.si, jar.product.solvents]);
+}

@@ -1,0 +1,13 @@
+import type { Entry } from '../entry';
+import { readDemoAir } from './air';
+import { fillDemoJars } from './jars';
+import { type PenNeeds, takePen } from './pen';
+import { layCaddy, layClock, layStand, layUkulele } from './pieces';
+
+/** The logbook of an invented repair bench, as it would stand now: four pieces, each at another stage. */
+export function demoShop(needs: PenNeeds): readonly Entry[] {
+  const pen = takePen(needs);
+  const stock = { jars: fillDemoJars(pen), air: readDemoAir(pen) };
+  for (const lay of [layUkulele, layClock, layCaddy, layStand]) lay(pen, stock);
+  return pen.entries;
+}

@@ -1,0 +1,4 @@
+export const um = (amount: number) => ({ text: String(amount), unit: 'um' }) as const;
+export const percent = (amount: number) => ({ text: String(amount), unit: '%' }) as const;
+export const celsius = (amount: number) => ({ text: String(amount), unit: 'C' }) as const;
+export const m2 = (amount: number) => ({ text: String(amount), unit: 'm2' }) as const;

@@ -1,0 +1,15 @@
+// English text of what an action answers.
+
+/** Why the times of a piece cannot be worked out. */
+export const NO_OUTLOOK_WORDS = {
+  'no-coats': 'No coat has been laid yet.',
+  'unknown-jar': 'The jar of one of its coats is not in this logbook. Bring in the backup that has it.',
+  'no-room-for-lacquer':
+    'Thinner and retarder leave no room for lacquer in one of its jars. Undo that jar and fill it anew.',
+  'no-drying-law': 'This version knows no drying law for its finish.',
+  lost: 'The drying model stopped. Lay or undo something, or reload the app, and it is tried again.',
+} as const;
+
+/** Said beside the thinning of a jar. */
+export const NO_ROOM_FOR_LACQUER =
+  'Thinner and retarder leave no room for lacquer. Make one of them less, or say it of the lacquer.';
