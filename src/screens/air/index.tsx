@@ -1,14 +1,17 @@
-import { EmptyState } from '../../parts/empty-state';
-import { Page } from '../../parts/page';
-import { PLACE_WORDS } from '../../words/app';
+import type { ComponentType } from 'preact';
+import { route } from '../../parts/route';
+import { SetForecast } from './forecast';
+import { AirNow } from './now';
+import { ReadAir } from './read';
 
-const WORDS = PLACE_WORDS.air;
+const PAGES: Readonly<Record<string, ComponentType>> = {
+  read: ReadAir,
+  forecast: SetForecast,
+};
 
-/** The air now, against the piece. */
+/** The air against the piece; breath, fire and finishes lie a tap below it. */
 export function Air() {
-  return (
-    <Page title={WORDS.title}>
-      <EmptyState title={WORDS.empty} text={WORDS.text} />
-    </Page>
-  );
+  const [page] = route.value.rest;
+  const Shown = (page !== undefined && Object.hasOwn(PAGES, page) && PAGES[page]) || AirNow;
+  return <Shown />;
 }

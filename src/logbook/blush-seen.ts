@@ -1,0 +1,31 @@
+import { type BlushSeen, type LearnedBlush, learnedBlush } from '../science/air/learned-blush';
+import { HOUR_S } from '../units';
+import { measuredAir } from './air-now';
+import type { AirReading } from './fold/air';
+import type { Shop } from './fold/fold';
+import type { Check, Coat, Piece } from './fold/pieces';
+
+/** A reading speaks for a coat laid this long after it. */
+const SPEAKS_FOR_MS = 4 * HOUR_S * 1000;
+
+/** The coats that were looked at for blush, each with the dew-point margin that its piece had. */
+export function blushSeen(shop: Shop): readonly BlushSeen[] {
+  return [...shop.pieces.values()].flatMap((piece) =>
+    piece.checks.filter(({ test }) => test === 'blush').flatMap((check) => seenBy(check, piece, shop)),
+  );
+}
+
+function seenBy(check: Check, { coats }: Piece, shop: Shop): BlushSeen[] {
+  const coat = coats.findLast(({ atMs }) => atMs <= check.atMs);
+  const reading = coat && airOf(coat, shop);
+  return reading ? [{ marginK: measuredAir(reading, shop).marginK, blushed: check.result === 'fails' }] : [];
+}
+
+function airOf(coat: Coat, { airReadings }: Shop): AirReading | undefined {
+  if (coat.air !== undefined) return airReadings.find(({ id }) => id === coat.air);
+  const reading = airReadings.findLast(({ atMs }) => atMs <= coat.atMs);
+  return reading && coat.atMs - reading.atMs <= SPEAKS_FOR_MS ? reading : undefined;
+}
+
+/** What the logged blush checks say of this person's own limit. */
+export const ownBlush = (shop: Shop): LearnedBlush => learnedBlush(blushSeen(shop));

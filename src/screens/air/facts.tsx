@@ -1,0 +1,22 @@
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+  readonly note?: string | undefined;
+}
+
+/** Numbers under their names. */
+export function Facts({ rows }: { readonly rows: readonly Fact[] }) {
+  return (
+    <dl class="facts">
+      {rows.map(({ label, value, note }) => (
+        <div key={label}>
+          <dt>{label}</dt>
+          <dd>
+            <span class="digits">{value}</span>
+            {note && <small>{note}</small>}
+          </dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,66 @@
+import { useSignal } from '@preact/signals';
+import type { MeasuredAir } from '../../logbook/air-now';
+import type { Jar } from '../../logbook/fold/jars';
+import { type JarBlushOutlook, jarBlush } from '../../logbook/jar-blush';
+import { jarFilm } from '../../logbook/jar-film';
+import { Choice } from '../../parts/choice';
+import { Icon, type IconName } from '../../parts/icons';
+import { Section } from '../../parts/page';
+import { useShop, useUnits } from '../../parts/shop-context';
+import { toKelvin } from '../../units';
+import { JAR_BLUSH_WORDS as WORDS } from '../../words/air';
+import { temperatureWords } from '../../words/quantities';
+import { gapWords } from './gap-words';
+import { jarsInUse } from './jars-in-use';
+
+const STATE: Record<JarBlushOutlook, { icon: IconName; kind: 'ready' | 'wait' | 'stop' }> = {
+  'stays-clear': { icon: 'ready', kind: 'ready' },
+  'may-blush': { icon: 'caution', kind: 'wait' },
+  blushes: { icon: 'stop', kind: 'stop' },
+};
+
+/** How cold a film of the chosen jar gets, against the dew point. */
+export function JarOutlook({ air }: { readonly air: MeasuredAir }) {
+  const jars = jarsInUse(useShop().shop.value);
+  const chosen = useSignal(jars[0]?.id);
+  const jar = jars.find(({ id }) => id === chosen.value) ?? jars[0];
+  return (
+    <Section title={WORDS.title}>
+      {jar === undefined && <p>{WORDS.none}</p>}
+      {jars.length > 1 && (
+        <Choice
+          label={WORDS.choose}
+          options={jars.map(({ id, name }) => ({ value: id, label: name }))}
+          value={jar?.id}
+          onChange={(id) => {
+            chosen.value = id;
+          }}
+        />
+      )}
+      {jar && <OfJar jar={jar} air={air} />}
+    </Section>
+  );
+}
+
+function OfJar({ jar, air }: { readonly jar: Jar; readonly air: MeasuredAir }) {
+  const units = useUnits();
+  const blush = jarBlush(jar, air);
+  if (!blush) return <p>{WORDS.waterborne}</p>;
+  const { icon, kind } = STATE[blush.outlook];
+  const degrees = (C: number): string => temperatureWords(toKelvin(C), units);
+  return (
+    <>
+      <p class="state" data-kind={kind}>
+        <Icon name={icon} />
+        {WORDS[blush.outlook]}
+      </p>
+      <p>
+        {WORDS.cools(jar.name, gapWords(blush.coolsFromK, units), gapWords(blush.coolsToK, units))}{' '}
+        {WORDS.film(degrees(blush.filmLowestC), degrees(blush.filmHighestC), degrees(air.dewPointC))}
+      </p>
+      <p class="quiet small">
+        {WORDS.how} {jarFilm(jar).ownSolvents === 'common-practice' && WORDS.unknownOwn}
+      </p>
+    </>
+  );
+}

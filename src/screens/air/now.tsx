@@ -1,0 +1,131 @@
+import type { MeasuredAir } from '../../logbook/air-now';
+import { latestAir, woodMoisture } from '../../logbook/air-now';
+import { ownBlush } from '../../logbook/blush-seen';
+import { LinkButton } from '../../parts/button';
+import { EmptyState } from '../../parts/empty-state';
+import { Icon, type IconName } from '../../parts/icons';
+import { Notice } from '../../parts/notice';
+import { Page, Section } from '../../parts/page';
+import { linkTo } from '../../parts/route';
+import { useShop, useUnits } from '../../parts/shop-context';
+import { type BlushOutlook, blushOutlook } from '../../science/air/blush';
+import type { LearnedBlush } from '../../science/air/learned-blush';
+import { toKelvin } from '../../units';
+import { LIMIT_WORDS, OUTLOOK_WORDS, AIR_WORDS as WORDS } from '../../words/air';
+import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
+import { agoWords, whenWords } from '../../words/times';
+import { Facts } from './facts';
+import { Further } from './further';
+import { gapWords } from './gap-words';
+import { JarOutlook } from './jar-outlook';
+import { WhatHelps } from './what-helps';
+
+/** A reading older than this says little of the air. */
+const STALE_MS = 4 * 3_600_000;
+const STATE: Record<BlushOutlook, { icon: IconName; kind: 'ready' | 'wait' | 'stop' }> = {
+  'below-floor': { icon: 'stop', kind: 'stop' },
+  'expect-blush': { icon: 'stop', kind: 'stop' },
+  care: { icon: 'caution', kind: 'wait' },
+  easy: { icon: 'ready', kind: 'ready' },
+};
+
+/** The air of the last reading against the piece, and the way to everything else here. */
+export function AirNow() {
+  const shop = useShop().shop.value;
+  const air = latestAir(shop);
+  const learned = ownBlush(shop);
+  return (
+    <Page title={WORDS.title}>
+      {air ? (
+        <>
+          <Now air={air} learned={learned} />
+          <JarOutlook air={air} />
+          <WhatHelps air={air} limits={learned.limits} />
+        </>
+      ) : (
+        <EmptyState title={WORDS.empty} text={WORDS.readFirst}>
+          <LinkButton kind="main" icon="add" href={linkTo('air', 'read')}>
+            {WORDS.read}
+          </LinkButton>
+        </EmptyState>
+      )}
+      <Further />
+    </Page>
+  );
+}
+
+interface NowProps {
+  readonly air: MeasuredAir;
+  readonly learned: LearnedBlush;
+}
+
+function Now({ air, learned }: NowProps) {
+  const units = useUnits();
+  const nowMs = useShop().nowMs.value;
+  const ageMs = nowMs - air.reading.atMs;
+  const outlook = blushOutlook(air.marginK, learned.limits);
+  const { icon, kind } = STATE[outlook];
+  const { word, text } = OUTLOOK_WORDS[outlook];
+  return (
+    <Section title={WORDS.now}>
+      <p class="quiet">{WORDS.of(`${whenWords(air.reading.atMs, nowMs)}, ${agoWords(ageMs)}`)}</p>
+      {ageMs > STALE_MS && (
+        <Notice kind="caution">
+          <p>{WORDS.stale}</p>
+        </Notice>
+      )}
+      <div class="margin-card" data-kind={kind}>
+        <p class="margin-label">{WORDS.marginRow}</p>
+        <p class="margin-value digits">{gapWords(air.marginK, units)}</p>
+        <p class="state" data-kind={kind}>
+          <Icon name={icon} />
+          {word}
+        </p>
+        <p>{text}</p>
+      </div>
+      <Facts rows={factsOf(air, units)} />
+      <Limits learned={learned} units={units} />
+      <div class="acts">
+        <LinkButton kind="main" icon="add" href={linkTo('air', 'read')} isWide>
+          {WORDS.read}
+        </LinkButton>
+      </div>
+    </Section>
+  );
+}
+
+function factsOf(air: MeasuredAir, units: UnitSystem) {
+  const { reading } = air;
+  const wood = woodMoisture(air);
+  const degrees = (C: number): string => temperatureWords(toKelvin(C), units);
+  return [
+    { label: WORDS.airRow, value: degrees(air.airC) },
+    { label: WORDS.humidityRow, value: percentWords(air.humidity), note: humidityNote(air) },
+    { label: WORDS.dewRow, value: degrees(air.dewPointC) },
+    {
+      label: WORDS.pieceRow,
+      value: degrees(air.pieceC),
+      note: reading.pieceTemperature ? undefined : WORDS.pieceAsAir,
+    },
+    ...(wood === undefined
+      ? []
+      : [{ label: WORDS.woodRow, value: WORDS.woodMoisture(percentWords(wood, 1)), note: WORDS.woodHint }]),
+  ];
+}
+
+function humidityNote({ reading }: MeasuredAir): string | undefined {
+  if (reading.humidityFrom) return WORDS.worked[reading.humidityFrom.by];
+  return reading.correction ? WORDS.corrected(`${reading.humidity.typed.text} %`) : undefined;
+}
+
+function Limits({ learned, units }: { readonly learned: LearnedBlush; readonly units: UnitSystem }) {
+  const care = gapWords(learned.limits.careK, units);
+  const easy = gapWords(learned.limits.easyK, units);
+  return (
+    <p class="quiet small">
+      {learned.seen === 0
+        ? `${LIMIT_WORDS.usual(care, easy)} ${LIMIT_WORDS.teach}`
+        : LIMIT_WORDS.own(learned.seen, care, easy, gapWords(learned.spreadK, units))}
+    </p>
+  );
+}

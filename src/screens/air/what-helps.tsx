@@ -1,0 +1,53 @@
+import type { MeasuredAir } from '../../logbook/air-now';
+import type { Forecast } from '../../logbook/fold/air';
+import { type Help, whatHelps } from '../../logbook/what-helps';
+import { Section } from '../../parts/page';
+import { useShop, useUnits } from '../../parts/shop-context';
+import type { BlushLimits } from '../../science/air/blush';
+import { toKelvin } from '../../units';
+import { OUTLOOK_WORDS, HELP_WORDS as WORDS } from '../../words/air';
+import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
+import { gapWords } from './gap-words';
+import { Retarder } from './retarder';
+
+export interface WhatHelpsProps {
+  readonly air: MeasuredAir;
+  readonly limits: BlushLimits;
+}
+
+/** What would bring the piece to an easy margin, and what each costs. */
+export function WhatHelps({ air, limits }: WhatHelpsProps) {
+  const { forecast } = useShop().shop.value;
+  const units = useUnits();
+  const helps = whatHelps(air, forecast, limits);
+  if (helps.length === 0) return null;
+  return (
+    <Section title={WORDS.title}>
+      <ul class="plain-list">
+        {helps.map((help) => (
+          <li key={help.by}>{sentence(help, forecast, units)}</li>
+        ))}
+      </ul>
+      {!forecast?.humidity && <p class="quiet small">{WORDS.forecastMissing}</p>}
+      <Retarder air={air} limits={limits} />
+    </Section>
+  );
+}
+
+function sentence(help: Help, forecast: Forecast | undefined, units: UnitSystem): string {
+  switch (help.by) {
+    case 'piece-to-room':
+      return `${WORDS.room(gapWords(help.marginK, units))} ${verdict(help)}`;
+    case 'piece-to':
+      return WORDS.piece(temperatureWords(toKelvin(help.pieceC), units));
+    case 'drier-air':
+      return WORDS.drier(percentWords(help.humidity));
+    case 'forecast-day':
+      return `${WORDS.day(forecast?.dayFrom ?? '', gapWords(help.marginK, units))} ${verdict(help)}`;
+    case 'forecast-night':
+      return `${WORDS.night(forecast?.nightFrom ?? '', gapWords(help.marginK, units))} ${verdict(help)}`;
+  }
+}
+
+const verdict = ({ outlook }: { readonly outlook: keyof typeof OUTLOOK_WORDS }): string =>
+  outlook === 'easy' ? '' : WORDS.still(OUTLOOK_WORDS[outlook].word);

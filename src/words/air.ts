@@ -1,0 +1,141 @@
+// English text of the Air place.
+
+export const AIR_WORDS = {
+  title: 'Air',
+  back: 'Air',
+  now: 'The air now',
+  read: 'Take a reading',
+  readFirst: 'Note temperature and humidity, and see how far the piece is from its dew point.',
+  empty: 'No reading yet',
+  stale: 'Old reading: take a new one before you spray.',
+  of: (when: string): string => `Read ${when}`,
+  airRow: 'Air',
+  humidityRow: 'Humidity',
+  pieceRow: 'Piece',
+  pieceAsAir: 'not measured: taken as warm as the air',
+  dewRow: 'Dew point',
+  marginRow: 'Margin of the piece',
+  woodRow: 'Wood comes to',
+  woodMoisture: (percent: string): string => `${percent} moisture`,
+  woodHint: 'For bare wood and fillers: the moisture that wood comes to in this air after days to weeks.',
+  corrected: (shown: string): string => `hygrometer shows ${shown}`,
+  worked: { 'dew-point': 'from the dew point', 'wet-bulb': 'from the wet bulb' },
+  outlookTitle: 'Blush outlook',
+  history: 'Readings',
+  more: 'Also here',
+  forecast: 'Forecast',
+  forecastNone: 'Not set: the last reading is taken to go on',
+  room: 'Solvent in the room',
+  roomNone: 'Room not described yet',
+  filters: 'Filters and cartridges',
+  filtersNone: 'None in the log',
+  filtersDue: (count: number): string => (count === 1 ? '1 is due' : `${count} are due`),
+  cautions: 'Cautions',
+  cautionsHint: 'All of them, and what was confirmed',
+  dayEnd: 'End of the day',
+  dayEndHint: 'Rags, dust and filters, before you leave',
+  dayEndDone: 'Confirmed today',
+  finishes: 'Finishes and data sheets',
+  finishesHint: 'What each kind asks for; your sheet’s own times',
+  oldFinish: 'What is this old finish?',
+  oldFinishHint: 'Spot tests, weakest solvent first',
+} as const;
+
+/** What to expect of fast lacquer, as a word and a sentence. */
+export const OUTLOOK_WORDS = {
+  'below-floor': {
+    word: 'Do not spray',
+    text: 'The piece is within 3 K of its dew point. Water settles on it and in the film.',
+  },
+  'expect-blush': {
+    word: 'Expect blush',
+    text: 'The film cools below the dew point as it dries and turns white.',
+  },
+  care: { word: 'Take care', text: 'Light coats and a slower thinner; watch the first one turn.' },
+  easy: { word: 'Easy', text: 'The piece is well above its dew point.' },
+} as const;
+
+/** Where the limits come from. */
+export const LIMIT_WORDS = {
+  usual: (care: string, easy: string): string =>
+    `Usual limits: blush to be expected under ${care}, easy from ${easy}. Common practice; floor 3 K after ISO 8502-4.`,
+  own: (seen: number, care: string, easy: string, spread: string): string =>
+    `Your own limits, from ${seen} ${seen === 1 ? 'coat' : 'coats'} you looked at: blush to be expected under ${care} (give or take ${spread}), easy from ${easy}. The floor of 3 K stays.`,
+  teach: 'Log “blushed” or “clear” on a piece, and this limit becomes your own.',
+} as const;
+
+/** What this jar’s own solvents make of it. */
+export const JAR_BLUSH_WORDS = {
+  title: 'With your jar',
+  choose: 'Jar',
+  none: 'Fill a jar under Mix to see how far its own solvents cool the film.',
+  cools: (jar: string, from: string, to: string): string =>
+    `A wet film of ${jar} cools ${from} to ${to} as its fast solvents leave.`,
+  film: (lowest: string, highest: string, dew: string): string =>
+    `Its coldest is ${lowest} to ${highest}; the dew point is ${dew}.`,
+  'stays-clear': 'Stays above the dew point',
+  'may-blush': 'May touch the dew point',
+  blushes: 'Falls below the dew point',
+  how: 'Worked out from latent heat and vapour pressure of the mix; a real film shows 40 to 65 % of that cooling (fitted to three published blush limits).',
+  unknownOwn: 'The solvents in the can are the usual ones for this finish; its data sheet was not entered.',
+  waterborne: 'Waterborne does not blush. It wants 18 °C or more and at most 70 % humidity to form a film.',
+} as const;
+
+/** What would help. */
+export const HELP_WORDS = {
+  title: 'What would help',
+  room: (margin: string): string => `Bring the piece to the room’s warmth: margin ${margin}.`,
+  piece: (temperature: string): string => `Warm the piece to ${temperature}: then it is easy.`,
+  drier: (percent: string): string => `Dry the air to ${percent} at this temperature.`,
+  day: (from: string, margin: string): string =>
+    `By day, from ${from}, the forecast gives a margin of ${margin}.`,
+  night: (from: string, margin: string): string => `From ${from} the forecast gives a margin of ${margin}.`,
+  still: (word: string): string => `Still: ${word.toLowerCase()}.`,
+  retarder: 'Retarder',
+  retarderFloor: 'Retarder does not answer a margin under 3 K: wait, or warm the piece.',
+  retarderUsual: 'Usual: 5 to 10 % of the mix; 15 % is extreme (common practice, no source).',
+  retarderStep: (percent: string, less: string): string =>
+    `${percent} more of the mix cools the film ${less} less, and keeps it open so that it can clear.`,
+  retarderCost: (piece: string, percent: string, level: string, rub: string): string =>
+    `On ${piece}, ${percent} more in every coat moves level-sand by ${level} and rub-out by ${rub}.`,
+  retarderWorking: 'Working out what it costs…',
+  forecastMissing: 'Set a forecast with its humidity to see the drier hours.',
+} as const;
+
+export const READ_WORDS = {
+  title: 'Take a reading',
+  temperature: 'Air temperature',
+  by: 'Humidity from',
+  shown: '% RH',
+  dewPoint: 'Dew point',
+  wetBulb: 'Wet bulb',
+  humidity: 'Humidity',
+  dewLabel: 'Dew point',
+  wetLabel: 'Wet bulb',
+  correction: 'Hygrometer correction',
+  correctionHint: 'Added to what it shows; from your last salt or sling check. Empty: none.',
+  movement: 'Air movement',
+  movements: { still: 'Still', gentle: 'Gentle', booth: 'Booth', strong: 'Strong fan' },
+  piece: 'Piece temperature',
+  pieceHint: 'By a contact or infrared thermometer. Empty: as warm as the air.',
+  when: 'When',
+  log: 'Log the reading',
+  logged: 'Reading logged.',
+  last: 'as last time',
+} as const;
+
+export const FORECAST_WORDS = {
+  title: 'Forecast',
+  intro:
+    'What the shop will be like when nobody reads the air. Estimates and plans use it for the days to come.',
+  day: 'By day',
+  night: 'By night',
+  dayFrom: 'Day begins',
+  nightFrom: 'Night begins',
+  humidity: 'Humidity by day',
+  humidityHint: 'Optional; for the drier hours.',
+  movement: 'Air movement',
+  save: 'Set the forecast',
+  saved: 'Forecast set. Dates are worked out again.',
+  line: (day: string, night: string): string => `${day} by day, ${night} by night`,
+} as const;
