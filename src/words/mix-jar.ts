@@ -94,4 +94,10 @@ export const JAR_WORDS = {
   lay: 'Lay a coat from it',
   empty: 'It is used up',
   emptied: 'Marked as used up.',
+  nothingPoured: 'Nothing has been poured yet. Pour at least one ingredient, then fill the jar.',
+  ownMix: 'Nothing added',
+  boxFinishes: 'Two different kinds of finish are not poured together. Choose a jar of the same kind.',
+  boxAmounts: 'How much is left in both jars must be known first. Weigh what is in them.',
+  boxedName: (names: readonly string[]): string =>
+    new Set(names).size === 1 ? `${names[0]}, boxed` : names.join(' and '),
 } as const;
