@@ -1,8 +1,16 @@
+import { leavesNoLacquer } from '../logbook/jar-film';
+import { quantity } from '../logbook/typed';
+import { fail } from '../result';
+import { NO_ROOM_FOR_LACQUER } from '../words/actions';
 import { type ActionNeeds, type Logged, log, type Said } from './log';
 
+type JarSaid = Omit<Said<'jar-filled'>, 'jar'>;
+
 /** Says what is in a jar; the entry carries its new id. */
-export const fillJar = (
-  needs: ActionNeeds,
-  said: Omit<Said<'jar-filled'>, 'jar'>,
-  atMs?: number,
-): Logged<'jar-filled'> => log(needs, 'jar-filled', { ...said, jar: needs.newId() }, atMs);
+export async function fillJar(needs: ActionNeeds, said: JarSaid, atMs?: number): Logged<'jar-filled'> {
+  const added = said.retarder ? [said.thinning, said.retarder] : [said.thinning];
+  const inSi = added.map(({ of, percent }) => ({ of, percent: quantity(percent) }));
+  if (leavesNoLacquer(inSi))
+    return fail({ sentence: NO_ROOM_FOR_LACQUER, fields: { 'thinning.percent': NO_ROOM_FOR_LACQUER } });
+  return log(needs, 'jar-filled', { ...said, jar: needs.newId() }, atMs);
+}

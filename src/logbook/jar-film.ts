@@ -70,16 +70,27 @@ export function volumesInMix({ thinning, retarder }: Pick<JarContent, 'thinning'
   thinner: number;
   retarder: number;
 } {
-  const said = [thinning, ...(retarder ? [retarder] : [])];
-  const sumOf = (of: 'lacquer' | 'mix') =>
-    said.reduce((sum, one) => sum + (one.of === of ? one.percent.si : 0), 0);
-  const lacquer = (1 - sumOf('mix')) / (1 + sumOf('lacquer'));
+  const lacquer = lacquerInMix(retarder ? [thinning, retarder] : [thinning]);
   assertWithin('Lacquer', lacquer, LEAST_LACQUER, 1, 'of the mix');
   const volume = (one: typeof thinning | undefined) =>
     one === undefined ? 0 : one.percent.si * (one.of === 'mix' ? 1 : lacquer);
   return { lacquer, thinner: volume(thinning), retarder: volume(retarder) };
 }
 
+/** Whether thinner and retarder together leave no room for lacquer; not said of what is no number. */
+export const hasRoomForLacquer = (added: readonly Addition[]): boolean =>
+  lacquerInMix(added) >= LEAST_LACQUER;
+
+function lacquerInMix(added: readonly Addition[]): number {
+  const sumOf = (of: Addition['of']) =>
+    added.reduce((sum, one) => sum + (one.of === of ? one.percent.si : 0), 0);
+  return (1 - sumOf('mix')) / (1 + sumOf('lacquer'));
+}
+
+interface Addition {
+  readonly of: 'lacquer' | 'mix';
+  readonly percent: { readonly si: number };
+}
 type Parts = readonly { readonly solvent: string; readonly volume: number }[];
 
 function poured(

@@ -1,3 +1,4 @@
+/** Quantities as a person types them. */
 export const um = (amount: number) => ({ text: String(amount), unit: 'um' }) as const;
 export const percent = (amount: number) => ({ text: String(amount), unit: '%' }) as const;
 export const celsius = (amount: number) => ({ text: String(amount), unit: 'C' }) as const;
