@@ -1,0 +1,10 @@
+import type { CautionAct } from '../../reminders/cautions';
+import type { Caution } from '../../words/cautions';
+import { type ActionNeeds, type Logged, log } from '../log';
+
+/** Logs that these cautions were read and seen to. */
+export const confirmCautions = (
+  needs: ActionNeeds,
+  act: CautionAct,
+  cautions: readonly Caution[],
+): Logged<'cautions-read'> => log(needs, 'cautions-read', { act, cautions: cautions.map(({ id }) => id) });

@@ -1,0 +1,40 @@
+import { type CautionAct, cautionsFor } from '../reminders/cautions';
+import { HOUR_S } from '../units';
+import type { Caution } from '../words/cautions';
+import type { Shop } from './fold/fold';
+import type { Jar } from './fold/jars';
+import { jarHazards } from './jar-hazards';
+
+/** A session ends when nothing was laid or confirmed for so long. */
+const PAUSE_MS = 4 * HOUR_S * 1000;
+
+/** When the session that is going on at an instant began; the instant itself where none is. */
+export function sessionStartMs(
+  { pieces, cautionsRead }: Pick<Shop, 'pieces' | 'cautionsRead'>,
+  nowMs: number,
+): number {
+  const coats = [...pieces.values()].flatMap((piece) => piece.coats);
+  const times = [...coats, ...cautionsRead].map(({ atMs }) => atMs).filter((atMs) => atMs <= nowMs);
+  let startMs = nowMs;
+  for (const atMs of times.sort((one, other) => other - one)) {
+    if (startMs - atMs > PAUSE_MS) break;
+    startMs = atMs;
+  }
+  return startMs;
+}
+
+/**
+ * The cautions to show before a jar is used: those for this act and these contents that were not confirmed in this session.
+ * Another jar brings its own; a new session brings all of them again.
+ */
+export function cautionsDue(shop: Shop, jar: Jar, act: CautionAct, nowMs: number): readonly Caution[] {
+  const startMs = sessionStartMs(shop, nowMs);
+  const confirmed = new Set(
+    shop.cautionsRead
+      .filter((read) => read.act === act && read.atMs >= startMs)
+      .flatMap(({ cautions }) => cautions),
+  );
+  return cautionsFor(act, jarHazards(jar, shop), [...shop.silencedCautions]).filter(
+    ({ id }) => !confirmed.has(id),
+  );
+}

@@ -1,0 +1,53 @@
+import { confirmCautions } from '../../actions/air/confirm-cautions';
+import { cautionsDue } from '../../logbook/cautions-due';
+import type { Jar } from '../../logbook/fold/jars';
+import { Button, LinkButton } from '../../parts/button';
+import { CautionNotice } from '../../parts/caution';
+import { Section } from '../../parts/page';
+import { Refusal } from '../../parts/refusal';
+import { linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { useForm } from '../../parts/use-form';
+import { CAUTION_WORDS, ISOCYANATE_CHOICE, WHO_DECIDES } from '../../words/cautions';
+import type { CoatWay } from './coat-draft';
+import { actOf } from './session';
+
+/** The cautions before the first coat of a session. Confirming them logs them, and the coat follows. */
+export function BeforeSpraying({ jar, how }: { readonly jar: Jar; readonly how: CoatWay }) {
+  const { needs, shop, nowMs } = useShop();
+  const form = useForm();
+  const act = actOf(how);
+  const cautions = cautionsDue(shop.value, jar, act, nowMs.value);
+  const hasIsocyanate = cautions.some(({ id }) => id === 'isocyanate');
+
+  const confirm = (): void => {
+    void form.send(true, () => confirmCautions(needs, act, cautions));
+  };
+
+  return (
+    <Section title={CAUTION_WORDS.before[act]}>
+      <p>{CAUTION_WORDS.lead}</p>
+      {cautions.map((caution) => (
+        <CautionNotice key={caution.id} caution={caution} />
+      ))}
+      <p class="quiet">{WHO_DECIDES}</p>
+      <Refusal refused={form.refused.value} />
+      <div class="acts">
+        {hasIsocyanate && (
+          <LinkButton kind="main" icon="stop" isWide href={linkTo('bench')}>
+            {ISOCYANATE_CHOICE.stop}
+          </LinkButton>
+        )}
+        <Button
+          kind={hasIsocyanate ? 'danger' : 'main'}
+          icon="check"
+          isWide
+          onClick={confirm}
+          disabled={form.isBusy.value}
+        >
+          {hasIsocyanate ? ISOCYANATE_CHOICE.goOn : CAUTION_WORDS.done}
+        </Button>
+      </div>
+    </Section>
+  );
+}

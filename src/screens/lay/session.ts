@@ -1,0 +1,12 @@
+import { cautionsDue } from '../../logbook/cautions-due';
+import type { Shop } from '../../logbook/fold/fold';
+import type { Jar } from '../../logbook/fold/jars';
+import type { CoatWay } from './coat-draft';
+
+/** The act by which cautions know a way of laying a coat. */
+export const actOf = (how: CoatWay): 'spray' | 'brush' =>
+  how === 'spray' || how === 'flash' ? 'spray' : 'brush';
+
+/** Whether every caution for this way of working with this jar was confirmed in this session. */
+export const isSessionOpen = (shop: Shop, jar: Jar, how: CoatWay, nowMs: number): boolean =>
+  cautionsDue(shop, jar, actOf(how), nowMs).length === 0;
