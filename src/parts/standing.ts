@@ -15,7 +15,7 @@ export interface Standing {
   /** The moment that the row speaks of. */
   readonly moment: Moment | undefined;
   /** The moment awaited after it. */
-  readonly then: Moment | undefined;
+  readonly after: Moment | undefined;
   readonly sortMs: number;
 }
 
@@ -31,7 +31,7 @@ export function standingOf(piece: Piece, outlook: Outlook | undefined, nowMs: nu
     group,
     may: undefined,
     moment: undefined,
-    then: undefined,
+    after: undefined,
     sortMs,
     ...more,
   });
@@ -41,7 +41,7 @@ export function standingOf(piece: Piece, outlook: Outlook | undefined, nowMs: nu
   const moments = momentsOf(piece, outlook, nowMs).filter(({ name }) => WORK.has(name));
   const ready = moments.findLast((moment) => mayBeDone(moment, nowMs, lastCoat.atMs));
   const awaited = moments.find(({ state, likelyMs }) => state !== 'done' && likelyMs > nowMs);
-  if (ready) return at('now', ready.likelyMs, { may: ready.name, moment: ready, then: awaited });
+  if (ready) return at('now', ready.likelyMs, { may: ready.name, moment: ready, after: awaited });
   if (!awaited) return at('later', Number.POSITIVE_INFINITY);
   const group = awaited.likelyMs - nowMs < DAY_MS ? 'next' : 'later';
   return at(group, awaited.likelyMs, { moment: awaited });

@@ -32,3 +32,5 @@ export const CHART = {
   asTable: 'Show as a table',
   bandColumns: { low: 'low', high: 'high' },
 } as const;
+
+export const REFUSED = 'Not logged';

@@ -1,31 +1,46 @@
 import { LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
+import { Icon } from '../../parts/icons';
 import { Page } from '../../parts/page';
 import { linkTo } from '../../parts/route';
-import { PLACE_WORDS } from '../../words/app';
-
-const WORDS = PLACE_WORDS.bench;
-
-const EXAMPLE = {
-  describe: WORDS.picture,
-  woodLabel: WORDS.wood,
-  layers: [1, 2, 3, 4].map((number) => ({
-    key: String(number),
-    label: WORDS.coat(number),
-    dryUm: 12,
-    solventUm: [1, 2, 4, 22][number - 1] ?? 0,
-  })),
-};
+import { useShop } from '../../parts/shop-context';
+import { byWhatComesFirst, standingOf } from '../../parts/standing';
+import { BENCH_WORDS } from '../../words/bench';
+import { EmptyBench } from './empty-bench';
+import { Groups } from './groups';
+import { Missed } from './missed';
 
 /** What may be touched now, next, and not yet. */
 export function Bench() {
+  const { shop, outlooks, nowMs } = useShop();
+  const standings = byWhatComesFirst(
+    [...shop.value.pieces.values()].map((piece) =>
+      standingOf(piece, outlooks.value.get(piece.id), nowMs.value),
+    ),
+  );
   return (
-    <Page title={WORDS.title}>
-      <EmptyState title={WORDS.empty} text={WORDS.text} picture={EXAMPLE}>
-        <LinkButton kind="main" icon="add" href={linkTo('piece', 'new')}>
-          {WORDS.act}
-        </LinkButton>
-      </EmptyState>
+    <Page title={BENCH_WORDS.title} aside={<MoreLink />}>
+      {standings.length === 0 ? (
+        <EmptyBench />
+      ) : (
+        <>
+          <Missed standings={standings} />
+          <Groups standings={standings} />
+          <div class="acts">
+            <LinkButton icon="add" href={linkTo('piece', 'new')}>
+              {BENCH_WORDS.start}
+            </LinkButton>
+            <LinkButton icon="clock" href={linkTo('board')}>
+              {BENCH_WORDS.board}
+            </LinkButton>
+          </div>
+        </>
+      )}
     </Page>
   );
 }
+
+const MoreLink = () => (
+  <a class="page-aside" href={linkTo('more')} aria-label={BENCH_WORDS.more}>
+    <Icon name="more" />
+  </a>
+);

@@ -2,19 +2,32 @@ import { LinkButton } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
 import { Page } from '../../parts/page';
 import { linkTo } from '../../parts/route';
-import { PLACE_WORDS } from '../../words/app';
+import { useShop } from '../../parts/shop-context';
+import { LAY_EMPTY, LAY_WORDS } from '../../words/lay';
+import { LayForm } from './lay-form';
 
-const WORDS = PLACE_WORDS.lay;
-
-/** Marks a coat. */
+/** Marks a coat; without a piece or a jar it says which comes first. */
 export function Lay() {
+  const { pieces, jars } = useShop().shop.value;
+  const hasPiece = [...pieces.values()].some(({ closedMs }) => closedMs === undefined);
+  const hasJar = [...jars.values()].some(({ emptiedMs }) => emptiedMs === undefined);
   return (
-    <Page title={WORDS.title} backTo={linkTo('bench')}>
-      <EmptyState title={WORDS.empty} text={WORDS.text}>
-        <LinkButton kind="main" href={linkTo('bench')}>
-          {WORDS.act}
-        </LinkButton>
-      </EmptyState>
+    <Page title={LAY_WORDS.title} backTo={linkTo('bench')} backLabel={LAY_WORDS.back}>
+      {!hasPiece && (
+        <EmptyState title={LAY_EMPTY.noPiece} text={LAY_EMPTY.noPieceText}>
+          <LinkButton kind="main" icon="add" href={linkTo('piece', 'new')}>
+            {LAY_EMPTY.startPiece}
+          </LinkButton>
+        </EmptyState>
+      )}
+      {hasPiece && !hasJar && (
+        <EmptyState title={LAY_EMPTY.noJar} text={LAY_EMPTY.noJarText}>
+          <LinkButton kind="main" icon="mix" href={linkTo('mix', 'jar', 'new')}>
+            {LAY_EMPTY.fillJar}
+          </LinkButton>
+        </EmptyState>
+      )}
+      {hasPiece && hasJar && <LayForm />}
     </Page>
   );
 }

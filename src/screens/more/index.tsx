@@ -1,14 +1,80 @@
-import { EmptyState } from '../../parts/empty-state';
-import { Page } from '../../parts/page';
-import { PLACE_WORDS } from '../../words/app';
+import { Button } from '../../parts/button';
+import { Choice } from '../../parts/choice';
+import { Page, Section } from '../../parts/page';
+import { linkTo } from '../../parts/route';
+import { useDoor, useShop, useUnits } from '../../parts/shop-context';
+import { THEMES, theme } from '../../parts/theme';
+import { MORE_WORDS } from '../../words/more';
+import { Backup } from './backup';
+import { SandingRoom } from './sanding-room';
+import { SetAsideList } from './set-aside-list';
 
-const WORDS = PLACE_WORDS.more;
-
-/** Settings, backup, the demo shop. */
+/** Settings, backup, the demo shop, and what could not be read. */
 export function More() {
   return (
-    <Page title={WORDS.title}>
-      <EmptyState title={WORDS.empty} text={WORDS.text} />
+    <Page title={MORE_WORDS.title} backTo={linkTo('bench')} backLabel={MORE_WORDS.toBench} columns="two">
+      <div class="stack">
+        <UnitsSection />
+        <SandingRoom />
+        <ThemeSection />
+      </div>
+      <div class="stack">
+        <SetAsideList />
+        <DemoSection />
+        <Backup />
+        <Section title={MORE_WORDS.about.title}>
+          {MORE_WORDS.about.lines.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </Section>
+      </div>
     </Page>
+  );
+}
+
+const UNITS = (['metric', 'us'] as const).map((value) => ({
+  value,
+  label: MORE_WORDS.units[value],
+  hint: MORE_WORDS.unitHints[value],
+}));
+
+function UnitsSection() {
+  const { actions } = useShop();
+  return (
+    <Section title={MORE_WORDS.units.title}>
+      <Choice
+        label={MORE_WORDS.units.label}
+        options={UNITS}
+        value={useUnits()}
+        onChange={(units) => void actions.changeSettings({ units })}
+      />
+      <p class="quiet small">{MORE_WORDS.unitsNote}</p>
+    </Section>
+  );
+}
+
+const ThemeSection = () => (
+  <Section title={MORE_WORDS.look.title}>
+    <Choice
+      label={MORE_WORDS.look.label}
+      options={THEMES.map((value) => ({ value, label: MORE_WORDS.look[value] }))}
+      value={theme.now.value}
+      onChange={(value) => theme.set(value)}
+    />
+  </Section>
+);
+
+function DemoSection() {
+  const door = useDoor();
+  const other = door.name === 'own' ? 'demo' : 'own';
+  return (
+    <Section title={MORE_WORDS.demo.title}>
+      <p>{MORE_WORDS.demo.text}</p>
+      <div class="acts">
+        <Button icon="bench" onClick={() => door.enter(other)}>
+          {other === 'demo' ? MORE_WORDS.demo.enter : MORE_WORDS.demo.leave}
+        </Button>
+      </div>
+    </Section>
   );
 }

@@ -1,20 +1,43 @@
+import { useEffect } from 'preact/hooks';
 import { LinkButton } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
+import { Lazy, type LoadScreen } from '../../parts/lazy';
 import { Page } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { PLACE_WORDS } from '../../words/app';
+import { linkTo, route } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { PIECE_WORDS } from '../../words/piece';
+import { PiecePage } from './piece-page';
 
-const WORDS = PLACE_WORDS.piece;
+/** Pages of a piece that are fetched when asked for. */
+const PAGES: Readonly<Record<string, LoadScreen>> = {
+  new: async () => (await import('./start-page')).StartPage,
+  why: async () => (await import('./why-page')).WhyPage,
+  check: async () => (await import('./check-page')).CheckPage,
+  sand: async () => (await import('./sand-page')).SandPage,
+  change: async () => (await import('./change-page')).ChangePage,
+  record: async () => (await import('./record-page')).RecordPage,
+};
 
-/** One piece and its finish. */
+/** One piece and its finish, and the pages behind it. */
 export function Piece() {
-  return (
-    <Page title={WORDS.title} backTo={linkTo('bench')}>
-      <EmptyState title={WORDS.empty} text={WORDS.text}>
-        <LinkButton kind="main" href={linkTo('bench')}>
-          {WORDS.act}
-        </LinkButton>
-      </EmptyState>
-    </Page>
-  );
+  const { shop, look } = useShop();
+  const [id = '', behind = ''] = route.value.rest;
+  const piece = shop.value.pieces.get(id);
+  const load = PAGES[id === 'new' ? 'new' : behind];
+  useEffect(() => {
+    look(id === 'new' ? undefined : id);
+  }, [id, look]);
+  if (id !== 'new' && !piece) return <NoSuchPiece />;
+  if (load) return <Lazy load={load} />;
+  return piece ? <PiecePage piece={piece} /> : null;
 }
+
+const NoSuchPiece = () => (
+  <Page title={PIECE_WORDS.title} backTo={linkTo('bench')}>
+    <EmptyState title={PIECE_WORDS.unknown} text={PIECE_WORDS.unknownText}>
+      <LinkButton kind="main" href={linkTo('bench')}>
+        {PIECE_WORDS.toBench}
+      </LinkButton>
+    </EmptyState>
+  </Page>
+);

@@ -1,0 +1,43 @@
+import { type ReadonlySignal, useSignal } from '@preact/signals';
+import type { Refused } from '../actions/shop';
+import type { Result } from '../result';
+
+export interface Form {
+  /** Sending was tried: from now on every field says what is wrong with it. */
+  readonly isTried: ReadonlySignal<boolean>;
+  readonly isBusy: ReadonlySignal<boolean>;
+  /** Why the logbook did not take it. */
+  readonly refused: ReadonlySignal<Refused | undefined>;
+  /** Sends what is whole, once at a time; gives what was kept. What is not whole gets the focus instead. */
+  send<Value>(isWhole: boolean, act: () => Promise<Result<Value, Refused>>): Promise<Value | undefined>;
+}
+
+/** The state of a form between its fields and an action. */
+export function useForm(): Form {
+  const isTried = useSignal(false);
+  const isBusy = useSignal(false);
+  const refused = useSignal<Refused | undefined>(undefined);
+  return {
+    isTried,
+    isBusy,
+    refused,
+    async send(isWhole, act) {
+      isTried.value = true;
+      if (!isWhole) requestAnimationFrame(focusFirstProblem);
+      if (!isWhole || isBusy.value) return undefined;
+      isBusy.value = true;
+      const done = await act();
+      isBusy.value = false;
+      refused.value = done.ok ? undefined : done.failure;
+      if (!done.ok) requestAnimationFrame(focusFirstProblem);
+      return done.ok ? done.value : undefined;
+    },
+  };
+}
+
+function focusFirstProblem(): void {
+  const field = document.querySelector<HTMLElement>('main [aria-invalid="true"]');
+  const place = field ?? document.querySelector<HTMLElement>('main .problem:not(:empty)');
+  place?.focus({ preventScroll: true });
+  place?.scrollIntoView({ block: 'center' });
+}

@@ -1,0 +1,54 @@
+import type { Outlook } from '../../actions/outlook';
+import type { IconName } from '../../parts/icons';
+import { MomentTime } from '../../parts/moment-time';
+import { PieceFace } from '../../parts/piece-face';
+import { linkTo } from '../../parts/route';
+import { Row, type RowProps } from '../../parts/row';
+import { useShop, useUnits } from '../../parts/shop-context';
+import type { Standing } from '../../parts/standing';
+import { BENCH_WORDS } from '../../words/bench';
+import { spanWords, whenWords } from '../../words/times';
+
+interface PieceRowProps {
+  readonly standing: Standing;
+  readonly scaleUmMax: number;
+}
+
+/** One piece: its face, how it stands, and the moment it waits for. */
+export function PieceRow({ standing, scaleUmMax }: PieceRowProps) {
+  const { shop, outlooks, nowMs } = useShop();
+  const units = useUnits();
+  const { piece, after, moment, may } = standing;
+  const outlook = outlooks.value.get(piece.id);
+  const state = stateOf(standing, outlook, nowMs.value);
+  const awaited = may === undefined ? moment : after;
+  return (
+    <Row
+      href={linkTo('piece', piece.id)}
+      title={piece.name}
+      face={
+        <PieceFace {...{ piece, outlook, units, scaleUmMax }} jars={shop.value.jars} nowMs={nowMs.value} />
+      }
+      {...(state && { state })}
+    >
+      {awaited && <MomentTime moment={awaited} nowMs={nowMs.value} size="row" />}
+    </Row>
+  );
+}
+
+type State = NonNullable<RowProps['state']>;
+const sign = (kind: State['kind'], icon: IconName, word: string): State => ({ kind, icon, word });
+
+function stateOf({ piece, group, may, moment }: Standing, outlook: Outlook | undefined, nowMs: number) {
+  if (group === 'closed')
+    return sign('quiet', 'check', BENCH_WORDS.closed(whenWords(piece.closedMs ?? 0, nowMs)));
+  if (may === 'first-coat') return sign('ready', 'ready', BENCH_WORDS.firstCoat);
+  if (may !== undefined && moment)
+    return sign('ready', 'ready', sinceWords(BENCH_WORDS.may[may], moment.likelyMs, nowMs));
+  if (outlook?.state === 'failed') return sign('stop', 'stop', BENCH_WORDS.failed);
+  if (moment) return sign('wait', 'waiting', BENCH_WORDS.inAbout(spanWords(moment.likelyMs - nowMs)));
+  return outlook?.state === 'ready' ? undefined : sign('quiet', 'waiting', BENCH_WORDS.computing);
+}
+
+const sinceWords = (may: string, sinceMs: number, nowMs: number): string =>
+  `${may}, ${BENCH_WORDS.since(whenWords(sinceMs, nowMs))}`;

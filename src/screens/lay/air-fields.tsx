@@ -1,0 +1,64 @@
+import { MOVEMENTS } from '../../logbook/kinds/air';
+import { LIMITS } from '../../logbook/limits';
+import { Choice } from '../../parts/choice';
+import { useShop } from '../../parts/shop-context';
+import { TypedField } from '../../parts/typed-field';
+import { LAY_WORDS } from '../../words/lay';
+import { agoWords } from '../../words/times';
+import type { AirDraft } from './air-draft';
+
+interface AirFieldsProps {
+  readonly air: AirDraft;
+  readonly onChange: (more: Partial<AirDraft>) => void;
+  readonly isTried: boolean;
+}
+
+const MOVEMENT_OPTIONS = MOVEMENTS.map((value) => ({ value, ...LAY_WORDS.movements[value] }));
+const OLD_MS = 4 * 3_600_000;
+
+/** The air: as read before, with its age, or read again. */
+export function AirFields({ air, onChange, isTried }: AirFieldsProps) {
+  const { shop, nowMs } = useShop();
+  const last = shop.value.airReadings.at(-1);
+  const ageMs = last ? nowMs.value - last.atMs : 0;
+  const options = [
+    ...(last ? [{ value: 'last', label: LAY_WORDS.airSame(agoWords(ageMs)) } as const] : []),
+    { value: 'again', label: LAY_WORDS.airAgain } as const,
+    ...(last ? [] : [{ value: 'unknown', label: LAY_WORDS.airUnknown } as const]),
+  ];
+  return (
+    <>
+      <Choice
+        label={LAY_WORDS.air}
+        options={options}
+        value={air.from}
+        onChange={(from) => onChange({ from })}
+      />
+      {air.from === 'last' && ageMs > OLD_MS && <p class="quiet">{LAY_WORDS.airOld(agoWords(ageMs))}</p>}
+      {air.from === 'again' && (
+        <>
+          <TypedField
+            label={LAY_WORDS.temperature}
+            limit={LIMITS.temperature}
+            draft={air.temperature}
+            onDraft={(temperature) => onChange({ temperature })}
+            isTried={isTried}
+          />
+          <TypedField
+            label={LAY_WORDS.humidity}
+            limit={LIMITS.humidity}
+            draft={air.humidity}
+            onDraft={(humidity) => onChange({ humidity })}
+            isTried={isTried}
+          />
+          <Choice
+            label={LAY_WORDS.movement}
+            options={MOVEMENT_OPTIONS}
+            value={air.movement}
+            onChange={(movement) => onChange({ movement })}
+          />
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+import { PieceFace } from '../../parts/piece-face';
+import { useShop, useUnits } from '../../parts/shop-context';
+import { airLine, LAY_WORDS } from '../../words/lay';
+import { unitWord } from '../../words/logbook';
+import { COAT_WORDS } from '../../words/piece';
+import { agoWords } from '../../words/times';
+import type { AirDraft } from './air-draft';
+import { type CoatDraft, wayOf } from './coat-draft';
+
+interface SummaryProps {
+  readonly draft: CoatDraft;
+  readonly air: AirDraft;
+  readonly when: string | undefined;
+}
+
+/** The coat that a tap will log, in four lines. */
+export function Summary({ draft, air, when }: SummaryProps) {
+  const { shop, outlooks, nowMs } = useShop();
+  const units = useUnits();
+  const piece = shop.value.pieces.get(draft.piece ?? '');
+  const jar = shop.value.jars.get(draft.jar ?? '');
+  if (!piece || !jar) return null;
+  return (
+    <div class="lay-summary">
+      <PieceFace
+        {...{ piece, units }}
+        outlook={outlooks.value.get(piece.id)}
+        jars={shop.value.jars}
+        nowMs={nowMs.value}
+      />
+      <div>
+        <p class="row-title">{LAY_WORDS.onPiece(piece.coats.length + 1, piece.name)}</p>
+        <p>{LAY_WORDS.fromJar(jar.name)}</p>
+        <p class="digits">{COAT_WORDS.laid(COAT_WORDS.ways[draft.how], filmWordsOf(draft))}</p>
+        <p class="digits">{when}</p>
+        <p class="quiet small digits">
+          <AirWords air={air} />
+        </p>
+      </div>
+    </div>
+  );
+}
+
+const shown = ({ text, unit }: { text: string; unit: string }): string => `${text.trim()} ${unitWord(unit)}`;
+
+function filmWordsOf(draft: CoatDraft): string {
+  const by = wayOf(draft);
+  if (by === 'wet') return COAT_WORDS.wet(shown(draft.wetFilm));
+  if (by === 'usual') return COAT_WORDS.usual(shown(draft.dryFilm));
+  return COAT_WORDS.passes(Number(draft.passes), shown(draft.perPass));
+}
+
+function AirWords({ air }: { readonly air: AirDraft }) {
+  const { shop, nowMs } = useShop();
+  const last = shop.value.airReadings.at(-1);
+  if (air.from === 'again') return <>{LAY_WORDS.airNew}</>;
+  if (air.from === 'unknown' || !last) return <>{LAY_WORDS.airNone}</>;
+  const line = airLine(
+    shown(last.temperature.typed),
+    shown(last.humidity.typed),
+    LAY_WORDS.movements[last.movement].label,
+  );
+  return <>{LAY_WORDS.airAsRead(line, agoWords(nowMs.value - last.atMs))}</>;
+}

@@ -1,0 +1,20 @@
+import { momentsOf } from '../../parts/moments';
+import { Notice } from '../../parts/notice';
+import { useShop } from '../../parts/shop-context';
+import { LAY_WORDS } from '../../words/lay';
+import { whenWords } from '../../words/times';
+
+/** Says so when the film below is, by the estimate, not ready for a wet coat; it forbids nothing. */
+export function TooSoon({ piece: id }: { readonly piece: string | undefined }) {
+  const { shop, outlooks, nowMs } = useShop();
+  const piece = shop.value.pieces.get(id ?? '');
+  const recoat =
+    piece &&
+    momentsOf(piece, outlooks.value.get(piece.id), nowMs.value).find(({ name }) => name === 'recoat');
+  if (!recoat || nowMs.value >= recoat.earliestMs) return null;
+  return (
+    <Notice kind="caution">
+      <p>{LAY_WORDS.tooSoon(whenWords(recoat.likelyMs, nowMs.value))}</p>
+    </Notice>
+  );
+}

@@ -1,0 +1,56 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { Actions } from '../../actions/shop';
+import { goTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { showToast } from '../../parts/toast';
+import { undoWithToast } from '../../parts/undo';
+import type { Form } from '../../parts/use-form';
+import { LAY_WORDS } from '../../words/lay';
+import { FILM_WORDS } from '../../words/piece';
+import { type AirDraft, isAirWhole } from './air-draft';
+import { type CoatDraft, filmSaid, isFilmWhole } from './coat-draft';
+
+/** Logs the air where it was read again, then the coat; then says so, with the undo, on the piece's page. */
+export function useLay(
+  draft: ReadonlySignal<CoatDraft>,
+  air: ReadonlySignal<AirDraft>,
+  form: Form,
+  instantMs: () => number | undefined,
+): (event: Event) => void {
+  const { actions, shop } = useShop();
+
+  async function lay(): Promise<void> {
+    const { piece = '', jar = '', how } = draft.value;
+    const isWhole = isFilmWhole(draft.value) && isAirWhole(air.value);
+    const atMs = instantMs() ?? Number.NaN;
+    const laid = await form.send(isWhole, async () => {
+      const read = await airOf(air.value, actions, shop.value.airReadings.at(-1)?.id, atMs);
+      if (!read.ok) return read;
+      const film = filmSaid(draft.value);
+      return actions.layCoat({ piece, jar, how, film, ...(read.value && { air: read.value }) }, atMs);
+    });
+    if (!laid) return;
+    const now = shop.value.pieces.get(piece);
+    const number = (now?.coats.findIndex(({ id }) => id === laid.id) ?? 0) + 1;
+    const what = FILM_WORDS.coat(number);
+    showToast({
+      text: LAY_WORDS.laid(number, now?.name ?? ''),
+      onUndo: () => void undoWithToast(actions, laid.id, what),
+    });
+    goTo('piece', piece);
+  }
+
+  return (event) => {
+    event.preventDefault();
+    void lay();
+  };
+}
+
+/** The id of the reading that goes with the coat; a new one is logged at the coat's own time. */
+async function airOf(air: AirDraft, actions: Actions, lastId: string | undefined, atMs: number) {
+  if (air.from === 'last') return { ok: true, value: lastId } as const;
+  if (air.from === 'unknown') return { ok: true, value: undefined } as const;
+  const { temperature, humidity, movement } = air;
+  const read = await actions.readAir({ temperature, humidity, movement }, atMs);
+  return read.ok ? ({ ok: true, value: read.value.id } as const) : read;
+}

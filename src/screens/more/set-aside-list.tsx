@@ -1,0 +1,31 @@
+import { Section } from '../../parts/page';
+import { useShop } from '../../parts/shop-context';
+import { MORE_WORDS } from '../../words/more';
+
+/** What is kept but could not be read: named, with what is wrong, and as it is. */
+export function SetAsideList() {
+  const aside = useShop().setAside.value;
+  if (aside.length === 0) return null;
+  return (
+    <Section title={MORE_WORDS.aside.title}>
+      <p>{MORE_WORDS.aside.text}</p>
+      <ul class="set-aside">
+        {aside.map(({ key, issues, raw }) => (
+          <li key={key}>
+            <details>
+              <summary>
+                <code>{key}</code>
+                {issues.map(({ path, problem }) => (
+                  <span key={path} class="quiet small">
+                    {path}: {problem}
+                  </span>
+                ))}
+              </summary>
+              <pre>{JSON.stringify(raw, undefined, 2)}</pre>
+            </details>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}

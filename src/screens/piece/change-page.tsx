@@ -1,0 +1,58 @@
+import { Button } from '../../parts/button';
+import { Page, Section } from '../../parts/page';
+import { goTo, linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { showToast } from '../../parts/toast';
+import { undoWithToast } from '../../parts/undo';
+import { useForm } from '../../parts/use-form';
+import { EVENT_WORDS, PIECE_FORM } from '../../words/piece';
+import { PieceForm, type PieceSaid } from './piece-form';
+import { usePiece } from './use-piece';
+
+/** Says something new of a piece, or takes it off the bench. */
+export function ChangePage() {
+  const { actions } = useShop();
+  const { piece } = usePiece();
+  const form = useForm();
+
+  async function keep(said: PieceSaid, isWhole: boolean): Promise<void> {
+    const kept = await form.send(isWhole, () => actions.changePiece({ piece: piece.id, ...said }));
+    if (!kept) return;
+    showToast({
+      text: PIECE_FORM.saved,
+      onUndo: () => void undoWithToast(actions, kept.id, EVENT_WORDS.changed),
+    });
+    goTo('piece', piece.id);
+  }
+
+  async function close(): Promise<void> {
+    const closed = await form.send(true, () => actions.closePiece(piece.id));
+    if (!closed) return;
+    showToast({
+      text: PIECE_FORM.closed(piece.name),
+      onUndo: () => void undoWithToast(actions, closed.id, EVENT_WORDS.closed),
+    });
+    goTo('bench');
+  }
+
+  return (
+    <Page title={PIECE_FORM.changeTitle} backTo={linkTo('piece', piece.id)}>
+      <Section title={piece.name}>
+        <PieceForm
+          piece={piece}
+          form={form}
+          submit={PIECE_FORM.save}
+          onSend={(said, isWhole) => void keep(said, isWhole)}
+        />
+      </Section>
+      {piece.closedMs === undefined && (
+        <Section title={PIECE_FORM.close}>
+          <p>{PIECE_FORM.closeText}</p>
+          <div class="acts">
+            <Button onClick={() => void close()}>{PIECE_FORM.close}</Button>
+          </div>
+        </Section>
+      )}
+    </Page>
+  );
+}

@@ -1,0 +1,64 @@
+import type { Entry } from '../../logbook/entry';
+import type { Shop } from '../../logbook/fold/fold';
+import type { Piece } from '../../logbook/fold/pieces';
+import { COAT_WORDS, EVENT_WORDS, FILM_WORDS } from '../../words/piece';
+import { filmAsTyped, typedWords } from './film-as-typed';
+
+/** One line of what was done to a piece. */
+export interface PieceEvent {
+  readonly id: string;
+  readonly atMs: number;
+  readonly what: string;
+  readonly how: string;
+  readonly isUndone: boolean;
+}
+
+/** Everything logged of a piece in time order, what was undone included. */
+export function eventsOf(piece: Piece, shop: Shop): readonly PieceEvent[] {
+  const events: PieceEvent[] = [];
+  for (const entry of shop.entries.values()) {
+    const told = 'piece' in entry && entry.piece === piece.id ? tell(entry, piece, shop) : undefined;
+    if (!told) continue;
+    const [what, how = ''] = told;
+    events.push({ id: entry.id, atMs: Date.parse(entry.at), what, how, isUndone: shop.struck.has(entry.id) });
+  }
+  return events;
+}
+
+function tell(entry: Entry, piece: Piece, { jars }: Shop): readonly [what: string, how?: string] | undefined {
+  switch (entry.kind) {
+    case 'piece-started':
+      return [EVENT_WORDS.started, entry.name];
+    case 'piece-changed':
+      return [EVENT_WORDS.changed, entry.name ?? ''];
+    case 'piece-closed':
+      return [EVENT_WORDS.closed];
+    case 'coat-laid':
+      return coatLine(entry.id, entry.jar, piece, jars) ?? [COAT_WORDS.ways[entry.how]];
+    case 'sanded':
+      return [EVENT_WORDS.sanded[entry.stage], sandingWords(entry)];
+    case 'checked':
+      return [EVENT_WORDS.checks[entry.test][entry.result]];
+    default:
+      return undefined;
+  }
+}
+
+function coatLine(
+  id: string,
+  jarId: string,
+  { coats }: Piece,
+  jars: Shop['jars'],
+): readonly [string, string] | undefined {
+  const index = coats.findIndex((coat) => coat.id === id);
+  const coat = coats[index];
+  if (!coat) return undefined;
+  const jar = jars.get(jarId)?.name ?? COAT_WORDS.gone;
+  const laid = COAT_WORDS.laid(COAT_WORDS.ways[coat.how], filmAsTyped(coat.film));
+  return [FILM_WORDS.coat(index + 1), `${laid}. ${COAT_WORDS.fromJar(jar)}.`];
+}
+
+function sandingWords({ removed, grit }: Extract<Entry, { kind: 'sanded' }>): string {
+  const taken = EVENT_WORDS.removed(typedWords(removed));
+  return grit ? `${taken}, ${EVENT_WORDS.grit(grit)}` : taken;
+}

@@ -1,0 +1,43 @@
+import type { Piece } from '../../logbook/fold/pieces';
+import { Icon } from '../../parts/icons';
+import { useShop } from '../../parts/shop-context';
+import { undoWithToast } from '../../parts/undo';
+import { EVENT_WORDS } from '../../words/piece';
+import { whenWords } from '../../words/times';
+import { eventsOf, type PieceEvent } from './events';
+
+/** What was done to a piece, newest first, each with its undo. */
+export function History({ piece }: { readonly piece: Piece }) {
+  const { shop } = useShop();
+  const events = eventsOf(piece, shop.value).filter(({ isUndone }) => !isUndone);
+  return (
+    <ol class="history">
+      {events.toReversed().map((event) => (
+        <HistoryLine key={event.id} event={event} />
+      ))}
+    </ol>
+  );
+}
+
+function HistoryLine({ event: { id, what, how, atMs } }: { readonly event: PieceEvent }) {
+  const { actions, nowMs } = useShop();
+  const when = whenWords(atMs, nowMs.value);
+  return (
+    <li>
+      <div class="history-text">
+        <p>
+          <strong>{what}</strong> <span class="quiet digits">{when}</span>
+        </p>
+        {how && <p class="small quiet">{how}</p>}
+      </div>
+      <button
+        type="button"
+        class="undo"
+        aria-label={EVENT_WORDS.undoOf(what, when)}
+        onClick={() => void undoWithToast(actions, id, what)}
+      >
+        <Icon name="undo" />
+      </button>
+    </li>
+  );
+}

@@ -1,0 +1,78 @@
+import type { Outlook } from '../../actions/outlook';
+import type { Piece } from '../../logbook/fold/pieces';
+import { Icon, type IconName } from '../../parts/icons';
+import { MomentTime } from '../../parts/moment-time';
+import { type Moment, type MomentState, momentsOf } from '../../parts/moments';
+import { useShop } from '../../parts/shop-context';
+import { TimeBand } from '../../parts/time-band';
+import { bandSentence, MOMENT_STATE, MOMENT_WORDS } from '../../words/moments';
+import { bandWords } from '../../words/times';
+
+interface MilestoneListProps {
+  readonly piece: Piece;
+  readonly outlook: Outlook | undefined;
+}
+
+const SIGNS: Record<MomentState, { readonly icon: IconName; readonly kind: string }> = {
+  waiting: { icon: 'waiting', kind: 'quiet' },
+  perhaps: { icon: 'clock', kind: 'wait' },
+  reached: { icon: 'ready', kind: 'ready' },
+  done: { icon: 'check', kind: 'quiet' },
+};
+
+/** From minutes to months on one line: equal steps are equal ratios of time since the last coat. */
+const alongFrom = (lastCoatMs: number) => (atMs: number) =>
+  Math.log10(Math.max(60, (atMs - lastCoatMs) / 1000));
+
+/** The five moments of a piece, each with its band on one common line. */
+export function MilestoneList({ piece, outlook }: MilestoneListProps) {
+  const nowMs = useShop().nowMs.value;
+  const moments = momentsOf(piece, outlook, nowMs);
+  const along = alongFrom(piece.coats.at(-1)?.atMs ?? piece.startedMs);
+  const ends = moments.map(({ lateMs, likelyMs }) =>
+    along(Number.isFinite(lateMs) ? lateMs : likelyMs * 1.02),
+  );
+  const axis = { along, from: along(0), to: Math.max(...ends, along(nowMs)) };
+  return (
+    <ol class="milestones">
+      {moments.map((moment) => (
+        <MilestoneLine key={moment.name} moment={moment} nowMs={nowMs} axis={axis} />
+      ))}
+    </ol>
+  );
+}
+
+interface Axis {
+  readonly along: (atMs: number) => number;
+  readonly from: number;
+  readonly to: number;
+}
+
+interface MilestoneLineProps {
+  readonly moment: Moment;
+  readonly nowMs: number;
+  readonly axis: Axis;
+}
+
+function MilestoneLine({ moment, nowMs, axis: { along, from, to } }: MilestoneLineProps) {
+  const { name, state, earliestMs, likelyMs, lateMs } = moment;
+  const { likely, earliest, late } = bandWords(moment, nowMs);
+  const { icon, kind } = SIGNS[state];
+  return (
+    <li>
+      <MomentTime moment={moment} nowMs={nowMs} size="row" />
+      <p class="state" data-kind={kind}>
+        <Icon name={icon} />
+        {MOMENT_STATE[state]}
+      </p>
+      <TimeBand
+        describe={bandSentence(MOMENT_WORDS[name], likely, earliest, late)}
+        {...{ from, to }}
+        earliest={along(earliestMs)}
+        likely={along(likelyMs)}
+        late={along(lateMs)}
+        now={along(nowMs)}
+      />
+    </li>
+  );
+}

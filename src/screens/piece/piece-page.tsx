@@ -1,0 +1,63 @@
+import type { Piece } from '../../logbook/fold/pieces';
+import { LinkButton } from '../../parts/button';
+import { Notice } from '../../parts/notice';
+import { Page, Section } from '../../parts/page';
+import { linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { PIECE_WORDS } from '../../words/piece';
+import { whenWords } from '../../words/times';
+import { Acts } from './acts';
+import { Finish } from './finish';
+import { Headline } from './headline';
+import { History } from './history';
+import { MilestoneList } from './milestone-list';
+
+/** One piece: when it may be touched, its finish cut through, what may be done, and what was done. */
+export function PiecePage({ piece }: { readonly piece: Piece }) {
+  const { outlooks, nowMs } = useShop();
+  const outlook = outlooks.value.get(piece.id);
+  const hasTimes = outlook?.state === 'ready' && piece.closedMs === undefined;
+  return (
+    <Page title={piece.name} backTo={linkTo('bench')} backLabel={PIECE_WORDS.toBench} columns="two">
+      <div class="stack">
+        {piece.closedMs === undefined ? (
+          <Headline piece={piece} outlook={outlook} />
+        ) : (
+          <Notice kind="note">
+            <p>{PIECE_WORDS.closedNote(whenWords(piece.closedMs, nowMs.value))}</p>
+          </Notice>
+        )}
+        {piece.closedMs === undefined && <Acts piece={piece} />}
+        <Section title={PIECE_WORDS.finish}>
+          <Finish piece={piece} outlook={outlook} />
+        </Section>
+      </div>
+      <div class="stack">
+        {hasTimes && (
+          <Section title={PIECE_WORDS.milestones}>
+            <MilestoneList piece={piece} outlook={outlook} />
+            <p class="quiet small">{PIECE_WORDS.estimate}</p>
+            <div class="acts">
+              <LinkButton icon="note" href={linkTo('piece', piece.id, 'why')}>
+                {PIECE_WORDS.why}
+              </LinkButton>
+            </div>
+          </Section>
+        )}
+        <Section title={PIECE_WORDS.history}>
+          <History piece={piece} />
+        </Section>
+        <Section title={PIECE_WORDS.details}>
+          <div class="acts">
+            <LinkButton icon="edit" href={linkTo('piece', piece.id, 'change')}>
+              {PIECE_WORDS.change}
+            </LinkButton>
+            <LinkButton icon="print" href={linkTo('piece', piece.id, 'record')}>
+              {PIECE_WORDS.record}
+            </LinkButton>
+          </div>
+        </Section>
+      </div>
+    </Page>
+  );
+}

@@ -1,0 +1,97 @@
+import { Button } from '../../parts/button';
+import { CrossSection } from '../../parts/cross-section';
+import { Page, Section } from '../../parts/page';
+import { filmLayers } from '../../parts/piece-film';
+import { linkTo } from '../../parts/route';
+import { useShop, useUnits } from '../../parts/shop-context';
+import { umToMetres } from '../../units';
+import { FILM_WORDS, PIECE_FORM, PIECE_WORDS, RECORD_WORDS } from '../../words/piece';
+import { filmWords } from '../../words/quantities';
+import { clockWords, dateWords } from '../../words/times';
+import { eventsOf } from './events';
+import { typedWords } from './film-as-typed';
+import { describeFilm } from './finish';
+import { usePiece } from './use-piece';
+
+/** The treatment record, for the printer and for whoever works on the piece next. */
+export function RecordPage() {
+  const { shop, nowMs } = useShop();
+  const units = useUnits();
+  const { piece, outlook } = usePiece();
+  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value);
+  const um = layers.reduce((sum, { dryUm }) => sum + dryUm, 0);
+  const facts: readonly (readonly [string, string | undefined])[] = [
+    [RECORD_WORDS.base, PIECE_FORM.bases[piece.base].label],
+    [RECORD_WORDS.area, piece.area && typedWords(piece.area.typed)],
+    [RECORD_WORDS.coats, String(piece.coats.length)],
+    [RECORD_WORDS.build, um > 0 ? filmWords(umToMetres(um), units) : undefined],
+    [RECORD_WORDS.note, piece.note || undefined],
+  ];
+  return (
+    <Page title={RECORD_WORDS.title} backTo={linkTo('piece', piece.id)}>
+      <div class="acts">
+        <Button kind="main" icon="print" onClick={() => print()}>
+          {RECORD_WORDS.print}
+        </Button>
+      </div>
+      <Section title={piece.name}>
+        <figure class="stack">
+          <CrossSection
+            layers={layers}
+            woodLabel={FILM_WORDS.woods[piece.base]}
+            describe={describeFilm(piece, layers, units)}
+          />
+          <figcaption class="quiet small">{FILM_WORDS.figure}</figcaption>
+        </figure>
+        <dl class="facts">
+          {facts.map(
+            ([term, text]) =>
+              text !== undefined && (
+                <div key={term}>
+                  <dt>{term}</dt>
+                  <dd>{text}</dd>
+                </div>
+              ),
+          )}
+        </dl>
+      </Section>
+      <Section title={PIECE_WORDS.history}>
+        <RecordTable />
+        <p class="quiet small">{RECORD_WORDS.printed(dateWords(nowMs.value, 0))}</p>
+      </Section>
+    </Page>
+  );
+}
+
+function RecordTable() {
+  const { shop } = useShop();
+  const { piece } = usePiece();
+  const { columns } = RECORD_WORDS;
+  return (
+    <table class="record">
+      <thead>
+        <tr>
+          {[columns.when, columns.what, columns.how].map((head) => (
+            <th key={head} scope="col">
+              {head}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {eventsOf(piece, shop.value).map(({ id, atMs, what, how, isUndone }) => (
+          <tr key={id} data-undone={isUndone || undefined}>
+            <td class="digits">
+              {dateWords(atMs, 0)} {clockWords(atMs)}
+            </td>
+            <td>
+              {what}
+              {isUndone && ` (${RECORD_WORDS.undone})`}
+            </td>
+            <td>{how}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,35 @@
+import { Page } from '../../parts/page';
+import { goTo, linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { showToast } from '../../parts/toast';
+import { undoWithToast } from '../../parts/undo';
+import { useForm } from '../../parts/use-form';
+import { EVENT_WORDS, PIECE_FORM, PIECE_WORDS } from '../../words/piece';
+import { PieceForm, type PieceSaid } from './piece-form';
+
+/** Puts a piece on the bench. */
+export function StartPage() {
+  const { actions } = useShop();
+  const form = useForm();
+
+  async function start(said: PieceSaid, isWhole: boolean): Promise<void> {
+    const started = await form.send(isWhole, () => actions.startPiece(said));
+    if (!started) return;
+    showToast({
+      text: PIECE_FORM.started(said.name),
+      onUndo: () => void undoWithToast(actions, started.id, EVENT_WORDS.started),
+    });
+    goTo('piece', started.piece);
+  }
+
+  return (
+    <Page title={PIECE_FORM.newTitle} backTo={linkTo('bench')} backLabel={PIECE_WORDS.toBench}>
+      <h2 class="heard">{PIECE_WORDS.details}</h2>
+      <PieceForm
+        form={form}
+        submit={PIECE_FORM.start}
+        onSend={(said, isWhole) => void start(said, isWhole)}
+      />
+    </Page>
+  );
+}

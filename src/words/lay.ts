@@ -1,0 +1,76 @@
+// English text of laying a coat.
+
+export const LAY_WORDS = {
+  title: 'Lay a coat',
+  back: 'Back to the bench',
+  summary: 'This coat',
+  lay: 'Lay it',
+  onPiece: (coat: number, piece: string): string => `Coat ${coat} on ${piece}`,
+  fromJar: (jar: string): string => `From ${jar}`,
+  airAsRead: (air: string, ago: string): string => `Air ${air}, read ${ago}`,
+  airNew: 'Air as typed below',
+  airNone: 'Air not known: 21 °C and gentle movement taken (common practice)',
+  laid: (coat: number, piece: string): string => `Coat ${coat} laid on ${piece}.`,
+  change: 'Change what is different',
+  piece: 'Piece',
+  jar: 'Jar',
+  otherJar: 'Fill another jar',
+  otherPiece: 'Start another piece',
+  how: 'How',
+  ways: {
+    spray: { label: 'Spray', hint: 'by gun or aerosol' },
+    brush: { label: 'Brush', hint: 'a flat coat' },
+    pad: { label: 'Pad', hint: 'French polish' },
+    'brush-fill': { label: 'Brush fill', hint: 'a drop in a chip' },
+    flash: { label: 'Flash', hint: 'thinner alone' },
+  },
+  film: 'How much went on',
+  by: {
+    wet: { label: 'Wet film', hint: 'by comb' },
+    passes: { label: 'Passes', hint: 'counted' },
+    usual: { label: 'Usual build', hint: 'dry' },
+  },
+  wetFilm: 'Wet film',
+  passes: 'Passes',
+  perPass: 'Wet film of one pass',
+  dryFilm: 'Dry film of one coat',
+  hints: {
+    wet: 'Common practice: 75–125 µm (3–5 mil) a coat; 150 µm (6 mil) may sag.',
+    perPass: 'Common practice: 25–40 µm (1–1.6 mil) a pass.',
+    usual: 'Common practice: 8–15 µm (0.3–0.6 mil) sprayed, 1–3 µm a pad session.',
+    fill: 'As deep as the chip is filled, when dry.',
+    flash: 'Common practice: a light wet pass, 20–40 µm (0.8–1.6 mil).',
+  },
+  asLastTime: 'As last time.',
+  when: 'When it was done',
+  air: 'Air while it goes on',
+  airSame: (ago: string): string => `As read ${ago}`,
+  airAgain: 'Read again',
+  airUnknown: 'Not known',
+  temperature: 'Temperature',
+  humidity: 'Humidity',
+  movement: 'Movement',
+  movements: {
+    still: { label: 'Still', hint: 'closed room' },
+    gentle: { label: 'Gentle', hint: 'open shop' },
+    booth: { label: 'Booth', hint: 'fan running' },
+    strong: { label: 'Strong', hint: 'fan on it' },
+  },
+  airOld: (ago: string): string => `This reading is from ${ago}. Read again if the room has changed.`,
+  tooSoon: (until: string): string =>
+    `By the estimate the film below takes a wet coat from ${until}. Sooner, it may sag or trap solvent, and everything later moves back.`,
+} as const;
+
+export const LAY_EMPTY = {
+  noPiece: 'First a piece',
+  noPieceText: 'A coat goes on a piece. Start one, then come back here.',
+  startPiece: 'Start a piece',
+  noJar: 'First a jar',
+  noJarText:
+    'A coat comes from a jar: its solids, thinner and retarder decide how it dries. Say once what is in it.',
+  fillJar: 'Say what is in the jar',
+} as const;
+
+/** Air in a line: "21 °C, 48 %, gentle". */
+export const airLine = (temperature: string, humidity: string, movement: string): string =>
+  `${temperature}, ${humidity}, ${movement.toLowerCase()}`;

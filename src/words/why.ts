@@ -1,0 +1,96 @@
+// English text of the page that says why a time is what it is.
+
+export const WHY_WORDS = {
+  title: 'Why these times?',
+  notYet: 'The times are not worked out yet.',
+  notYetText: 'Lay a coat first; then its curves stand here.',
+  solvent: 'Solvent still in the film',
+  solventText: (held: string, share: string): string =>
+    `Now ${held}, ${share} of the film. Its weight falls with the logarithm of time: fast at first, then ever slower.`,
+  solventDescribe: (piece: string): string => `Solvent held by ${piece} since the last coat, with its band.`,
+  solventLine: 'Solvent held',
+  hardness: 'How hard the top is',
+  hardnessText: (level: string, rubOut: string): string =>
+    `How far the newest 20 µm stand above the sanding room’s temperature when they turn from leather to glass. Level-sand above ${level}, rub out above ${rubOut}.`,
+  hardnessDescribe: (piece: string): string =>
+    `Hardness of the top of ${piece} since the last coat, with its band.`,
+  hardnessLine: 'Hardness of the top',
+  since: 'since the last coat',
+  now: 'now',
+  columns: { time: 'After', low: 'Low', likely: 'Likely', high: 'High' },
+  ticks: {
+    minute: '1 min',
+    tenMinutes: '10 min',
+    hour: '1 h',
+    day: '1 d',
+    week: '1 wk',
+    month: '1 mo',
+    year: '1 y',
+  },
+  sink: (share: string): string =>
+    `Over a pore or a scratch the film will still sink by ${share} of its depth.`,
+} as const;
+
+export const MOVES_WORDS = {
+  title: 'What would move the date',
+  lead: 'Level-sanding would come:',
+  names: {
+    warmer: 'Shop 5 K (9 °F) warmer from now on',
+    cooler: 'Shop 5 K (9 °F) colder from now on',
+    'thinner-coats': 'Last coat laid a third thinner',
+    'no-retarder': 'No retarder in the jar',
+  },
+  oneMore: 'One more coat now',
+  earlier: (span: string): string => `${span} earlier`,
+  later: (span: string): string => `${span} later`,
+  same: 'about the same',
+  much: 'much later',
+  ruleOfThumb: (shift: string): string => `rule of thumb (half or twice for 10 K): ${shift}`,
+  both: 'Where the model and the rule of thumb part, neither has been measured for this lacquer. Here 10 K colder costs about 3.5 times; the rule says twice.',
+} as const;
+
+export const INPUT_WORDS = {
+  title: 'What it was worked out from',
+  origins: { log: 'your log', practice: 'common practice', fit: 'fitted to common practice' },
+  finish: 'Film former',
+  constants: 'Its drying constants',
+  constantsText: 'one set for all products of this kind',
+  checks: 'Checks',
+  checksText: (count: number): string =>
+    count === 0
+      ? 'none yet; each one narrows the band'
+      : count === 1
+        ? '1 check narrows the band'
+        : `${count} checks narrow the band`,
+  coats: 'Coats',
+  coatsText: (count: number, dry: string): string =>
+    `${count === 1 ? '1 coat' : `${count} coats`}, ${dry} dry`,
+  sprayed: (asSold: string, sprayed: string): string => `${asSold} solids as sold, ${sprayed} as it goes on`,
+  ownSaid: 'Solvents of the can itself',
+  ownSaidText: 'as you said',
+  ownUsualText: 'the usual ones for this finish',
+  thinner: 'Thinner',
+  retarder: 'Retarder',
+  pigment: 'Pigment',
+  pigmentText: (share: string): string => `${share} of the dry film; it slows the way out`,
+  base: 'Under the first coat',
+  air: 'Air',
+  airText: (count: number): string => (count === 1 ? '1 reading, then' : `${count} readings, then`),
+  airForecast: (day: string, night: string): string => `forecast: ${day} by day, ${night} by night`,
+  airLast: 'the last reading carried on, the air still after the working day',
+  airNone: '21 °C and gentle movement',
+  sanding: 'Sanding room',
+  movement: 'How fast moving air takes solvent',
+  movementText: 'still, gentle, booth or strong, one figure each',
+} as const;
+
+export const UNKNOWN_WORDS = {
+  title: 'What this does not know',
+  lines: [
+    'No measurement of how solvent moves in nitrocellulose lacquer was found in the literature. Its constants here were fitted so that common practice comes out.',
+    'The band therefore allows solvent to move 2.5 times faster or slower; one in ten lies outside at either end. Your own checks narrow it.',
+    'Evaporation may be 1.5 times faster or slower than the figure for your air movement.',
+    'Plasticiser, age of the lacquer, bare wood that drinks, and draughts in corners are left out.',
+    'The product’s data sheet and your own hand outrank every time shown here.',
+  ],
+} as const;
