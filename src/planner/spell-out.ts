@@ -71,7 +71,7 @@ function fitFrom(start: number, against: Weather, unfitAir: readonly UnfitAir[])
 
 /** The last of the reasons why an operation does not begin earlier. */
 function boundOf(timed: Timed, id: number, piece: Piece, follows: Bound): Bound {
-  const { problem, starts, bench } = timed;
+  const { problem, starts } = timed;
   const operation = problem.operations[id] as Operation;
   const start = starts[id] as number;
   const before = endBefore(problem, operation, starts);
@@ -79,13 +79,19 @@ function boundOf(timed: Timed, id: number, piece: Piece, follows: Bound): Bound 
   const person = personBusyUntil(timed, id);
   const asked = Math.max(ready, person.until);
   const open = operation.openings.fit(asked, operation.minutes);
+  const own = ready === before + operation.lagMinutes ? follows : ownBound(timed, operation, ready);
   if (start > open) return { by: 'window' };
+  if (own.by === 'coats-a-day' && ready >= person.until) return own; // the next day begins at midnight, and the shop opens later
   if (open > asked) return shutBy(timed, id, piece, asked);
-  if (person.until > ready) return person.bound;
-  if (ready === before + operation.lagMinutes) return follows;
-  const step = piece.steps[operation.step];
-  if (step && isHandwork(step) && ready === notBefore(step)) return { by: 'set-date' };
-  return ready === bench.now ? { by: 'now' } : { by: 'coats-a-day', coatsADay: piece.coatsADay };
+  return person.until > ready ? person.bound : own;
+}
+
+/** What the piece itself waits for when it is not the step before. */
+function ownBound({ bench }: Timed, { piece, step }: Operation, ready: number): Bound {
+  const { steps, coatsADay } = bench.pieces[piece] as Piece;
+  const asked = steps[step];
+  if (asked && isHandwork(asked) && ready === notBefore(asked)) return { by: 'set-date' };
+  return ready === bench.now ? { by: 'now' } : { by: 'coats-a-day', coatsADay };
 }
 
 function personBusyUntil(

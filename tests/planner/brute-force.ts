@@ -17,7 +17,7 @@ interface State {
 /** The least cost of all plans, or none if there is none that costs no more than the limit. */
 export function bruteForce(bench: SlotBench, limit: SlotCost): SlotCost | undefined {
   const lastSlot = Math.min(limit[1], 24 * 14);
-  const waiting = Array.from({ length: lastSlot + 10 }, () => new Map<string, State[]>());
+  const waiting = Array.from({ length: lastSlot + 34 }, () => new Map<string, State[]>());
   let best: SlotCost | undefined;
   const zeros = bench.pieces.map(() => 0);
   const nothing = zeros.map(() => Number.POSITIVE_INFINITY);
@@ -34,7 +34,8 @@ export function bruteForce(bench: SlotBench, limit: SlotCost): SlotCost | undefi
         if (!best || compare(state.cost, best) < 0) best = state.cost;
         continue;
       }
-      keep(bench, waiting, slot + 1, idle(state, slot), limit);
+      const next = nextOpen(bench, slot + 1);
+      keep(bench, waiting, next, idle(state, slot, next), limit);
       for (const [index, it] of bench.pieces.entries()) {
         const begun = begin(bench, it, state, index, slot);
         if (begun) keep(bench, waiting, begun.free, begun.state, limit);
@@ -47,8 +48,15 @@ export function compare(one: SlotCost, other: SlotCost): number {
   return one.map((value, i) => value - (other[i] as number)).find((difference) => difference !== 0) ?? 0;
 }
 
-function idle(state: State, slot: number): State {
-  return (slot + 1) % 24 === 0 ? { ...state, coatsToday: state.coatsToday.map(() => 0) } : state;
+/** Nothing can begin while the shop is closed, so doing nothing goes on until it opens. */
+function nextOpen({ open, close }: SlotBench, slot: number): number {
+  if (slot % 24 < open) return slot - (slot % 24) + open;
+  return slot % 24 < close ? slot : slot - (slot % 24) + 24 + open;
+}
+
+function idle(state: State, slot: number, next: number): State {
+  const isNewDay = Math.floor(next / 24) > Math.floor(slot / 24);
+  return isNewDay ? { ...state, coatsToday: state.coatsToday.map(() => 0) } : state;
 }
 
 function begin(bench: SlotBench, it: SlotPiece, state: State, index: number, slot: number) {

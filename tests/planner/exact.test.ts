@@ -38,7 +38,7 @@ test('is as good as trying everything, for up to three pieces and nine steps', (
       expect(plan.value.isProved).toBe(true);
       expect(bruteForce(bench, cost)).toEqual(cost);
     }),
-    { numRuns: 1500 },
+    { numRuns: 2000 },
   );
   expect(planned).toBeGreaterThan(1000);
 });

@@ -1,0 +1,96 @@
+import { DAY_MINUTES } from '../local-day';
+import type { Weather } from '../shop';
+import type {
+  Band,
+  Check,
+  GateStep,
+  HoldStep,
+  Step,
+  Task,
+  WaitFor,
+  WaitStep,
+  WindowStep,
+  WorkStep,
+} from '../step';
+
+// The pieces starting plans are written with. Minutes are common practice, no source, unless said.
+
+/** A step of a starting plan: as a step, but it has no name yet and nothing of it is done. */
+export type StepDraft =
+  | WithoutNames<WorkStep>
+  | WithoutNames<WaitStep>
+  | WithoutNames<GateStep>
+  | WithoutNames<WindowStep>
+  | WithoutNames<HoldStep>;
+type WithoutNames<S extends Step> = Omit<S, 'id' | 'done'>;
+
+/** A plan to start from; the person changes it freely. */
+export interface StartingPlan {
+  readonly coatsADay: number;
+  readonly steps: readonly StepDraft[];
+}
+
+export const days = (earliest: number, likely: number, late: number): Band => ({
+  earliest: earliest * DAY_MINUTES,
+  likely: likely * DAY_MINUTES,
+  late: late * DAY_MINUTES,
+});
+export const minutes = (earliest: number, likely: number, late: number): Band => ({ earliest, likely, late });
+export const hours = (earliest: number, likely: number, late: number): Band =>
+  minutes(earliest * 60, likely * 60, late * 60);
+
+export const atBench = (task: Task, minutes: number): StepDraft => ({
+  kind: 'work',
+  task,
+  place: 'bench',
+  minutes,
+});
+
+/** A coat by gun: ten minutes to spray, five to move the piece away. */
+export const sprayed = (task: Task): StepDraft => ({
+  kind: 'work',
+  task,
+  place: 'booth',
+  minutes: 10,
+  moveMinutes: 5,
+  isCoat: true,
+});
+
+/** An application at the bench that counts among the coats a day: a drop in a chip, a session with the pad. */
+export const applied = (task: Task, minutes: number): StepDraft => ({
+  kind: 'work',
+  task,
+  place: 'bench',
+  minutes,
+  isCoat: true,
+});
+
+export const wait = (until: WaitFor, minutes: Band): StepDraft => ({ kind: 'wait', until, minutes });
+
+/** A check of two minutes; if it does not pass, again the next day, and after seven times something else is wrong. */
+export const check = (what: Check): StepDraft => ({
+  kind: 'gate',
+  check: what,
+  minutes: 2,
+  againAfterMinutes: DAY_MINUTES,
+  failedAt: [],
+  mostFailures: 7,
+});
+
+export const window = (fromMinutes: number, untilMinutes: number): StepDraft => ({
+  kind: 'window',
+  fromMinutes,
+  untilMinutes,
+  scuffMinutes: 30,
+});
+
+export const hold = (against: Weather): StepDraft => ({ kind: 'hold', against });
+
+/** The same step so many times, with something between each two. */
+export function times(
+  count: number,
+  steps: readonly StepDraft[],
+  between: readonly StepDraft[],
+): StepDraft[] {
+  return Array.from({ length: count }, (_, at) => (at === 0 ? steps : [...between, ...steps])).flat();
+}

@@ -1,0 +1,96 @@
+import { expect, test } from 'vitest';
+import { difference } from '../../src/planner/difference';
+import type { Plan } from '../../src/planner/plan';
+import { planBench } from '../../src/planner/plan-bench';
+import { boundWords, whyWords } from '../../src/planner/say';
+import type { Piece } from '../../src/planner/step';
+import { coat, piece, shop, utc, wait } from './a-bench';
+
+const NOW = utc('2026-03-02 09:00');
+const names = { step: (id: string) => `step ${id}`, piece: (id: string) => `piece ${id}` };
+
+function planned(pieces: readonly Piece[], now = NOW, closed = 0): Plan {
+  const closures = [{ from: NOW + 60, to: NOW + 60 + closed, closes: 'spraying' } as const];
+  const plan = planBench({ now, shop: shop(9, 17, { closures }), pieces });
+  if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
+  return plan.value;
+}
+const two = (recoat: number, done?: { from: number; to: number }): Piece =>
+  piece('a', [coat('1', done ? { done } : {}), wait('w', recoat), coat('2')]);
+
+const ROWS = [
+  {
+    what: 'a wait that got longer',
+    after: planned([two(90)]),
+    moved: [['2', 30, 'step w takes 30 min longer']],
+    pieces: 30,
+  },
+  {
+    what: 'a wait that got shorter',
+    after: planned([two(45)]),
+    moved: [['2', -15, 'step w takes 15 min less']],
+    pieces: -15,
+  },
+  {
+    what: 'a coat that ended late',
+    after: planned([two(60, { from: NOW, to: NOW + 25 })], NOW + 30),
+    moved: [
+      ['w', 15, 'step 1 ended 15 min later'],
+      ['2', 15, 'step 1 ended 15 min later'],
+    ],
+    pieces: 15,
+  },
+  {
+    what: 'a coat that was not begun',
+    after: planned([two(60)], NOW + 20),
+    moved: [
+      ['1', 20, 'as soon as you like'],
+      ['w', 20, 'as soon as you like'],
+      ['2', 20, 'as soon as you like'],
+    ],
+    pieces: 20,
+  },
+  {
+    what: 'a closure',
+    after: planned([two(60)], NOW, 60),
+    moved: [['2', 50, 'when the shop is open again']],
+    pieces: 50,
+  },
+] as const;
+
+test.each(ROWS)('says what moved and why after $what', ({ after, moved, pieces }) => {
+  const found = difference(planned([two(60)]), after);
+  expect(found.moved.map(({ stepId, from, to, why }) => [stepId, to - from, whyWords(why, names)])).toEqual(
+    moved,
+  );
+  expect(found.pieces).toEqual([{ pieceId: 'a', minutes: pieces }]);
+});
+
+test('names steps that came in and fell away', () => {
+  const other = piece('a', [coat('1'), wait('w', 60), coat('3')]);
+  const found = difference(planned([two(60)]), planned([other]));
+  expect(found).toMatchObject({ moved: [], added: ['3'], removed: ['2'], pieces: [] });
+});
+
+test('says that a step came in when it holds up the others', () => {
+  const longer = piece('a', [coat('1'), wait('w', 60), coat('new'), wait('w2', 60), coat('2')]);
+  const found = difference(planned([two(60)]), planned([longer]));
+  expect(found.moved.map(({ stepId, why }) => [stepId, whyWords(why, names)])).toEqual([
+    ['2', 'step w2 came in'],
+  ]);
+});
+
+test('finds nothing between a plan and itself', () => {
+  const plan = planned([two(60)]);
+  expect(difference(plan, plan)).toEqual({ moved: [], added: [], removed: [], pieces: [] });
+});
+
+test('says why a step begins when it does', () => {
+  const { steps } = planned([two(60), piece('b', [coat('3')])]);
+  const words = Object.fromEntries(steps.map(({ stepId, bound }) => [stepId, boundWords(bound, names)]));
+  expect(words).toMatchObject({
+    '1': 'as soon as you like',
+    '2': 'after step w',
+    '3': 'after step 1 of piece a: one pair of hands, one gun',
+  });
+});
