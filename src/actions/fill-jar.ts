@@ -1,5 +1,5 @@
-import { leavesNoLacquer } from '../logbook/jar-film';
 import { quantity } from '../logbook/typed';
+import { leavesNoLacquer } from '../logbook/volumes-in-mix';
 import { fail } from '../result';
 import { NO_ROOM_FOR_LACQUER } from '../words/actions';
 import { type ActionNeeds, type Logged, log, type Said } from './log';

@@ -1,8 +1,8 @@
-import { assertWithin } from '../science/assert-within';
 import { obstructionFactor } from '../science/film/pigment-packing';
 import { isSolventId, type SolventId } from '../science/solvents/solvents';
 import type { Jar } from './fold/jars';
 import { type Finish, USUAL_SOLVENTS } from './own-solvents';
+import { volumesInMix } from './volumes-in-mix';
 
 /** What the drying of a coat takes from the jar it came from. */
 export interface JarFilm {
@@ -24,8 +24,6 @@ export interface JarFilm {
 /** What of a jar decides the film. */
 export type JarContent = Pick<Jar, 'product' | 'thinner' | 'thinning' | 'retarder' | 'pigment'>;
 
-/** The least lacquer that makes a mix: as far as the limits of thinning and retarder go together. */
-const LEAST_LACQUER = 0.01;
 /** Breadth of metallic and pearl flakes over their thickness (common practice, no source). */
 const USUAL_ASPECT = 30;
 
@@ -37,7 +35,7 @@ export function jarFilm(jar: JarContent): JarFilm {
     ...poured(solvents ?? USUAL_SOLVENTS[finish], mix.lacquer * (1 - volumeSolids.si)),
     ...poured(jar.thinner.blend, mix.thinner),
     ...(jar.retarder ? poured([{ solvent: jar.retarder.solvent, share: 1 }], mix.retarder) : []),
-  ];
+  ].filter(({ volume }) => volume > 0);
   const pigment = jar.pigment?.shareOfSolids.si ?? 0;
   return {
     finish,
@@ -59,38 +57,6 @@ export const thinnerShares = ({ thinner }: JarContent): JarFilm['solvents'] =>
 /** The same jar mixed without its retarder. */
 export const withoutRetarder = ({ retarder: _, ...jar }: JarContent): JarContent => jar;
 
-/**
- * Lacquer, thinner and retarder as fractions of the volume of the mix.
- *
- * A share of the mix is of the finished mix, retarder and thinner in it: with l lacquer, (1 + said of the lacquer) l fills what
- * the shares of the mix leave. Left out: the small change of volume on mixing.
- */
-export function volumesInMix({ thinning, retarder }: Pick<JarContent, 'thinning' | 'retarder'>): {
-  lacquer: number;
-  thinner: number;
-  retarder: number;
-} {
-  const lacquer = lacquerInMix(retarder ? [thinning, retarder] : [thinning]);
-  assertWithin('Lacquer', lacquer, LEAST_LACQUER, 1, 'of the mix');
-  const volume = (one: typeof thinning | undefined) =>
-    one === undefined ? 0 : one.percent.si * (one.of === 'mix' ? 1 : lacquer);
-  return { lacquer, thinner: volume(thinning), retarder: volume(retarder) };
-}
-
-/** Whether thinner and retarder together leave no room for lacquer; not said of what is no number. */
-export const hasRoomForLacquer = (added: readonly Addition[]): boolean =>
-  lacquerInMix(added) >= LEAST_LACQUER;
-
-function lacquerInMix(added: readonly Addition[]): number {
-  const sumOf = (of: Addition['of']) =>
-    added.reduce((sum, one) => sum + (one.of === of ? one.percent.si : 0), 0);
-  return (1 - sumOf('mix')) / (1 + sumOf('lacquer'));
-}
-
-interface Addition {
-  readonly of: 'lacquer' | 'mix';
-  readonly percent: { readonly si: number };
-}
 type Parts = readonly { readonly solvent: string; readonly volume: number }[];
 
 function poured(
@@ -104,7 +70,7 @@ function poured(
 function shares(parts: Parts): JarFilm['solvents'] {
   const volumes = new Map<SolventId, number>();
   for (const { solvent, volume } of parts)
-    if (isSolventId(solvent) && volume > 0) volumes.set(solvent, (volumes.get(solvent) ?? 0) + volume);
+    if (isSolventId(solvent)) volumes.set(solvent, (volumes.get(solvent) ?? 0) + volume);
   // Nothing known at all: one in the middle of every thinner.
   if (volumes.size === 0) volumes.set('n-butyl-acetate', 1);
   const whole = [...volumes.values()].reduce((sum, volume) => sum + volume, 0);

@@ -9,7 +9,7 @@ const HOUR_MS = 3_600_000;
 const DAY_S = 86_400;
 const um = (amount: number) => ({ text: String(amount), unit: 'um' }) as const;
 const celsius = (amount: number) => ({ text: String(amount), unit: 'C' }) as const;
-const after = (hours: number): number => DAY_1_MS + hours * HOUR_MS;
+const atHour = (hours: number): number => DAY_1_MS + hours * HOUR_MS;
 
 const start = (more: Partial<Extract<EntryBody, { kind: 'piece-started' }>> = {}): EntryBody => ({
   kind: 'piece-started',
@@ -36,7 +36,7 @@ const airRead = (amount: number): EntryBody => ({
   humidity: { text: '50', unit: '%' },
   movement: 'strong',
 });
-const bench = (base = start()): Entry[] => [entry(1, base, after(0)), entry(2, fillJar(), after(0))];
+const bench = (base = start()): Entry[] => [entry(1, base, atHour(0)), entry(2, fillJar(), atHour(0))];
 
 function told(entries: Entry[]) {
   const shop = fold(entries);
@@ -62,10 +62,10 @@ describe('what was done', () => {
   test('is told in seconds from the first coat, solvent by solvent', () => {
     const { history, startMs } = historyOf([
       ...bench(),
-      entry(3, wet(150), after(1)),
-      entry(4, wet(75), after(3)),
+      entry(3, wet(150), atHour(1)),
+      entry(4, wet(75), atHour(3)),
     ]);
-    expect(startMs).toBe(after(1));
+    expect(startMs).toBe(atHour(1));
     expect(history.binder).toBe(binderOf('nitrocellulose'));
     // By hand, per volume of solids: 78/22 of the usual blend from the lacquer and 50/22 of toluene from the thinner.
     const usual = 78 / 22;
@@ -89,9 +89,9 @@ describe('what was done', () => {
   test('comes in the order in which it happened, whenever it was logged', () => {
     const entries = [
       ...bench(),
-      entry(3, wet(150), after(5)),
-      entry(4, wet(75), after(2)),
-      entry(5, sanded(4), after(4)),
+      entry(3, wet(150), atHour(5)),
+      entry(4, wet(75), atHour(2)),
+      entry(5, sanded(4), atHour(4)),
     ];
     expect(eventsOf(entries)).toEqual([
       ['coat', 0, 11],
@@ -101,18 +101,18 @@ describe('what was done', () => {
   });
 
   test('loses a struck coat, and has it again when the strike is undone', () => {
-    const laid = [...bench(), entry(3, wet(150), after(1)), entry(4, wet(75), after(2))];
-    const struck = [...laid, entry(5, strike(id(3)), after(3))];
+    const laid = [...bench(), entry(3, wet(150), atHour(1)), entry(4, wet(75), atHour(2))];
+    const struck = [...laid, entry(5, strike(id(3)), atHour(3))];
     expect(eventsOf(struck)).toEqual([['coat', 0, 11]]);
-    expect(eventsOf([...struck, entry(6, strike(id(5)), after(4))])).toEqual(eventsOf(laid));
+    expect(eventsOf([...struck, entry(6, strike(id(5)), atHour(4))])).toEqual(eventsOf(laid));
   });
 
   test('never sands away more than lies there, and nothing before there is a film', () => {
     const entries = [
       ...bench(),
-      entry(3, sanded(50), after(1)),
-      entry(4, wet(150), after(2)),
-      entry(5, sanded(50), after(3)),
+      entry(3, sanded(50), atHour(1)),
+      entry(4, wet(150), atHour(2)),
+      entry(5, sanded(50), atHour(3)),
     ];
     expect(eventsOf(entries)).toEqual([
       ['coat', 0, 22],
@@ -121,7 +121,7 @@ describe('what was done', () => {
   });
 
   test('counts a flash coat as thinner alone, and only on an old finish where it is the first', () => {
-    const flashed = [entry(3, wet(30, 'flash'), after(1)), entry(4, wet(150), after(2))];
+    const flashed = [entry(3, wet(30, 'flash'), atHour(1)), entry(4, wet(150), atHour(2))];
     const old = start({ base: 'old-redissolves', oldFilm: um(45) });
     expect(eventsOf([...bench(old), ...flashed])).toEqual([
       ['flash', 0, 30],
@@ -136,9 +136,9 @@ describe('what was done', () => {
       pigment: { shareOfSolids: { text: '20', unit: '%' }, shape: 'grains' },
     };
     const { history } = historyOf([
-      entry(1, start(), after(0)),
-      entry(2, white, after(0)),
-      entry(3, wet(150), after(1)),
+      entry(1, start(), atHour(0)),
+      entry(2, white, atHour(0)),
+      entry(3, wet(150), atHour(1)),
     ]);
     const [coat] = history.events;
     if (coat?.kind !== 'coat') throw new Error('a coat expected');
@@ -157,7 +157,7 @@ describe('the floor', () => {
     { base: start({ base: 'old-closed', oldFilm: um(45) }), openUm: 0 },
     { base: start({ base: 'bare-wood' }), openUm: 0 },
   ])('is open to $openUm um', ({ base, openUm }) => {
-    const { history } = historyOf([...bench(base), entry(3, wet(85), after(1))]);
+    const { history } = historyOf([...bench(base), entry(3, wet(85), atHour(1))]);
     expect(history.openBaseM * 1e6).toBeCloseTo(openUm, 9);
   });
 });
@@ -175,9 +175,9 @@ describe('the air', () => {
   test('is the reading first, then the forecast, for 400 days after the last thing done', () => {
     const entries = [
       ...bench(),
-      entry(3, airRead(24), after(0)), // 09:00 in Berlin
-      entry(4, wet(85), after(1)),
-      entry(5, forecast, after(2)),
+      entry(3, airRead(24), atHour(0)), // 09:00 in Berlin
+      entry(4, wet(85), atHour(1)),
+      entry(5, forecast, atHour(2)),
     ];
     const { air, sandingK } = historyOf(entries).history;
     expect(air.slice(0, 4)).toEqual([
@@ -194,8 +194,8 @@ describe('the air', () => {
   test('is read once more at a coat that was laid by an older reading', () => {
     const entries = [
       ...bench(),
-      entry(3, airRead(24), after(0)),
-      entry(4, wet(85, 'spray', { air: id(3) }), after(20)),
+      entry(3, airRead(24), atHour(0)),
+      entry(4, wet(85, 'spray', { air: id(3) }), atHour(20)),
     ];
     expect(historyOf(entries).history.air).toEqual([
       { fromS: 0, temperatureK: 297.15, transferMS: 2.8e-3 },
@@ -205,17 +205,17 @@ describe('the air', () => {
 
   test.each([
     { more: [], sandingK: 297.15, by: 'the last reading' },
-    { more: [entry(8, forecast, after(2))], sandingK: 294.15, by: 'the day of the forecast' },
+    { more: [entry(8, forecast, atHour(2))], sandingK: 294.15, by: 'the day of the forecast' },
     {
       more: [
-        entry(8, forecast, after(2)),
-        entry(9, { kind: 'settings-changed', patch: { sandingTemperature: celsius(18) } }, after(2)),
+        entry(8, forecast, atHour(2)),
+        entry(9, { kind: 'settings-changed', patch: { sandingTemperature: celsius(18) } }, atHour(2)),
       ],
       sandingK: 291.15,
       by: 'what the person chose',
     },
   ])('of the sanding room is that of $by', ({ more, sandingK }) => {
-    const entries = [...bench(), entry(3, airRead(24), after(0)), entry(4, wet(85), after(1)), ...more];
+    const entries = [...bench(), entry(3, airRead(24), atHour(0)), entry(4, wet(85), atHour(1)), ...more];
     expect(historyOf(entries).history.sandingK).toBe(sandingK);
   });
 });
@@ -228,11 +228,11 @@ describe('a piece without a history', () => {
   };
   test.each([
     { kind: 'no-coats', entries: bench() },
-    { kind: 'no-coats', entries: [...bench(), entry(3, wet(30, 'flash'), after(1))] },
-    { kind: 'unknown-jar', entries: [entry(1, start(), after(0)), entry(3, wet(85), after(1))] },
+    { kind: 'no-coats', entries: [...bench(), entry(3, wet(30, 'flash'), atHour(1))] },
+    { kind: 'unknown-jar', entries: [entry(1, start(), atHour(0)), entry(3, wet(85), atHour(1))] },
     {
       kind: 'no-room-for-lacquer',
-      entries: [entry(1, start(), after(0)), entry(2, allThinner, after(0)), entry(3, wet(85), after(1))],
+      entries: [entry(1, start(), atHour(0)), entry(2, allThinner, atHour(0)), entry(3, wet(85), atHour(1))],
     },
   ])('says $kind', ({ kind, entries }) => {
     expect(told(entries)).toMatchObject({ ok: false, failure: { kind } });

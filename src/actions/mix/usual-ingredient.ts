@@ -1,0 +1,62 @@
+import type { ShopIngredient } from '../../logbook/fold/ingredients';
+import { type Finish, type Shares, USUAL_SOLVENTS } from '../../logbook/own-solvents';
+import { USUAL_JARS, usualThinner } from './usual-jar';
+
+export type IngredientSort = ShopIngredient['is'];
+
+/** What an ingredient of a sort usually is, as a person would type it (common practice, no source). */
+export interface UsualIngredient {
+  /** g/mL */
+  readonly density?: string;
+  /** % by volume */
+  readonly volumeSolids?: string;
+  /** % of the dry film by volume */
+  readonly pigmentOfSolids?: string;
+  readonly criticalPigment?: string;
+  readonly solvents?: Shares;
+  readonly strength?: 'weak' | 'medium' | 'strong';
+}
+
+const CARRIER: Shares = [
+  { solvent: 'n-butyl-acetate', share: 0.6 },
+  { solvent: 'pma', share: 0.4 },
+];
+const DYE_CARRIER: Shares = [
+  { solvent: 'pm', share: 0.7 },
+  { solvent: 'acetone', share: 0.3 },
+];
+const RETARDER: Shares = [{ solvent: '2-butoxyethanol', share: 1 }];
+
+const FIXED: Partial<Record<IngredientSort, UsualIngredient>> = {
+  tinter: {
+    density: '1.5',
+    volumeSolids: '40',
+    pigmentOfSolids: '50',
+    criticalPigment: '55',
+    solvents: CARRIER,
+    strength: 'medium',
+  },
+  dye: { density: '0.92', volumeSolids: '4', solvents: DYE_CARRIER, strength: 'strong' },
+  flatting: {
+    density: '1',
+    volumeSolids: '20',
+    pigmentOfSolids: '30',
+    criticalPigment: '45',
+    solvents: CARRIER,
+    strength: 'weak',
+  },
+  retarder: { density: '0.9', solvents: RETARDER },
+  'let-down': {},
+};
+
+/** The usual facts of a sort of ingredient, for a finish. */
+export function usualIngredient(is: IngredientSort, finish: Finish): UsualIngredient {
+  const solvents = USUAL_SOLVENTS[finish];
+  const { volumeSolids } = USUAL_JARS[finish];
+  if (is === 'clear') return { density: finish === 'waterborne' ? '1.03' : '0.95', volumeSolids, solvents };
+  if (is === 'white-base')
+    return { density: '1.15', volumeSolids: '26', pigmentOfSolids: '18', criticalPigment: '50', solvents };
+  if (is === 'thinner')
+    return { density: finish === 'waterborne' ? '1' : '0.84', solvents: usualThinner(finish, 'usual') };
+  return FIXED[is] ?? {};
+}

@@ -1,0 +1,62 @@
+import { onTestFinished } from 'vitest';
+import { type OpenShop, openShop, type ShopNeeds } from '../../src/actions/shop';
+import { answer } from '../../src/estimator/answer';
+import type { WorkerPort } from '../../src/estimator/client';
+import type { PlainRequest } from '../../src/estimator/plain';
+import { openDatabase } from '../../src/logbook/database';
+import { newId } from '../../src/logbook/new-id';
+import { openStore, type Store } from '../../src/logbook/store';
+
+export const NOW_MS = Date.UTC(2026, 2, 10, 13); // 14:00 in Berlin
+let databases = 0;
+
+export const newName = (): string => `shop-test-${databases++}`;
+export function storeOn(name: string): Store {
+  return openStore('coatwait-demo', openDatabase(name));
+}
+
+/** A worker in the same thread, behind the same structured clone. */
+export function worker(answered: (request: PlainRequest) => ReturnType<typeof answer> = answer): WorkerPort {
+  let isEnded = false;
+  const port: WorkerPort = {
+    postMessage(message) {
+      const request = structuredClone(message) as PlainRequest;
+      setTimeout(() => {
+        if (!isEnded) port.onmessage?.({ data: structuredClone(answered(request)) });
+      });
+    },
+    terminate() {
+      isEnded = true;
+    },
+    onmessage: null,
+    onerror: null,
+    onmessageerror: null,
+  };
+  return port;
+}
+
+/** A shop of a test, closed when the test ends. */
+export async function aShop(
+  given: Partial<ShopNeeds> = {},
+  which: 'own' | 'demo' = 'own',
+): Promise<OpenShop> {
+  const open = await openShop(which, {
+    store: given.store ?? storeOn(newName()),
+    now: () => NOW_MS,
+    zone: () => 'Europe/Berlin',
+    newId,
+    every: () => () => undefined,
+    onWake: () => () => undefined,
+    startWorker: () => worker(() => ({ ok: false, message: 'not asked for in this test' })),
+    restMs: 0,
+    ...given,
+  });
+  onTestFinished(() => open.close());
+  return open;
+}
+
+/** The value of a result, or the test fails. */
+export function done<Value>(result: { ok: true; value: Value } | { ok: false; failure: unknown }): Value {
+  if (!result.ok) throw new Error(JSON.stringify(result.failure));
+  return result.value;
+}
