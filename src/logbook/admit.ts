@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from '../result';
 import { AIR_RULES, type AirGround, airLeansOn, filterBeginningMs } from './admit-air';
+import { MATCH_RULES, type MatchGround, matchLeansOn } from './admit-match';
 import { MIX_RULES, type MixGround, mixLeansOn } from './admit-mix';
 import type { Entry, Kind } from './entry';
 import type { Shop } from './fold/fold';
@@ -10,7 +11,7 @@ export type Refusal =
   | { readonly kind: 'too-early'; readonly earliestMs: number; readonly latestMs: number }
   | { readonly kind: 'unknown-piece' | 'unknown-jar' | 'unknown-air' | 'unknown-entry' }
   | { readonly kind: 'piece-closed' | 'piece-there-already' | 'jar-there-already' }
-  | { readonly kind: AirGround }
+  | { readonly kind: AirGround | MatchGround }
   | { readonly kind: MixGround | 'not-last-pour' }
   | { readonly kind: 'already-struck' | 'still-used' };
 
@@ -31,6 +32,7 @@ const RULES: Rules = {
   'piece-closed': onOpenPiece,
   ...MIX_RULES,
   ...AIR_RULES,
+  ...MATCH_RULES,
   'jar-emptied': ({ jar }, { jars }) => (jars.has(jar) ? undefined : 'unknown-jar'),
   'coat-laid': (coat, shop) => {
     if (!shop.jars.has(coat.jar)) return 'unknown-jar';
@@ -43,7 +45,9 @@ const RULES: Rules = {
     const entry = shop.entries.get(id);
     if (!entry) return 'unknown-entry';
     if (shop.struck.has(id)) return 'already-struck';
-    return isLeantOn(entry, shop) ? 'still-used' : (mixLeansOn(entry, shop) ?? airLeansOn(entry, shop));
+    return isLeantOn(entry, shop)
+      ? 'still-used'
+      : (mixLeansOn(entry, shop) ?? airLeansOn(entry, shop) ?? matchLeansOn(entry, shop));
   },
 };
 
@@ -64,6 +68,7 @@ function beginningMs(entry: Entry, shop: Shop): number | undefined {
   if (entry.kind === 'jar-emptied' || entry.kind === 'jar-weighed' || entry.kind === 'jar-drawn')
     return jars.get(entry.jar)?.filledMs;
   if (entry.kind === 'poured') return weighUps.get(entry.weighUp)?.begunMs;
+  if ('match' in entry && entry.kind !== 'match-described') return shop.matches.get(entry.match)?.begunMs;
   if ('piece' in entry) return pieces.get(entry.piece)?.startedMs;
   return filterBeginningMs(entry, shop);
 }

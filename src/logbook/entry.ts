@@ -12,8 +12,10 @@ import { DATA_SHEET_KINDS } from './kinds/data-sheet';
 import { Id } from './kinds/envelope';
 import { INGREDIENT_KINDS } from './kinds/ingredient';
 import { JAR_KINDS } from './kinds/jar';
+import { MATCH_KINDS } from './kinds/match';
 import { PIECE_KINDS } from './kinds/piece';
 import { POUR_KINDS } from './kinds/pour';
+import { READING_KINDS } from './kinds/reading';
 import { RECIPE_KINDS } from './kinds/recipe';
 import { ROOM_KINDS } from './kinds/room';
 import { SETTINGS_KINDS } from './kinds/settings';
@@ -27,6 +29,8 @@ export const KINDS = {
   ...INGREDIENT_KINDS,
   ...RECIPE_KINDS,
   ...POUR_KINDS,
+  ...MATCH_KINDS,
+  ...READING_KINDS,
   ...AIR_KINDS,
   ...ROOM_KINDS,
   ...CARTRIDGE_KINDS,

@@ -51,6 +51,13 @@ export const LIMITS = {
   life: limit(0.1, 100_000, 'h', 'd', 'months'),
   keepBack: limit(0, 90, '%'),
   division: limit(0.0001, 100, 'g'),
+  lightness: limit(0, 100, 'ratio'),
+  opponent: limit(-128, 128, 'ratio'),
+  tristimulus: limit(0, 125, 'ratio'),
+  luminance: limit(0, 100, 'ratio'),
+  tolerance: limit(0.1, 5, 'ratio'),
+  yellowing: limit(0, 5, 'ratio'),
+  tintShare: limit(0.01, 90, '%'),
 } as const;
 
 /** Limits of what is counted rather than measured. */
@@ -60,6 +67,9 @@ export const COUNTS = {
   text: { lowest: 1, highest: 10_000 },
   recipeLines: { lowest: 1, highest: 40 },
   coats: { lowest: 1, highest: 100 },
+  tinters: { lowest: 0, highest: 12 },
+  readings: { lowest: 1, highest: 100 },
+  bands: { lowest: 2, highest: 500 },
 } as const;
 
 /** The accepted range in one of the limit's units, rounded inwards to three figures for showing. */

@@ -6,6 +6,7 @@ import { foldCautions } from './cautions';
 import { foldDataSheets } from './data-sheets';
 import { foldIngredients } from './ingredients';
 import { foldJars } from './jars';
+import { foldMatches } from './matches';
 import { foldOldFinishes } from './old-finishes';
 import { foldPieces } from './pieces';
 import { foldRecipes } from './recipes';
@@ -30,6 +31,7 @@ export function fold(logged: Iterable<Entry>) {
     ...foldIngredients(lines),
     ...foldRecipes(lines),
     ...foldWeighUps(lines),
+    ...foldMatches(lines),
     ...foldAir(lines),
     ...foldShopAir(lines),
     ...foldCautions(lines),

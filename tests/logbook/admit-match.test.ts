@@ -1,0 +1,140 @@
+import { describe, expect, test } from 'vitest';
+import { admit } from '../../src/logbook/admit';
+import type { Entry, EntryBody } from '../../src/logbook/entry';
+import { fold } from '../../src/logbook/fold/fold';
+import { A_YEAR_ON_MS, entry, id, strike } from './entries';
+
+const MATCH = id(0xd1);
+const TRIAL = id(0xd2);
+const WHITE = id(0xd3);
+const OCHRE = id(0xd4);
+const NOBODY = id(0xdf);
+
+const ingredient = (ingredient: string, is: 'white-base' | 'tinter'): EntryBody => ({
+  kind: 'ingredient-described',
+  ingredient,
+  name: is,
+  is,
+});
+const describeMatch = (more: object = {}): EntryBody => ({
+  kind: 'match-described',
+  match: MATCH,
+  name: 'Cream',
+  place: 'edge',
+  through: 'clear',
+  white: 'D65/10',
+  base: WHITE,
+  tinters: [{ ingredient: OCHRE, like: 'ochre' }],
+  division: { text: '0.01', unit: 'g' },
+  letDowns: [],
+  ...more,
+});
+const mixTrial = (trial = TRIAL, ingredient = WHITE, match = MATCH): EntryBody => ({
+  kind: 'trial-mixed',
+  match,
+  trial,
+  added: [{ ingredient, form: 'neat', mass: { text: '200', unit: 'g' } }],
+});
+const readColour = (
+  of: Extract<EntryBody, { kind: 'colour-read' }>['of'],
+  match = MATCH,
+  L = '95.5',
+): EntryBody => ({
+  kind: 'colour-read',
+  match,
+  of,
+  white: 'D65/10',
+  isDry: true,
+  readings: [
+    {
+      as: 'lab',
+      L: { text: L, unit: 'ratio' },
+      a: { text: '-0.8', unit: 'ratio' },
+      b: { text: '2.2', unit: 'ratio' },
+    },
+  ],
+});
+
+const BENCH = [entry(1, ingredient(WHITE, 'white-base')), entry(2, ingredient(OCHRE, 'tinter'))];
+const BEGUN = [...BENCH, entry(3, describeMatch())];
+const MIXED = [...BEGUN, entry(4, mixTrial())];
+const READ = [...MIXED, entry(5, readColour({ as: 'trial', trial: TRIAL }))];
+
+const groundOf = (before: readonly Entry[], body: EntryBody, n = 9) => {
+  const admitted = admit(entry(n, body), fold(before), A_YEAR_ON_MS);
+  return admitted.ok ? undefined : admitted.failure.kind;
+};
+
+test.each([
+  { what: 'a match on no piece', before: BENCH, body: describeMatch(), ground: undefined },
+  {
+    what: 'a match on an unknown piece',
+    before: BENCH,
+    body: describeMatch({ piece: NOBODY }),
+    ground: 'unknown-piece',
+  },
+  {
+    what: 'a match from an unknown base',
+    before: BENCH,
+    body: describeMatch({ base: NOBODY }),
+    ground: 'unknown-ingredient',
+  },
+  { what: 'a trial of no match', before: BENCH, body: mixTrial(), ground: 'unknown-match' },
+  { what: 'a first trial', before: BEGUN, body: mixTrial(), ground: undefined },
+  {
+    what: 'a trial of what is not on the bench',
+    before: BEGUN,
+    body: mixTrial(TRIAL, NOBODY),
+    ground: 'unknown-ingredient',
+  },
+  { what: 'a trial by a double tap', before: MIXED, body: mixTrial(), ground: 'trial-there-already' },
+  { what: 'a reading of the target', before: BEGUN, body: readColour({ as: 'target' }), ground: undefined },
+  {
+    what: 'a reading of no trial',
+    before: BEGUN,
+    body: readColour({ as: 'trial', trial: TRIAL }),
+    ground: 'unknown-trial',
+  },
+  {
+    what: 'a tint of an unknown tinter',
+    before: BEGUN,
+    body: readColour({ as: 'tint', tinter: NOBODY, share: { text: '5', unit: '%' } }),
+    ground: 'unknown-ingredient',
+  },
+  {
+    what: 'undo of the only description of a match with a trial',
+    before: MIXED,
+    body: strike(id(3)),
+    ground: 'still-used',
+  },
+  { what: 'undo of a match with nothing in it', before: BEGUN, body: strike(id(3)), ground: undefined },
+  { what: 'undo of the last trial, not read', before: MIXED, body: strike(id(4)), ground: undefined },
+  { what: 'undo of a trial that was read', before: READ, body: strike(id(4)), ground: 'still-used' },
+  { what: 'undo of a reading', before: READ, body: strike(id(5)), ground: undefined },
+])('$what: $ground', ({ before, body, ground }) => {
+  expect(groundOf(before, body)).toBe(ground);
+});
+
+describe('the fold', () => {
+  test('gathers trials in order with their readings, and what else was read', () => {
+    const second = id(0xd5);
+    const { matches } = fold([
+      ...READ,
+      entry(6, mixTrial(second, OCHRE)),
+      entry(7, readColour({ as: 'target' })),
+    ]);
+    const match = matches.get(MATCH);
+    expect(match?.trials.map(({ id: trial, number, readings }) => [trial, number, readings.length])).toEqual([
+      [TRIAL, 1, 1],
+      [second, 2, 0],
+    ]);
+    expect(match?.readings.map(({ of }) => of.as)).toEqual(['target']);
+    expect(match?.trials[0]?.added[0]?.mass.si).toBeCloseTo(0.2, 12); // kilograms
+  });
+
+  test('a later description replaces the one before and keeps the trials', () => {
+    const match = fold([...READ, entry(8, describeMatch({ name: 'Ivory', tinters: [] }))]).matches.get(MATCH);
+    expect(match).toMatchObject({ name: 'Ivory', tinters: [], trials: [{ id: TRIAL }] });
+    expect(match?.begunMs).toBe(fold(BEGUN).matches.get(MATCH)?.begunMs);
+  });
+});
