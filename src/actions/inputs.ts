@@ -1,6 +1,7 @@
 import type { Belief } from '../estimator/estimate';
 import type { Shop } from '../logbook/fold/fold';
 import type { Piece } from '../logbook/fold/pieces';
+import { sheetOf } from '../logbook/sheet-times';
 
 /** A text that changes when anything changes that the outlook of a piece is worked out from, but for the clock. */
 export function inputsOf(piece: Piece, shop: Shop, belief: Belief | undefined): string {
@@ -23,9 +24,10 @@ export function inputsOf(piece: Piece, shop: Shop, belief: Belief | undefined): 
   ]);
 }
 
-function contentOf(id: string, { jars }: Shop) {
-  const jar = jars.get(id);
-  return jar && [jar.product, jar.thinner.blend, jar.thinning, jar.retarder, jar.pigment];
+function contentOf(id: string, shop: Shop) {
+  const jar = shop.jars.get(id);
+  const sheet = sheetOf(id, shop)?.id;
+  return jar && [jar.product, jar.thinner.blend, jar.thinning, jar.retarder, jar.pigment, sheet];
 }
 
 /** The product of a piece's newest coat, as a text: what other pieces have taught of it holds for this one. */

@@ -3,9 +3,11 @@ import type { Estimator } from '../estimator/client';
 import type { Estimate } from '../estimator/estimate';
 import type { Shop } from '../logbook/fold/fold';
 import { NO_OUTLOOK_WORDS } from '../words/actions';
+import { lawOutlook } from './law-outlook';
 import type { Outlook, PieceId } from './outlook';
 import { requestFor } from './request';
 import { beliefFor, firstOf, review, type Worked } from './review';
+import { movedToSheet } from './to-sheet';
 
 export interface OutlooksNeeds {
   readonly shop: ReadonlySignal<Shop>;
@@ -55,6 +57,8 @@ export function followOutlooks({ shop, nowMs, outlooks, estimator, restMs }: Out
   async function work(id: PieceId, from: Worked): Promise<void> {
     const piece = shop.value.pieces.get(id);
     if (!piece) return;
+    const byLaw = lawOutlook(piece, shop.value, from.atMs);
+    if (byLaw) return finish(id, from, byLaw);
     const asked = requestFor(
       piece,
       shop.value,
@@ -66,7 +70,9 @@ export function followOutlooks({ shop, nowMs, outlooks, estimator, restMs }: Out
     const { result, cancel } = estimator.estimate(asked.value.request);
     const job: Job = { ...from, piece: id, cancel };
     running = job;
-    const outlook = await answerOf(result, asked.value.startMs);
+    const { request, startMs } = asked.value;
+    const onSheet = result.then((estimate) => movedToSheet(estimate, request, piece, shop.value, estimator));
+    const outlook = await answerOf(onSheet, startMs);
     if (running !== job) return; // an entry has made it worthless meanwhile
     running = undefined;
     finish(id, from, outlook);

@@ -1,3 +1,4 @@
+import { RELEASE_BINDERS } from './finishes/release';
 import type { Binder } from './laws/lacquer';
 
 /**
@@ -15,7 +16,10 @@ const NITROCELLULOSE: Binder = {
   glassActivationJMol: 60_000,
 };
 
-const BINDERS: Readonly<Record<string, Binder>> = { nitrocellulose: NITROCELLULOSE };
+const BINDERS: Readonly<Record<string, Binder>> = {
+  nitrocellulose: NITROCELLULOSE,
+  ...RELEASE_BINDERS,
+};
 
 /** The film former of a finish that hardens only by losing solvent; undefined for the others. */
 export const binderOf = (finish: string): Binder | undefined =>

@@ -21,7 +21,7 @@ const OF_FINISH: { readonly [F in Finish]: readonly Hazard[] } = {
 const OF_CONTENT: Readonly<Record<string, Hazard>> = {
   isocyanate: 'isocyanate',
   acid: 'acid',
-  methanol: 'solvent',
+  oil: 'oil',
 };
 /** Names on cans that mean an isocyanate, where nobody ticked the box. A needless caution is the smaller fault. */
 const NAMED_ISOCYANATE = /isocyan|\b(hdi|mdi|tdi|ipdi)\b|polyurethane hardener|2k (activator|hardener)/i;

@@ -1,0 +1,59 @@
+import type { Estimate } from '../estimate';
+import type { CuringFinish } from './finish-law';
+
+/** The air from a moment on, as a finish feels it that dries by water or cures. */
+export interface LawAir {
+  readonly fromS: number;
+  readonly temperatureK: number;
+  /** A fraction. */
+  readonly relativeHumidity: number;
+}
+
+export interface LawCoat {
+  readonly atS: number;
+  /** Dry thickness, m. */
+  readonly dryM: number;
+  /** What it gives to the air, m3 per m2. */
+  readonly volatileM: number;
+}
+
+/** What a product's own data sheet gives, at the conditions that it gives it for; seconds. */
+export interface SheetTimes {
+  readonly temperatureK: number;
+  readonly relativeHumidity: number;
+  readonly touchS?: number;
+  readonly recoatFromS?: number;
+  readonly recoatUntilS?: number;
+  readonly sandS?: number;
+  readonly curedS?: number;
+}
+
+/** Everything that decides how a stack of such a finish hardens. Events and air in time order. */
+export interface LawHistory {
+  readonly coats: readonly LawCoat[];
+  readonly sandings: readonly { readonly atS: number; readonly removedM: number }[];
+  readonly air: readonly LawAir[];
+  readonly sandingK: number;
+  readonly sheet?: SheetTimes;
+}
+
+export interface LawRequest {
+  readonly history: LawHistory;
+  readonly nowS: number;
+  readonly nextCoat?: LawCoat;
+  readonly whatIf?: readonly { readonly name: string; readonly history: LawHistory }[];
+}
+
+/** An estimate by law, with what only these finishes have. */
+export interface LawEstimate extends Estimate {
+  readonly law: {
+    readonly finish: CuringFinish;
+    /** When the recoat window closes; absent where it has no upper end. */
+    readonly recoatUntil?: Estimate['milestones']['recoat'];
+    readonly isScaledToSheet: boolean;
+    /** Dry film of all coats less what was sanded away, m. */
+    readonly totalDryM: number;
+    /** A coat was too cold to form a film since it was laid. */
+    readonly wasTooCold: boolean;
+  };
+}
