@@ -71,6 +71,7 @@ export function between(values: readonly number[], x: number): number {
   const a = values[low] as number;
   const b = values[low + 1] as number;
   if (share < 1e-9) return a;
+  if (!Number.isFinite(a - b)) return Math.max(a, b);
   return a + (b - a) * share;
 }
 
