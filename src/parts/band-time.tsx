@@ -10,10 +10,13 @@ export interface BandTimeProps {
   readonly size?: 'row' | 'page' | 'board' | undefined;
 }
 
+/** "14:20": longer times are drawn smaller on the board, so that each stands on one line. */
+const SHORTEST = 5;
+
 /** A time with its band: the likely time large, and between which times it lies. */
 export function BandTime({ label, likely, earliest, late, day, size = 'page' }: BandTimeProps) {
   return (
-    <p class="band-time" data-size={size}>
+    <p class="band-time" data-size={size} style={{ '--chars': String(Math.max(SHORTEST, likely.length)) }}>
       <span class="band-label">{label}</span>{' '}
       <span class="band-likely digits">
         {day && <span class="band-day">{day} </span>}

@@ -4,19 +4,27 @@ import { Button, LinkButton } from './button';
 import { Notice } from './notice';
 import { linkTo } from './route';
 
-/** Speaks up when the logbook could not be read, or when something in it could not. */
-export function StorageNotice({ open }: { readonly open: OpenShop }) {
+interface OfShop {
+  readonly open: OpenShop;
+}
+
+/** Speaks up on every screen while the logbook cannot be read. */
+export function StorageNotice({ open }: OfShop) {
   const failure = open.failure.value;
+  if (!failure) return null;
+  return (
+    <Notice kind="stop" title={STORAGE_WORDS.failed} isNew>
+      <p>{STORAGE_WORDS[failure.kind]}</p>
+      <div class="acts">
+        <Button onClick={() => void open.reopen()}>{STORAGE_WORDS.retry}</Button>
+      </div>
+    </Notice>
+  );
+}
+
+/** Says that something in the logbook could not be read, and leads to it. */
+export function SetAsideNotice({ open }: OfShop) {
   const asideCount = open.setAside.value.length;
-  if (failure)
-    return (
-      <Notice kind="stop" title={STORAGE_WORDS.failed} isNew>
-        <p>{STORAGE_WORDS[failure.kind]}</p>
-        <div class="acts">
-          <Button onClick={() => void open.reopen()}>{STORAGE_WORDS.retry}</Button>
-        </div>
-      </Notice>
-    );
   if (asideCount === 0) return null;
   return (
     <Notice kind="note" title={STORAGE_WORDS.aside(asideCount)}>

@@ -45,7 +45,7 @@ export const MISSED_WORDS = {
 
 export const DEMO_BAR = {
   label: 'Demo shop',
-  text: 'Everything here is invented.',
+  text: 'All invented.',
   leave: 'Leave the demo',
 } as const;
 

@@ -22,10 +22,13 @@ export const MOMENT_MEANING: Record<Milestone, string> = {
 /** How far a moment has come; a shape stands beside each. */
 export const MOMENT_STATE = {
   waiting: 'Not yet',
-  perhaps: 'Perhaps: try it where it will not show',
+  perhaps: 'Perhaps',
   reached: 'Reached',
   done: 'Done',
 } as const;
+
+/** Said of a moment whose band has begun. */
+export const PERHAPS_HINT = 'Within its band: try it where it will not show.';
 
 /** A band in one sentence, for who cannot see it. */
 export const bandSentence = (what: string, likely: string, earliest: string, late: string): string =>

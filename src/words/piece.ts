@@ -4,10 +4,10 @@ export const FILM_WORDS = {
   oldFinish: 'Old finish',
   coat: (number: number): string => `Coat ${number}`,
   woods: {
-    'bare-wood': 'Bare wood',
-    sealed: 'Sealed wood',
-    'old-redissolves': 'Wood, old finish',
-    'old-closed': 'Wood, old finish',
+    'bare-wood': 'Wood',
+    sealed: 'Sealed',
+    'old-redissolves': 'Wood',
+    'old-closed': 'Wood',
   },
   describe: (name: string, coats: number, um: string, wet: string): string =>
     coats === 0

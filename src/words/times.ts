@@ -43,8 +43,11 @@ const weekday = (atMs: number): string => `${WEEKDAY.format(atMs)} ${DATE.format
 export const whenWords = (atMs: number, nowMs: number): string =>
   `${dayWords(atMs, nowMs)} ${clockWords(atMs)}`;
 
+const MORE_THAN_A_YEAR = 'more than a year';
+
 /** A length of time, rounded to what matters: "12 min", "1 h 20 min", "3 days", "5 weeks". */
 export function spanWords(ms: number): string {
+  if (!Number.isFinite(ms)) return MORE_THAN_A_YEAR;
   if (ms < 90 * MINUTE_MS) return `${Math.round(ms / MINUTE_MS)} min`;
   if (ms < 5 * HOUR_MS) return hoursAndMinutes(Math.round(ms / (5 * MINUTE_MS)) * 5);
   if (ms < 36 * HOUR_MS) return `${Math.round(ms / HOUR_MS)} h`;

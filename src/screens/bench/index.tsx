@@ -4,6 +4,7 @@ import { Page } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { byWhatComesFirst, standingOf } from '../../parts/standing';
+import { SetAsideNotice } from '../../parts/storage-notice';
 import { BENCH_WORDS } from '../../words/bench';
 import { EmptyBench } from './empty-bench';
 import { Groups } from './groups';
@@ -11,7 +12,8 @@ import { Missed } from './missed';
 
 /** What may be touched now, next, and not yet. */
 export function Bench() {
-  const { shop, outlooks, nowMs } = useShop();
+  const open = useShop();
+  const { shop, outlooks, nowMs } = open;
   const standings = byWhatComesFirst(
     [...shop.value.pieces.values()].map((piece) =>
       standingOf(piece, outlooks.value.get(piece.id), nowMs.value),
@@ -19,6 +21,7 @@ export function Bench() {
   );
   return (
     <Page title={BENCH_WORDS.title} aside={<MoreLink />}>
+      <SetAsideNotice open={open} />
       {standings.length === 0 ? (
         <EmptyBench />
       ) : (

@@ -31,6 +31,9 @@ export function PieceRow({ standing, scaleUmMax }: PieceRowProps) {
       }
       {...(state && { state })}
     >
+      {may !== undefined && moment && (
+        <p class="quiet">{BENCH_WORDS.since(whenWords(moment.likelyMs, nowMs.value))}</p>
+      )}
       {awaited && <MomentTime moment={awaited} nowMs={nowMs.value} size="row" />}
     </Row>
   );
@@ -43,12 +46,8 @@ function stateOf({ piece, group, may, moment }: Standing, outlook: Outlook | und
   if (group === 'closed')
     return sign('quiet', 'check', BENCH_WORDS.closed(whenWords(piece.closedMs ?? 0, nowMs)));
   if (may === 'first-coat') return sign('ready', 'ready', BENCH_WORDS.firstCoat);
-  if (may !== undefined && moment)
-    return sign('ready', 'ready', sinceWords(BENCH_WORDS.may[may], moment.likelyMs, nowMs));
+  if (may !== undefined && moment) return sign('ready', 'ready', BENCH_WORDS.may[may]);
   if (outlook?.state === 'failed') return sign('stop', 'stop', BENCH_WORDS.failed);
   if (moment) return sign('wait', 'waiting', BENCH_WORDS.inAbout(spanWords(moment.likelyMs - nowMs)));
   return outlook?.state === 'ready' ? undefined : sign('quiet', 'waiting', BENCH_WORDS.computing);
 }
-
-const sinceWords = (may: string, sinceMs: number, nowMs: number): string =>
-  `${may}, ${BENCH_WORDS.since(whenWords(sinceMs, nowMs))}`;

@@ -17,23 +17,28 @@ export interface CoatDraft {
   readonly jar: string | undefined;
   readonly how: CoatWay;
   readonly by: FilmBy;
-  readonly wetFilm: FilmDraft;
   readonly passes: string;
-  readonly perPass: FilmDraft;
-  readonly dryFilm: FilmDraft;
+  readonly films: Readonly<Record<FilmField, FilmDraft>>;
 }
 
-/** A full sprayed coat, where nothing was laid yet (common practice, no source). */
-const FIRST: Record<UnitSystem, Pick<CoatDraft, 'wetFilm' | 'perPass' | 'dryFilm'>> = {
+/** The fields in which an amount is typed; only one of them is on screen. */
+export type FilmField = 'coat' | 'flash' | 'pass' | 'build' | 'fill';
+
+/** Where nothing was laid yet: a full sprayed coat, and so on (common practice, no source). */
+const FIRST: Record<UnitSystem, CoatDraft['films']> = {
   metric: {
-    wetFilm: { text: '85', unit: 'um' },
-    perPass: { text: '30', unit: 'um' },
-    dryFilm: { text: '12', unit: 'um' },
+    coat: { text: '85', unit: 'um' },
+    flash: { text: '30', unit: 'um' },
+    pass: { text: '30', unit: 'um' },
+    build: { text: '12', unit: 'um' },
+    fill: { text: '150', unit: 'um' },
   },
   us: {
-    wetFilm: { text: '3.5', unit: 'mil' },
-    perPass: { text: '1.2', unit: 'mil' },
-    dryFilm: { text: '0.5', unit: 'mil' },
+    coat: { text: '3.5', unit: 'mil' },
+    flash: { text: '1.2', unit: 'mil' },
+    pass: { text: '1.2', unit: 'mil' },
+    build: { text: '0.5', unit: 'mil' },
+    fill: { text: '6', unit: 'mil' },
   },
 };
 
@@ -49,9 +54,8 @@ export function prefilled(shop: Shop, pieceAskedFor: string | null, units: UnitS
     jar: jar?.id,
     how: last?.how ?? 'spray',
     by: last?.film.by ?? 'wet',
-    passes: '3',
-    ...FIRST[units],
-    ...(last && filmDraft(last.film)),
+    passes: last?.film.by === 'passes' ? String(last.film.passes) : '3',
+    films: { ...FIRST[units], ...(last && { [fieldOf(last.how, last.film.by)]: amountOf(last.film) }) },
   };
 }
 
@@ -60,10 +64,16 @@ function lastTouched(pieces: readonly Piece[]): Piece | undefined {
   return [...pieces].sort((one, other) => lastMs(one) - lastMs(other)).at(-1);
 }
 
-function filmDraft(film: Coat['film']): Partial<CoatDraft> {
-  if (film.by === 'wet') return { wetFilm: film.wetFilm.typed as FilmDraft };
-  if (film.by === 'usual') return { dryFilm: film.dryFilm.typed as FilmDraft };
-  return { passes: String(film.passes), perPass: film.perPass.typed as FilmDraft };
+function amountOf(film: Coat['film']): FilmDraft {
+  if (film.by === 'wet') return film.wetFilm.typed as FilmDraft;
+  return (film.by === 'usual' ? film.dryFilm : film.perPass).typed as FilmDraft;
+}
+
+/** The field in which this amount is typed. */
+export function fieldOf(how: CoatWay, by: FilmBy): FilmField {
+  if (by === 'passes') return 'pass';
+  if (by === 'wet') return how === 'flash' ? 'flash' : 'coat';
+  return how === 'brush-fill' ? 'fill' : 'build';
 }
 
 /** A flash coat leaves no film of its own, so only what was wet can be said of it. */
@@ -82,18 +92,25 @@ export function passesProblem(text: string): string | undefined {
   return isCount ? undefined : LOGBOOK_WORDS.notACount(COUNTS.passes);
 }
 
+const LIMIT_OF = { wet: LIMITS.wetFilm, passes: LIMITS.wetFilm, usual: LIMITS.dryFilm } as const;
+
+/** The amount on screen: its field, what was typed, and its limit. */
+export function amountShown(draft: CoatDraft) {
+  const by = wayOf(draft);
+  const field = fieldOf(draft.how, by);
+  return { by, field, amount: draft.films[field], limit: LIMIT_OF[by] };
+}
+
 /** Whether the film as said can be logged. */
 export function isFilmWhole(draft: CoatDraft): boolean {
-  const by = wayOf(draft);
-  if (by === 'wet') return draftProblem(draft.wetFilm, LIMITS.wetFilm) === undefined;
-  if (by === 'usual') return draftProblem(draft.dryFilm, LIMITS.dryFilm) === undefined;
-  return !passesProblem(draft.passes) && !draftProblem(draft.perPass, LIMITS.wetFilm);
+  const { by, amount, limit } = amountShown(draft);
+  return !draftProblem(amount, limit) && (by !== 'passes' || !passesProblem(draft.passes));
 }
 
 /** The film as an entry says it. */
 export function filmSaid(draft: CoatDraft) {
-  const by = wayOf(draft);
-  if (by === 'wet') return { by, wetFilm: draft.wetFilm } as const;
-  if (by === 'usual') return { by, dryFilm: draft.dryFilm } as const;
-  return { by, passes: parseNumber(draft.passes) ?? 0, perPass: draft.perPass } as const;
+  const { by, amount } = amountShown(draft);
+  if (by === 'wet') return { by, wetFilm: amount } as const;
+  if (by === 'usual') return { by, dryFilm: amount } as const;
+  return { by, passes: parseNumber(draft.passes) ?? 0, perPass: amount } as const;
 }

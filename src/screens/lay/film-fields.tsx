@@ -1,10 +1,9 @@
 import { COAT_WAYS } from '../../logbook/kinds/coat';
-import { LIMITS } from '../../logbook/limits';
 import { Choice } from '../../parts/choice';
 import { NumberField } from '../../parts/number-field';
 import { TypedField } from '../../parts/typed-field';
 import { LAY_WORDS } from '../../words/lay';
-import { type CoatDraft, passesProblem, wayOf, waysToSay } from './coat-draft';
+import { amountShown, type CoatDraft, type FilmField, passesProblem, wayOf, waysToSay } from './coat-draft';
 
 interface FilmFieldsProps {
   readonly draft: CoatDraft;
@@ -35,48 +34,36 @@ export function FilmFields(props: FilmFieldsProps) {
   );
 }
 
+const AMOUNTS: Record<FilmField, { readonly label: string; readonly hint: string; readonly path: string }> = {
+  coat: { label: LAY_WORDS.wetFilm, hint: LAY_WORDS.hints.wet, path: 'film.wetFilm' },
+  flash: { label: LAY_WORDS.wetFilm, hint: LAY_WORDS.hints.flash, path: 'film.wetFilm' },
+  pass: { label: LAY_WORDS.perPass, hint: LAY_WORDS.hints.perPass, path: 'film.perPass' },
+  build: { label: LAY_WORDS.dryFilm, hint: LAY_WORDS.hints.usual, path: 'film.dryFilm' },
+  fill: { label: LAY_WORDS.dryFilm, hint: LAY_WORDS.hints.fill, path: 'film.dryFilm' },
+};
+
 function Amount({ draft, onChange, isTried, fields }: FilmFieldsProps) {
-  const by = wayOf(draft);
-  if (by === 'usual')
-    return (
-      <TypedField
-        label={LAY_WORDS.dryFilm}
-        limit={LIMITS.dryFilm}
-        draft={draft.dryFilm}
-        onDraft={(dryFilm) => onChange({ dryFilm })}
-        hint={draft.how === 'brush-fill' ? LAY_WORDS.hints.fill : LAY_WORDS.hints.usual}
-        isTried={isTried}
-        refused={fields['film.dryFilm']}
-      />
-    );
-  if (by === 'wet')
-    return (
-      <TypedField
-        label={LAY_WORDS.wetFilm}
-        limit={LIMITS.wetFilm}
-        draft={draft.wetFilm}
-        onDraft={(wetFilm) => onChange({ wetFilm })}
-        hint={draft.how === 'flash' ? LAY_WORDS.hints.flash : LAY_WORDS.hints.wet}
-        isTried={isTried}
-        refused={fields['film.wetFilm']}
-      />
-    );
+  const { by, field, amount, limit } = amountShown(draft);
+  const { label, hint, path } = AMOUNTS[field];
   return (
     <>
-      <NumberField
-        label={LAY_WORDS.passes}
-        text={draft.passes}
-        onText={(passes) => onChange({ passes })}
-        problem={(isTried ? passesProblem(draft.passes) : undefined) ?? fields['film.passes']}
-      />
+      {by === 'passes' && (
+        <NumberField
+          label={LAY_WORDS.passes}
+          text={draft.passes}
+          onText={(passes) => onChange({ passes })}
+          problem={(isTried ? passesProblem(draft.passes) : undefined) ?? fields['film.passes']}
+        />
+      )}
       <TypedField
-        label={LAY_WORDS.perPass}
-        limit={LIMITS.wetFilm}
-        draft={draft.perPass}
-        onDraft={(perPass) => onChange({ perPass })}
-        hint={LAY_WORDS.hints.perPass}
+        key={field}
+        label={label}
+        limit={limit}
+        draft={amount}
+        onDraft={(next) => onChange({ films: { ...draft.films, [field]: next } })}
+        hint={hint}
         isTried={isTried}
-        refused={fields['film.perPass']}
+        refused={fields[path]}
       />
     </>
   );

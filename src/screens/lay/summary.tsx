@@ -5,7 +5,7 @@ import { unitWord } from '../../words/logbook';
 import { COAT_WORDS } from '../../words/piece';
 import { agoWords } from '../../words/times';
 import type { AirDraft } from './air-draft';
-import { type CoatDraft, wayOf } from './coat-draft';
+import { amountShown, type CoatDraft } from './coat-draft';
 
 interface SummaryProps {
   readonly draft: CoatDraft;
@@ -44,10 +44,11 @@ export function Summary({ draft, air, when }: SummaryProps) {
 const shown = ({ text, unit }: { text: string; unit: string }): string => `${text.trim()} ${unitWord(unit)}`;
 
 function filmWordsOf(draft: CoatDraft): string {
-  const by = wayOf(draft);
-  if (by === 'wet') return COAT_WORDS.wet(shown(draft.wetFilm));
-  if (by === 'usual') return COAT_WORDS.usual(shown(draft.dryFilm));
-  return COAT_WORDS.passes(Number(draft.passes), shown(draft.perPass));
+  const { by, amount } = amountShown(draft);
+  if (by === 'wet') return COAT_WORDS.wet(shown(amount));
+  return by === 'usual'
+    ? COAT_WORDS.usual(shown(amount))
+    : COAT_WORDS.passes(Number(draft.passes), shown(amount));
 }
 
 function AirWords({ air }: { readonly air: AirDraft }) {

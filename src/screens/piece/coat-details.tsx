@@ -27,7 +27,7 @@ export function CoatDetails({ piece, layer, onClose }: CoatDetailsProps) {
     <div class="card" aria-live="polite">
       <h3>{layer.label}</h3>
       {!coat && <p class="quiet">{COAT_WORDS.oldFinish}</p>}
-      <dl class="facts">
+      <dl class="fact-list">
         {coat && (
           <>
             <Fact term={COAT_WORDS.logged} text={whenWords(coat.atMs, nowMs.value)} />

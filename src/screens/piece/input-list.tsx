@@ -10,7 +10,7 @@ export function InputList({ piece, estimate }: { readonly piece: Piece; readonly
   const { shop } = useShop();
   return (
     <Section title={INPUT_WORDS.title}>
-      <dl class="facts">
+      <dl class="fact-list">
         {inputsOf(piece, shop.value, estimate, useUnits()).map(({ key, term, text, origin }) => (
           <div key={key}>
             <dt>{term}</dt>

@@ -5,7 +5,7 @@ import { MomentTime } from '../../parts/moment-time';
 import { type Moment, type MomentState, momentsOf } from '../../parts/moments';
 import { useShop } from '../../parts/shop-context';
 import { TimeBand } from '../../parts/time-band';
-import { bandSentence, MOMENT_STATE, MOMENT_WORDS } from '../../words/moments';
+import { bandSentence, MOMENT_STATE, MOMENT_WORDS, PERHAPS_HINT } from '../../words/moments';
 import { bandWords } from '../../words/times';
 
 interface MilestoneListProps {
@@ -29,8 +29,8 @@ export function MilestoneList({ piece, outlook }: MilestoneListProps) {
   const nowMs = useShop().nowMs.value;
   const moments = momentsOf(piece, outlook, nowMs);
   const along = alongFrom(piece.coats.at(-1)?.atMs ?? piece.startedMs);
-  const ends = moments.map(({ lateMs, likelyMs }) =>
-    along(Number.isFinite(lateMs) ? lateMs : likelyMs * 1.02),
+  const ends = moments.flatMap(({ likelyMs, lateMs }) =>
+    [likelyMs, lateMs].filter(Number.isFinite).map(along),
   );
   const axis = { along, from: along(0), to: Math.max(...ends, along(nowMs)) };
   return (
@@ -65,6 +65,7 @@ function MilestoneLine({ moment, nowMs, axis: { along, from, to } }: MilestoneLi
         <Icon name={icon} />
         {MOMENT_STATE[state]}
       </p>
+      {state === 'perhaps' && <p class="hint">{PERHAPS_HINT}</p>}
       <TimeBand
         describe={bandSentence(MOMENT_WORDS[name], likely, earliest, late)}
         {...{ from, to }}

@@ -44,9 +44,6 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
             </div>
           </Section>
         )}
-        <Section title={PIECE_WORDS.history}>
-          <History piece={piece} />
-        </Section>
         <Section title={PIECE_WORDS.details}>
           <div class="acts">
             <LinkButton icon="edit" href={linkTo('piece', piece.id, 'change')}>
@@ -56,6 +53,9 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
               {PIECE_WORDS.record}
             </LinkButton>
           </div>
+        </Section>
+        <Section title={PIECE_WORDS.history}>
+          <History piece={piece} />
         </Section>
       </div>
     </Page>

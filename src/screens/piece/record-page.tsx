@@ -43,7 +43,7 @@ export function RecordPage() {
           />
           <figcaption class="quiet small">{FILM_WORDS.figure}</figcaption>
         </figure>
-        <dl class="facts">
+        <dl class="fact-list">
           {facts.map(
             ([term, text]) =>
               text !== undefined && (

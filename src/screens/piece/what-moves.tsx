@@ -31,7 +31,7 @@ export function WhatMoves({ estimate, startMs, nowMs }: CurveProps) {
   return (
     <Section title={MOVES_WORDS.title}>
       <p>{MOVES_WORDS.lead}</p>
-      <dl class="facts">
+      <dl class="fact-list">
         {moves.map(({ name, levelS, thumbS }) => (
           <div key={name}>
             <dt>{name}</dt>
