@@ -22,7 +22,7 @@ export function forecastAir(forecast: Forecast, fromMs: number, untilMs: number)
   const zone = zoneOffset(forecast.zone);
   const lastDay = localDay(toMinute(untilMs), zone);
   for (let day = localDay(toMinute(fromMs), zone) - 1; day <= lastDay; day++)
-    changes.push(...dayOf(forecast, (clock) => toInstantMs(atLocal(day, minuteOfDay(clock), zone))));
+    changes.push(...dayOf(forecast, day));
   changes.sort((one, other) => one.atMs - other.atMs);
   const current = changes.findLastIndex(({ atMs }) => atMs <= fromMs);
   return changes
@@ -39,9 +39,21 @@ export function nextNightMs(forecast: Forecast, afterMs: number): number {
   return night(today) > afterMs ? night(today) : night(today + 1);
 }
 
-function dayOf(forecast: Forecast, instantOf: (clock: string) => number): AirFrom[] {
-  const { dayTemperature, nightTemperature, dayFrom, nightFrom, movement } = forecast;
-  const day: AirFrom = { atMs: instantOf(dayFrom), temperatureK: dayTemperature.si, movement };
-  if (dayFrom === nightFrom) return [day];
-  return [day, { atMs: instantOf(nightFrom), temperatureK: nightTemperature.si, movement }];
+const days = new WeakMap<Forecast, Map<number, readonly AirFrom[]>>();
+
+/** The changes of one day. A forecast never changes, and every piece on the bench asks it for the same days. */
+function dayOf(forecast: Forecast, day: number): readonly AirFrom[] {
+  const known = days.get(forecast) ?? new Map<number, readonly AirFrom[]>();
+  days.set(forecast, known);
+  const changes = known.get(day) ?? changesOf(forecast, day);
+  known.set(day, changes);
+  return changes;
+}
+
+function changesOf(forecast: Forecast, day: number): readonly AirFrom[] {
+  const { dayTemperature, nightTemperature, dayFrom, nightFrom, movement, zone } = forecast;
+  const instantOf = (clock: string) => toInstantMs(atLocal(day, minuteOfDay(clock), zoneOffset(zone)));
+  const light: AirFrom = { atMs: instantOf(dayFrom), temperatureK: dayTemperature.si, movement };
+  if (dayFrom === nightFrom) return [light];
+  return [light, { atMs: instantOf(nightFrom), temperatureK: nightTemperature.si, movement }];
 }

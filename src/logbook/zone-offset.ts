@@ -1,29 +1,31 @@
 import { DAY_MINUTES, toInstantMs, type ZoneOffset } from '../planner/local-day';
 
-/** Clocks change on whole quarters of an hour of UTC. */
-const STEP_MINUTES = 15;
 const HOUR_MINUTES = 60;
+/** No zone changes its clocks and back within a week, and all change them on a whole quarter of an hour of UTC. */
+const COARSE_TO_FINE_MINUTES = [7 * DAY_MINUTES, DAY_MINUTES, 15];
 const offsets = new Map<string, ZoneOffset>();
 
 /**
  * How far the wall clock of an IANA zone is ahead of UTC, in minutes.
  *
- * Asking Intl is slow: it is asked once a day, and more closely only on a day in which the clocks change.
+ * Asking Intl is slow: it is asked once a week, and more closely only in a week in which the clocks change.
  */
 export function zoneOffset(timeZone: string): ZoneOffset {
   const known = offsets.get(timeZone);
   if (known) return known;
   const ask = remembered(asked(timeZone));
   const offset: ZoneOffset = (minute) => {
-    const dayStart = floorTo(DAY_MINUTES, minute);
-    const before = ask(dayStart);
-    return before === ask(dayStart + DAY_MINUTES) ? before : ask(floorTo(STEP_MINUTES, minute));
+    let before = 0;
+    for (const step of COARSE_TO_FINE_MINUTES) {
+      const start = Math.floor(minute / step) * step;
+      before = ask(start);
+      if (before === ask(start + step)) break;
+    }
+    return before;
   };
   offsets.set(timeZone, offset);
   return offset;
 }
-
-const floorTo = (step: number, minute: number): number => Math.floor(minute / step) * step;
 
 function asked(timeZone: string): ZoneOffset {
   const format = new Intl.DateTimeFormat('en', { timeZone, timeZoneName: 'longOffset' });

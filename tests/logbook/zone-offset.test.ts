@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { zoneOffset } from '../../src/logbook/zone-offset';
 
@@ -18,4 +19,17 @@ test.each([
   { zone: 'UTC', at: '2026-07-15T00:00:00Z', offset: 0 },
 ])('$zone at $at', ({ zone, at, offset }) => {
   expect(zoneOffset(zone)(minute(at))).toBe(offset);
+});
+
+test('agrees with the wall clock of the platform at any minute', () => {
+  const zones = fc.constantFrom('Europe/Berlin', 'America/St_Johns', 'Africa/Casablanca', 'Pacific/Chatham');
+  const minutes = fc.integer({ min: minute('2015-01-01T00:00:00Z'), max: minute('2030-01-01T00:00:00Z') });
+  fc.assert(
+    fc.property(zones, minutes, (timeZone, at) => {
+      const parts = new Intl.DateTimeFormat('sv-SE', { timeZone, dateStyle: 'short', timeStyle: 'medium' });
+      const wall = Date.parse(`${parts.format(at * 60_000).replace(' ', 'T')}Z`) / 60_000;
+      expect(zoneOffset(timeZone)(at)).toBe(wall - at);
+    }),
+    { numRuns: 400 },
+  );
 });
