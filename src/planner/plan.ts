@@ -21,6 +21,8 @@ export interface PlannedStep {
   readonly pieceId: string;
   readonly stepId: string;
   readonly kind: Step['kind'];
+  /** The step itself; also one the planner put in, such as a scuff for a window that was missed. */
+  readonly step: Step;
   readonly start: number;
   readonly end: number;
   readonly isDone: boolean;

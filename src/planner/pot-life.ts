@@ -1,3 +1,9 @@
+/** How long a pot lasts at a temperature, as the product says. */
+export interface StatedLife {
+  readonly minutes: number;
+  readonly atC: number;
+}
+
 /** Temperature of the shop from a minute on, °C. */
 export interface ShopAir {
   readonly from: number;
@@ -13,7 +19,7 @@ export interface ShopAir {
  */
 export function potLifeEnd(
   mixedAt: number,
-  { minutes, atC }: { readonly minutes: number; readonly atC: number },
+  { minutes, atC }: StatedLife,
   air: readonly ShopAir[],
   doublingK = 10,
 ): number {

@@ -1,3 +1,5 @@
+import type { WindowStep } from './step';
+
 /** What may be done with a coat that must be followed within a window. */
 export type WindowState = 'too-early' | 'open' | 'scuff-tomorrow';
 
@@ -8,10 +10,10 @@ export interface RecoatWindow {
 }
 
 /** The window after a coat that ended at a minute. */
-export const recoatWindow = (coatEnd: number, fromMinutes: number, untilMinutes: number): RecoatWindow => ({
-  opens: coatEnd + fromMinutes,
-  closes: coatEnd + untilMinutes,
-});
+export const recoatWindow = (
+  coatEnd: number,
+  { fromMinutes, untilMinutes }: Pick<WindowStep, 'fromMinutes' | 'untilMinutes'>,
+): RecoatWindow => ({ opens: coatEnd + fromMinutes, closes: coatEnd + untilMinutes });
 
 /** Whether the next coat may go on at a minute; a minute too late it takes a scuff, the next day. */
 export function windowState({ opens, closes }: RecoatWindow, now: number): WindowState {

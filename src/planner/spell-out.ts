@@ -2,6 +2,7 @@ import { anchorOf, firstOpen, isHandwork, notBefore } from './compile';
 import type { OpeningTimes } from './opening-times';
 import type { Bound, PlannedStep } from './plan';
 import type { Operation, Problem } from './problem';
+import { recoatWindow } from './recoat-window';
 import type { UnfitAir, Weather } from './shop';
 import type { Bench, Piece, Step } from './step';
 import { endBefore, readyAt } from './time-order';
@@ -29,7 +30,7 @@ function spellOutPiece(timed: Timed, piece: Piece, index: number): PlannedStep[]
   let next = 0;
   return piece.steps.map((step, at) => {
     const before = piece.steps[at - 1];
-    const about = { pieceId: piece.id, stepId: step.id, kind: step.kind, isDone: at < open };
+    const about = { pieceId: piece.id, stepId: step.id, kind: step.kind, step, isDone: at < open };
     if (at < open) {
       const span = step.done ?? { from: anchor, to: anchor };
       return { ...about, start: span.from, end: span.to, bound: { by: 'done' } };
@@ -38,7 +39,7 @@ function spellOutPiece(timed: Timed, piece: Piece, index: number): PlannedStep[]
     if (!isHandwork(step)) {
       const start = cursor;
       cursor = quietEnd(step, start, timed.bench.shop.unfitAir);
-      const closes = step.kind === 'window' ? { closes: start + step.untilMinutes } : {};
+      const closes = step.kind === 'window' ? { closes: recoatWindow(start, step).closes } : {};
       return { ...about, start, end: cursor, bound: follows, ...closes };
     }
     const id = operations[next++] as number;
@@ -58,7 +59,7 @@ function quietEnd(
     case 'wait':
       return start + step.minutes.likely;
     case 'window':
-      return start + step.fromMinutes;
+      return recoatWindow(start, step).opens;
     case 'hold':
       return fitFrom(start, step.against, unfitAir);
   }

@@ -1,13 +1,8 @@
+import { spanWords } from './times';
+
 const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
 
-/** "2 d", "3 h", "1 h 20 min", "45 min"; days from two days on, to the nearest. */
-export function durationWords(minutes: number): string {
-  if (minutes >= 2880) return `${Math.round(minutes / 1440)} d`;
-  const hours = Math.floor(minutes / 60);
-  const rest = Math.round(minutes % 60);
-  if (hours === 0) return `${rest} min`;
-  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
-}
+const durationWords = (minutes: number): string => spanWords(minutes * 60_000);
 
 /** What stands in the way of a plan, and what to do about it. */
 export const FAULT_WORDS = {

@@ -8,8 +8,10 @@ import { coat, dateTime, piece, shop, utc, window } from './a-bench';
 // Pot life 8 h from 09:30 at 20 C, shop 30 C: about 13:30.
 const at = (time: string): number => utc(`2026-03-02 ${time}`);
 
+const WINDOW = { fromMinutes: 45, untilMinutes: 240 };
+
 test('opens the window from 10:45 to 14:00', () => {
-  expect(recoatWindow(at('10:00'), 45, 240)).toEqual({ opens: at('10:45'), closes: at('14:00') });
+  expect(recoatWindow(at('10:00'), WINDOW)).toEqual({ opens: at('10:45'), closes: at('14:00') });
 });
 
 test.each([
@@ -18,7 +20,7 @@ test.each([
   { now: '14:00', state: 'open' },
   { now: '14:01', state: 'scuff-tomorrow' },
 ])('says $state at $now', ({ now, state }) => {
-  expect(windowState(recoatWindow(at('10:00'), 45, 240), at(now))).toBe(state);
+  expect(windowState(recoatWindow(at('10:00'), WINDOW), at(now))).toBe(state);
 });
 
 const done = { from: at('09:50'), to: at('10:00') };

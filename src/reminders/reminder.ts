@@ -1,0 +1,24 @@
+import type { ReminderKind } from './kinds';
+
+/** One thing to be reminded of; times in minutes since 1970 UTC. */
+export interface Reminder {
+  /** The same however often the plan is made again. */
+  readonly id: string;
+  readonly kind: ReminderKind;
+  readonly at: number;
+  /** Once it is past, the reminder comes too late to be of use. */
+  readonly until?: number;
+  readonly pieceId?: string;
+  readonly stepId?: string;
+  /** A jar or a cartridge. */
+  readonly thingId?: string;
+  /** Of a closing window: minutes that are left. */
+  readonly minutesLeft?: number;
+}
+
+/** What a person answered to a reminder. */
+export interface Acknowledgement {
+  readonly reminderId: string;
+  readonly at: number;
+  readonly answer: 'done' | 'later';
+}

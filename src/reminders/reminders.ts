@@ -1,0 +1,18 @@
+import type { Plan } from '../planner/plan';
+import type { Bench } from '../planner/step';
+import { planReminders } from './plan-reminders';
+import type { Reminder } from './reminder';
+import { promiseReminders, ragReminders, type Surroundings, shopReminders } from './shop-reminders';
+
+/** Everything there is to be reminded of, as the plan stands, soonest first. */
+export function remindersOf(plan: Plan, { shop, pieces }: Bench, around: Surroundings): Reminder[] {
+  const promises = new Map(
+    pieces.flatMap(({ id, promised }) => (promised === undefined ? [] : [[id, promised]])),
+  );
+  return [
+    ...planReminders(plan, shop.zone),
+    ...ragReminders(plan, shop.zone),
+    ...promiseReminders(plan, promises),
+    ...shopReminders(around),
+  ].sort((a, b) => a.at - b.at);
+}

@@ -1,0 +1,84 @@
+import { localDay, type ZoneOffset } from '../planner/local-day';
+import type { Plan } from '../planner/plan';
+import { potLifeEnd, type ShopAir, type StatedLife } from '../planner/pot-life';
+import type { Reminder } from './reminder';
+
+/** What is left of a jar: its life at a stated temperature since it was mixed, and how warm the shop has been and will be. */
+export interface Jar {
+  readonly id: string;
+  readonly madeAt: number;
+  readonly life: StatedLife;
+  readonly air: readonly ShopAir[];
+}
+
+/** Things in the shop that come to an end, and owners who wait for word; minutes since 1970 UTC. */
+export interface Surroundings {
+  readonly jars: readonly Jar[];
+  readonly cartridges: readonly { readonly id: string; readonly changeAt: number }[];
+  readonly updates: readonly { readonly pieceId: string; readonly at: number }[];
+}
+
+const HALF_HOUR = 30;
+const DAY = 1440;
+const FORTNIGHT = 14 * DAY;
+/** An owner hears of a promise that will not be kept two days before its day, or at once if that is past. */
+const WARN_OWNER_AHEAD = 2 * DAY;
+/** Rags of days further ahead are not reminded of: the plan will have changed by then. */
+const RAGS_AHEAD_DAYS = 7;
+
+/** What the shop itself reminds of, whatever is on the bench. */
+export function shopReminders({ jars, cartridges, updates }: Surroundings): Reminder[] {
+  return [
+    ...jars.map(
+      (jar): Reminder => ({ id: `jar-end:${jar.id}`, kind: 'jar-end', at: jarWarning(jar), thingId: jar.id }),
+    ),
+    ...cartridges.map(
+      ({ id, changeAt }): Reminder => ({
+        id: `cartridge:${id}`,
+        kind: 'cartridge',
+        at: changeAt,
+        thingId: id,
+      }),
+    ),
+    ...updates.map(
+      ({ pieceId, at }): Reminder => ({
+        id: `customer-update:${pieceId}:${at}`,
+        kind: 'customer-update',
+        at,
+        pieceId,
+      }),
+    ),
+  ];
+}
+
+/** An eighth of its life before the end, at least half an hour, at most a fortnight: an hour for a pot life of eight. */
+function jarWarning({ madeAt, life, air }: Jar): number {
+  const endsAt = potLifeEnd(madeAt, life, air);
+  return Math.round(endsAt - Math.min(FORTNIGHT, Math.max(HALF_HOUR, (endsAt - madeAt) / 8)));
+}
+
+/** Owners to be told that a promise will not be kept. */
+export function promiseReminders(plan: Plan, promises: ReadonlyMap<string, number>): Reminder[] {
+  return plan.pieces.flatMap(({ pieceId, promiseState }): Reminder[] => {
+    const promised = promises.get(pieceId);
+    if (promised === undefined || (promiseState !== 'missed' && promiseState !== 'past')) return [];
+    const id = `customer-update:${pieceId}:promise:${promised}`;
+    return [{ id, kind: 'customer-update', at: promised - WARN_OWNER_AHEAD, pieceId }];
+  });
+}
+
+/** On every day with work, done or to come, after the last of it: rags and filters out. Of past days only the last: it stands for all. */
+export function ragReminders({ steps, now }: Plan, zone: ZoneOffset): Reminder[] {
+  const lastEnds = new Map<number, number>();
+  for (const { kind, start, end } of steps) {
+    if (kind !== 'work') continue;
+    const day = localDay(start, zone);
+    lastEnds.set(day, Math.max(end, lastEnds.get(day) ?? end));
+  }
+  const today = localDay(now, zone);
+  const days = [...lastEnds.keys()].sort((a, b) => a - b);
+  const lastPast = days.findLast((day) => day < today);
+  return days
+    .filter((day) => day === lastPast || (day >= today && day <= today + RAGS_AHEAD_DAYS))
+    .map((day) => ({ id: `rags:${day}`, kind: 'rags', at: lastEnds.get(day) as number }));
+}

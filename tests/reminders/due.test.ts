@@ -1,0 +1,157 @@
+import { expect, test } from 'vitest';
+import { type Circumstances, standing } from '../../src/reminders/due';
+import { grouped } from '../../src/reminders/group';
+import { FIRE_KINDS, isOn, REMINDER_KINDS, type Switches } from '../../src/reminders/kinds';
+import type { Reminder } from '../../src/reminders/reminder';
+import { reminderText } from '../../src/reminders/say';
+import { clock, utc } from '../planner/a-bench';
+
+const at = (time: string): number => utc(`2026-03-02 ${time}`);
+const NIGHT = { open: 22 * 60, close: 31 * 60 }; // 22:00 to 07:00
+const coat: Reminder = { id: 'next-coat:s1', kind: 'next-coat', at: at('14:00') };
+const rags: Reminder = { id: 'rags:20514', kind: 'rags', at: at('17:00') };
+
+const shown = (reminders: readonly Reminder[], now: number, more: Partial<Circumstances> = {}) => {
+  const { due, missed, upcoming } = standing(reminders, {
+    now,
+    acknowledgements: [],
+    switches: {},
+    zone: () => 0,
+    ...more,
+  });
+  const times = (list: readonly Reminder[]) => list.map((it) => `${it.kind} ${clock(it.at)}`);
+  return { due: times(due), missed: times(missed), upcoming: times(upcoming) };
+};
+
+test.each([
+  { now: '13:59', due: [], missed: [], upcoming: ['next-coat 14:00'] },
+  { now: '14:00', due: ['next-coat 14:00'], missed: [], upcoming: [] },
+  { now: '14:15', due: ['next-coat 14:00'], missed: [], upcoming: [] },
+  { now: '14:16', due: [], missed: ['next-coat 14:00'], upcoming: [] },
+])('at $now a reminder for 14:00 stands where it belongs', ({ now, ...where }) => {
+  expect(shown([coat], at(now))).toEqual(where);
+});
+
+test('shows what was missed while the app was closed', () => {
+  expect(shown([coat], at('14:00') + 3 * 1440).missed).toEqual(['next-coat 14:00']);
+});
+
+test('forgets after a day what has come too late', () => {
+  const move: Reminder = { id: 'm', kind: 'move-piece', at: at('14:00'), until: at('14:30') };
+  expect(shown([move], at('14:30') + 1440).missed).toHaveLength(1);
+  expect(shown([move], at('14:31') + 1440).missed).toEqual([]);
+});
+
+const answer = (time: string, what: 'done' | 'later', reminderId = coat.id) => ({
+  acknowledgements: [{ reminderId, at: at(time), answer: what }],
+});
+test.each([
+  { what: 'done settles it', more: answer('14:01', 'done'), due: [], upcoming: [] },
+  {
+    what: 'later puts it off by 20 min',
+    more: answer('14:01', 'later'),
+    due: [],
+    upcoming: ['next-coat 14:21'],
+  },
+  {
+    what: 'an answer to another',
+    more: answer('14:01', 'done', 'x'),
+    due: ['next-coat 14:00'],
+    upcoming: [],
+  },
+  {
+    what: 'an answer to an earlier plan',
+    more: answer('13:00', 'done'),
+    due: ['next-coat 14:00'],
+    upcoming: [],
+  },
+])('$what', ({ more, due, upcoming }) => {
+  expect(shown([coat], at('14:02'), more)).toEqual({ due, missed: [], upcoming });
+});
+
+test('comes again 20 min later', () => {
+  expect(shown([coat], at('14:21'), answer('14:01', 'later')).due).toEqual(['next-coat 14:21']);
+});
+
+test.each([
+  { what: 'after the quiet hours', reminder: { ...coat, at: at('23:00') }, sounds: '07:00' },
+  { what: 'after them in the small hours too', reminder: { ...coat, at: at('02:00') }, sounds: '07:00' },
+  { what: 'at once at their end', reminder: { ...coat, at: at('07:00') }, sounds: '07:00' },
+  {
+    what: 'just before them when after them is too late',
+    reminder: { ...coat, at: at('23:00'), until: at('23:59') },
+    sounds: '21:59',
+  },
+  {
+    what: 'in the middle of them when it is about fire',
+    reminder: { ...rags, at: at('23:00') },
+    sounds: '23:00',
+  },
+])('sounds $what', ({ reminder, sounds }) => {
+  const { upcoming } = shown([reminder], at('00:00') - 1440, { quiet: NIGHT });
+  expect(upcoming).toEqual([`${reminder.kind} ${sounds}`]);
+});
+
+test('keeps quiet hours by the wall clock when the clocks change', () => {
+  // New York, 8 March 2026: 02:00 becomes 03:00; 07:00 on the wall is 11:00 UTC, the day before it was 12:00.
+  const zone = (minute: number): number => (minute >= utc('2026-03-08 07:00') ? -240 : -300);
+  const night = { ...coat, at: utc('2026-03-08 06:30') };
+  expect(shown([night], utc('2026-03-08 00:00'), { zone, quiet: NIGHT }).upcoming).toEqual([
+    'next-coat 11:00',
+  ]);
+});
+
+test.each(REMINDER_KINDS)('%s can be switched off, unless it is about fire', (kind) => {
+  const isFire = FIRE_KINDS.some((fire) => fire === kind);
+  const stored: Switches = JSON.parse(JSON.stringify({ [kind]: false })); // as if a file said so
+  expect(isOn(kind, stored)).toBe(isFire);
+  expect(isOn(kind, {})).toBe(true);
+});
+
+test('has no switch for fire', () => {
+  // @ts-expect-error rags cannot be switched off
+  const switches: Switches = { rags: false };
+  expect(shown([rags], at('17:00'), { switches }).due).toEqual(['rags 17:00']);
+});
+
+test('rags stand until they are acknowledged, and one answer serves for all days before', () => {
+  const yesterday: Reminder = { ...rags, id: 'rags:20513', at: rags.at - 1440 };
+  const both = [yesterday, rags];
+  const now = at('18:00');
+  expect(shown(both, now).missed).toEqual(['rags 17:00', 'rags 17:00']);
+  expect(shown(both, now, answer('17:30', 'done', rags.id)).missed).toEqual([]);
+  // An answer from before today's work is not about today's rags.
+  expect(shown(both, now, answer('08:00', 'done', yesterday.id)).missed).toEqual(['rags 17:00']);
+  expect(shown([rags], now + 30 * 1440).missed).toEqual(['rags 17:00']);
+});
+
+test('groups what falls together, fire first', () => {
+  const list: Reminder[] = [
+    { id: '1', kind: 'move-piece', at: at('16:50') },
+    { id: '2', kind: 'next-coat', at: at('16:55') },
+    rags,
+    { id: '4', kind: 'scuff', at: at('17:01') },
+  ];
+  const groups = grouped(list);
+  expect(
+    groups.map((group) => [clock(group.at), group.reminders.map(({ kind }) => kind), group.mustAcknowledge]),
+  ).toEqual([
+    ['16:50', ['rags', 'move-piece', 'next-coat'], true],
+    ['17:01', ['scuff'], false],
+  ]);
+});
+
+test('groups nothing into nothing', () => {
+  expect(grouped([])).toEqual([]);
+});
+
+test('says what it is about', () => {
+  expect(reminderText({ ...coat, kind: 'window-closing', minutesLeft: 30 }, 'Radio cabinet')).toEqual({
+    title: 'Recoat window closing: Radio cabinet',
+    text: '30 min left. After it, scuff first, tomorrow.',
+  });
+  for (const kind of REMINDER_KINDS) {
+    const { title, text } = reminderText({ ...coat, kind }, undefined);
+    expect(`${title} ${text}`).not.toMatch(/\bsafe/i);
+  }
+});

@@ -1,0 +1,152 @@
+import { expect, test } from 'vitest';
+import { planBench } from '../../src/planner/plan-bench';
+import type { Bench, GateStep, Step } from '../../src/planner/step';
+import { remindersOf } from '../../src/reminders/reminders';
+import type { Surroundings } from '../../src/reminders/shop-reminders';
+import { bench, coat, dateTime, piece, shop, utc, wait, window } from '../planner/a-bench';
+
+const NOW = utc('2026-03-02 09:00');
+const NOTHING: Surroundings = { jars: [], cartridges: [], updates: [] };
+const hold: Step = { id: 'h', kind: 'hold', against: 'blush' };
+const sink: GateStep = {
+  id: 'g',
+  kind: 'gate',
+  check: 'sink',
+  minutes: 2,
+  againAfterMinutes: 1440,
+  failedAt: [],
+  mostFailures: 7,
+};
+
+function reminded(
+  steps: readonly Step[],
+  more: Partial<Bench['pieces'][number]> = {},
+  around = NOTHING,
+): string[] {
+  const it: Bench = { now: NOW, shop: shop(9, 17), pieces: [piece('a', steps, more)] };
+  const plan = planBench(it);
+  if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
+  return remindersOf(plan.value, it, around).map(({ id, at }) => `${dateTime(at).slice(5)} ${id}`);
+}
+
+const RAGS = '03-02 09:10 rags:20514'; // day 20514 is 2026-03-02
+const done = { from: NOW - 10, to: NOW };
+const ROWS: readonly {
+  what: string;
+  steps: readonly Step[];
+  coatsADay?: number;
+  expected: readonly string[];
+}[] = [
+  {
+    what: 'a coat and its move',
+    steps: [coat('1')],
+    expected: ['03-02 09:00 next-coat:1', '03-02 09:10 move-piece:1', RAGS],
+  },
+  {
+    what: 'blush, when it was to be feared',
+    steps: [hold, coat('1', { moveMinutes: 0 })],
+    expected: ['03-02 09:00 next-coat:1', RAGS, '03-02 09:20 check-blush:1'],
+  },
+  {
+    what: 'a window that is open, and not one that is not yet',
+    steps: [
+      coat('1', { done, moveMinutes: 0 }),
+      window('w', 45, 240),
+      coat('2', { moveMinutes: 0 }),
+      window('v', 45, 240),
+      coat('3', { moveMinutes: 0 }),
+    ],
+    expected: [
+      '03-02 09:45 next-coat:2',
+      '03-02 10:40 next-coat:3',
+      '03-02 10:50 rags:20514',
+      '03-02 12:00 window-closing:w:60',
+      '03-02 12:30 window-closing:w:30',
+      '03-02 12:50 window-closing:w:10',
+    ],
+  },
+  {
+    what: 'the last coat of the day',
+    steps: [coat('1', { moveMinutes: 0 }), wait('w', 60), coat('2', { moveMinutes: 0 })],
+    coatsADay: 1,
+    expected: [
+      '03-02 09:00 next-coat:1',
+      '03-02 09:10 stop-for-today:2',
+      RAGS,
+      '03-03 09:00 next-coat:2',
+      '03-03 09:10 rags:20515',
+    ],
+  },
+  {
+    what: 'a rest, a check for sinking and the work after it',
+    steps: [
+      wait('w', 2 * 1440),
+      sink,
+      bench('s', 30),
+      bench('r', 30, { task: 'rub-out' }),
+      bench('c', 30, { task: 'scuff' }),
+    ],
+    expected: [
+      '03-02 09:00 rest-day:w',
+      '03-04 09:00 sink-check:g',
+      '03-04 09:02 level-sand:s',
+      '03-04 09:32 rub-out:r',
+      '03-04 10:02 scuff:c',
+      '03-04 10:32 rags:20516',
+    ],
+  },
+  {
+    what: 'the next drop',
+    steps: [bench('1', 10, { task: 'drop-fill' })],
+    expected: ['03-02 09:00 next-drop:1', RAGS],
+  },
+];
+
+test.each(ROWS)('reminds of $what', ({ steps, coatsADay = 3, expected }) => {
+  expect(reminded(steps, { coatsADay })).toEqual(expected);
+});
+
+test('does not remind of coats that are laid, but of rags until then and of moving the piece', () => {
+  expect(reminded([coat('1', { done })])).toEqual(['03-02 09:00 move-piece:1', '03-02 09:00 rags:20514']);
+});
+
+test('keeps the rags of the last working day before today', () => {
+  const two = [1, 2].map((ago) =>
+    coat(`d${ago}`, { moveMinutes: 0, done: { from: NOW - ago * 1440, to: NOW - ago * 1440 + 10 } }),
+  );
+  expect(reminded(two.reverse()).filter((line) => line.includes('rags'))).toEqual(['03-01 09:10 rags:20513']);
+});
+
+test('reminds to tell the owner when the promise will not be kept', () => {
+  expect(reminded([wait('w', 1440 - 1)], { promised: NOW + 60 })).toEqual([
+    `02-28 10:00 customer-update:a:promise:${NOW + 60}`,
+  ]);
+  expect(reminded([wait('w', 30)], { promised: NOW + 60 })).toEqual([]);
+});
+
+test('reminds of jars, cartridges and owners', () => {
+  const around: Surroundings = {
+    jars: [
+      { id: 'pot', madeAt: NOW, life: { minutes: 480, atC: 20 }, air: [] }, // pot life 8 h: an hour before
+      { id: 'warm', madeAt: NOW, life: { minutes: 480, atC: 20 }, air: [{ from: NOW, temperatureC: 30 }] }, // 4 h: half an hour before
+      { id: 'brief', madeAt: NOW, life: { minutes: 120, atC: 20 }, air: [] }, // half an hour before
+      { id: 'old', madeAt: NOW - 180 * 1440, life: { minutes: 200 * 1440, atC: 20 }, air: [] }, // a fortnight before
+    ],
+    cartridges: [{ id: 'c', changeAt: NOW + 600 }],
+    updates: [{ pieceId: 'a', at: NOW + 700 }],
+  };
+  expect(reminded([], {}, around)).toEqual([
+    '03-02 10:30 jar-end:brief',
+    '03-02 12:30 jar-end:warm',
+    '03-02 16:00 jar-end:pot',
+    '03-02 19:00 cartridge:c',
+    `03-02 20:40 customer-update:a:${NOW + 700}`,
+    '03-08 09:00 jar-end:old',
+  ]);
+});
+
+test('keeps the name of a reminder when the plan moves', () => {
+  const names = (recoat: number) =>
+    reminded([coat('1'), wait('w', recoat), coat('2')]).map((line) => line.slice(12));
+  expect(names(60)).toEqual(names(90));
+});

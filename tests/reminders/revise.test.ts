@@ -1,0 +1,89 @@
+import ICAL from 'ical.js';
+import { expect, test } from 'vitest';
+import { planBench } from '../../src/planner/plan-bench';
+import type { Bench } from '../../src/planner/step';
+import { calendarFile, type EventDraft } from '../../src/reminders/calendar';
+import { planEvents } from '../../src/reminders/plan-events';
+import { revise } from '../../src/reminders/revise';
+import { bench, coat, piece, shop, utc, wait, window } from '../planner/a-bench';
+
+const at = (time: string): number => Date.parse(`2026-03-02T${time}:00Z`);
+const draft = (uid: string, time: string, more: Partial<EventDraft> = {}): EventDraft => ({
+  uid,
+  time: { startMs: at(time), endMs: at(time) + 600_000 },
+  summary: uid,
+  description: '',
+  alarmsBefore: [10],
+  ...more,
+});
+const short = (events: ReturnType<typeof revise>) =>
+  events.map(({ uid, sequence, revisedMs, isCancelled }) => [uid, sequence, revisedMs, isCancelled]);
+
+test('first given out with sequence 0', () => {
+  expect(short(revise([], [draft('a', '10:00')], 1000))).toEqual([['a', 0, 1000, false]]);
+});
+
+test('given out again unchanged it is the same', () => {
+  const first = revise([], [draft('a', '10:00')], 1000);
+  expect(revise(first, [draft('a', '10:00')], 2000)).toEqual(first);
+});
+
+test.each([
+  { what: 'its time', changed: draft('a', '10:05') },
+  { what: 'its name', changed: draft('a', '10:00', { summary: 'other' }) },
+  { what: 'its alarms', changed: draft('a', '10:00', { alarmsBefore: [] }) },
+])('counts one up when $what changes', ({ changed }) => {
+  const first = revise([], [draft('a', '10:00')], 1000);
+  expect(short(revise(first, [changed], 2000))).toEqual([['a', 1, 2000, false]]);
+});
+
+test('cancels what fell away, once, and takes it back', () => {
+  const first = revise([], [draft('a', '10:00')], 1000);
+  const gone = revise(first, [], 2000);
+  expect(short(gone)).toEqual([['a', 1, 2000, true]]);
+  expect(revise(gone, [], 3000)).toEqual(gone);
+  expect(short(revise(gone, [draft('a', '10:00')], 4000))).toEqual([['a', 2, 4000, false]]);
+});
+
+test('leaves what is over as it was', () => {
+  const first = revise([], [draft('a', '10:00')], 1000);
+  expect(revise(first, [], at('10:11'))).toEqual([]);
+});
+
+const NOW = utc('2026-03-02 09:00');
+const done = { from: NOW - 10, to: NOW };
+const whole: Bench = {
+  now: NOW,
+  shop: shop(9, 17),
+  pieces: [
+    piece('a', [coat('a1', { done }), window('aw', 45, 240), coat('a2'), window('aw2', 45, 240), coat('a3')]),
+    piece('b', [bench('b1', 30), wait('bw', 60), coat('b2')], { promised: NOW + 1440 }),
+  ],
+};
+const draftsOf = (it: Bench): EventDraft[] => {
+  const plan = planBench(it);
+  if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
+  return planEvents(plan.value, it, (id) => `Piece ${id}`);
+};
+
+test('the feed of the bench has all work to come, the window that is open and the day promised', () => {
+  expect(draftsOf(whole).map(({ uid, summary }) => [uid, summary])).toEqual([
+    ['coatwait-a2', 'Coat: Piece a'],
+    ['coatwait-a3', 'Coat: Piece a'],
+    ['coatwait-b1', 'Level-sand: Piece b'],
+    ['coatwait-b2', 'Coat: Piece b'],
+    ['coatwait-aw', 'Recoat window closes: Piece a'],
+    ['coatwait-b-promise', 'Promised: Piece b'],
+  ]);
+});
+
+test('a second export updates and does not duplicate', () => {
+  const first = revise([], draftsOf(whole), 0);
+  const later = revise(first, draftsOf({ ...whole, now: NOW + 90 }), 1);
+  const read = new ICAL.Component(ICAL.parse(calendarFile(later, 'Bench')));
+  const events = read.getAllSubcomponents('vevent').map((component) => new ICAL.Event(component));
+  expect(new Set(events.map(({ uid }) => uid)).size).toBe(first.length);
+  const sequences = Object.fromEntries(events.map(({ uid, sequence }) => [uid, sequence]));
+  // a2 could have begun at 09:45 and now begins at 10:30; the window closes when it did, the promise stands.
+  expect(sequences).toMatchObject({ 'coatwait-a2': 1, 'coatwait-aw': 0, 'coatwait-b-promise': 0 });
+});
