@@ -32,7 +32,7 @@ const NEAR_DAYS = new Map([
   [1, 'tomorrow'],
 ]);
 
-/** "today", "tomorrow", "Thu", or the date. */
+/** "today", "tomorrow", "Thu 27 Nov", or "6 Dec" beyond a week. */
 export function dayWords(atMs: number, nowMs: number): string {
   const days = daysBetween(nowMs, atMs);
   return NEAR_DAYS.get(days) ?? (Math.abs(days) <= WEEK_OF_DAYS ? weekday(atMs) : dateWords(atMs, nowMs));

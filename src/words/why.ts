@@ -45,8 +45,8 @@ export const MOVES_WORDS = {
   later: (span: string): string => `${span} later`,
   same: 'about the same',
   much: 'much later',
-  ruleOfThumb: (shift: string): string => `rule of thumb (half or twice for 10 K): ${shift}`,
-  both: 'Where the model and the rule of thumb part, neither has been measured for this lacquer. Here 10 K colder costs about 3.5 times; the rule says twice.',
+  ruleOfThumb: (shift: string): string => `rule of thumb: ${shift}`,
+  both: 'The rule of thumb halves or doubles the time for 10 K; drying from fresh, this model makes 10 K colder about 3.5 times as long. Where they part, neither has been measured for this lacquer.',
 } as const;
 
 export const INPUT_WORDS = {

@@ -65,7 +65,7 @@ function nearest(times: readonly number[], wanted: number): number {
 export function roundTicks(lowest: number, highest: number, label: (value: number) => string) {
   const rough = (highest - lowest) / 4 || 1;
   const power = 10 ** Math.floor(Math.log10(rough));
-  const step = ([1, 2, 5, 10].find((one) => one * power >= rough) ?? 10) * power;
+  const step = ([1, 2, 2.5, 5, 10].find((one) => one * power >= rough) ?? 10) * power;
   const first = Math.ceil(lowest / step);
   const count = Math.floor(highest / step) - first + 1;
   return Array.from({ length: Math.max(0, count) }, (_, n) => ({

@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import type { EntryBody } from '../../../src/logbook/entry';
+import {
+  type CoatDraft,
+  fieldOf,
+  filmSaid,
+  isFilmWhole,
+  passesProblem,
+  prefilled,
+  wayOf,
+  waysToSay,
+} from '../../../src/screens/lay/coat-draft';
+import { JAR, layCoat, PIECE } from '../../logbook/entries';
+import { aShop } from '../../parts/an-outlook';
+
+const passes: EntryBody = {
+  ...layCoat(),
+  film: { by: 'passes', passes: 4, perPass: { text: '1,1', unit: 'mil' } },
+} as EntryBody;
+
+const first = (more: Partial<CoatDraft> = {}): CoatDraft => ({
+  ...prefilled(aShop().shop, null, 'metric'),
+  ...more,
+});
+
+describe('what is filled in before a word is said', () => {
+  test('a shop without a coat gets a full sprayed coat on its piece, from its jar', () => {
+    expect(first()).toMatchObject({ piece: PIECE, jar: JAR, how: 'spray', by: 'wet' });
+  });
+
+  test('all is as last time, as it was typed', () => {
+    const draft = prefilled(aShop({ hour: 1, body: passes }).shop, null, 'metric');
+    expect(draft).toMatchObject({ by: 'passes', passes: '4' });
+    expect(filmSaid(draft)).toEqual({ by: 'passes', passes: 4, perPass: { text: '1,1', unit: 'mil' } });
+  });
+
+  test('a piece that is not there falls back to the last one', () => {
+    expect(prefilled(aShop().shop, 'gone', 'us').piece).toBe(PIECE);
+  });
+});
+
+test.each([
+  { how: 'spray', ways: ['wet', 'passes', 'usual'] },
+  { how: 'brush-fill', ways: ['usual', 'wet'] },
+  { how: 'flash', ways: ['wet'] },
+] as const)('$how is told by $ways', ({ how, ways }) => {
+  expect(waysToSay(how)).toEqual(ways);
+  expect(ways).toContain(wayOf(first({ how, by: 'passes' })));
+});
+
+test('changing the way and back keeps what was typed', () => {
+  const typed = { ...first().films, coat: { text: '101', unit: 'um' } as const };
+  const draft = first({ films: typed, how: 'flash' });
+  expect(filmSaid({ ...draft, how: 'spray' })).toEqual({ by: 'wet', wetFilm: { text: '101', unit: 'um' } });
+  expect(fieldOf('flash', 'wet')).not.toBe(fieldOf('spray', 'wet'));
+});
+
+test.each([
+  { text: '1', isWhole: true },
+  { text: '50', isWhole: true },
+  { text: '51', isWhole: false },
+  { text: '0', isWhole: false },
+  { text: '2.5', isWhole: false },
+  { text: '', isWhole: false },
+])('$text passes: $isWhole', ({ text, isWhole }) => {
+  expect(passesProblem(text) === undefined).toBe(isWhole);
+  expect(isFilmWhole(first({ by: 'passes', passes: text }))).toBe(isWhole);
+});
+
+test.each([
+  { text: '85', isWhole: true },
+  { text: '1000', isWhole: true },
+  { text: '1001', isWhole: false }, // the limit of wet film is 1000 um
+  { text: '-5', isWhole: false },
+  { text: 'eighty', isWhole: false },
+])('a wet film of "$text": $isWhole', ({ text, isWhole }) => {
+  expect(isFilmWhole(first({ films: { ...first().films, coat: { text, unit: 'um' } } }))).toBe(isWhole);
+});

@@ -1,0 +1,18 @@
+import { expect, test } from 'vitest';
+import { differenceWords, filmWords, percentWords, temperatureWords } from '../../src/words/quantities';
+
+// 25.4 um are one mil and 294.15 K are 69.8 F by definition of the units.
+test.each([
+  { words: filmWords(12.54e-6, 'metric'), expected: '12.5 µm' },
+  { words: filmWords(145.4e-6, 'metric'), expected: '145 µm' },
+  { words: filmWords(12.7e-6, 'us'), expected: '0.5 mil' },
+  { words: filmWords(146.05e-6, 'us'), expected: '5.8 mil' },
+  { words: temperatureWords(294.15, 'metric'), expected: '21 °C' },
+  { words: temperatureWords(294.15, 'us'), expected: '70 °F' },
+  { words: temperatureWords(268.15, 'metric'), expected: '−5 °C' },
+  { words: differenceWords(8, 'metric'), expected: '8 K' },
+  { words: differenceWords(8, 'us'), expected: '14 °F' },
+  { words: percentWords(0.1016, 1), expected: '10.2 %' },
+])('$expected', ({ words, expected }) => {
+  expect(words).toBe(expected);
+});
