@@ -25,6 +25,8 @@ export interface Outlooks {
   close(): void;
 }
 
+const LOST: Outlook = { state: 'failed', message: NO_OUTLOOK_WORDS.lost };
+
 interface Job extends Worked {
   readonly piece: PieceId;
   readonly cancel: () => void;
@@ -51,7 +53,9 @@ export function followOutlooks({ shop, nowMs, outlooks, estimator, restMs }: Out
 
   function workNext(): void {
     const piece = running ? undefined : firstOf(wanted, shop.value, looked);
-    if (piece !== undefined) void work(piece, { inputs: wanted.get(piece) ?? '', atMs: nowMs.value });
+    if (piece === undefined) return;
+    const from = { inputs: wanted.get(piece) ?? '', atMs: nowMs.value };
+    work(piece, from).catch(() => finish(piece, from, LOST));
   }
 
   async function work(id: PieceId, from: Worked): Promise<void> {
@@ -112,6 +116,6 @@ async function answerOf(result: Promise<Estimate>, startMs: number): Promise<Out
   try {
     return { state: 'ready', estimate: await result, startMs, stale: false };
   } catch {
-    return { state: 'failed', message: NO_OUTLOOK_WORDS.lost };
+    return LOST;
   }
 }

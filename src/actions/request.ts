@@ -2,7 +2,7 @@ import type { Belief, Check } from '../estimator/estimate';
 import type { PlainRequest } from '../estimator/plain';
 import type { Shop } from '../logbook/fold/fold';
 import type { Piece } from '../logbook/fold/pieces';
-import { type HistoryFault, stackHistory, type TimedHistory } from '../logbook/history';
+import { type HistoryFault, type Stack, stackHistory, stackOf, type TimedHistory } from '../logbook/history';
 import { type JarContent, withoutRetarder } from '../logbook/jar-film';
 import { again } from '../logbook/stack-events';
 import { type Result, succeed } from '../result';
@@ -56,15 +56,15 @@ function whatIfs(piece: Piece, shop: Shop, { history }: TimedHistory, nowS: numb
     { name: 'thinner-coats', history: thinnerLast(history, THINNER_SHARE) },
   ];
   const plain = withoutAnyRetarder(piece, shop);
-  return plain ? [...asked, { name: 'no-retarder' as const, history: plain }] : asked;
+  return plain ? [...asked, { name: 'no-retarder' as const, history: { ...history, ...plain } }] : asked;
 }
 
-/** The history as it would be had no coat held retarder; undefined where none did. */
-function withoutAnyRetarder(piece: Piece, shop: Shop): TimedHistory['history'] | undefined {
+/** The stack as it would be had no coat held retarder; undefined where none did. */
+function withoutAnyRetarder(piece: Piece, shop: Shop): Stack | undefined {
   if (!piece.coats.some(({ jar }) => shop.jars.get(jar)?.retarder)) return undefined;
   const jars = new Map(piece.coats.flatMap(({ jar: id }) => plainJar(id, shop)));
-  const told = stackHistory(piece, { ...shop, jars });
-  return told.ok ? told.value.history : undefined;
+  const laid = stackOf(piece, { jars });
+  return laid.ok ? laid.value.stack : undefined;
 }
 
 function plainJar(id: string, { jars }: Shop): [string, JarContent][] {

@@ -7,7 +7,7 @@ import { airLog } from './air-log';
 import type { Shop } from './fold/fold';
 import type { Piece } from './fold/pieces';
 import type { AirFrom } from './forecast-air';
-import type { JarContent } from './jar-film';
+import { type JarContent, type JarFilm, jarFilm, thinnerShares } from './jar-film';
 import { type CoatFromJar, solventsOf, stackEvents } from './stack-events';
 
 /** The history of a stack, and the instant from which its seconds count. */
@@ -38,39 +38,53 @@ const TRANSFER_MS = { still: 0.7e-3, gentle: 1.2e-3, booth: 1.8e-3, strong: 2.8e
 
 /** Everything that decides how a piece dries, from its first coat on: what was logged, then the forecast for 400 days. */
 export function stackHistory(piece: Piece, stock: Stock): Result<TimedHistory, HistoryFault> {
-  const coats = coatsFromJars(piece, stock);
-  if (coats === undefined) return fail({ kind: 'unknown-jar' });
-  const newest = coats.findLast(({ coat }) => coat.how !== 'flash');
-  const first = coats[0];
+  const laid = stackOf(piece, stock);
+  if (!laid.ok) return laid;
+  const { startMs, stack } = laid.value;
+  const lastMs = startMs + (stack.events.at(-1)?.atS ?? 0) * 1000;
+  const log = airLog(airReadings(piece, stock), stock.forecast, startMs, lastMs + OUTLOOK_MS);
+  const air = toSpans(log, startMs);
+  const sandingK = sandingRoom(stock);
+  return succeed({ startMs, history: { ...stack, air, sandingK, panelEffusivity: WOOD_EFFUSIVITY } });
+}
+
+/** What of a history does not hang on the air. */
+export type Stack = Pick<PlainHistory, 'binder' | 'solvents' | 'events' | 'openBaseM'>;
+
+/** What was laid on a piece and sanded off it. */
+export function stackOf(
+  piece: Piece,
+  { jars }: Pick<Stock, 'jars'>,
+): Result<{ readonly stack: Stack; readonly startMs: number }, HistoryFault> {
+  const coats = coatsFromJars(piece, jars);
+  if (!coats.ok) return coats;
+  const newest = coats.value.findLast(({ coat }) => coat.how !== 'flash');
+  const first = coats.value[0];
   if (!newest || !first) return fail({ kind: 'no-coats' });
-  const { finish } = newest.jar.product;
+  const { finish } = newest.film;
   const binder = binderOf(finish);
   if (!binder) return fail({ kind: 'no-drying-law', finish });
+  const solvents = solventsOf(coats.value);
+  const openBaseM = openBase(piece);
+  const events = stackEvents(piece, coats.value, solvents, openBaseM);
+  return succeed({ startMs: first.coat.atMs, stack: { binder, solvents, events, openBaseM } });
+}
+
+function coatsFromJars({ coats }: Piece, jars: Stock['jars']): Result<CoatFromJar[], HistoryFault> {
+  const films = new Map<string, JarFilm>();
   try {
-    const solvents = solventsOf(coats);
-    const openBaseM = openBase(piece);
-    const events = stackEvents(piece, coats, solvents, openBaseM);
-    const startMs = first.coat.atMs;
-    const lastMs = startMs + (events.at(-1)?.atS ?? 0) * 1000;
-    const readings = airReadings(piece, stock);
-    const air = toSpans(airLog(readings, stock.forecast, startMs, lastMs + OUTLOOK_MS), startMs);
-    const sandingK = sandingRoom(stock);
-    return succeed({
-      startMs,
-      history: { binder, solvents, events, air, openBaseM, sandingK, panelEffusivity: WOOD_EFFUSIVITY },
+    const found = coats.flatMap((coat) => {
+      const jar = jars.get(coat.jar);
+      if (!jar) return [];
+      const film = films.get(coat.jar) ?? jarFilm(jar);
+      films.set(coat.jar, film);
+      return [{ coat, film, flash: thinnerShares(jar) }];
     });
+    return found.length === coats.length ? succeed(found) : fail({ kind: 'unknown-jar' });
   } catch (error) {
     if (error instanceof RangeError) return fail({ kind: 'no-room-for-lacquer' });
     throw error;
   }
-}
-
-function coatsFromJars({ coats }: Piece, { jars }: Stock): CoatFromJar[] | undefined {
-  const found = coats.flatMap((coat) => {
-    const jar = jars.get(coat.jar);
-    return jar ? [{ coat, jar }] : [];
-  });
-  return found.length === coats.length ? found : undefined;
 }
 
 const openBase = ({ base, oldFilm }: Piece): number =>

@@ -2,12 +2,13 @@ import type { StackEvent } from '../estimator/history';
 import { dryFilm } from '../science/film/thickness';
 import type { SolventId } from '../science/solvents/solvents';
 import type { Coat, Piece, Sanding } from './fold/pieces';
-import { type JarContent, type JarFilm, jarFilm, thinnerShares } from './jar-film';
+import type { JarFilm } from './jar-film';
 
-/** A coat with what is in the jar it came from. */
+/** A coat with the film that its jar gives, and with what a flash coat of that jar's thinner is made of. */
 export interface CoatFromJar {
   readonly coat: Coat;
-  readonly jar: JarContent;
+  readonly film: JarFilm;
+  readonly flash: JarFilm['solvents'];
 }
 type CoatEvent = Extract<StackEvent, { kind: 'coat' }>;
 
@@ -30,7 +31,7 @@ export function dryFilmM(coat: Coat, film: JarFilm): number {
 
 /** The names of the solvents in these coats, each once. */
 export const solventsOf = (coats: readonly CoatFromJar[]): readonly SolventId[] => [
-  ...new Set(coats.flatMap(({ coat, jar }) => sharesOf(coat, jar).map(({ id }) => id))),
+  ...new Set(coats.flatMap((coat) => sharesOf(coat).map(({ id }) => id))),
 ];
 
 /** Everything done to the stack from the first coat on, in seconds from it. */
@@ -53,15 +54,15 @@ export function stackEvents(
   );
 }
 
-function coatEvent({ coat, jar }: CoatFromJar, solvents: readonly SolventId[], startMs: number): StackEvent {
+function coatEvent(one: CoatFromJar, solvents: readonly SolventId[], startMs: number): StackEvent {
+  const { coat, film } = one;
   const atS = (coat.atMs - startMs) / 1000;
-  const shares = new Map(sharesOf(coat, jar).map(({ id, share }) => [id, share]));
+  const shares = new Map(sharesOf(one).map(({ id, share }) => [id, share]));
   const bySolvent = (volume: number) => solvents.map((id) => volume * (shares.get(id) ?? 0));
   if (coat.how === 'flash') {
     const laid = laidM(coat);
     return { kind: 'flash', atS, solventM: bySolvent('wetM' in laid ? laid.wetM : laid.dryM) };
   }
-  const film = jarFilm(jar);
   const { volumeSolids, pigment, passage } = film;
   const perBinder = (1 - volumeSolids) / (volumeSolids * (1 - pigment));
   return { kind: 'coat', atS, dryM: dryFilmM(coat, film), wetness: bySolvent(perBinder), pigment, passage };
@@ -73,8 +74,8 @@ const sandEvent = ({ atMs, removed }: Sanding, startMs: number): StackEvent => (
   removedM: removed.si,
 });
 
-const sharesOf = ({ how }: Coat, jar: JarContent): JarFilm['solvents'] =>
-  how === 'flash' ? thinnerShares(jar) : jarFilm(jar).solvents;
+const sharesOf = ({ coat, film, flash }: CoatFromJar): JarFilm['solvents'] =>
+  coat.how === 'flash' ? flash : film.solvents;
 
 /** The events with no more sanded away than lies there, and no thinner on nothing. */
 function withinFilm(events: readonly StackEvent[], openBaseM: number): readonly StackEvent[] {
