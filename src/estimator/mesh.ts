@@ -1,4 +1,4 @@
-import { dryThickness, type Film, shareBinder } from './film';
+import { dryThickness, type Film, heldSolvent, shareBinder } from './film';
 
 /** A layer to be laid on top of a film. */
 export interface Layer {
@@ -17,11 +17,11 @@ const FINEST_M = 0.08e-6;
 const JOINT_M = 0.5e-6;
 const GROWTH = 1.4;
 /** A coat's elements grow from the air downwards, and are never thicker than this share of it. */
-const COARSEST_SHARE = 1 / 7;
+const COARSEST_SHARE = 1 / 9;
 /** An element may grow to this share of its depth below the air, once a later coat has covered it. */
 const DEPTH_SHARE = 0.22;
 
-/** Element sizes of a fresh layer from its base to the air, m: fine at both faces, finest at the air. */
+/** Element sizes of a fresh layer from its base to the air, m: finest at the air. */
 function gradedSizes(dryM: number): number[] {
   const coarsest = dryM * COARSEST_SHARE;
   const sizes: number[] = [];
@@ -74,7 +74,7 @@ export function soakIn(film: Film, solventM: readonly number[], dilution: number
 
 /** Takes dry thickness off the top. Gives the volume of each solvent that went with it, m3 per m2. */
 export function sandOff(film: Film, removedM: number): number[] {
-  const before = film.u.map((_, i) => heldAbove(film, i));
+  const before = film.u.map((_, i) => heldSolvent(film, i));
   let left = Math.min(removedM, dryThickness(film));
   while (left > 0 && film.nodes > 1) {
     const e = film.nodes - 2;
@@ -91,14 +91,7 @@ export function sandOff(film: Film, removedM: number): number[] {
     }
   }
   shareBinder(film);
-  return film.u.map((_, i) => (before[i] as number) - heldAbove(film, i));
-}
-
-function heldAbove(film: Film, i: number): number {
-  const u = film.u[i] as Float64Array;
-  let sum = 0;
-  for (let n = 0; n < film.nodes; n++) sum += (u[n] as number) * (film.binder[n] as number);
-  return sum;
+  return film.u.map((_, i) => (before[i] as number) - heldSolvent(film, i));
 }
 
 /**

@@ -14,11 +14,12 @@ export interface Accuracy {
    * a hundred-thousandth moves Tg by less than a hundredth of a kelvin.
    */
   readonly negligible: number;
+  /** First step after a change from outside, and the shortest one, s. */
+  readonly firstStepS: number;
 }
 
-export const DEFAULT_ACCURACY: Accuracy = { tolerance: 0.08, negligible: 1e-5 };
+export const DEFAULT_ACCURACY: Accuracy = { tolerance: 0.08, negligible: 1e-5, firstStepS: 0.5 };
 
-const FIRST_STEP_S = 0.5;
 const MOST_GROWTH = 1.9;
 /** A step is taken again where its error is so many times what was aimed at. */
 const TOO_MUCH = 4;
@@ -64,9 +65,10 @@ export function createSolver(
   const work = createWork(film);
   const evaporated = new Float64Array(film.solvents);
   const evaporatedBefore = new Float64Array(film.solvents);
+  const { tolerance, negligible, firstStepS } = accuracy;
   const ratios = mobilityLaw.ratio;
   let temperatureK = 0;
-  let wishS = FIRST_STEP_S;
+  let wishS = firstStepS;
   let lastStepS = 0;
   let sinceLook = 0;
 
@@ -89,7 +91,7 @@ export function createSolver(
         if (!ratios) fillFaces(work, mobilityLaw, temperatureK, i);
         solveSolvent(film, work, i, stepS, ratios ? (ratios[i] as number) : 1);
       }
-      if (pass === MOST_PASSES || distance(film, work, work.predicted.u) < AGREED * accuracy.tolerance) break;
+      if (pass === MOST_PASSES || distance(film, work, work.predicted.u) < AGREED * tolerance) break;
       adopt(film, work);
     }
     return distance(film, work, work.extrapolated) / toleranceFor(stepS);
@@ -97,7 +99,7 @@ export function createSolver(
 
   /** Steps of hours are few and decide the dates: there accuracy costs nothing. */
   function toleranceFor(stepS: number): number {
-    return accuracy.tolerance / (1 + Math.min(MOST_CARE, stepS / CAREFUL_FROM_S));
+    return tolerance / (1 + Math.min(MOST_CARE, stepS / CAREFUL_FROM_S));
   }
 
   function accept(stepS: number): void {
@@ -123,7 +125,7 @@ export function createSolver(
     let binder = 0;
     for (let n = 0; n < film.nodes; n++) binder += film.binder[n] as number;
     for (let i = 0; i < film.solvents; i++) {
-      if (work.isActive[i] && heldSolvent(film, i) <= accuracy.negligible * binder) work.isActive[i] = 0;
+      if (work.isActive[i] && heldSolvent(film, i) <= negligible * binder) work.isActive[i] = 0;
     }
   }
 
@@ -138,24 +140,26 @@ export function createSolver(
     },
     restart() {
       lastStepS = 0;
-      wishS = FIRST_STEP_S;
+      wishS = firstStepS;
       work.isActive.fill(1);
       leaveNegligible();
     },
     step(air: AirState, sinceWetS: number, mostS: number) {
       for (let stepS = Math.min(wishS, mostS); ; ) {
         const error = attempt(air, sinceWetS + stepS, stepS);
+        if (Number.isNaN(error))
+          throw new RangeError('The film cannot be solved: a quantity of its history is not a number.');
         const growth = Math.min(MOST_GROWTH, 0.9 / Math.sqrt(Math.max(error, 1e-6)));
-        if (error <= TOO_MUCH || stepS <= FIRST_STEP_S) {
+        if (error <= TOO_MUCH || stepS <= firstStepS) {
           accept(stepS);
           // A step cut short to land on an event does not forget how long it wanted to be.
           wishS = Math.max(
-            FIRST_STEP_S,
+            firstStepS,
             stepS < wishS && growth >= 1 ? Math.max(wishS, stepS * growth) : stepS * growth,
           );
           return stepS;
         }
-        stepS = Math.max(FIRST_STEP_S, stepS * Math.max(0.2, growth));
+        stepS = Math.max(firstStepS, stepS * Math.max(0.2, growth));
         wishS = stepS;
       }
     },

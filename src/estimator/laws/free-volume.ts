@@ -13,6 +13,10 @@ export interface FreeVolume {
   /** K21 - Tg1 and K22 - Tg2, K. */
   readonly k21MinusTg1K: number;
   readonly k22MinusTg2K: number;
+  /** Below the polymer's glass transition: that transition, and the share of its hole growth that is left. */
+  readonly glass?: { readonly tgK: number; readonly share: number };
+  /** Activation energy over the gas constant, K; 0 where absent. */
+  readonly activationK?: number;
   readonly chi: number;
 }
 
@@ -20,7 +24,7 @@ export interface FreeVolume {
  * Self-diffusivity of a solvent in a polymer, m2/s.
  *
  * Source: Vrentas and Duda 1977; constants e.g. Zielinski and Duda 1992, table 4.
- * Valid: above the glass transition of the mixture.
+ * Valid: above the glass transition of the mixture; with `glass` also below that of the dry polymer.
  * @param solvent mass fraction of solvent
  */
 export function selfDiffusivityM2S(constants: FreeVolume, solvent: number, temperatureK: number): number {
@@ -28,8 +32,13 @@ export function selfDiffusivityM2S(constants: FreeVolume, solvent: number, tempe
   const jump = solvent * constants.v1 + polymer * constants.xi * constants.v2;
   const hole =
     solvent * constants.k11 * (constants.k21MinusTg1K + temperatureK) +
-    polymer * constants.k12 * (constants.k22MinusTg2K + temperatureK);
-  return 1e-4 * constants.d0Cm2S * Math.exp(-jump / hole);
+    polymer * constants.k12 * (constants.k22MinusTg2K + temperatureK - frozenK(constants, temperatureK));
+  return 1e-4 * constants.d0Cm2S * Math.exp(-(constants.activationK ?? 0) / temperatureK - jump / hole);
+}
+
+/** Hole growth that a glassy polymer lacks, K. */
+function frozenK({ glass }: FreeVolume, temperatureK: number): number {
+  return glass ? (1 - glass.share) * (temperatureK - glass.tgK) : 0;
 }
 
 /** Mutual diffusivity, m2/s: self-diffusivity x (1 - phi)^2 (1 - 2 chi phi), phi the solvent's volume (or mass) fraction. */

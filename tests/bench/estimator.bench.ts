@@ -1,0 +1,115 @@
+import { Solver as Odex } from 'odex';
+import { test } from 'vitest';
+import { createFilm, heldSolvent } from '../../src/estimator/film';
+import { evaporation } from '../../src/estimator/laws/evaporation';
+import { lacquerMobility } from '../../src/estimator/laws/lacquer';
+import { layOn } from '../../src/estimator/mesh';
+import { lastWetS } from '../../src/estimator/read-off';
+import { runEstimate } from '../../src/estimator/run-estimate';
+import { simulate } from '../../src/estimator/simulate';
+import { createSolver, DEFAULT_ACCURACY } from '../../src/estimator/solver';
+import { DAY_S, NITROCELLULOSE, SOLVENTS, stack, thinnerWith } from '../estimator/stacks';
+import { processorMs, say } from './clock';
+
+test('twelve coats, six solvents, 120 days', () => {
+  const ms = [12, 24, 48].map((coats) => {
+    const history = stack({ coats });
+    let steps = 0;
+    const spent = processorMs(() => {
+      steps = simulate(history, { untilS: lastWetS(history) + 120 * DAY_S }).steps;
+    });
+    say(`  ${coats} coats, six solvents, 120 days: ${spent.toFixed(1)} ms, ${steps} steps`);
+    return spent;
+  });
+  say(`  from 12 to 48 coats: x ${((ms[2] as number) / (ms[0] as number)).toFixed(1)}`);
+  const history = stack({ coats: 12 });
+  const band = processorMs(() => runEstimate({ history, nowS: 4 * DAY_S, checks: [] }), 5);
+  say(`  a full band with curves and layers: ${band.toFixed(0)} ms`);
+});
+
+test('beside a general-purpose adaptive integrator, one coat, its first minute', () => {
+  const lay = () => {
+    const film = createFilm(SOLVENTS.length);
+    layOn(film, {
+      dryM: 12e-6,
+      wetness: thinnerWith(0.05).map((share) => (share * 0.85) / 0.15),
+      pigment: 0,
+      passage: 1,
+    });
+    return film;
+  };
+  const mobility = lacquerMobility(NITROCELLULOSE, SOLVENTS);
+  const surface = evaporation(SOLVENTS, NITROCELLULOSE.chi, undefined);
+  const air = { temperatureK: 294.15, transferMS: 1.2e-3 };
+  const UNTIL_S = 60;
+  const total = (film: ReturnType<typeof createFilm>) =>
+    SOLVENTS.reduce((sum, _, i) => sum + heldSolvent(film, i), 0);
+
+  const marched = (tolerance: number) => {
+    const film = lay();
+    const solver = createSolver(film, mobility, surface, { ...DEFAULT_ACCURACY, tolerance });
+    for (let now = 0; now < UNTIL_S - 1e-9; ) now += solver.step(air, now, UNTIL_S - now);
+    return total(film);
+  };
+
+  const integrated = (tolerance: number) => {
+    const film = lay();
+    const { nodes } = film;
+    const k = new Float64Array(nodes);
+    const conductance = new Float64Array(SOLVENTS.length);
+    const ratio = mobility.ratio as readonly number[];
+    const put = (y: readonly number[]) => {
+      for (let i = 0; i < SOLVENTS.length; i++) {
+        const u = film.u[i] as Float64Array;
+        for (let n = 0; n < nodes; n++) u[n] = y[i * nodes + n] as number;
+      }
+    };
+    const derivative = (_t: number, y: number[]): number[] => {
+      put(y);
+      mobility.fill?.(film, air.temperatureK, k);
+      surface.fill(film, air, 0, conductance);
+      const rate = new Array<number>(y.length).fill(0);
+      for (let i = 0; i < SOLVENTS.length; i++) {
+        const u = film.u[i] as Float64Array;
+        for (let e = 0; e < nodes - 1; e++) {
+          const a = k[e] as number;
+          const b = k[e + 1] as number;
+          const mean = ((a + b + 4 * Math.sqrt(a * b)) / 6) * (ratio[i] as number);
+          const flux = (mean * ((u[e + 1] as number) - (u[e] as number))) / (film.dz[e] as number);
+          rate[i * nodes + e] = (rate[i * nodes + e] as number) + flux / (film.binder[e] as number);
+          rate[i * nodes + e + 1] =
+            (rate[i * nodes + e + 1] as number) - flux / (film.binder[e + 1] as number);
+        }
+        const top = i * nodes + nodes - 1;
+        rate[top] =
+          (rate[top] as number) -
+          ((conductance[i] as number) * (u[nodes - 1] as number)) / (film.binder[nodes - 1] as number);
+      }
+      return rate;
+    };
+    const odex = new Odex(SOLVENTS.length * nodes);
+    odex.absoluteTolerance = tolerance;
+    odex.relativeTolerance = tolerance;
+    odex.maxSteps = 1e9;
+    put(
+      odex.solve(
+        derivative,
+        0,
+        film.u.flatMap((u) => [...u.subarray(0, nodes)]),
+        UNTIL_S,
+      ).y,
+    );
+    return total(film);
+  };
+
+  const truth = marched(0.0005);
+  const ours = processorMs(() => void marched(DEFAULT_ACCURACY.tolerance), 21);
+  const before = process.cpuUsage();
+  const theirs = integrated(1e-3);
+  const { user, system } = process.cpuUsage(before);
+  const spent = (user + system) / 1000;
+  const percent = (value: number) => `${(100 * Math.abs(value / truth - 1)).toFixed(2)} % off`;
+  say(
+    `  ours ${ours.toFixed(2)} ms (${percent(marched(DEFAULT_ACCURACY.tolerance))}), odex ${spent.toFixed(0)} ms (${percent(theirs)}): x ${(spent / ours).toFixed(0)}`,
+  );
+});

@@ -1,0 +1,79 @@
+import { expect, test } from 'vitest';
+import { answer } from '../../src/estimator/answer';
+import { CancelledError, createEstimator, EstimatorError, type WorkerPort } from '../../src/estimator/client';
+import type { PlainRequest } from '../../src/estimator/plain';
+import { HOUR_S, stack } from './stacks';
+
+const history = {
+  ...stack({ coats: 1 }),
+  solvents: ['acetone', 'mek', 'toluene', 'isobutyl-acetate', 'n-butyl-acetate', '2-butoxyethanol'],
+};
+const REQUEST = { history, nowS: HOUR_S, checks: [], whatIf: [] } as unknown as PlainRequest;
+
+/** A worker in the same thread: what crosses is cloned as it would be, and the real handler answers a turn later. */
+function startWorker(
+  handle: (port: WorkerPort, message: unknown) => void,
+): WorkerPort & { isEnded: boolean } {
+  const port = {
+    isEnded: false,
+    onmessage: null,
+    onerror: null,
+    onmessageerror: null,
+    postMessage(message: unknown) {
+      const crossed = structuredClone(message);
+      setTimeout(() => port.isEnded || handle(port, crossed));
+    },
+    terminate() {
+      port.isEnded = true;
+    },
+  } as WorkerPort & { isEnded: boolean };
+  return port;
+}
+
+const really = (port: WorkerPort, message: unknown) =>
+  port.onmessage?.({ data: structuredClone(answer(message as PlainRequest)) });
+
+test('an estimate crosses the wall and comes back', async () => {
+  const { result } = createEstimator(() => startWorker(really)).estimate(REQUEST);
+  expect((await result).milestones.recoat.likelyS).toBeGreaterThan(0);
+});
+
+test('a stack that cannot be worked out is refused with its reason, and the next one is done', async () => {
+  const estimator = createEstimator(() => startWorker(really));
+  const empty = { ...REQUEST, history: { ...REQUEST.history, events: [] } };
+  const [refused, done] = [estimator.estimate(empty), estimator.estimate(REQUEST)];
+  await expect(refused.result).rejects.toThrow('no coat');
+  expect((await done.result).profiles.length).toBeGreaterThan(0);
+});
+
+test('a worker that does not load is told of, and the next request gets a new one', async () => {
+  let starts = 0;
+  const estimator = createEstimator(() =>
+    startWorker(starts++ === 0 ? (port) => port.onerror?.({ message: 'gone' }) : really),
+  );
+  await expect(estimator.estimate(REQUEST).result).rejects.toThrow(EstimatorError);
+  await estimator.estimate(REQUEST).result;
+  expect(starts).toBe(2);
+});
+
+test('cancelling ends the running one and drops the waiting one; the others are done', async () => {
+  let starts = 0;
+  const estimator = createEstimator(() => {
+    starts++;
+    return startWorker(really);
+  });
+  const [running, waiting, kept] = [1, 2, 3].map(() => estimator.estimate(REQUEST)) as [
+    ReturnType<typeof estimator.estimate>,
+    ReturnType<typeof estimator.estimate>,
+    ReturnType<typeof estimator.estimate>,
+  ];
+  waiting.cancel();
+  running.cancel();
+  await expect(running.result).rejects.toThrow(CancelledError);
+  await expect(waiting.result).rejects.toThrow(CancelledError);
+  await kept.result;
+  expect(starts).toBe(2);
+  kept.cancel(); // after the answer: ends nothing
+  await estimator.estimate(REQUEST).result;
+  expect(starts).toBe(2);
+});
