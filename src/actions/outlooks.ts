@@ -86,15 +86,19 @@ export function followOutlooks({ shop, nowMs, outlooks, estimator, restMs }: Out
     worked.set(id, from);
     outlooks.value = new Map(outlooks.value).set(id, outlook);
     reviewAll();
-    workNext();
+    workAfter(0); // the screen draws this one first
+  }
+
+  function workAfter(ms: number): void {
+    clearTimeout(rest);
+    rest = setTimeout(workNext, ms);
   }
 
   const stopFollowing = effect(() => {
     shop.value;
     nowMs.value;
     untracked(reviewAll);
-    clearTimeout(rest);
-    rest = setTimeout(workNext, restMs);
+    workAfter(restMs);
   });
 
   return {
