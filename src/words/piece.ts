@@ -113,6 +113,7 @@ export const PIECE_FORM = {
   area: 'Area to coat',
   areaHint: 'Only for how much to mix. It may stay empty.',
   note: 'Note',
+  when: 'On the bench since',
   start: 'Start this piece',
   save: 'Keep these details',
   close: 'Close this piece',

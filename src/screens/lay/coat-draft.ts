@@ -42,13 +42,20 @@ const FIRST: Record<UnitSystem, CoatDraft['films']> = {
   },
 };
 
+/** Ids that the address asks for: `?piece=…&jar=…`. */
+export interface AskedFor {
+  readonly piece: string | null;
+  readonly jar: string | null;
+}
+
 /** Everything as last time: on the piece asked for, else on the one coated last. */
-export function prefilled(shop: Shop, pieceAskedFor: string | null, units: UnitSystem): CoatDraft {
+export function prefilled(shop: Shop, askedFor: AskedFor, units: UnitSystem): CoatDraft {
   const open = [...shop.pieces.values()].filter(({ closedMs }) => closedMs === undefined);
-  const piece = open.find(({ id }) => id === pieceAskedFor) ?? lastTouched(open);
+  const piece = open.find(({ id }) => id === askedFor.piece) ?? lastTouched(open);
   const last = piece?.coats.at(-1) ?? lastTouched([...shop.pieces.values()])?.coats.at(-1);
   const jars = [...shop.jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined);
-  const jar = jars.find(({ id }) => id === last?.jar) ?? jars.at(-1);
+  const jar =
+    jars.find(({ id }) => id === askedFor.jar) ?? jars.find(({ id }) => id === last?.jar) ?? jars.at(-1);
   return {
     piece: piece?.id,
     jar: jar?.id,

@@ -23,7 +23,7 @@ import { useLay } from './use-lay';
 export function LayForm() {
   const { shop, nowMs } = useShop();
   const units = useUnits();
-  const draft = useSignal(prefilled(shop.value, route.value.query.get('piece'), units));
+  const draft = useSignal(prefilled(shop.value, askedFor(), units));
   const air = useSignal(airFrom(shop.value.airReadings.at(-1), units));
   const form = useForm();
   const time = useTime();
@@ -67,3 +67,8 @@ export function LayForm() {
     </form>
   );
 }
+
+const askedFor = () => {
+  const { query } = route.value;
+  return { piece: query.get('piece'), jar: query.get('jar') };
+};

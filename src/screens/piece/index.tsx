@@ -23,7 +23,8 @@ export function Piece() {
   const { shop, look } = useShop();
   const [id = '', behind = ''] = route.value.rest;
   const piece = shop.value.pieces.get(id);
-  const load = PAGES[id === 'new' ? 'new' : behind];
+  const page = id === 'new' ? 'new' : behind;
+  const load = Object.hasOwn(PAGES, page) ? PAGES[page] : undefined;
   useEffect(() => {
     look(id === 'new' ? undefined : id);
   }, [id, look]);

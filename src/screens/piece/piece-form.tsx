@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import type { Piece } from '../../logbook/fold/pieces';
 import { BASES } from '../../logbook/kinds/piece';
 import { LIMITS } from '../../logbook/limits';
@@ -28,13 +29,15 @@ interface PieceFormProps {
   readonly form: Form;
   readonly submit: string;
   readonly onSend: (said: PieceSaid, isWhole: boolean) => void;
+  /** Further fields, above the button. */
+  readonly children?: ComponentChildren;
 }
 
 const OPTIONS = BASES.map((value) => ({ value, ...PIECE_FORM.bases[value] }));
 const isOld = (base: Piece['base']): boolean => base === 'old-redissolves';
 
 /** Name, base and area of a piece; for starting one and for changing what was said. */
-export function PieceForm({ piece, form, submit, onSend }: PieceFormProps) {
+export function PieceForm({ piece, form, submit, onSend, children }: PieceFormProps) {
   const isUs = useUnits() === 'us';
   const name = useSignal(piece?.name ?? '');
   const base = useSignal<Piece['base']>(piece?.base ?? 'bare-wood');
@@ -118,6 +121,7 @@ export function PieceForm({ piece, form, submit, onSend }: PieceFormProps) {
         isLong
         problem={fields['note']}
       />
+      {children}
       <Refusal refused={form.refused.value} />
       <div class="acts">
         <Button kind="main" icon="check" isSubmit isWide disabled={form.isBusy.value}>

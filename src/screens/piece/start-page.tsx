@@ -1,9 +1,11 @@
 import { Page } from '../../parts/page';
 import { goTo, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
+import { TimeField } from '../../parts/time-field';
 import { showToast } from '../../parts/toast';
 import { undoWithToast } from '../../parts/undo';
 import { useForm } from '../../parts/use-form';
+import { useTime } from '../../parts/use-time';
 import { EVENT_WORDS, PIECE_FORM, PIECE_WORDS } from '../../words/piece';
 import { PieceForm, type PieceSaid } from './piece-form';
 
@@ -11,9 +13,10 @@ import { PieceForm, type PieceSaid } from './piece-form';
 export function StartPage() {
   const { actions } = useShop();
   const form = useForm();
+  const time = useTime();
 
   async function start(said: PieceSaid, isWhole: boolean): Promise<void> {
-    const started = await form.send(isWhole, () => actions.startPiece(said));
+    const started = await form.send(isWhole, () => actions.startPiece(said, time.instantMs() ?? Number.NaN));
     if (!started) return;
     showToast({
       text: PIECE_FORM.started(said.name),
@@ -25,11 +28,9 @@ export function StartPage() {
   return (
     <Page title={PIECE_FORM.newTitle} backTo={linkTo('bench')} backLabel={PIECE_WORDS.toBench}>
       <h2 class="heard">{PIECE_WORDS.details}</h2>
-      <PieceForm
-        form={form}
-        submit={PIECE_FORM.start}
-        onSend={(said, isWhole) => void start(said, isWhole)}
-      />
+      <PieceForm form={form} submit={PIECE_FORM.start} onSend={(said, isWhole) => void start(said, isWhole)}>
+        <TimeField label={PIECE_FORM.when} {...time.field} problem={form.refused.value?.fields['at']} />
+      </PieceForm>
     </Page>
   );
 }

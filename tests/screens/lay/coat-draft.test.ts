@@ -10,7 +10,7 @@ import {
   wayOf,
   waysToSay,
 } from '../../../src/screens/lay/coat-draft';
-import { JAR, layCoat, PIECE } from '../../logbook/entries';
+import { fillJar, id, JAR, layCoat, PIECE } from '../../logbook/entries';
 import { aShop } from '../../parts/an-outlook';
 
 const passes: EntryBody = {
@@ -18,8 +18,11 @@ const passes: EntryBody = {
   film: { by: 'passes', passes: 4, perPass: { text: '1,1', unit: 'mil' } },
 } as EntryBody;
 
+const NOTHING = { piece: null, jar: null };
+const OTHER_JAR = id(0xb2);
+
 const first = (more: Partial<CoatDraft> = {}): CoatDraft => ({
-  ...prefilled(aShop().shop, null, 'metric'),
+  ...prefilled(aShop().shop, NOTHING, 'metric'),
   ...more,
 });
 
@@ -29,13 +32,20 @@ describe('what is filled in before a word is said', () => {
   });
 
   test('all is as last time, as it was typed', () => {
-    const draft = prefilled(aShop({ hour: 1, body: passes }).shop, null, 'metric');
+    const draft = prefilled(aShop({ hour: 1, body: passes }).shop, NOTHING, 'metric');
     expect(draft).toMatchObject({ by: 'passes', passes: '4' });
     expect(filmSaid(draft)).toEqual({ by: 'passes', passes: 4, perPass: { text: '1,1', unit: 'mil' } });
   });
 
-  test('a piece that is not there falls back to the last one', () => {
-    expect(prefilled(aShop().shop, 'gone', 'us').piece).toBe(PIECE);
+  test('a piece or jar that is not there falls back to the last one', () => {
+    const draft = prefilled(aShop().shop, { piece: 'gone', jar: 'gone' }, 'us');
+    expect(draft).toMatchObject({ piece: PIECE, jar: JAR });
+  });
+
+  test('the jar asked for comes before the one used last', () => {
+    const { shop } = aShop({ hour: 1, body: layCoat() }, { hour: 2, body: fillJar(OTHER_JAR) });
+    expect(prefilled(shop, NOTHING, 'metric').jar).toBe(JAR);
+    expect(prefilled(shop, { piece: null, jar: OTHER_JAR }, 'metric').jar).toBe(OTHER_JAR);
   });
 });
 
