@@ -1,30 +1,67 @@
+import { dayEndRead, isDayEndDue } from '../../logbook/day-end';
+import { filterClock, filtersInUse } from '../../logbook/filter-clock';
+import type { Shop } from '../../logbook/fold/fold';
 import { Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
-import { Row } from '../../parts/row';
+import { Row, type RowProps } from '../../parts/row';
 import { useShop } from '../../parts/shop-context';
 import { FORECAST_WORDS, AIR_WORDS as WORDS } from '../../words/air';
 import { unitWord } from '../../words/logbook';
+import { ROOM_WORDS } from '../../words/room';
 
 /** The way to everything else of air, breath and fire. */
 export function Further() {
-  const { forecast } = useShop().shop.value;
+  const { shop, nowMs } = useShop();
+  const now = shop.value;
   return (
     <Section title={WORDS.more}>
       <ul class="rows">
+        <Row {...dayEnd(now, nowMs.value)} />
         <Row href={linkTo('air', 'forecast')} title={WORDS.forecast}>
-          <p class="quiet">
-            {forecast
-              ? FORECAST_WORDS.line(
-                  typedWords(forecast.dayTemperature.typed),
-                  typedWords(forecast.nightTemperature.typed),
-                )
-              : WORDS.forecastNone}
-          </p>
+          <p class="quiet">{forecastLine(now)}</p>
+        </Row>
+        <Row href={linkTo('air', 'room')} title={WORDS.room}>
+          <p class="quiet">{now.room ? roomLine(now.room) : WORDS.roomNone}</p>
+        </Row>
+        <Row {...filters(now, nowMs.value)} />
+        <Row href={linkTo('air', 'cautions')} title={WORDS.cautions}>
+          <p class="quiet">{WORDS.cautionsHint}</p>
+        </Row>
+        <Row href={linkTo('air', 'finishes')} title={WORDS.finishes}>
+          <p class="quiet">{WORDS.finishesHint}</p>
+        </Row>
+        <Row href={linkTo('air', 'old')} title={WORDS.oldFinish}>
+          <p class="quiet">{WORDS.oldFinishHint}</p>
         </Row>
       </ul>
     </Section>
   );
 }
 
-const typedWords = ({ text, unit }: { readonly text: string; readonly unit: string }): string =>
-  `${text} ${unitWord(unit)}`;
+function dayEnd(shop: Shop, nowMs: number): RowProps {
+  const row = { href: linkTo('air', 'day-end'), title: WORDS.dayEnd };
+  if (isDayEndDue(shop, nowMs))
+    return { ...row, state: { icon: 'fire', word: WORDS.dayEndDue, kind: 'wait' } };
+  if (dayEndRead(shop, nowMs))
+    return { ...row, state: { icon: 'ready', word: WORDS.dayEndDone, kind: 'quiet' } };
+  return { ...row, children: <p class="quiet">{WORDS.dayEndHint}</p> };
+}
+
+function filters({ filters: all }: Shop, nowMs: number): RowProps {
+  const row = { href: linkTo('air', 'filters'), title: WORDS.filters };
+  const inUse = filtersInUse(all);
+  const due = inUse.filter((filter) => filterClock(filter, nowMs).state === 'due').length;
+  if (due > 0) return { ...row, state: { icon: 'stop', word: WORDS.filtersDue(due), kind: 'stop' } };
+  const line = inUse.length === 0 ? WORDS.filtersNone : inUse.map(({ name }) => name).join(', ');
+  return { ...row, children: <p class="quiet">{line}</p> };
+}
+
+type TypedOf = { readonly typed: { readonly text: string; readonly unit: string } };
+const typedWords = ({ typed: { text, unit } }: TypedOf): string => `${text} ${unitWord(unit)}`;
+
+const forecastLine = ({ forecast }: Shop): string =>
+  forecast
+    ? FORECAST_WORDS.line(typedWords(forecast.dayTemperature), typedWords(forecast.nightTemperature))
+    : WORDS.forecastNone;
+const roomLine = ({ volume, airFlow }: NonNullable<Shop['room']>): string =>
+  `${typedWords(volume)}; ${ROOM_WORDS.flow.toLowerCase()} ${typedWords(airFlow)}`;

@@ -1,0 +1,58 @@
+import { silenceCaution } from '../../actions/air/silence-caution';
+import { Button } from '../../parts/button';
+import { CautionNotice } from '../../parts/caution';
+import { Page, Section } from '../../parts/page';
+import { linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { useForm } from '../../parts/use-form';
+import { mayBeSilenced } from '../../reminders/cautions';
+import { AIR_WORDS } from '../../words/air';
+import { CAUTION_WORDS, CAUTIONS, type Caution, WHO_DECIDES } from '../../words/cautions';
+import { CAUTIONS_PAGE as WORDS } from '../../words/room';
+import { whenWords } from '../../words/times';
+
+const SHOWN_READS = 20;
+
+/** Every caution, which of them can be put away, and what was confirmed when. */
+export function Cautions() {
+  const { shop, nowMs } = useShop();
+  const reads = shop.value.cautionsRead.slice(-SHOWN_READS).toReversed();
+  return (
+    <Page title={WORDS.title} backTo={linkTo('air')} backLabel={AIR_WORDS.back}>
+      <p>{WHO_DECIDES}</p>
+      {CAUTIONS.map((caution) => (
+        <div key={caution.id} class="stack">
+          <CautionNotice caution={caution} />
+          {mayBeSilenced(caution.id) && <Silence caution={caution} />}
+        </div>
+      ))}
+      <Section title={WORDS.log}>
+        {reads.length === 0 && <p>{WORDS.none}</p>}
+        <ul class="plain-list">
+          {reads.map(({ id, atMs, act, cautions }) => (
+            <li key={id}>
+              <span class="digits">{whenWords(atMs, nowMs.value)}</span>{' '}
+              {WORDS.entry(WORDS.acts[act], cautions.length)}
+            </li>
+          ))}
+        </ul>
+      </Section>
+    </Page>
+  );
+}
+
+function Silence({ caution }: { readonly caution: Caution }) {
+  const { shop, needs } = useShop();
+  const form = useForm();
+  const isSilenced = shop.value.silencedCautions.has(caution.id);
+  return (
+    <div class="acts">
+      <Button
+        kind="plain"
+        onClick={() => void form.send(true, () => silenceCaution(needs, caution.id, !isSilenced))}
+      >
+        {isSilenced ? CAUTION_WORDS.show : CAUTION_WORDS.silence}
+      </Button>
+    </div>
+  );
+}

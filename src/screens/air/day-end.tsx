@@ -1,0 +1,43 @@
+import { confirmCautions } from '../../actions/air/confirm-cautions';
+import { dayEndCautions, dayEndRead } from '../../logbook/day-end';
+import { Button } from '../../parts/button';
+import { CautionNotice } from '../../parts/caution';
+import { Page } from '../../parts/page';
+import { Refusal } from '../../parts/refusal';
+import { linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { showToast } from '../../parts/toast';
+import { useForm } from '../../parts/use-form';
+import { AIR_WORDS } from '../../words/air';
+import { CAUTION_WORDS, WHO_DECIDES } from '../../words/cautions';
+import { DAY_END_WORDS as WORDS } from '../../words/room';
+import { whenWords } from '../../words/times';
+
+/** Rags, dust and filters before leaving: confirmed and logged, every day anew. */
+export function DayEnd() {
+  const { shop, needs, nowMs, actions } = useShop();
+  const form = useForm();
+  const cautions = dayEndCautions(shop.value, nowMs.value);
+  const read = dayEndRead(shop.value, nowMs.value);
+
+  async function confirm(): Promise<void> {
+    const kept = await form.send(true, () => confirmCautions(needs, 'end-day', cautions));
+    if (kept) showToast({ text: WORDS.logged, onUndo: () => void actions.undo(kept.id) });
+  }
+
+  return (
+    <Page title={WORDS.title} backTo={linkTo('air')} backLabel={AIR_WORDS.back}>
+      {read && <p>{WORDS.confirmed(whenWords(read.atMs, nowMs.value))}</p>}
+      {cautions.map((caution) => (
+        <CautionNotice key={caution.id} caution={caution} />
+      ))}
+      <p class="quiet">{WHO_DECIDES}</p>
+      <Refusal refused={form.refused.value} />
+      <div class="acts">
+        <Button kind="main" icon="check" isWide onClick={() => void confirm()} disabled={form.isBusy.value}>
+          {CAUTION_WORDS.done}
+        </Button>
+      </div>
+    </Page>
+  );
+}

@@ -1,0 +1,69 @@
+import { useSignal } from '@preact/signals';
+import { endSpraying } from '../../actions/air/end-spraying';
+import { filtersInUse } from '../../logbook/filter-clock';
+import { LIMITS } from '../../logbook/limits';
+import { Page } from '../../parts/page';
+import { goTo, linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { Ticks } from '../../parts/tick';
+import { TimeField } from '../../parts/time-field';
+import { showToast } from '../../parts/toast';
+import type { Draft } from '../../parts/typed-field';
+import { useForm } from '../../parts/use-form';
+import { useTime } from '../../parts/use-time';
+import { FILTER_WORDS, ROOM_WORDS, END_WORDS as WORDS } from '../../words/room';
+import { areWhole, Quantity, Send } from './fields';
+
+/** Notes that the gun was put down: filters wear, and the clearance clock starts. */
+export function SprayingEnded() {
+  const { shop, needs, actions } = useShop();
+  const form = useForm();
+  const time = useTime();
+  const inUse = filtersInUse(shop.value.filters);
+  const lasted = useSignal<Draft<'min' | 'h'>>({ text: '', unit: 'min' });
+  const worn = useSignal<readonly string[]>(inUse.map(({ id }) => id));
+
+  async function send(event: Event): Promise<void> {
+    event.preventDefault();
+    const said = { lasted: lasted.value, filters: [...worn.value] };
+    const kept = await form.send(areWhole([lasted, LIMITS.sprayTime]), () =>
+      endSpraying(needs, said, time.instantMs() ?? Number.NaN),
+    );
+    if (!kept) return;
+    showToast({ text: WORDS.logged, onUndo: () => void actions.undo(kept.id) });
+    goTo('air', 'room');
+  }
+
+  return (
+    <Page title={WORDS.title} backTo={linkTo('air', 'room')} backLabel={ROOM_WORDS.title}>
+      <form class="stack" onSubmit={send} noValidate>
+        <Quantity
+          label={WORDS.lasted}
+          hint={WORDS.lastedHint}
+          of={lasted}
+          limit={LIMITS.sprayTime}
+          form={form}
+          at="lasted"
+        />
+        <TimeField label={WORDS.when} {...time.field} problem={form.refused.value?.fields['at']} />
+        {inUse.length > 0 ? (
+          <Ticks
+            label={WORDS.filters}
+            options={inUse.map(({ id, name, part }) => ({
+              value: id,
+              label: name,
+              hint: FILTER_WORDS.parts[part].label,
+            }))}
+            ticked={worn.value}
+            onTicked={(ids) => {
+              worn.value = ids;
+            }}
+          />
+        ) : (
+          <p class="quiet">{WORDS.noFilters}</p>
+        )}
+        <Send form={form}>{WORDS.log}</Send>
+      </form>
+    </Page>
+  );
+}

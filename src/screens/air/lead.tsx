@@ -1,0 +1,47 @@
+import { testForLead } from '../../actions/air/test-for-lead';
+import type { Piece } from '../../logbook/fold/pieces';
+import { LEAD_FINDINGS } from '../../logbook/kinds/spot-test';
+import type { SandingRule } from '../../logbook/old-finish';
+import { Button } from '../../parts/button';
+import { CautionNotice } from '../../parts/caution';
+import { Refusal } from '../../parts/refusal';
+import { useShop } from '../../parts/shop-context';
+import { showToast } from '../../parts/toast';
+import { useForm } from '../../parts/use-form';
+import { cautionOf } from '../../words/cautions';
+import { OLD_WORDS as WORDS } from '../../words/old-finish';
+
+interface LeadProps {
+  readonly piece: Piece;
+  readonly rule: SandingRule;
+  readonly isOpaque: boolean;
+}
+
+/** The test for lead, or the choice to treat it as lead; until then dry sanding stays closed. */
+export function Lead({ piece, rule, isOpaque }: LeadProps) {
+  const { needs, actions } = useShop();
+  const form = useForm();
+  if (!isOpaque && rule === 'any') return <p>{WORDS.leadNone}</p>;
+
+  async function note(finding: (typeof LEAD_FINDINGS)[number]): Promise<void> {
+    const kept = await form.send(true, () => testForLead(needs, { piece: piece.id, finding }));
+    if (kept) showToast({ text: WORDS.leadLogged, onUndo: () => void actions.undo(kept.id) });
+  }
+
+  return (
+    <>
+      <CautionNotice caution={cautionOf('lead')} />
+      <p>
+        <strong>{WORDS.leadState[rule]}</strong>
+      </p>
+      <Refusal refused={form.refused.value} />
+      <div class="acts">
+        {LEAD_FINDINGS.map((finding) => (
+          <Button key={finding} onClick={() => void note(finding)}>
+            {WORDS.leadFindings[finding]}
+          </Button>
+        ))}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,82 @@
+// English text of the kinds of finish and of data sheets.
+
+export const FINISH_WORDS = {
+  title: 'Finishes and data sheets',
+  intro:
+    'What each kind asks for. Common practice, no source, where nothing else is said; your product’s data sheet outranks all of it.',
+  kinds: 'Kinds of finish',
+  sheets: 'Your jars',
+  noSheet: 'No data sheet entered',
+  hasSheet: (conditions: string): string => `Data sheet at ${conditions}`,
+  noJars: 'Fill a jar under Mix; its data sheet is entered here.',
+  hardens: 'Hardens',
+  how: {
+    release: 'By losing solvent, and nothing else: a new coat melts into the old one.',
+    waterborne:
+      'Water leaves, by the humidity of the air; then the particles flow together. It does not re-dissolve.',
+    precatalysed:
+      'Loses solvent, then cures slowly with the acid in it. After its window it no longer bonds without a scuff.',
+    conversion:
+      'Loses solvent, then cures with the acid you add. Each coat goes on within its window, and the whole film stays thin.',
+    urethane:
+      'Loses solvent, then two parts react. Each coat goes on within its window; later it is scuffed.',
+  },
+  texts: {
+    nitrocellulose: 'Fast, repairable, yellows. The drying model is made for it.',
+    acrylic: 'Water-clear; lets go of its solvent more slowly. Same model, own constants.',
+    cab: 'Hardly yellows, softer at the edges. Same model, own constants.',
+    shellac: 'Dry in minutes, hard in weeks; alcohol dissolves it for ever. Same model, own constants.',
+    waterborne: 'No melt-in: coats bond by key. Not below 18 °C or above 70 % humidity.',
+    precatalysed: 'Keeps for months in the can, for its catalyst works there too.',
+    conversion: 'Tough and thin. Too much film cracks.',
+    urethane: 'Hard and clear. Isocyanate: read the cautions first.',
+  },
+  touch: 'Dry to touch',
+  recoat: 'Recoat from',
+  recoatUntil: 'Recoat until',
+  level: 'Level-sand',
+  rubOut: 'Rub out',
+  settled: 'Fully cured',
+  potLife: 'Pot life at 21 °C',
+  totalFilm: 'All coats together',
+  shop: 'Shop',
+  shopFrom: (lowest: string): string => `${lowest} or warmer`,
+  shopDamp: (highest: string): string => `at most ${highest} humidity`,
+  at: 'At 21 °C and 50 % humidity, one usual coat',
+  range: (low: string, typical: string, high: string): string => `${typical} (${low} to ${high})`,
+  atMost: (film: string): string => `at most ${film} dry`,
+  byModel: 'Worked out by the drying model from your coats and your air.',
+  origin: 'Common practice, no source. Cure by Arrhenius, held back as the film turns to glass.',
+} as const;
+
+export const SHEET_WORDS = {
+  title: 'Data sheet',
+  intro:
+    'Enter what the sheet says, at its own conditions. The law of this finish is then scaled to it; what the sheet leaves out is scaled along.',
+  temperature: 'Sheet’s temperature',
+  humidity: 'Sheet’s humidity',
+  touch: 'Dry to touch',
+  recoatFrom: 'Recoat from',
+  recoatUntil: 'Recoat until',
+  recoatUntilHint: 'Upper end of the window; empty where there is none.',
+  sand: 'Sand from',
+  cured: 'Full cure',
+  potLife: 'Pot life',
+  totalFilm: 'All coats together at most, dry',
+  empty: 'Empty: not on the sheet.',
+  save: 'Keep the sheet',
+  saved: 'Data sheet kept. Dates are worked out again.',
+  scaled: 'Scaled to your data sheet.',
+} as const;
+
+/** What a piece’s page says of a finish that cures. */
+export const CURE_WORDS = {
+  title: 'Window and film',
+  windowUntil: 'Recoat window closes',
+  windowOver: 'The window has closed: scuff before the next coat.',
+  total: (film: string, limit: string): string => `${film} dry in all; at most ${limit}.`,
+  near: 'One more coat would go over the limit.',
+  over: 'Over the limit: a film this thick may crack. Sand some off before another coat, or leave it.',
+  tooCold: 'It stood too cold to form a film. Look at it closely: a chalky film does not recover by warming.',
+  byLaw: 'By the law of its kind: times of common practice moved by your air; not the drying model.',
+} as const;
