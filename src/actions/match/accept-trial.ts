@@ -1,0 +1,67 @@
+import { hidingFilmUm } from '../../logbook/colour/hides';
+import { contentOf } from '../../logbook/colour/jar-content';
+import type { Match } from '../../logbook/fold/matches';
+import { type Result, succeed } from '../../result';
+import { RECIPE_FROM_MATCH } from '../../words/match';
+import { type ActionNeeds, log, type Said } from '../log';
+import { writeRecipe } from '../mix/recipe';
+import type { Refused } from '../refused';
+
+type Line = Said<'recipe-written'>['lines'][number];
+
+/** What accepting made: the recipe, and the entries that undo it. */
+export interface Accepted {
+  readonly recipe: string;
+  readonly entries: readonly [accepted: string, written: string];
+}
+
+/** Makes a trial a recipe, or a new version of the one this match made before. */
+export async function acceptTrial(
+  needs: ActionNeeds,
+  match: Match,
+  trialNumber: number,
+): Promise<Result<Accepted, Refused>> {
+  const trial = match.trials[trialNumber - 1];
+  const previous = newestVersion(needs, match.accepted?.recipe);
+  const written = await writeRecipe(needs, {
+    name: match.name,
+    use: { as: 'opaque', over: 'white', ...coatsToHide(match) },
+    lines: linesOf(match, trialNumber),
+    note: noteOf(match, trialNumber),
+    ...(previous === undefined ? {} : { previous }),
+  });
+  if (!written.ok) return written;
+  const { recipe, id } = written.value;
+  const accepted = await log(needs, 'trial-accepted', { match: match.id, trial: trial?.id ?? '', recipe });
+  return accepted.ok ? succeed({ recipe, entries: [accepted.value.id, id] }) : accepted;
+}
+
+function newestVersion({ logbook }: ActionNeeds, recipe: string | undefined): string | undefined {
+  const { recipes } = logbook.shop.value;
+  let newest = recipe;
+  for (let next = newest; next !== undefined; next = recipes.get(next)?.next) newest = next;
+  return newest !== undefined && recipes.has(newest) ? newest : undefined;
+}
+
+/** White, then the tinters in the order in which they came in, then the clear of the let-downs where it is known. */
+function linesOf(match: Match, trialNumber: number): Line[] {
+  const { whiteGrams, tinterGrams, clearGrams } = contentOf(match, trialNumber);
+  const clear = match.clear === undefined ? [] : ([[match.clear, clearGrams]] as const);
+  return [[match.base, whiteGrams] as const, ...tinterGrams, ...clear]
+    .filter(([, grams]) => grams > 0)
+    .map(([ingredient, grams]) => ({ ingredient, amount: { text: gramsText(grams), unit: 'g' } }));
+}
+
+/** Five figures: more than any scale, and no more than the sums are good for. */
+const gramsText = (grams: number): string => String(Number(grams.toPrecision(5)));
+
+function noteOf(match: Match, trialNumber: number): string {
+  const { clearGrams } = contentOf(match, trialNumber);
+  const carried = match.clear === undefined && clearGrams > 0 ? gramsText(clearGrams) : undefined;
+  return RECIPE_FROM_MATCH.note(match.name, trialNumber, carried);
+}
+
+function coatsToHide(match: Match): { readonly coatsToHide?: number } {
+  const coats = hidingFilmUm(match)?.coats;
+  return coats === undefined ? {} : { coatsToHide: coats };
+}

@@ -1,0 +1,27 @@
+import { FORM_SHARE } from '../../science/pigment/weighing';
+import type { Match } from '../fold/matches';
+
+/** What has gone into the jar of a match, in grams. */
+export interface Content {
+  readonly whiteGrams: number;
+  /** Neat tinter by ingredient. */
+  readonly tinterGrams: ReadonlyMap<string, number>;
+  /** Clear that came in with let-downs. */
+  readonly clearGrams: number;
+  readonly totalGrams: number;
+}
+
+/** The jar as it was at a trial, the newest when left out. */
+export function contentOf({ trials, base }: Match, upTo = trials.length): Content {
+  const tinterGrams = new Map<string, number>();
+  let [whiteGrams, clearGrams, totalGrams] = [0, 0, 0];
+  for (const { ingredient, form, mass } of trials.slice(0, upTo).flatMap(({ added }) => added)) {
+    const grams = mass.si * 1000;
+    const neat = grams * FORM_SHARE[form];
+    totalGrams += grams;
+    clearGrams += grams - neat;
+    if (ingredient === base) whiteGrams += neat;
+    else tinterGrams.set(ingredient, (tinterGrams.get(ingredient) ?? 0) + neat);
+  }
+  return { whiteGrams, tinterGrams, clearGrams, totalGrams };
+}
