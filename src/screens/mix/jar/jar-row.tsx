@@ -1,19 +1,41 @@
 import type { Jar } from '../../../logbook/fold/jars';
+import { jarAmount } from '../../../logbook/jar-amount';
+import { jarLife } from '../../../logbook/jar-life';
 import { linkTo } from '../../../parts/route';
 import { Row } from '../../../parts/row';
 import { useShop } from '../../../parts/shop-context';
 import { MIX_WORDS } from '../../../words/mix';
-import { FINISH_NAMES } from '../../../words/mix-jar';
-import { dayWords } from '../../../words/times';
+import { FINISH_NAMES, JAR_WORDS } from '../../../words/mix-jar';
+import { numberWords } from '../../../words/quantities';
+import { dayWords, spanWords } from '../../../words/times';
 
-/** A jar in a list. */
+/** A jar in a list: what it is, how much is left, and how long it keeps. */
 export function JarRow({ jar }: { readonly jar: Jar }) {
-  const { nowMs } = useShop();
+  const { shop, nowMs } = useShop();
+  const { leftM3 } = jarAmount(jar, shop.value);
+  const parts = [
+    FINISH_NAMES[jar.product.finish].label,
+    leftM3 === undefined || jar.emptiedMs !== undefined
+      ? MIX_WORDS.filled(dayWords(jar.filledMs, nowMs.value))
+      : MIX_WORDS.left(`${numberWords(leftM3 * 1e6, 0)} mL`),
+  ];
   return (
-    <Row href={linkTo('mix', 'jar', jar.id)} title={jar.name}>
-      <p class="quiet">
-        {FINISH_NAMES[jar.product.finish].label} · {MIX_WORDS.filled(dayWords(jar.filledMs, nowMs.value))}
-      </p>
+    <Row href={linkTo('mix', 'jar', jar.id)} title={jar.name} {...useLifeState(jar)}>
+      <p class="quiet digits">{parts.join(' · ')}</p>
     </Row>
   );
+}
+
+/** What of its life is worth a word: a pot that counts down, or a life that is over. */
+function useLifeState(jar: Jar) {
+  const { shop, nowMs } = useShop();
+  const life = jarLife(jar, shop.value);
+  if (!life || jar.emptiedMs !== undefined) return {};
+  const leftMs = life.endMs - nowMs.value;
+  const name = JAR_WORDS.life[life.as];
+  if (leftMs <= 0) return { state: { icon: 'stop', kind: 'stop', word: MIX_WORDS.lifeOver(name) } } as const;
+  if (life.as === 'shelf') return {};
+  return {
+    state: { icon: 'waiting', kind: 'wait', word: MIX_WORDS.lifeLeft(name, spanWords(leftMs)) },
+  } as const;
 }

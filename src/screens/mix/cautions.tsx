@@ -1,0 +1,21 @@
+import { ingredientHazards } from '../../logbook/jar-hazards';
+import { CautionNotice } from '../../parts/caution';
+import { Section } from '../../parts/page';
+import { useShop } from '../../parts/shop-context';
+import { cautionsFor } from '../../reminders/cautions';
+import { WHO_DECIDES } from '../../words/cautions';
+import { PLAN_WORDS } from '../../words/mix-weigh';
+
+/** What to mind before these ingredients are poured together. */
+export function MixCautions({ ingredients }: { readonly ingredients: readonly string[] }) {
+  const { shop } = useShop();
+  const cautions = cautionsFor('mix', ingredientHazards(ingredients, shop.value));
+  return (
+    <Section title={PLAN_WORDS.cautions}>
+      {cautions.map((caution) => (
+        <CautionNotice key={caution.id} caution={caution} />
+      ))}
+      <p class="quiet">{WHO_DECIDES}</p>
+    </Section>
+  );
+}

@@ -1,0 +1,13 @@
+/** Names and values, one under the other. */
+export function Facts({ rows }: { readonly rows: readonly (readonly [name: string, value: string])[] }) {
+  return (
+    <dl class="facts">
+      {rows.map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd class="digits">{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

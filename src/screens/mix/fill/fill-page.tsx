@@ -1,0 +1,147 @@
+import { useSignal } from '@preact/signals';
+import { jarFilm } from '../../../logbook/jar-film';
+import { parseNumber } from '../../../logbook/typed';
+import { Choice } from '../../../parts/choice';
+import { NumberField } from '../../../parts/number-field';
+import { Page, Section } from '../../../parts/page';
+import { linkTo } from '../../../parts/route';
+import { SelectField } from '../../../parts/select-field';
+import { useShop } from '../../../parts/shop-context';
+import { dropFillApplications, dropFillVolumeM3 } from '../../../science/film/drop-fill';
+import { AMOUNT_WORDS, FILL_WORDS as WORDS } from '../../../words/mix-tools';
+import { numberWords } from '../../../words/quantities';
+
+const MOUNDS = ['1', '1.25', '1.5'] as const;
+type Mound = (typeof MOUNDS)[number];
+const MANUAL = 'manual';
+
+interface FillDraft {
+  readonly depthMm: string;
+  readonly areaMm2: string;
+  readonly solids: string;
+  readonly mound: Mound;
+  readonly rest: string;
+}
+
+const within = (text: string, lowest: number, highest: number): number | undefined => {
+  const value = parseNumber(text);
+  return value !== undefined && value >= lowest && value <= highest ? value : undefined;
+};
+const problemOf = (text: string, lowest: number, highest: number, words: string): string | undefined =>
+  text.trim() === '' || within(text, lowest, highest) !== undefined ? undefined : words;
+
+/** How many drops fill a chip, and how much that takes. */
+export function FillPage() {
+  const draft = useSignal<FillDraft>({ depthMm: '', areaMm2: '', solids: '22', mound: '1.25', rest: '5' });
+  const patch = (some: Partial<FillDraft>) => {
+    draft.value = { ...draft.value, ...some };
+  };
+  return (
+    <Page title={WORDS.title} backTo={linkTo('mix')}>
+      <p>{WORDS.lead}</p>
+      <Section title={WORDS.depth}>
+        <Fields draft={draft.value} patch={patch} />
+      </Section>
+      <Answer draft={draft.value} />
+    </Page>
+  );
+}
+
+interface FieldsProps {
+  readonly draft: FillDraft;
+  readonly patch: (some: Partial<FillDraft>) => void;
+}
+
+function Fields({ draft, patch }: FieldsProps) {
+  return (
+    <>
+      <div class="pair">
+        <NumberField
+          label={WORDS.depth}
+          text={draft.depthMm}
+          onText={(depthMm) => patch({ depthMm })}
+          units={[{ value: 'mm', label: 'mm' }]}
+          problem={problemOf(draft.depthMm, 1e-3, 20, WORDS.depthProblem)}
+        />
+        <NumberField
+          label={WORDS.size}
+          text={draft.areaMm2}
+          onText={(areaMm2) => patch({ areaMm2 })}
+          units={[{ value: 'mm2', label: 'mm²' }]}
+          problem={problemOf(draft.areaMm2, 1e-3, 10_000, WORDS.sizeProblem)}
+        />
+      </div>
+      <FromJar patch={patch} />
+      <NumberField
+        label={WORDS.solids}
+        text={draft.solids}
+        onText={(solids) => patch({ solids })}
+        units={[{ value: '%', label: '%' }]}
+        hint={WORDS.solidsHint}
+        problem={problemOf(draft.solids, 0.1, 65, WORDS.solidsProblem)}
+      />
+      <Choice
+        label={WORDS.mound}
+        options={MOUNDS.map((value) => ({ value, ...WORDS.mounds[value] }))}
+        value={draft.mound}
+        onChange={(mound) => patch({ mound })}
+      />
+      <NumberField
+        label={WORDS.rest}
+        text={draft.rest}
+        onText={(rest) => patch({ rest })}
+        units={[{ value: '%', label: '%' }]}
+        problem={problemOf(draft.rest, 0.1, 99, WORDS.restProblem)}
+      />
+    </>
+  );
+}
+
+/** The solids of a jar on the shelf. */
+function FromJar({ patch }: Pick<FieldsProps, 'patch'>) {
+  const { shop } = useShop();
+  const jars = [...shop.value.jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined);
+  const chosen = useSignal(MANUAL);
+  if (jars.length === 0) return null;
+  return (
+    <SelectField
+      label={WORDS.fromJar}
+      options={[
+        { value: MANUAL, label: WORDS.noJar },
+        ...jars.map(({ id, name }) => ({ value: id, label: name })),
+      ]}
+      value={chosen.value}
+      onChange={(id) => {
+        chosen.value = id;
+        const jar = shop.value.jars.get(id);
+        if (jar) patch({ solids: numberWords(jarFilm(jar).volumeSolids * 100, 1) });
+      }}
+    />
+  );
+}
+
+function Answer({ draft }: { readonly draft: FillDraft }) {
+  const depthMm = within(draft.depthMm, 1e-3, 20);
+  const areaMm2 = within(draft.areaMm2, 1e-3, 10_000);
+  const solids = within(draft.solids, 0.1, 65);
+  const rest = within(draft.rest, 0.1, 99);
+  if (depthMm === undefined || areaMm2 === undefined || solids === undefined || rest === undefined)
+    return null;
+  const chip = {
+    depthM: depthMm / 1000,
+    areaM2: areaMm2 / 1e6,
+    moundFactor: Number(draft.mound),
+    volumeSolids: solids / 100,
+    rest: rest / 100,
+  };
+  const count = dropFillApplications(chip);
+  return (
+    <Section title={AMOUNT_WORDS.takes}>
+      <p class="outcome-figure digits" role="status">
+        {WORDS.answer(count)}
+      </p>
+      <p class="digits">{WORDS.takes(numberWords(dropFillVolumeM3(chip) * 1e6, 3))}</p>
+      <p>{WORDS.rhythm(WORDS.days(Math.ceil(count / 3), Math.ceil(count / 2)))}</p>
+    </Section>
+  );
+}

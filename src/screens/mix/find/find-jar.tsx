@@ -1,0 +1,66 @@
+import { useSignal } from '@preact/signals';
+import { useCallback } from 'preact/hooks';
+import { jarCode, readCode } from '../../../logbook/jar-code';
+import { Button } from '../../../parts/button';
+import { Page, Section } from '../../../parts/page';
+import { goTo, linkTo } from '../../../parts/route';
+import { useShop } from '../../../parts/shop-context';
+import { TextField } from '../../../parts/text-field';
+import { FIND_WORDS as WORDS } from '../../../words/mix-tools';
+import { qrReader } from './barcode';
+import { Camera } from './camera';
+
+/** Finds a jar by the code on its lid, typed or seen. */
+export function FindJar() {
+  const { shop } = useShop();
+  const text = useSignal('');
+  const problem = useSignal<string | undefined>(undefined);
+  const isLooking = useSignal(false);
+  const show = useCallback((id: string) => goTo('mix', 'jar', id), []);
+  function find(event: Event): void {
+    event.preventDefault();
+    const code = readCode(text.value);
+    const jar = [...shop.value.jars.keys()].reverse().find((id) => jarCode(id) === code);
+    problem.value = code === undefined ? WORDS.noCode : jar === undefined ? WORDS.unknown : undefined;
+    if (jar !== undefined) show(jar);
+  }
+  return (
+    <Page title={WORDS.title} backTo={linkTo('mix')}>
+      <p>{WORDS.lead}</p>
+      <form class="stack" noValidate onSubmit={find}>
+        <TextField
+          label={WORDS.code}
+          text={text.value}
+          onText={(typed) => {
+            text.value = typed;
+          }}
+          hint={WORDS.codeHint}
+          problem={problem.value}
+        />
+        <Button kind="main" isWide isSubmit>
+          {WORDS.find}
+        </Button>
+      </form>
+      <Section title={WORDS.camera}>
+        {qrReader() === undefined ? (
+          <p>{WORDS.cannotRead}</p>
+        ) : isLooking.value ? (
+          <Camera
+            onJar={show}
+            onStop={() => {
+              isLooking.value = false;
+            }}
+          />
+        ) : (
+          <Button
+            onClick={() => {
+              isLooking.value = true;
+            }}
+          >
+            {WORDS.camera}
+          </Button>
+        )}
+      </Section>
+    </Page>
+  );
+}

@@ -1,0 +1,132 @@
+import { useSignal } from '@preact/signals';
+import { describeIngredient } from '../../../actions/mix/ingredient';
+import { INGREDIENT_KINDS_OF } from '../../../logbook/kinds/ingredient';
+import { FINISHES } from '../../../logbook/kinds/jar';
+import { Button } from '../../../parts/button';
+import { Choice } from '../../../parts/choice';
+import { Page, Section } from '../../../parts/page';
+import { Refusal } from '../../../parts/refusal';
+import { linkTo, route } from '../../../parts/route';
+import { SelectField } from '../../../parts/select-field';
+import { useShop } from '../../../parts/shop-context';
+import { TextField } from '../../../parts/text-field';
+import { showToast } from '../../../parts/toast';
+import { useForm } from '../../../parts/use-form';
+import { SORT_WORDS, INGREDIENT_WORDS as WORDS } from '../../../words/mix-ingredient';
+import { FINISH_NAMES } from '../../../words/mix-jar';
+import { NothingHere } from '../nothing-here';
+import {
+  draftOf,
+  type IngredientDraft,
+  ingredientProblems,
+  ingredientSaid,
+  isColour,
+  isVolatile,
+  newIngredient,
+  withSort,
+} from './draft';
+import { FactFields, type IngredientPartProps } from './fact-fields';
+import { DropFields, LetDownFields, OriginFields } from './other-fields';
+
+/** Adds an ingredient to the shop. */
+export function NewIngredient() {
+  return (
+    <IngredientForm
+      title={WORDS.newTitle}
+      start={newIngredient('white-base')}
+      backTo={route.value.query.get('back') ?? linkTo('mix', 'ingredient')}
+    />
+  );
+}
+
+/** Changes an ingredient's description. */
+export function ChangeIngredient({ id }: { readonly id: string }) {
+  const { shop } = useShop();
+  const one = shop.value.ingredients.get(id);
+  if (!one) return <NothingHere title={WORDS.one} />;
+  return (
+    <IngredientForm
+      title={WORDS.changeTitle}
+      id={id}
+      start={draftOf(one)}
+      backTo={linkTo('mix', 'ingredient', id)}
+    />
+  );
+}
+
+interface FormProps {
+  readonly title: string;
+  readonly start: IngredientDraft;
+  readonly backTo: string;
+  readonly id?: string;
+}
+
+function IngredientForm({ title, start, backTo, id }: FormProps) {
+  const { needs, actions } = useShop();
+  const draft = useSignal(start);
+  const form = useForm();
+  const patch = (some: Partial<IngredientDraft>) => {
+    draft.value = { ...draft.value, ...some };
+  };
+  async function keep(event: Event): Promise<void> {
+    event.preventDefault();
+    const isWhole = ingredientProblems(draft.value).length === 0;
+    const said = () => describeIngredient(needs, ingredientSaid(draft.value), id);
+    const kept = await form.send(isWhole, said);
+    if (!kept) return;
+    showToast({ text: WORDS.kept(kept.name), onUndo: () => void actions.undo(kept.id) });
+    location.hash = backTo;
+  }
+  const parts: IngredientPartProps = { draft: draft.value, patch, isTried: form.isTried.value };
+  return (
+    <Page title={title} backTo={backTo}>
+      <p>{WORDS.lead}</p>
+      <form class="stack" noValidate onSubmit={keep}>
+        <Section title={WORDS.one}>
+          <NameFields {...parts} />
+          {draft.value.is === 'let-down' && <LetDownFields {...parts} />}
+        </Section>
+        <Section title={WORDS.facts}>
+          <FactFields {...parts} />
+        </Section>
+        <Section title={WORDS.drops}>
+          <DropFields {...parts} />
+        </Section>
+        <Section title={WORDS.where}>
+          <OriginFields {...parts} />
+          <Refusal refused={form.refused.value} />
+          <Button kind="main" icon="check" isWide isSubmit disabled={form.isBusy.value}>
+            {WORDS.keep}
+          </Button>
+        </Section>
+      </form>
+    </Page>
+  );
+}
+
+function NameFields({ draft, patch, isTried }: IngredientPartProps) {
+  return (
+    <>
+      <Choice
+        label={WORDS.sort}
+        options={INGREDIENT_KINDS_OF.map((value) => ({ value, ...SORT_WORDS[value] }))}
+        value={draft.is}
+        onChange={(is) => patch(withSort(draft, is, draft.finish))}
+      />
+      <TextField
+        label={WORDS.name}
+        text={draft.name}
+        onText={(name) => patch({ name })}
+        problem={isTried && draft.name.trim() === '' ? WORDS.noName : undefined}
+      />
+      {!isVolatile(draft.is) && !isColour(draft.is) && draft.is !== 'let-down' && (
+        <SelectField
+          label={WORDS.finish}
+          options={FINISHES.map((value) => ({ value, label: FINISH_NAMES[value].label }))}
+          value={draft.finish}
+          onChange={(finish) => patch(withSort(draft, draft.is, finish))}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,108 @@
+import { Choice } from '../../../parts/choice';
+import { NumberField } from '../../../parts/number-field';
+import { SelectField } from '../../../parts/select-field';
+import { useShop } from '../../../parts/shop-context';
+import { TextField } from '../../../parts/text-field';
+import { INGREDIENT_WORDS } from '../../../words/mix-ingredient';
+import { numberWords } from '../../../words/quantities';
+import { dayProblem, dropG, dropProblem, isBase } from './draft';
+import type { IngredientPartProps } from './fact-fields';
+
+/** What a drop weighs, by weighing some. */
+export function DropFields({ draft, patch, isTried }: IngredientPartProps) {
+  const one = dropG(draft);
+  return (
+    <>
+      <p>{INGREDIENT_WORDS.dropsText}</p>
+      <div class="pair">
+        <NumberField
+          label={INGREDIENT_WORDS.dropsCount}
+          text={draft.dropsCount}
+          onText={(dropsCount) => patch({ dropsCount })}
+        />
+        <NumberField
+          label={INGREDIENT_WORDS.dropsWeight}
+          text={draft.dropsG}
+          onText={(dropsG) => patch({ dropsG })}
+          units={[{ value: 'g', label: 'g' }]}
+          hint={one === undefined ? undefined : INGREDIENT_WORDS.dropIs(numberWords(one, 4))}
+          problem={isTried ? dropProblem(draft) : undefined}
+        />
+      </div>
+    </>
+  );
+}
+
+/** Of what a let-down is made: so much of one ingredient in a clear. */
+export function LetDownFields({ draft, patch, isTried }: IngredientPartProps) {
+  const { shop } = useShop();
+  const offered = [...shop.value.ingredients.values()].filter(({ putAwayMs }) => putAwayMs === undefined);
+  const options = (some: typeof offered) => some.map(({ id, name }) => ({ value: id, label: name }));
+  return (
+    <>
+      <SelectField
+        label={INGREDIENT_WORDS.letDownOf}
+        prompt={INGREDIENT_WORDS.chooseOf}
+        options={options(offered.filter(({ is }) => !isBase(is)))}
+        value={draft.letDownOf}
+        onChange={(letDownOf) => patch({ letDownOf })}
+        problem={isTried && draft.letDownOf === undefined ? INGREDIENT_WORDS.chooseOf : undefined}
+      />
+      <SelectField
+        label={INGREDIENT_WORDS.letDownIn}
+        prompt={INGREDIENT_WORDS.chooseIn}
+        options={options(offered.filter(({ is }) => isBase(is)))}
+        value={draft.letDownIn}
+        onChange={(letDownIn) => patch({ letDownIn })}
+        problem={isTried && draft.letDownIn === undefined ? INGREDIENT_WORDS.chooseIn : undefined}
+      />
+      <Choice
+        label={INGREDIENT_WORDS.letDownStrength}
+        options={[
+          { value: '0.1', ...INGREDIENT_WORDS.tenth },
+          { value: '0.01', ...INGREDIENT_WORDS.hundredth },
+        ]}
+        value={draft.letDownStrength}
+        onChange={(letDownStrength) => patch({ letDownStrength })}
+      />
+    </>
+  );
+}
+
+/** Where it was bought, its lot, its days, and what it contains. */
+export function OriginFields({ draft, patch, isTried }: IngredientPartProps) {
+  const contents = ['none', 'isocyanate', 'acid', 'oil'] as const;
+  const day = (key: 'opened' | 'useBy') => (
+    <TextField
+      label={INGREDIENT_WORDS[key]}
+      text={draft[key]}
+      onText={(text) => patch({ [key]: text.trim() })}
+      hint={INGREDIENT_WORDS.dayHint}
+      problem={isTried ? dayProblem(draft[key]) : undefined}
+    />
+  );
+  return (
+    <>
+      <Choice
+        label={INGREDIENT_WORDS.contains}
+        options={contents.map((value) => ({
+          value,
+          label: value === 'none' ? INGREDIENT_WORDS.containsNothing : INGREDIENT_WORDS.containsOf[value],
+        }))}
+        value={draft.contains}
+        onChange={(contains) => patch({ contains })}
+      />
+      <div class="pair">
+        <TextField
+          label={INGREDIENT_WORDS.source}
+          text={draft.source}
+          onText={(source) => patch({ source })}
+        />
+        <TextField label={INGREDIENT_WORDS.lot} text={draft.lot} onText={(lot) => patch({ lot })} />
+        {day('opened')}
+        {day('useBy')}
+      </div>
+      <TextField label={INGREDIENT_WORDS.note} text={draft.note} onText={(note) => patch({ note })} isLong />
+    </>
+  );
+}

@@ -1,0 +1,50 @@
+import { useSignal } from '@preact/signals';
+import { boxJars } from '../../../actions/mix/box-jars';
+import type { Jar } from '../../../logbook/fold/jars';
+import { Button } from '../../../parts/button';
+import { Refusal } from '../../../parts/refusal';
+import { goTo } from '../../../parts/route';
+import { SelectField } from '../../../parts/select-field';
+import { useShop } from '../../../parts/shop-context';
+import { showToast } from '../../../parts/toast';
+import { useForm } from '../../../parts/use-form';
+import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
+
+/** Pours this jar and another together. */
+export function BoxWith({ jar }: { readonly jar: Jar }) {
+  const { shop, needs, actions } = useShop();
+  const chosen = useSignal<string | undefined>(undefined);
+  const form = useForm();
+  const others = [...shop.value.jars.values()].filter(
+    ({ id, emptiedMs }) => id !== jar.id && emptiedMs === undefined,
+  );
+  if (jar.emptiedMs !== undefined || others.length === 0) return null;
+  const other = others.find(({ id }) => id === chosen.value);
+  const box = async (): Promise<void> => {
+    const boxed = other && (await form.send(true, () => boxJars(needs, jar, other)));
+    if (!boxed) return;
+    showToast({ text: WORDS.boxed(boxed.name), onUndo: () => void actions.undo(boxed.id) });
+    goTo('mix', 'jar', boxed.jar);
+  };
+  return (
+    <details class="more">
+      <summary>{WORDS.box}</summary>
+      <div class="stack">
+        <p>{WORDS.boxText}</p>
+        <SelectField
+          label={WORDS.boxWith}
+          prompt={WORDS.boxPrompt}
+          options={others.map(({ id, name }) => ({ value: id, label: name }))}
+          value={chosen.value}
+          onChange={(id) => {
+            chosen.value = id;
+          }}
+        />
+        <Refusal refused={form.refused.value} />
+        <Button onClick={() => void box()} disabled={!other || form.isBusy.value}>
+          {WORDS.boxDo}
+        </Button>
+      </div>
+    </details>
+  );
+}

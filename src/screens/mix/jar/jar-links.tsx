@@ -1,0 +1,63 @@
+import { pouredBatch } from '../../../actions/mix/fill-from-weigh-up';
+import type { Jar } from '../../../logbook/fold/jars';
+import { Section } from '../../../parts/page';
+import { linkTo } from '../../../parts/route';
+import { Row } from '../../../parts/row';
+import { useShop } from '../../../parts/shop-context';
+import { batchMassKg } from '../../../science/mixing/ingredient';
+import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
+import { percentWords } from '../../../words/quantities';
+import { whenWords } from '../../../words/times';
+import { Facts } from '../facts';
+import { gramsWords } from '../recipe/line-rows';
+
+/** What was really poured into the jar, and the recipe or the jars it came from. */
+export function ExactRecipe({ jar }: { readonly jar: Jar }) {
+  const { shop } = useShop();
+  const { jars, recipes, weighUps, ingredients } = shop.value;
+  const weighUp = jar.weighUp === undefined ? undefined : weighUps.get(jar.weighUp);
+  if (!weighUp && !jar.boxedFrom) return null;
+  const batch = weighUp ? pouredBatch(weighUp) : [];
+  const recipe = weighUp && recipes.get(weighUp.recipe);
+  return (
+    <Section title={weighUp ? WORDS.recipe : WORDS.boxedFrom}>
+      {weighUp && (
+        <Facts
+          rows={batch.map(({ ingredient, massKg }) => [
+            ingredients.get(ingredient)?.name ?? ingredient,
+            WORDS.pouredOf(gramsWords(massKg), percentWords(massKg / batchMassKg(batch), 2)),
+          ])}
+        />
+      )}
+      <ul class="rows">
+        {recipe && <Row href={linkTo('mix', 'recipe', recipe.id)} title={WORDS.toRecipe(recipe.name)} />}
+        {(jar.boxedFrom ?? []).map(({ jar: from }) => (
+          <Row key={from} href={linkTo('mix', 'jar', from)} title={jars.get(from)?.name ?? from} />
+        ))}
+      </ul>
+    </Section>
+  );
+}
+
+/** Every coat that was laid from the jar. */
+export function CoatsFrom({ jar }: { readonly jar: Jar }) {
+  const { shop, nowMs } = useShop();
+  const coats = [...shop.value.pieces.values()].flatMap((piece) =>
+    piece.coats.filter((coat) => coat.jar === jar.id).map((coat) => ({ piece, coat })),
+  );
+  return (
+    <Section title={WORDS.coats}>
+      {coats.length === 0 ? (
+        <p class="quiet">{WORDS.noCoats}</p>
+      ) : (
+        <ul class="rows">
+          {coats.map(({ piece, coat }) => (
+            <Row key={coat.id} href={linkTo('piece', piece.id)} title={WORDS.coatOn(piece.name)}>
+              <p class="quiet digits">{whenWords(coat.atMs, nowMs.value)}</p>
+            </Row>
+          ))}
+        </ul>
+      )}
+    </Section>
+  );
+}

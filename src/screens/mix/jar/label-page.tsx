@@ -1,0 +1,93 @@
+import { generate } from 'lean-qr';
+import type { Jar } from '../../../logbook/fold/jars';
+import { jarCode } from '../../../logbook/jar-code';
+import { jarFilm } from '../../../logbook/jar-film';
+import { jarHazards } from '../../../logbook/jar-hazards';
+import { jarLife } from '../../../logbook/jar-life';
+import { Button } from '../../../parts/button';
+import { Page } from '../../../parts/page';
+import { linkTo } from '../../../parts/route';
+import { useShop } from '../../../parts/shop-context';
+import { FINISH_NAMES, JAR_WORDS, LABEL_WORDS as WORDS } from '../../../words/mix-jar';
+import { numberWords } from '../../../words/quantities';
+import { NothingHere } from '../nothing-here';
+
+const DAY = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium' });
+const DAY_AND_TIME = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
+
+/** The label of a jar, to print: its code, what it is, what to mind, and the way back to it. */
+export function LabelPage({ id }: { readonly id: string }) {
+  const { shop } = useShop();
+  const jar = shop.value.jars.get(id);
+  if (!jar) return <NothingHere title={JAR_WORDS.title} />;
+  return (
+    <Page title={WORDS.title} backTo={linkTo('mix', 'jar', id)}>
+      <p class="not-printed">{WORDS.lead}</p>
+      <Label jar={jar} />
+      <div class="acts">
+        <Button kind="main" icon="print" onClick={() => print()}>
+          {WORDS.print}
+        </Button>
+      </div>
+    </Page>
+  );
+}
+
+function Label({ jar }: { readonly jar: Jar }) {
+  const { shop } = useShop();
+  const code = jarCode(jar.id);
+  const hazards = jarHazards(jar, shop.value);
+  const life = jarLife(jar, shop.value);
+  return (
+    <article class="label" aria-label={WORDS.title}>
+      <header>
+        <h2>{jar.name}</h2>
+        <p class="label-code digits">{code}</p>
+      </header>
+      <QrCode text={`${location.origin}/${linkTo('mix', 'jar', jar.id)}`} describe={WORDS.qr(code)} />
+      <ul class="label-lines">
+        <li>
+          {FINISH_NAMES[jar.product.finish].label}, {DAY.format(jar.filledMs)}
+        </li>
+        <li>{ratioOf(jar, shop.value.weighUps.get(jar.weighUp ?? '')?.plan.length)}</li>
+        <li>{WORDS.solids(numberWords(jarFilm(jar).volumeSolids * 100, 1))}</li>
+        {life && <li>{WORDS.use((life.as === 'pot' ? DAY_AND_TIME : DAY).format(life.endMs))}</li>}
+      </ul>
+      <p class="label-hazards">
+        <strong>{hazards.length > 0 ? WORDS.danger : WORDS.mind}</strong>{' '}
+        {hazards.map((hazard) => `${WORDS.hazards[hazard]}. `)}
+        {WORDS.sheet}
+      </p>
+    </article>
+  );
+}
+
+/** How it was thinned, or of how many ingredients it was mixed. */
+const ratioOf = ({ thinning }: Jar, ingredients: number | undefined): string =>
+  ingredients === undefined
+    ? WORDS.ratio(thinning.percent.typed.text, thinning.of)
+    : WORDS.mixed(ingredients);
+
+const QUIET_ZONE = 4;
+
+/** A QR code as squares of a drawing: no picture is fetched or encoded. */
+function QrCode({ text, describe }: { readonly text: string; readonly describe: string }) {
+  const code = generate(text);
+  const squares: string[] = [];
+  for (let y = 0; y < code.size; y++)
+    for (let x = 0; x < code.size; x++)
+      if (code.get(x, y)) squares.push(`M${x + QUIET_ZONE} ${y + QUIET_ZONE}h1v1h-1z`);
+  const side = code.size + 2 * QUIET_ZONE;
+  return (
+    <svg
+      class="qr"
+      viewBox={`0 0 ${side} ${side}`}
+      role="img"
+      aria-label={describe}
+      shape-rendering="crispEdges"
+    >
+      <rect width={side} height={side} fill="#fff" />
+      <path d={squares.join('')} fill="#000" />
+    </svg>
+  );
+}

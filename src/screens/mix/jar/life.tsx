@@ -1,0 +1,42 @@
+import type { Jar } from '../../../logbook/fold/jars';
+import { type JarLife, jarLife } from '../../../logbook/jar-life';
+import { Notice } from '../../../parts/notice';
+import { Section } from '../../../parts/page';
+import { useShop } from '../../../parts/shop-context';
+import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
+import { dateWords, spanWords, whenWords } from '../../../words/times';
+
+const WORTH_SAYING = 0.05;
+
+/** How long the jar keeps, in the air it stood in. */
+export function Life({ jar }: { readonly jar: Jar }) {
+  const { shop, nowMs } = useShop();
+  const life = jarLife(jar, shop.value);
+  if (!life || jar.emptiedMs !== undefined) return null;
+  const leftMs = life.endMs - nowMs.value;
+  return (
+    <Section title={WORDS.life[life.as]}>
+      {leftMs <= 0 ? (
+        <Notice kind={life.as === 'pot' ? 'stop' : 'caution'}>{WORDS.over[life.as]}</Notice>
+      ) : (
+        <p class="outcome-figure digits">{WORDS.leftOfLife(spanWords(leftMs))}</p>
+      )}
+      <p class="digits">{WORDS.until(endWords(life, life.endMs, nowMs.value))}</p>
+      <Warmth jar={jar} life={life} />
+      <p class="quiet small">{WORDS.lifeText}</p>
+    </Section>
+  );
+}
+
+/** An end to the minute for a pot, to the day for a shelf. */
+export const endWords = ({ as }: Pick<JarLife, 'as'>, atMs: number, nowMs: number): string =>
+  as === 'pot' ? whenWords(atMs, nowMs) : dateWords(atMs, nowMs);
+
+function Warmth({ jar, life }: { readonly jar: Jar; readonly life: JarLife }) {
+  const { nowMs } = useShop();
+  const span = life.coolEndMs - jar.filledMs;
+  const shift = (life.endMs - life.coolEndMs) / span;
+  if (Math.abs(shift) < WORTH_SAYING) return null;
+  const cool = endWords(life, life.coolEndMs, nowMs.value);
+  return <p class="digits">{shift < 0 ? WORDS.warm(cool) : WORDS.cool(cool)}</p>;
+}

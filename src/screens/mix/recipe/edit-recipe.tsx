@@ -1,0 +1,161 @@
+import { useSignal } from '@preact/signals';
+import { writeRecipe } from '../../../actions/mix/recipe';
+import { Button, LinkButton } from '../../../parts/button';
+import { Choice } from '../../../parts/choice';
+import { EmptyState } from '../../../parts/empty-state';
+import { NumberField } from '../../../parts/number-field';
+import { Page, Section } from '../../../parts/page';
+import { Refusal } from '../../../parts/refusal';
+import { goTo, linkTo } from '../../../parts/route';
+import { SelectField } from '../../../parts/select-field';
+import { useShop } from '../../../parts/shop-context';
+import { TextField } from '../../../parts/text-field';
+import { showToast } from '../../../parts/toast';
+import { useForm } from '../../../parts/use-form';
+import { UNDER_WORDS, USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { NothingHere } from '../nothing-here';
+import { coatsProblem, draftOf, isWhole, newRecipe, type RecipeDraft, recipeSaid, withLine } from './draft';
+import { LineRows } from './line-rows';
+
+// A recipe that is being written outlives a look at the ingredients.
+let unfinished: RecipeDraft | undefined;
+
+/** Writes a recipe. */
+export function NewRecipe() {
+  const { shop } = useShop();
+  if (shop.value.ingredients.size === 0) return <FirstIngredient />;
+  return <RecipeForm title={WORDS.newTitle} start={unfinished ?? newRecipe()} backTo={linkTo('mix')} />;
+}
+
+/** Writes a new version of a recipe. */
+export function ChangeRecipe({ id }: { readonly id: string }) {
+  const { shop } = useShop();
+  const recipe = shop.value.recipes.get(id);
+  if (!recipe) return <NothingHere title={WORDS.title} />;
+  return (
+    <RecipeForm
+      title={WORDS.changeTitle}
+      start={draftOf(recipe)}
+      previous={id}
+      backTo={linkTo('mix', 'recipe', id)}
+    />
+  );
+}
+
+const NEW_INGREDIENT = `${linkTo('mix', 'ingredient', 'new')}?back=${encodeURIComponent(linkTo('mix', 'recipe', 'new'))}`;
+
+const FirstIngredient = () => (
+  <Page title={WORDS.newTitle} backTo={linkTo('mix')}>
+    <EmptyState title={WORDS.none} text={WORDS.needsIngredients}>
+      <LinkButton kind="main" icon="add" href={NEW_INGREDIENT}>
+        {WORDS.newIngredient}
+      </LinkButton>
+    </EmptyState>
+  </Page>
+);
+
+interface RecipeFormProps {
+  readonly title: string;
+  readonly start: RecipeDraft;
+  readonly backTo: string;
+  readonly previous?: string;
+}
+
+function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
+  const { needs, actions } = useShop();
+  const draft = useSignal(start);
+  const form = useForm();
+  const patch = (some: Partial<RecipeDraft>) => {
+    draft.value = { ...draft.value, ...some };
+    if (previous === undefined) unfinished = draft.value;
+  };
+  async function keep(event: Event): Promise<void> {
+    event.preventDefault();
+    const kept = await form.send(isWhole(draft.value), () =>
+      writeRecipe(needs, recipeSaid(draft.value, previous)),
+    );
+    if (!kept) return;
+    if (previous === undefined) unfinished = undefined;
+    showToast({ text: WORDS.kept(kept.name), onUndo: () => void actions.undo(kept.id) });
+    goTo('mix', 'recipe', kept.recipe);
+  }
+  const isTried = form.isTried.value;
+  return (
+    <Page title={title} backTo={backTo}>
+      {previous !== undefined && <p>{WORDS.versionText}</p>}
+      <form class="stack" noValidate onSubmit={keep}>
+        <Section title={WORDS.title}>
+          <TextField
+            label={WORDS.name}
+            text={draft.value.name}
+            onText={(name) => patch({ name })}
+            problem={isTried && draft.value.name.trim() === '' ? WORDS.noName : undefined}
+          />
+          <UseFields draft={draft.value} patch={patch} isTried={isTried} />
+        </Section>
+        <Section title={WORDS.lines}>
+          <LineRows draft={draft.value} onLines={(lines) => patch({ lines })} isTried={isTried} />
+          <div class="acts">
+            <Button icon="add" onClick={() => patch(withLine(draft.value))}>
+              {WORDS.addLine}
+            </Button>
+            {previous === undefined && (
+              <LinkButton kind="plain" href={NEW_INGREDIENT}>
+                {WORDS.newIngredient}
+              </LinkButton>
+            )}
+          </div>
+        </Section>
+        <Section title={WORDS.note}>
+          <TextField label={WORDS.note} text={draft.value.note} onText={(note) => patch({ note })} isLong />
+          <Refusal refused={form.refused.value} />
+          <Button kind="main" icon="check" isWide isSubmit disabled={form.isBusy.value}>
+            {previous === undefined ? WORDS.keep : WORDS.keepVersion}
+          </Button>
+        </Section>
+      </form>
+    </Page>
+  );
+}
+
+interface UseProps {
+  readonly draft: RecipeDraft;
+  readonly patch: (some: Partial<RecipeDraft>) => void;
+  readonly isTried: boolean;
+}
+
+/** What the mix is for, and the questions that go with it. */
+function UseFields({ draft, patch, isTried }: UseProps) {
+  const uses = Object.keys(USE_WORDS) as (keyof typeof USE_WORDS)[];
+  const unders = Object.keys(UNDER_WORDS) as (keyof typeof UNDER_WORDS)[];
+  return (
+    <>
+      <Choice
+        label={WORDS.use}
+        options={uses.map((value) => ({ value, ...USE_WORDS[value] }))}
+        value={draft.use}
+        onChange={(use) => patch({ use })}
+      />
+      {draft.use === 'opaque' && (
+        <SelectField
+          label={WORDS.over}
+          options={unders.map((value) => ({ value, label: UNDER_WORDS[value] }))}
+          value={draft.over}
+          onChange={(over) => patch({ over })}
+        />
+      )}
+      {draft.use === 'shading' && (
+        <TextField label={WORDS.where} text={draft.where} onText={(where) => patch({ where })} />
+      )}
+      {draft.use !== 'clear' && (
+        <NumberField
+          label={draft.use === 'opaque' ? WORDS.coatsToHide : WORDS.passes}
+          text={draft.coats}
+          onText={(coats) => patch({ coats })}
+          hint={WORDS.coatsHint}
+          problem={isTried ? coatsProblem(draft.coats) : undefined}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,135 @@
+import { mixSentence } from '../../../actions/mix/mix-refused';
+import { mixIngredients } from '../../../logbook/mix-ingredients';
+import { batchOfLines } from '../../../logbook/recipe-batch';
+import { Button } from '../../../parts/button';
+import { NumberField } from '../../../parts/number-field';
+import { SelectField } from '../../../parts/select-field';
+import { useShop } from '../../../parts/shop-context';
+import { type Batch, batchMassKg } from '../../../science/mixing/ingredient';
+import { batchVolumeM3 } from '../../../science/mixing/scaling';
+import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { numberWords, percentWords } from '../../../words/quantities';
+import { type LineDraft, lineProblem, linesOf, type RecipeDraft } from './draft';
+import { MEASURE_KEYS } from './measures';
+
+const MEASURES = MEASURE_KEYS.map((value) => ({ value, label: MEASURE_WORDS[value] }));
+
+interface LineRowsProps {
+  readonly draft: RecipeDraft;
+  readonly onLines: (lines: readonly LineDraft[]) => void;
+  readonly isTried: boolean;
+}
+
+/** The lines of a recipe, each with what it comes to. */
+export function LineRows({ draft, onLines, isTried }: LineRowsProps) {
+  const batch = useBatch(draft);
+  const change = (index: number, line: Partial<LineDraft>) =>
+    onLines(draft.lines.map((old, i) => (i === index ? { ...old, ...line } : old)));
+  return (
+    <>
+      {[...draft.lines.entries()].map(([i, line]) => (
+        <LineRow
+          key={i}
+          number={i + 1}
+          line={line}
+          comesTo={batch.ok ? comesTo(batch.value, i) : undefined}
+          isTried={isTried}
+          onChange={(some) => change(i, some)}
+          onTakeOut={
+            draft.lines.length > 1 ? () => onLines(draft.lines.filter((_, k) => k !== i)) : undefined
+          }
+        />
+      ))}
+      <Total draft={draft} />
+    </>
+  );
+}
+
+function useBatch(draft: RecipeDraft) {
+  const { shop } = useShop();
+  return batchOfLines(linesOf(draft), shop.value);
+}
+
+function comesTo(batch: Batch, line: number): string | undefined {
+  const part = batch[line];
+  return part && WORDS.isGrams(gramsWords(part.massKg), percentWords(part.massKg / batchMassKg(batch), 1));
+}
+
+/** A mass as a scale would show it: three decimals under a gram, fewer above. */
+export const gramsWords = (massKg: number): string => {
+  const g = massKg * 1000;
+  return numberWords(g, g < 1 ? 3 : g < 100 ? 2 : 1);
+};
+
+interface LineRowProps {
+  readonly number: number;
+  readonly line: LineDraft;
+  readonly comesTo: string | undefined;
+  readonly isTried: boolean;
+  readonly onChange: (line: Partial<LineDraft>) => void;
+  readonly onTakeOut: (() => void) | undefined;
+}
+
+function LineRow({ number, line, comesTo: hint, isTried, onChange, onTakeOut }: LineRowProps) {
+  const { shop } = useShop();
+  const offered = [...shop.value.ingredients.values()].filter(
+    ({ id, putAwayMs }) => putAwayMs === undefined || id === line.ingredient,
+  );
+  const problem = isTried ? lineProblem(line) : undefined;
+  const name = line.ingredient === undefined ? '' : (shop.value.ingredients.get(line.ingredient)?.name ?? '');
+  return (
+    <fieldset class="recipe-line">
+      <legend class="heard">{WORDS.ingredient(number)}</legend>
+      <SelectField
+        label={WORDS.ingredient(number)}
+        prompt={WORDS.choose}
+        options={offered.map((one) => ({ value: one.id, label: one.name }))}
+        value={line.ingredient}
+        onChange={(ingredient) => onChange({ ingredient })}
+        problem={line.ingredient === undefined ? problem : undefined}
+      />
+      <div class="pair">
+        <NumberField
+          label={WORDS.amount(number)}
+          text={line.text}
+          onText={(text) => onChange({ text })}
+          hint={hint}
+          problem={line.ingredient === undefined ? undefined : problem}
+        />
+        <SelectField
+          label={WORDS.measure(number)}
+          options={MEASURES}
+          value={line.measure}
+          onChange={(measure) => onChange({ measure })}
+        />
+      </div>
+      {onTakeOut && (
+        <Button kind="plain" icon="remove" onClick={onTakeOut}>
+          {WORDS.takeOut(name || WORDS.ingredient(number).toLowerCase())}
+        </Button>
+      )}
+    </fieldset>
+  );
+}
+
+function Total({ draft }: { readonly draft: RecipeDraft }) {
+  const { shop } = useShop();
+  const batch = useBatch(draft);
+  const isStarted = draft.lines.every((line) => lineProblem(line) === undefined);
+  if (!isStarted) return null;
+  if (!batch.ok)
+    return (
+      <p class="problem" role="status">
+        {mixSentence(batch.failure, shop.value)}
+      </p>
+    );
+  const volume = batchVolumeM3(batch.value, mixIngredients(shop.value.ingredients));
+  return (
+    <p class="digits total" role="status">
+      {WORDS.total(
+        gramsWords(batchMassKg(batch.value)),
+        volume.ok ? numberWords(volume.value * 1e6, 1) : undefined,
+      )}
+    </p>
+  );
+}

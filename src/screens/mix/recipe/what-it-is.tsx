@@ -1,0 +1,113 @@
+import { mixFacts } from '../../../actions/mix/mix-facts';
+import { mixSentence } from '../../../actions/mix/mix-refused';
+import { mixedProduct } from '../../../actions/mix/mixed-product';
+import { touchTimeS } from '../../../actions/mix/touch-time';
+import { jarFilm } from '../../../logbook/jar-film';
+import { quantity } from '../../../logbook/typed';
+import { LinkButton } from '../../../parts/button';
+import { Notice } from '../../../parts/notice';
+import { Section } from '../../../parts/page';
+import { linkTo } from '../../../parts/route';
+import { useShop, useUnits } from '../../../parts/shop-context';
+import type { Result } from '../../../result';
+import { dryFilm } from '../../../science/film/thickness';
+import type { MixFailure } from '../../../science/mixing/failure';
+import type { Batch } from '../../../science/mixing/ingredient';
+import { lowestFlashPointC } from '../../../science/solvents/blend';
+import { toKelvin, umToMetres } from '../../../units';
+import { RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import {
+  filmWords,
+  numberWords,
+  percentWords,
+  temperatureWords,
+  type UnitSystem,
+} from '../../../words/quantities';
+import { spanWords } from '../../../words/times';
+import { Facts } from '../facts';
+import { Leaving } from './leaving';
+
+const WET_M = umToMetres(100);
+const OPEN_FILM = 1;
+
+/** What a batch is as a liquid and as a film, with what is not known said so. */
+export function WhatItIs({ batch }: { readonly batch: Batch }) {
+  const { shop } = useShop();
+  const units = useUnits();
+  const facts = mixFacts(batch, shop.value);
+  if (!facts.ok) return <Cannot failure={facts.failure} />;
+  const { solvents, ofCritical } = facts.value;
+  const missing = firstFailure(Object.values(facts.value));
+  return (
+    <Section title={WORDS.is}>
+      {missing && <p class="quiet">{mixSentence(missing, shop.value)}</p>}
+      <Facts rows={factRows(facts.value, batch, units, shop.value)} />
+      {ofCritical.ok && ofCritical.value > OPEN_FILM && <Notice kind="caution">{WORDS.openFilm}</Notice>}
+      <p class="quiet small">
+        {WORDS.vocText} {WORDS.flashText}
+      </p>
+      {solvents.ok && solvents.value.length > 0 && <Leaving blend={solvents.value} />}
+    </Section>
+  );
+}
+
+function Cannot({ failure }: { readonly failure: MixFailure }) {
+  const { shop } = useShop();
+  return (
+    <Notice kind="note" title={WORDS.cannot}>
+      <p>{mixSentence(failure, shop.value)}</p>
+      <div class="acts">
+        <LinkButton href={linkTo('mix', 'ingredient')}>{WORDS.toIngredients}</LinkButton>
+      </div>
+    </Notice>
+  );
+}
+
+type MixFacts = Extract<ReturnType<typeof mixFacts>, { ok: true }>['value'];
+type Shop = Parameters<typeof mixFacts>[1];
+
+const firstFailure = (facts: readonly (Result<unknown, MixFailure> | string)[]): MixFailure | undefined =>
+  facts.flatMap((fact) => (typeof fact === 'object' && !fact.ok ? [fact.failure] : []))[0];
+
+function factRows(facts: MixFacts, batch: Batch, units: UnitSystem, shop: Shop): [string, string][] {
+  const rows: [string, string][] = [];
+  const put = <Value,>(name: string, fact: Result<Value, MixFailure>, write: (value: Value) => string) => {
+    if (fact.ok) rows.push([name, write(fact.value)]);
+  };
+  put(WORDS.volumeSolids, facts.volumeSolids, (value) => percentWords(value, 1));
+  put(WORDS.weightSolids, facts.weightSolids, (value) => percentWords(value, 1));
+  put(WORDS.density, facts.densityKgM3, (value) => `${numberWords(value / 1000, 3)} g/mL`);
+  if (facts.pigment.ok && facts.pigment.value > 0) {
+    put(WORDS.pigment, facts.pigment, (value) => percentWords(value, 1));
+    put(WORDS.critical, facts.ofCritical, (value) => percentWords(value));
+  }
+  put(WORDS.voc, facts.voc, ({ lessExemptKgM3 }) => `${numberWords(lessExemptKgM3, 0)} g/L`);
+  put(WORDS.vocActual, facts.voc, ({ actualKgM3 }) => `${numberWords(actualKgM3, 0)} g/L`);
+  if (facts.solvents.ok) {
+    const flashC = lowestFlashPointC(facts.solvents.value);
+    if (flashC !== undefined) rows.push([WORDS.flash, temperatureWords(toKelvin(flashC), units)]);
+  }
+  put(WORDS.film(filmWords(WET_M, units)), facts.volumeSolids, (value) =>
+    filmWords(dryFilm(WET_M, value), units),
+  );
+  const touchS = touchOf(batch, shop);
+  if (touchS !== undefined) rows.push([WORDS.touch, spanWords(touchS * 1000)]);
+  return rows;
+}
+
+function touchOf(batch: Batch, shop: Shop): number | undefined {
+  const mixed = mixedProduct(batch, shop, '-');
+  if (!mixed.ok) return undefined;
+  const { product, thinner, thinning, pigment } = mixed.value;
+  return touchTimeS(
+    jarFilm({
+      product: { ...product, volumeSolids: quantity(product.volumeSolids) },
+      thinner,
+      thinning: { ...thinning, percent: quantity(thinning.percent) },
+      ...(pigment
+        ? { pigment: { shape: pigment.shape, shareOfSolids: quantity(pigment.shareOfSolids) } }
+        : {}),
+    } as Parameters<typeof jarFilm>[0]),
+    WET_M,
+  );
+}

@@ -1,0 +1,91 @@
+import { useSignal } from '@preact/signals';
+import { fillFromWeighUp, pouredBatch } from '../../../actions/mix/fill-from-weigh-up';
+import { mixFacts } from '../../../actions/mix/mix-facts';
+import { USUAL_JARS } from '../../../actions/mix/usual-jar';
+import type { WeighUp } from '../../../logbook/fold/weigh-ups';
+import { LIMITS } from '../../../logbook/limits';
+import { Button } from '../../../parts/button';
+import { Refusal } from '../../../parts/refusal';
+import { goTo } from '../../../parts/route';
+import { useShop } from '../../../parts/shop-context';
+import { TextField } from '../../../parts/text-field';
+import { showToast } from '../../../parts/toast';
+import { type Draft, draftProblem, TypedField } from '../../../parts/typed-field';
+import { useForm } from '../../../parts/use-form';
+import { JAR_FORM } from '../../../words/mix-jar';
+import { WEIGH_WORDS as WORDS } from '../../../words/mix-weigh';
+import { gramsWords } from '../recipe/line-rows';
+
+interface FillProps {
+  readonly weighUp: WeighUp;
+  readonly name: string;
+  readonly totalKg: number;
+}
+
+/** Everything is poured: the batch becomes a jar. */
+export function FillFromWeighUp({ weighUp, name: recipeName, totalKg }: FillProps) {
+  const { shop, needs, actions } = useShop();
+  const facts = mixFacts(pouredBatch(weighUp), shop.value);
+  const usual = USUAL_JARS[facts.ok ? facts.value.finish : 'nitrocellulose'].life;
+  const name = useSignal(recipeName);
+  const life = useSignal<Draft<'h' | 'd' | 'months'>>({ text: usual.text, unit: usual.unit });
+  const keepBack = useSignal<Draft<'%'>>({ text: '10', unit: '%' });
+  const form = useForm();
+  async function fill(event: Event): Promise<void> {
+    event.preventDefault();
+    const isWhole =
+      name.value.trim() !== '' &&
+      draftProblem(life.value, LIMITS.life, true) === undefined &&
+      draftProblem(keepBack.value, LIMITS.keepBack, true) === undefined;
+    const filled = await form.send(isWhole, () =>
+      fillFromWeighUp(needs, weighUp, {
+        name: name.value.trim(),
+        ...(life.value.text.trim() === '' ? {} : { life: { span: life.value, as: usual.as } }),
+        ...(keepBack.value.text.trim() === '' ? {} : { keepBack: keepBack.value }),
+      }),
+    );
+    if (!filled) return;
+    showToast({ text: JAR_FORM.filled(filled.name), onUndo: () => void actions.undo(filled.id) });
+    goTo('mix', 'jar', filled.jar);
+  }
+  return (
+    <form class="stack" noValidate onSubmit={fill}>
+      <h2>{WORDS.done}</h2>
+      <p class="digits">{WORDS.doneText(gramsWords(totalKg))}</p>
+      <TextField
+        label={WORDS.jarName}
+        text={name.value}
+        onText={(text) => {
+          name.value = text;
+        }}
+        problem={form.isTried.value && name.value.trim() === '' ? JAR_FORM.noName : undefined}
+      />
+      <TypedField
+        label={WORDS.life[usual.as]}
+        limit={LIMITS.life}
+        draft={life.value}
+        onDraft={(draft) => {
+          life.value = draft;
+        }}
+        hint={JAR_FORM.lifeHint}
+        isOptional
+        isTried={form.isTried.value}
+      />
+      <TypedField
+        label={WORDS.keepBack}
+        limit={LIMITS.keepBack}
+        draft={keepBack.value}
+        onDraft={(draft) => {
+          keepBack.value = draft;
+        }}
+        hint={WORDS.keepBackHint}
+        isOptional
+        isTried={form.isTried.value}
+      />
+      <Refusal refused={form.refused.value} />
+      <Button kind="main" icon="mix" isWide isSubmit disabled={form.isBusy.value}>
+        {WORDS.fill}
+      </Button>
+    </form>
+  );
+}

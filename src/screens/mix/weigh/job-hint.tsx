@@ -1,0 +1,42 @@
+import type { Signal } from '@preact/signals';
+import type { Recipe } from '../../../logbook/fold/recipes';
+import { LIMITS } from '../../../logbook/limits';
+import { readTyped } from '../../../logbook/typed';
+import { Button, LinkButton } from '../../../parts/button';
+import { Notice } from '../../../parts/notice';
+import { linkTo, route } from '../../../parts/route';
+import type { Draft } from '../../../parts/typed-field';
+import { PLAN_WORDS as WORDS } from '../../../words/mix-weigh';
+import { numberWords } from '../../../words/quantities';
+import type { SizeUnit } from './use-plan';
+
+interface JobHintProps {
+  readonly recipe: Recipe;
+  readonly size: Signal<Draft<SizeUnit>>;
+}
+
+/** What the job takes against what is to be mixed: said before anything is poured. */
+export function JobHint({ recipe, size }: JobHintProps) {
+  const needMl = Number(route.value.query.get('need') ?? Number.NaN);
+  const toJob = `${linkTo('mix', 'amount')}?recipe=${recipe.id}`;
+  if (!(needMl > 0)) return <LinkButton href={toJob}>{WORDS.noJob}</LinkButton>;
+  const need = `${numberWords(needMl, 0)} mL`;
+  const { unit, text } = size.value;
+  const wanted = unit === 'g' ? undefined : readTyped({ text, unit }, LIMITS.volume);
+  const isShort = wanted?.ok === true && wanted.value * 1e6 < needMl * 0.995;
+  if (!isShort) return <p class="quiet">{WORDS.enough(need)}</p>;
+  return (
+    <Notice kind="caution">
+      <p>{WORDS.notEnough(`${numberWords(wanted.value * 1e6, 0)} mL`, need)}</p>
+      <div class="acts">
+        <Button
+          onClick={() => {
+            size.value = { text: String(Math.round(needMl)), unit: 'mL' };
+          }}
+        >
+          {WORDS.takeNeed(need)}
+        </Button>
+      </div>
+    </Notice>
+  );
+}

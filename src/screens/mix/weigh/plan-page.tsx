@@ -1,0 +1,150 @@
+import { mixSentence } from '../../../actions/mix/mix-refused';
+import { beginWeighUp } from '../../../actions/mix/weigh-up';
+import type { Recipe } from '../../../logbook/fold/recipes';
+import { Button, LinkButton } from '../../../parts/button';
+import { Choice } from '../../../parts/choice';
+import { Notice } from '../../../parts/notice';
+import { NumberField } from '../../../parts/number-field';
+import { Page, Section } from '../../../parts/page';
+import { Refusal } from '../../../parts/refusal';
+import { goTo, linkTo, route } from '../../../parts/route';
+import { useShop } from '../../../parts/shop-context';
+import { useForm } from '../../../parts/use-form';
+import type { Batch } from '../../../science/mixing/ingredient';
+import { unitWord } from '../../../words/logbook';
+import { RECIPE_WORDS } from '../../../words/mix-recipe';
+import { PLAN_WORDS as WORDS } from '../../../words/mix-weigh';
+import { numberWords } from '../../../words/quantities';
+import { MixCautions } from '../cautions';
+import { NothingHere } from '../nothing-here';
+import { DIVISIONS, division, TARINGS, taring } from './chosen';
+import { JobHint } from './job-hint';
+import { useLetDowns } from './let-downs';
+import { planLines } from './plan';
+import { PlanRow } from './plan-row';
+import { SIZE_UNITS, sizeProblem, usePlan } from './use-plan';
+
+/** How much to mix, on what scale, and in what order: before the first pour. */
+export function PlanPage() {
+  const { shop } = useShop();
+  const recipe = shop.value.recipes.get(route.value.query.get('recipe') ?? '');
+  return recipe ? <Plan recipe={recipe} /> : <NothingHere title={WORDS.title} />;
+}
+
+function Plan({ recipe }: { readonly recipe: Recipe }) {
+  const { shop } = useShop();
+  const { size, batch, factor } = usePlan(recipe, route.value.query.get('mL'));
+  const letDowns = useLetDowns();
+  return (
+    <Page title={`${WORDS.title}: ${recipe.name}`} backTo={linkTo('mix', 'recipe', recipe.id)}>
+      <Section title={WORDS.howMuch}>
+        <NumberField
+          label={WORDS.howMuch}
+          text={size.value.text}
+          onText={(text) => {
+            size.value = { ...size.value, text };
+          }}
+          units={SIZE_UNITS.map((value) => ({ value, label: unitWord(value) }))}
+          unit={size.value.unit}
+          onUnit={(unit) => {
+            size.value = { ...size.value, unit };
+          }}
+          hint={WORDS.factor(numberWords(factor, 3))}
+          problem={sizeProblem(size.value)}
+        />
+        <JobHint recipe={recipe} size={size} />
+      </Section>
+      <Section title={WORDS.scale}>
+        <ScaleFields />
+      </Section>
+      {batch.ok ? (
+        <Ready
+          recipe={recipe}
+          batch={letDowns.applied(batch.value)}
+          sizeIsRight={sizeProblem(size.value) === undefined}
+          letDowns={letDowns}
+        />
+      ) : (
+        <Notice kind="caution" title={RECIPE_WORDS.cannot}>
+          <p>{mixSentence(batch.failure, shop.value)}</p>
+          <div class="acts">
+            {'ingredient' in batch.failure && (
+              <LinkButton href={linkTo('mix', 'ingredient', batch.failure.ingredient, 'change')}>
+                {RECIPE_WORDS.toIngredients}
+              </LinkButton>
+            )}
+          </div>
+        </Notice>
+      )}
+    </Page>
+  );
+}
+
+function ScaleFields() {
+  return (
+    <>
+      <Choice
+        label={WORDS.division}
+        options={DIVISIONS.map((value) => ({ value, label: WORDS.divisions[value] }))}
+        value={division.now.value}
+        onChange={division.set}
+      />
+      <Choice
+        label={WORDS.taring}
+        options={TARINGS.map((value) => ({ value, ...WORDS[value] }))}
+        value={taring.now.value}
+        onChange={taring.set}
+      />
+    </>
+  );
+}
+
+interface ReadyProps {
+  readonly recipe: Recipe;
+  readonly batch: Batch;
+  readonly sizeIsRight: boolean;
+  readonly letDowns: ReturnType<typeof useLetDowns>;
+}
+
+function Ready({ recipe, batch, sizeIsRight, letDowns }: ReadyProps) {
+  const { shop, needs } = useShop();
+  const form = useForm();
+  const divisionKg = Number(division.now.value) / 1000;
+  const lines = planLines(batch, divisionKg, shop.value);
+  const isTared = taring.now.value === 'tared';
+  const begin = async (): Promise<void> => {
+    const begun = await form.send(sizeIsRight, () =>
+      beginWeighUp(needs, {
+        recipe: recipe.id,
+        plan: lines.map(({ ingredient, massKg }) => ({ ingredient, massKg })),
+        division: { text: division.now.value, unit: 'g' },
+        isTared,
+      }),
+    );
+    if (begun) goTo('mix', 'weigh', begun.weighUp);
+  };
+  return (
+    <>
+      <Section title={WORDS.lines}>
+        <ol class="plan">
+          {[...lines.entries()].map(([i, line]) => (
+            <PlanRow
+              key={line.ingredient}
+              line={line}
+              scaleKg={
+                isTared ? line.massKg : lines.slice(0, i + 1).reduce((sum, { massKg }) => sum + massKg, 0)
+              }
+              letDowns={letDowns}
+              batch={batch}
+            />
+          ))}
+        </ol>
+      </Section>
+      <MixCautions ingredients={lines.map(({ ingredient }) => ingredient)} />
+      <Refusal refused={form.refused.value} />
+      <Button kind="main" icon="mix" isWide onClick={() => void begin()} disabled={form.isBusy.value}>
+        {WORDS.begin}
+      </Button>
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+import { useSignal } from '@preact/signals';
+import type { Recipe } from '../../../logbook/fold/recipes';
+import { LIMITS } from '../../../logbook/limits';
+import { mixIngredients } from '../../../logbook/mix-ingredients';
+import { batchOfLines, typedLines } from '../../../logbook/recipe-batch';
+import { readTyped } from '../../../logbook/typed';
+import { useShop, useUnits } from '../../../parts/shop-context';
+import type { Draft } from '../../../parts/typed-field';
+import { succeed } from '../../../result';
+import { andThen } from '../../../science/mixing/failure';
+import { type Batch, batchMassKg } from '../../../science/mixing/ingredient';
+import { batchVolumeM3, scaledToMass, scaledToVolume } from '../../../science/mixing/scaling';
+
+export type SizeUnit = 'mL' | 'L' | 'fl-oz-us' | 'fl-oz-imperial' | 'g';
+export const SIZE_UNITS: readonly SizeUnit[] = ['mL', 'g', 'fl-oz-us', 'fl-oz-imperial'];
+
+/** What is wrong with the size of a batch; undefined when it can be mixed. */
+export function sizeProblem({ text, unit }: Draft<SizeUnit>): string | undefined {
+  const read =
+    unit === 'g' ? readTyped({ text, unit }, LIMITS.mass) : readTyped({ text, unit }, LIMITS.volume);
+  return read.ok ? undefined : read.failure;
+}
+
+/** A batch brought to a size in grams or by volume. */
+export function sized(
+  batch: Batch,
+  { text, unit }: Draft<SizeUnit>,
+  ingredients: ReturnType<typeof mixIngredients>,
+) {
+  const limit = unit === 'g' ? LIMITS.mass : LIMITS.volume;
+  const size = readTyped({ text, unit }, limit);
+  if (!size.ok) return succeed(batch);
+  return unit === 'g'
+    ? succeed(scaledToMass(batch, size.value))
+    : scaledToVolume(batch, size.value, ingredients);
+}
+
+/** The plan of a recipe at a size: its batch, or why it cannot be worked out. */
+export function usePlan(recipe: Recipe, wantedMl: string | null) {
+  const { shop } = useShop();
+  const units = useUnits();
+  const ingredients = mixIngredients(shop.value.ingredients);
+  const written = batchOfLines(typedLines(recipe), shop.value);
+  const volume = andThen(written, (batch) => batchVolumeM3(batch, ingredients));
+  const size = useSignal<Draft<SizeUnit>>(startSize(wantedMl, units === 'us', written, volume));
+  const batch = andThen(written, (own) => sized(own, size.value, ingredients));
+  const factor = written.ok && batch.ok ? batchMassKg(batch.value) / batchMassKg(written.value) : 1;
+  return { size, batch, factor, ingredients };
+}
+
+type Worked<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false };
+
+function startSize(
+  wantedMl: string | null,
+  isUs: boolean,
+  written: Worked<Batch>,
+  volume: Worked<number>,
+): Draft<SizeUnit> {
+  const round = (value: number): string => String(Number(value.toPrecision(4)));
+  if (wantedMl !== null) return { text: wantedMl, unit: 'mL' };
+  if (volume.ok && isUs) return { text: round((volume.value * 1e6) / 29.5735), unit: 'fl-oz-us' };
+  if (volume.ok) return { text: round(volume.value * 1e6), unit: 'mL' };
+  return { text: written.ok ? round(batchMassKg(written.value) * 1000) : '', unit: 'g' };
+}
