@@ -46,6 +46,8 @@ export interface OpenShop {
   readonly actions: Actions;
   /** For actions of other places, which bind themselves. */
   readonly needs: ActionNeeds;
+  /** For what-ifs of other places. */
+  readonly estimator: Estimator;
   /** Says which piece is looked at, so that it is worked out first. */
   look(piece: PieceId | undefined): void;
   /** Reads the logbook again, as after a failure or a long sleep. */
@@ -73,7 +75,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   if (which === 'demo' && !failure.value && shop.value.entries.size === 0)
     failure.value = await fillDemo(needs);
   const { nowMs, stopClock } = startClock(world, reopen);
-  const { outlooks, look, stopFollowing } = follow(shop, nowMs, world);
+  const { outlooks, estimator, look, stopFollowing } = follow(shop, nowMs, world);
   const close = (): void => {
     stopClock();
     stopFollowing();
@@ -84,7 +86,8 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
     return which === 'demo' ? leaveDemo(needs) : succeed(undefined);
   };
   const actions = bindActions(needs);
-  return { which, shop, setAside, failure, nowMs, outlooks, actions, needs, look, reopen, leave, close };
+  const seen = { which, shop, setAside, failure, nowMs, outlooks, estimator };
+  return { ...seen, actions, needs, look, reopen, leave, close };
 }
 
 function startClock({ now, every, onWake }: ShopNeeds, reopen: () => Promise<void>) {
@@ -122,6 +125,7 @@ function follow(
   const once = (job: (followed: Outlooks) => void) => void following.then(job, () => undefined);
   return {
     outlooks,
+    estimator,
     look: (piece: PieceId | undefined) => once((followed) => followed.look(piece)),
     stopFollowing: () => once((followed) => followed.close()),
   };

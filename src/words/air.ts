@@ -99,6 +99,9 @@ export const HELP_WORDS = {
     `${percent} more of the mix cools the film ${less} less, and keeps it open so that it can clear.`,
   retarderCost: (piece: string, percent: string, level: string, rub: string): string =>
     `On ${piece}, ${percent} more in every coat moves level-sand by ${level} and rub-out by ${rub}.`,
+  retarderAsk: 'What would it cost?',
+  retarderFailed: 'That could not be worked out. Try again.',
+  retarderFar: 'more than a year',
   retarderWorking: 'Working out what it costs…',
   forecastMissing: 'Set a forecast with its humidity to see the drier hours.',
 } as const;

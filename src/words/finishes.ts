@@ -43,7 +43,7 @@ export const FINISH_WORDS = {
   shopFrom: (lowest: string): string => `${lowest} or warmer`,
   shopDamp: (highest: string): string => `at most ${highest} humidity`,
   at: 'At 21 °C and 50 % humidity, one usual coat',
-  range: (low: string, typical: string, high: string): string => `${typical} (${low} to ${high})`,
+  range: (low: string, high: string): string => `${low} to ${high}`,
   atMost: (film: string): string => `at most ${film} dry`,
   byModel: 'Worked out by the drying model from your coats and your air.',
   origin: 'Common practice, no source. Cure by Arrhenius, held back as the film turns to glass.',
@@ -80,3 +80,11 @@ export const CURE_WORDS = {
   tooCold: 'It stood too cold to form a film. Look at it closely: a chalky film does not recover by warming.',
   byLaw: 'By the law of its kind: times of common practice moved by your air; not the drying model.',
 } as const;
+
+/** What is not known of a finish that dries by water or cures. */
+export const LAW_UNKNOWN = [
+  'Its times are those of common practice for the kind, or of your data sheet, moved by your air. The product may be another 2 times faster or slower.',
+  'Activation energies of urethanes were measured (29 to 36 kJ/mol with tin); those of other cures are from memory, and how far turning to glass holds them back is judgement.',
+  'Air movement, catalyst measured out wrong, bare wood that drinks, and draughts in corners are left out. Your checks do not move it yet.',
+  'The product’s data sheet and your own hand outrank every time shown here.',
+] as const;

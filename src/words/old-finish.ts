@@ -65,7 +65,7 @@ export const OLD_WORDS = {
   sign: {
     polish: 'Polished with silicone',
     crazed: 'Crazed or cracked',
-    'drying-agents': 'Pigmented, with drying agents',
+    'drying-agents': 'Colour with drying agents',
     'oily-smell': 'Smells of oil',
   },
   signTexts: {
@@ -92,5 +92,7 @@ export const OLD_WORDS = {
     found: 'Tested: lead found',
     'treat-as-lead': 'Treat as lead',
   },
+  notLookedAt:
+    'Say first whether the old finish is opaque: a white or coloured one is treated as lead until tested.',
   leadLogged: 'Logged.',
 } as const;

@@ -33,13 +33,13 @@ export function FinishPage() {
 function factsOf(law: FinishLaw, units: UnitSystem): readonly Fact[] {
   const { lowestK, highestHumidity } = law.shop;
   return [
-    { label: WORDS.touch, value: spreadWords(law.touch) },
-    { label: WORDS.recoat, value: spreadWords(law.recoat) },
-    ...(law.recoatUntil ? [{ label: WORDS.recoatUntil, value: spreadWords(law.recoatUntil) }] : []),
-    { label: WORDS.level, value: spreadWords(law.level) },
-    { label: WORDS.rubOut, value: spreadWords(law.rubOut) },
-    { label: WORDS.settled, value: spreadWords(law.settled) },
-    ...(law.potLifeS ? [{ label: WORDS.potLife, value: spreadWords(law.potLifeS) }] : []),
+    spreadFact(WORDS.touch, law.touch),
+    spreadFact(WORDS.recoat, law.recoat),
+    ...(law.recoatUntil ? [spreadFact(WORDS.recoatUntil, law.recoatUntil)] : []),
+    spreadFact(WORDS.level, law.level),
+    spreadFact(WORDS.rubOut, law.rubOut),
+    spreadFact(WORDS.settled, law.settled),
+    ...(law.potLifeS ? [spreadFact(WORDS.potLife, law.potLifeS)] : []),
     ...(law.totalLimitM
       ? [{ label: WORDS.totalFilm, value: WORDS.atMost(filmWords(law.totalLimitM, units)) }]
       : []),
@@ -51,5 +51,8 @@ function factsOf(law: FinishLaw, units: UnitSystem): readonly Fact[] {
   ];
 }
 
-const spreadWords = ({ low, typical, high }: Spread): string =>
-  WORDS.range(spanWords(low * 1000), spanWords(typical * 1000), spanWords(high * 1000));
+const spreadFact = (label: string, { low, typical, high }: Spread): Fact => ({
+  label,
+  value: spanWords(typical * 1000),
+  note: WORDS.range(spanWords(low * 1000), spanWords(high * 1000)),
+});

@@ -1,21 +1,31 @@
+import { useSignal } from '@preact/signals';
+import { type RetarderCost, retarderCost } from '../../actions/air/retarder-cost';
+import { finishTraits } from '../../estimator/finishes/traits';
 import type { MeasuredAir } from '../../logbook/air-now';
+import type { Shop } from '../../logbook/fold/fold';
+import type { Piece } from '../../logbook/fold/pieces';
 import { jarBlush, withMoreRetarder } from '../../logbook/jar-blush';
+import { Button } from '../../parts/button';
 import { useShop, useUnits } from '../../parts/shop-context';
 import type { BlushLimits } from '../../science/air/blush';
 import { HELP_WORDS as WORDS } from '../../words/air';
 import { percentWords } from '../../words/quantities';
+import { spanWords } from '../../words/times';
 import { gapWords } from './gap-words';
 import { jarsInUse } from './jars-in-use';
 
 const STEPS = [0.05, 0.1];
+const ASKED = 0.05;
 
 /** How much retarder, and what it does to the film's cooling; it is no answer below the floor. */
 export function Retarder({ air, limits }: { readonly air: MeasuredAir; readonly limits: BlushLimits }) {
   const units = useUnits();
-  const [jar] = jarsInUse(useShop().shop.value);
+  const shop = useShop().shop.value;
+  const [jar] = jarsInUse(shop);
   const before = jar && jarBlush(jar, air);
-  if (!jar || !before) return null;
+  if (!jar || !before || !finishTraits(jar.product.finish).takesRetarder) return null;
   if (air.marginK < limits.floorK) return <p>{WORDS.retarderFloor}</p>;
+  const piece = pieceFrom(jar.id, shop);
   return (
     <>
       <h3>{WORDS.retarder}</h3>
@@ -26,7 +36,49 @@ export function Retarder({ air, limits }: { readonly air: MeasuredAir; readonly 
           return <li key={more}>{WORDS.retarderStep(percentWords(more), gapWords(lessK, units))}</li>;
         })}
       </ul>
+      {piece && <Cost key={piece.id} piece={piece} />}
       <p class="quiet small">{WORDS.retarderUsual}</p>
     </>
   );
 }
+
+/** The open piece whose newest coat came from this jar. */
+const pieceFrom = (jar: string, { pieces }: Shop): Piece | undefined =>
+  [...pieces.values()]
+    .filter(({ closedMs, coats }) => closedMs === undefined && coats.at(-1)?.jar === jar)
+    .sort((one, other) => (other.coats.at(-1)?.atMs ?? 0) - (one.coats.at(-1)?.atMs ?? 0))[0];
+
+/** What it costs in days, worked out on a piece when asked for. */
+function Cost({ piece }: { readonly piece: Piece }) {
+  const { shop, nowMs, estimator } = useShop();
+  const cost = useSignal<RetarderCost | 'working' | 'failed' | undefined>(undefined);
+
+  async function ask(): Promise<void> {
+    cost.value = 'working';
+    try {
+      cost.value = (await retarderCost(piece, shop.value, nowMs.value, ASKED, estimator)) ?? 'failed';
+    } catch {
+      cost.value = 'failed'; // the worker was lost; the button stands again
+    }
+  }
+
+  const known = cost.value;
+  if (known === 'working') return <p role="status">{WORDS.retarderWorking}</p>;
+  if (known !== undefined && known !== 'failed')
+    return (
+      <p role="status">
+        {WORDS.retarderCost(piece.name, percentWords(ASKED), later(known.levelS), later(known.rubOutS))}
+      </p>
+    );
+  return (
+    <>
+      {known === 'failed' && <p role="status">{WORDS.retarderFailed}</p>}
+      <div class="acts">
+        <Button onClick={() => void ask()}>{WORDS.retarderAsk}</Button>
+      </div>
+    </>
+  );
+}
+
+const later = (seconds: number): string =>
+  Number.isFinite(seconds) ? spanWords(Math.max(0, seconds) * 1000) : WORDS.retarderFar;

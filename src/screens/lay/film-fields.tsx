@@ -1,6 +1,8 @@
+import { finishTraits } from '../../estimator/finishes/traits';
 import { COAT_WAYS } from '../../logbook/kinds/coat';
 import { Choice } from '../../parts/choice';
 import { NumberField } from '../../parts/number-field';
+import { useShop } from '../../parts/shop-context';
 import { TypedField } from '../../parts/typed-field';
 import { LAY_WORDS } from '../../words/lay';
 import { amountShown, type CoatDraft, type FilmField, passesProblem, wayOf, waysToSay } from './coat-draft';
@@ -18,9 +20,18 @@ const WAYS = COAT_WAYS.map((value) => ({ value, ...LAY_WORDS.ways[value] }));
 export function FilmFields(props: FilmFieldsProps) {
   const { draft, onChange } = props;
   const ways = waysToSay(draft.how);
+  const finish = useShop().shop.value.jars.get(draft.jar ?? '')?.product.finish;
+  const meltsIn = finish === undefined || finishTraits(finish).meltsIn;
+  // A flash coat of thinner opens only what melts in.
+  const offered = WAYS.filter(({ value }) => meltsIn || value !== 'flash');
   return (
     <>
-      <Choice label={LAY_WORDS.how} options={WAYS} value={draft.how} onChange={(how) => onChange({ how })} />
+      <Choice
+        label={LAY_WORDS.how}
+        options={offered}
+        value={draft.how}
+        onChange={(how) => onChange({ how })}
+      />
       {ways.length > 1 && (
         <Choice
           label={LAY_WORDS.film}

@@ -1,3 +1,4 @@
+import { CureNotes } from '../../parts/cure-notes';
 import { momentsOf } from '../../parts/moments';
 import { Notice } from '../../parts/notice';
 import { useShop } from '../../parts/shop-context';
@@ -8,13 +9,18 @@ import { whenWords } from '../../words/times';
 export function TooSoon({ piece: id }: { readonly piece: string | undefined }) {
   const { shop, outlooks, nowMs } = useShop();
   const piece = shop.value.pieces.get(id ?? '');
-  const recoat =
-    piece &&
-    momentsOf(piece, outlooks.value.get(piece.id), nowMs.value).find(({ name }) => name === 'recoat');
-  if (!recoat || nowMs.value >= recoat.earliestMs) return null;
+  if (!piece) return null;
+  const outlook = outlooks.value.get(piece.id);
+  const recoat = momentsOf(piece, outlook, nowMs.value).find(({ name }) => name === 'recoat');
+  const isTooSoon = recoat !== undefined && nowMs.value < recoat.earliestMs;
   return (
-    <Notice kind="caution">
-      <p>{LAY_WORDS.tooSoon(whenWords(recoat.likelyMs, nowMs.value))}</p>
-    </Notice>
+    <>
+      {isTooSoon && (
+        <Notice kind="caution">
+          <p>{LAY_WORDS.tooSoon(whenWords(recoat.likelyMs, nowMs.value))}</p>
+        </Notice>
+      )}
+      <CureNotes piece={piece} outlook={outlook} isWarningOnly />
+    </>
   );
 }

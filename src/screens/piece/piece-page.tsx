@@ -1,5 +1,6 @@
 import type { Piece } from '../../logbook/fold/pieces';
 import { LinkButton } from '../../parts/button';
+import { CureNotes } from '../../parts/cure-notes';
 import { Notice } from '../../parts/notice';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
@@ -36,6 +37,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
         {hasTimes && (
           <Section title={PIECE_WORDS.milestones}>
             <MilestoneList piece={piece} outlook={outlook} />
+            <CureNotes piece={piece} outlook={outlook} />
             <p class="quiet small">{PIECE_WORDS.estimate}</p>
             <div class="acts">
               <LinkButton icon="note" href={linkTo('piece', piece.id, 'why')}>

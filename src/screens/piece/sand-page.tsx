@@ -8,6 +8,7 @@ import { Notice } from '../../parts/notice';
 import { Page, Section } from '../../parts/page';
 import { Refusal } from '../../parts/refusal';
 import { goTo, linkTo } from '../../parts/route';
+import { SandingGate } from '../../parts/sanding-gate';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { TextField } from '../../parts/text-field';
 import { TimeField } from '../../parts/time-field';
@@ -60,44 +61,46 @@ export function SandPage() {
   return (
     <Page title={SAND_FORM.title} backTo={linkTo('piece', piece.id)}>
       <Section title={piece.name}>
-        <form class="stack" onSubmit={(event) => void log(event)} noValidate>
-          <StillSoft stage={stage.value} />
-          <Choice
-            label={SAND_FORM.stage}
-            options={STAGE_OPTIONS}
-            value={stage.value}
-            onChange={(value) => {
-              stage.value = value;
-            }}
-          />
-          <TypedField
-            label={SAND_FORM.removed}
-            limit={LIMITS.removed}
-            draft={removed.value}
-            onDraft={(draft) => {
-              removed.value = draft;
-            }}
-            hint={SAND_FORM.removedHint}
-            isTried={form.isTried.value}
-            refused={fields['removed']}
-          />
-          <TextField
-            label={SAND_FORM.grit}
-            text={grit.value}
-            onText={(text) => {
-              grit.value = text;
-            }}
-            hint={SAND_FORM.gritHint}
-            problem={fields['grit']}
-          />
-          <TimeField label={SAND_FORM.when} {...time.field} problem={fields['at']} />
-          <Refusal refused={form.refused.value} />
-          <div class="acts">
-            <Button kind="main" icon="sand" isSubmit isWide disabled={form.isBusy.value}>
-              {SAND_FORM.log}
-            </Button>
-          </div>
-        </form>
+        <SandingGate piece={piece}>
+          <form class="stack" onSubmit={(event) => void log(event)} noValidate>
+            <StillSoft stage={stage.value} />
+            <Choice
+              label={SAND_FORM.stage}
+              options={STAGE_OPTIONS}
+              value={stage.value}
+              onChange={(value) => {
+                stage.value = value;
+              }}
+            />
+            <TypedField
+              label={SAND_FORM.removed}
+              limit={LIMITS.removed}
+              draft={removed.value}
+              onDraft={(draft) => {
+                removed.value = draft;
+              }}
+              hint={SAND_FORM.removedHint}
+              isTried={form.isTried.value}
+              refused={fields['removed']}
+            />
+            <TextField
+              label={SAND_FORM.grit}
+              text={grit.value}
+              onText={(text) => {
+                grit.value = text;
+              }}
+              hint={SAND_FORM.gritHint}
+              problem={fields['grit']}
+            />
+            <TimeField label={SAND_FORM.when} {...time.field} problem={fields['at']} />
+            <Refusal refused={form.refused.value} />
+            <div class="acts">
+              <Button kind="main" icon="sand" isSubmit isWide disabled={form.isBusy.value}>
+                {SAND_FORM.log}
+              </Button>
+            </div>
+          </form>
+        </SandingGate>
       </Section>
     </Page>
   );

@@ -1,7 +1,9 @@
+import { lawOf } from '../../parts/cure-notes';
 import { EmptyState } from '../../parts/empty-state';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
+import { LAW_UNKNOWN } from '../../words/finishes';
 import { UNKNOWN_WORDS, WHY_WORDS } from '../../words/why';
 import { HardnessChart } from './hardness-chart';
 import { Headline } from './headline';
@@ -40,7 +42,7 @@ export function WhyPage() {
         <InputList piece={piece} estimate={outlook.estimate} />
         <Section title={UNKNOWN_WORDS.title}>
           <ul class="lines">
-            {UNKNOWN_WORDS.lines.map((line) => (
+            {(lawOf(outlook) ? LAW_UNKNOWN : UNKNOWN_WORDS.lines).map((line) => (
               <li key={line}>{line}</li>
             ))}
           </ul>

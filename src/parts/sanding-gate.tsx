@@ -1,0 +1,54 @@
+import type { ComponentChildren } from 'preact';
+import type { Piece } from '../logbook/fold/pieces';
+import { oldFinishOf, sandingRule } from '../logbook/old-finish';
+import { cautionOf } from '../words/cautions';
+import { OLD_WORDS } from '../words/old-finish';
+import { LinkButton } from './button';
+import { CautionNotice } from './caution';
+import { Notice } from './notice';
+import { linkTo } from './route';
+import { useShop } from './shop-context';
+
+interface SandingGateProps {
+  readonly piece: Piece;
+  readonly children: ComponentChildren;
+}
+
+/** Keeps dry sanding of an old opaque finish shut until it is tested for lead, or treated as lead. */
+export function SandingGate({ piece, children }: SandingGateProps) {
+  const { shop } = useShop();
+  const record = oldFinishOf(piece.id, shop.value);
+  const rule = sandingRule(record);
+  const isOld = piece.base === 'old-redissolves' || piece.base === 'old-closed';
+  const toTests = (
+    <div class="acts">
+      <LinkButton href={linkTo('air', 'old', piece.id)}>{OLD_WORDS.title}</LinkButton>
+    </div>
+  );
+  if (rule === 'test-first')
+    return (
+      <>
+        <CautionNotice caution={cautionOf('lead')} />
+        <p>
+          <strong>{OLD_WORDS.leadState[rule]}</strong>
+        </p>
+        {toTests}
+      </>
+    );
+  return (
+    <>
+      {rule === 'wet-only' && (
+        <Notice kind="stop" title={OLD_WORDS.lead}>
+          <p>{OLD_WORDS.leadState[rule]}</p>
+        </Notice>
+      )}
+      {isOld && record.seen === undefined && (
+        <Notice kind="caution">
+          <p>{OLD_WORDS.notLookedAt}</p>
+          {toTests}
+        </Notice>
+      )}
+      {children}
+    </>
+  );
+}
