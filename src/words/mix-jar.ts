@@ -28,6 +28,7 @@ export const JAR_FORM = {
   solids: 'Volume solids of the lacquer as sold',
   solidsHint: (usual: string): string => `Usual: ${usual} %. The data sheet outranks it.`,
   thinnerTitle: 'Thinner and retarder',
+  thinnerMore: 'Which thinner, and a retarder',
   thinner: 'Thinner',
   thinnerSorts: {
     usual: { label: 'Usual', hint: 'for this finish' },

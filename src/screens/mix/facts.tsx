@@ -1,7 +1,7 @@
 /** Names and values, one under the other. */
 export function Facts({ rows }: { readonly rows: readonly (readonly [name: string, value: string])[] }) {
   return (
-    <dl class="facts">
+    <dl class="ledger">
       {rows.map(([name, value]) => (
         <div key={name}>
           <dt>{name}</dt>

@@ -9,7 +9,7 @@ import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
 import { percentWords } from '../../../words/quantities';
 import { whenWords } from '../../../words/times';
 import { Facts } from '../facts';
-import { gramsWords } from '../recipe/line-rows';
+import { gramsWords } from '../grams';
 
 /** What was really poured into the jar, and the recipe or the jars it came from. */
 export function ExactRecipe({ jar }: { readonly jar: Jar }) {

@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { USUAL_JARS } from '../../../actions/mix/usual-jar';
 import { FINISHES } from '../../../logbook/kinds/jar';
 import { LIMITS } from '../../../logbook/limits';
@@ -15,7 +16,7 @@ import { useForm } from '../../../parts/use-form';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix-jar';
 import { isWhole, type JarDraft, nameProblem, saidOf, usualDraft, withFinish } from './draft';
 import { mixSolids, Outcome } from './outcome';
-import { type PartProps, RetarderFields, ThinnerFields } from './thinner-fields';
+import { type PartProps, RetarderFields, ThinnerFields, ThinningFields } from './thinner-fields';
 
 /** Says what is in a jar; at common practice it is one tap. */
 export function NewJar() {
@@ -35,6 +36,7 @@ export function NewJar() {
     goTo('mix', 'jar', filled.jar);
   }
   const parts = { draft: draft.value, patch, isTried: form.isTried.value };
+  const isOpen = form.isTried.value && !isWhole(draft.value);
   return (
     <Page title={JAR_FORM.title} backTo={linkTo('mix')}>
       <p>{JAR_FORM.lead}</p>
@@ -43,14 +45,17 @@ export function NewJar() {
           <ProductFields {...parts} onFinish={(finish) => patch(withFinish(draft.value, finish, isUs))} />
         </Section>
         <Section title={JAR_FORM.thinnerTitle}>
-          <ThinnerFields {...parts} />
-          <RetarderFields {...parts} />
-        </Section>
-        <Section title={JAR_FORM.pigmentTitle}>
-          <PigmentFields {...parts} />
-        </Section>
-        <Section title={JAR_FORM.moreTitle}>
-          <AmountFields {...parts} />
+          <ThinningFields {...parts} />
+          <Fold summary={JAR_FORM.thinnerMore} isOpen={isOpen}>
+            <ThinnerFields {...parts} />
+            <RetarderFields {...parts} />
+          </Fold>
+          <Fold summary={JAR_FORM.pigmentTitle} isOpen={isOpen}>
+            <PigmentFields {...parts} />
+          </Fold>
+          <Fold summary={JAR_FORM.moreTitle} isOpen={isOpen}>
+            <AmountFields {...parts} />
+          </Fold>
         </Section>
         <Section title={JAR_FORM.outcome}>
           <Outcome draft={draft.value} />
@@ -64,17 +69,34 @@ export function NewJar() {
   );
 }
 
+interface FoldProps {
+  readonly summary: string;
+  /** Something in it needs an answer. */
+  readonly isOpen: boolean;
+  readonly children: ComponentChildren;
+}
+
+/** What most jars leave at common practice, a tap away. */
+const Fold = ({ summary, isOpen, children }: FoldProps) => (
+  <details class="more" open={isOpen || undefined}>
+    <summary>{summary}</summary>
+    <div class="stack">{children}</div>
+  </details>
+);
+
 type ProductProps = PartProps & { readonly onFinish: (finish: JarDraft['finish']) => void };
 
 function ProductFields({ draft, patch, isTried, onFinish }: ProductProps) {
   return (
     <>
-      <Choice
-        label={JAR_FORM.finish}
-        options={FINISHES.map((value) => ({ value, ...FINISH_NAMES[value] }))}
-        value={draft.finish}
-        onChange={onFinish}
-      />
+      <div class="wide-tiles">
+        <Choice
+          label={JAR_FORM.finish}
+          options={FINISHES.map((value) => ({ value, ...FINISH_NAMES[value] }))}
+          value={draft.finish}
+          onChange={onFinish}
+        />
+      </div>
       <TextField
         label={JAR_FORM.name}
         text={draft.name}

@@ -18,18 +18,10 @@ export interface PartProps {
   readonly isTried: boolean;
 }
 
-/** The thinner, how much of it, and of what. */
-export function ThinnerFields({ draft, patch, isTried }: PartProps) {
-  const sorts = [...thinnerSorts(draft.finish), 'own' as const];
+/** How much thinner, and of what. */
+export function ThinningFields({ draft, patch, isTried }: PartProps) {
   return (
     <>
-      <Choice
-        label={JAR_FORM.thinner}
-        options={sorts.map((value) => ({ value, ...JAR_FORM.thinnerSorts[value] }))}
-        value={draft.thinnerSort}
-        onChange={(thinnerSort) => patch({ thinnerSort })}
-      />
-      {draft.thinnerSort === 'own' && <OwnThinner {...{ draft, patch, isTried }} />}
       <TypedField
         label={JAR_FORM.thinning}
         limit={thinningLimit(draft.of)}
@@ -47,6 +39,22 @@ export function ThinnerFields({ draft, patch, isTried }: PartProps) {
         value={draft.of}
         onChange={(of) => patch({ of })}
       />
+    </>
+  );
+}
+
+/** Which thinner: a usual sort, or one of one's own. */
+export function ThinnerFields({ draft, patch, isTried }: PartProps) {
+  const sorts = [...thinnerSorts(draft.finish), 'own' as const];
+  return (
+    <>
+      <Choice
+        label={JAR_FORM.thinner}
+        options={sorts.map((value) => ({ value, ...JAR_FORM.thinnerSorts[value] }))}
+        value={draft.thinnerSort}
+        onChange={(thinnerSort) => patch({ thinnerSort })}
+      />
+      {draft.thinnerSort === 'own' && <OwnThinner {...{ draft, patch, isTried }} />}
     </>
   );
 }
@@ -92,11 +100,16 @@ function OwnThinner({ draft, patch, isTried }: PartProps) {
   );
 }
 
-/** Thinners of this shop's jars by name, the newest of a name. */
+/** Thinners of this shop by name: of its ingredients, and of its jars, the newest of a name. */
 function useKeptThinners() {
   const { shop } = useShop();
-  const byName = new Map([...shop.value.jars.values()].map(({ thinner }) => [thinner.name, thinner]));
-  return [...byName.values()];
+  const { ingredients, jars } = shop.value;
+  const described = [...ingredients.values()].flatMap(({ is, name, solvents, putAwayMs }) =>
+    is === 'thinner' && solvents && putAwayMs === undefined ? [{ name, blend: solvents.value }] : [],
+  );
+  const poured = [...jars.values()].filter(({ weighUp, boxedFrom }) => !weighUp && !boxedFrom);
+  const all = [...poured.map(({ thinner }) => thinner), ...described];
+  return [...new Map(all.map((thinner) => [thinner.name, thinner])).values()];
 }
 
 /** A blend as rows of percentages. */

@@ -9,6 +9,7 @@ import { type Batch, batchMassKg } from '../../../science/mixing/ingredient';
 import { batchVolumeM3 } from '../../../science/mixing/scaling';
 import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
 import { numberWords, percentWords } from '../../../words/quantities';
+import { gramsWords } from '../grams';
 import { type LineDraft, lineProblem, linesOf, type RecipeDraft } from './draft';
 import { MEASURE_KEYS } from './measures';
 
@@ -55,12 +56,6 @@ function comesTo(batch: Batch, line: number): string | undefined {
   return part && WORDS.isGrams(gramsWords(part.massKg), percentWords(part.massKg / batchMassKg(batch), 1));
 }
 
-/** A mass as a scale would show it: three decimals under a gram, fewer above. */
-export const gramsWords = (massKg: number): string => {
-  const g = massKg * 1000;
-  return numberWords(g, g < 1 ? 3 : g < 100 ? 2 : 1);
-};
-
 interface LineRowProps {
   readonly number: number;
   readonly line: LineDraft;
@@ -88,21 +83,21 @@ function LineRow({ number, line, comesTo: hint, isTried, onChange, onTakeOut }: 
         onChange={(ingredient) => onChange({ ingredient })}
         problem={line.ingredient === undefined ? problem : undefined}
       />
-      <div class="pair">
+      <div class="amount-line">
         <NumberField
-          label={WORDS.amount(number)}
+          label={WORDS.amount}
           text={line.text}
           onText={(text) => onChange({ text })}
-          hint={hint}
           problem={line.ingredient === undefined ? undefined : problem}
         />
         <SelectField
-          label={WORDS.measure(number)}
+          label={WORDS.measure}
           options={MEASURES}
           value={line.measure}
           onChange={(measure) => onChange({ measure })}
         />
       </div>
+      {hint && <p class="quiet small digits">{hint}</p>}
       {onTakeOut && (
         <Button kind="plain" icon="remove" onClick={onTakeOut}>
           {WORDS.takeOut(name || WORDS.ingredient(number).toLowerCase())}

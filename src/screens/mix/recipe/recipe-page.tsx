@@ -83,7 +83,7 @@ function Lines({ recipe }: { readonly recipe: Recipe }) {
           shown.value = value;
         }}
       />
-      <dl class="facts">
+      <dl class="ledger">
         {[...typedLines(recipe).entries()].map(([i, line]) => (
           <div key={i}>
             <dt>

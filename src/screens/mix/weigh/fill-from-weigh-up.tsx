@@ -14,7 +14,7 @@ import { type Draft, draftProblem, TypedField } from '../../../parts/typed-field
 import { useForm } from '../../../parts/use-form';
 import { JAR_FORM } from '../../../words/mix-jar';
 import { WEIGH_WORDS as WORDS } from '../../../words/mix-weigh';
-import { gramsWords } from '../recipe/line-rows';
+import { gramsWords } from '../grams';
 
 interface FillProps {
   readonly weighUp: WeighUp;

@@ -134,6 +134,7 @@ function Ready({ recipe, batch, sizeIsRight, letDowns }: ReadyProps) {
               scaleKg={
                 isTared ? line.massKg : lines.slice(0, i + 1).reduce((sum, { massKg }) => sum + massKg, 0)
               }
+              divisionKg={divisionKg}
               letDowns={letDowns}
               batch={batch}
             />

@@ -4,7 +4,7 @@ import { useShop } from '../../../parts/shop-context';
 import type { Batch } from '../../../science/mixing/ingredient';
 import { PLAN_WORDS as WORDS } from '../../../words/mix-weigh';
 import { numberWords, percentWords } from '../../../words/quantities';
-import { gramsWords } from '../recipe/line-rows';
+import { gramsWords, scaleWords } from '../grams';
 import type { useLetDowns } from './let-downs';
 import type { PlanLine } from './plan';
 
@@ -12,19 +12,21 @@ interface PlanRowProps {
   readonly line: PlanLine;
   /** What the scale shows once it is poured, kg. */
   readonly scaleKg: number;
+  readonly divisionKg: number;
   readonly batch: Batch;
   readonly letDowns: ReturnType<typeof useLetDowns>;
 }
 
 /** A line of the plan: how much, and what the scale can make of it. */
-export function PlanRow({ line, scaleKg, batch, letDowns }: PlanRowProps) {
+export function PlanRow({ line, scaleKg, divisionKg, batch, letDowns }: PlanRowProps) {
   const { shop } = useShop();
   const taken = letDowns.of(line.ingredient);
   return (
     <li class="plan-line">
       <p class="plan-name">{shop.value.ingredients.get(line.ingredient)?.name}</p>
       <p class="plan-grams digits">
-        <strong>{gramsWords(line.massKg)} g</strong> <span class="quiet">→ {gramsWords(scaleKg)} g</span>
+        <strong>{gramsWords(line.massKg)} g</strong>{' '}
+        <span class="quiet">→ {scaleWords(scaleKg, divisionKg)} g</span>
       </p>
       <Judgement line={line} />
       {line.offer && (

@@ -15,8 +15,8 @@ import { draftProblem } from '../../../parts/typed-field';
 import { useForm } from '../../../parts/use-form';
 import { WEIGH_WORDS as WORDS } from '../../../words/mix-weigh';
 import { numberWords, percentWords } from '../../../words/quantities';
+import { gramsWords, scaleWords } from '../grams';
 import { NothingHere } from '../nothing-here';
-import { gramsWords } from '../recipe/line-rows';
 import { FillFromWeighUp } from './fill-from-weigh-up';
 
 /** A weigh-up: the next ingredient, what the scale should show, and what was poured. */
@@ -88,7 +88,7 @@ function NextPour({ weighUp, line }: { readonly weighUp: WeighUp; readonly line:
   };
   const heading = useArrival(weighUp.pours.length);
   const isTopUp = (left?.pouredKg ?? 0) > 0;
-  const exactG = exactly(targetKg, weighUp.divisionKg);
+  const exactG = scaleWords(Math.max(targetKg, weighUp.divisionKg), weighUp.divisionKg);
   return (
     <form
       class="pour"
@@ -104,7 +104,7 @@ function NextPour({ weighUp, line }: { readonly weighUp: WeighUp; readonly line:
       {weighUp.isTared && <p>{WORDS.taredNow}</p>}
       <p>{WORDS.until}</p>
       <p class="pour-target digits">
-        {gramsWords(targetKg)} <span>g</span>
+        {scaleWords(targetKg, weighUp.divisionKg)} <span>g</span>
       </p>
       {!weighUp.isTared && <p class="quiet digits">{WORDS.addsUp(gramsWords(left?.toPourKg ?? 0))}</p>}
       <Button
@@ -139,12 +139,6 @@ function NextPour({ weighUp, line }: { readonly weighUp: WeighUp; readonly line:
   );
 }
 
-/** What the scale shows when it is right: rounded to its own steps. */
-function exactly(targetKg: number, divisionKg: number): string {
-  const steps = Math.max(1, Math.round(targetKg / divisionKg));
-  return String(Number((steps * divisionKg * 1000).toFixed(4)));
-}
-
 /** Puts the reader at the next ingredient when one was poured. */
 function useArrival(pours: number) {
   const heading = useRef<HTMLHeadingElement>(null);
@@ -164,7 +158,7 @@ function Batch({ weighUp }: { readonly weighUp: WeighUp }) {
       <p class="digits">
         {WORDS.progress(done, lines.length)} · {WORDS.inVessel(gramsWords(weighUp.totalKg))}
       </p>
-      <dl class="facts">
+      <dl class="ledger">
         {[...lines.entries()].map(([i, { ingredient, pouredKg, toPourKg }]) => (
           <div key={i}>
             <dt>{shop.value.ingredients.get(ingredient)?.name}</dt>
