@@ -2,8 +2,10 @@ import { createFilm, type Film, heldSolvent } from './film';
 import type { StackEvent, StackHistory } from './history';
 import { evaporation } from './laws/evaporation';
 import { createTgOf, lacquerMobility, type TgOf } from './laws/lacquer';
+import type { AirState } from './laws/law';
 import { coarsen, layOn, sandOff, soakIn } from './mesh';
 import { type Accuracy, createSolver, DEFAULT_ACCURACY, type Solver } from './solver';
+import { createWeather, overSpells } from './weather';
 
 /** Dry depth over which sandpaper and the next coat feel the film, m. */
 export const BITE_M = 20e-6;
@@ -52,7 +54,6 @@ export interface SimulateOptions {
 
 /** Wetness to which a flash coat dilutes what it soaks into: that of a sprayed coat. */
 const FLASH_WETNESS = 4;
-const AIR_BEFORE_ANY = { temperatureK: 294.15, transferMS: 1.2e-3 };
 
 /** Marches a stack through its coats and its air. */
 export function simulate(history: StackHistory, options: SimulateOptions): Simulation {
@@ -62,9 +63,11 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
   const layers: number[] = [];
   const laid = solvents.map(() => 0);
   const sanded = solvents.map(() => 0);
+  const mobility = overSpells(lacquerMobility(binder, solvents));
+  const weather = createWeather(history.air);
   const solver = createSolver(
     film,
-    lacquerMobility(binder, solvents),
+    mobility,
     evaporation(solvents, binder.chi, { panelEffusivity: history.panelEffusivity }),
     options.accuracy ?? DEFAULT_ACCURACY,
   );
@@ -112,14 +115,15 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
   }
 
   function march(untilS: number, isLast: boolean): boolean {
-    const air = createAirReader(history);
     while (now < untilS) {
       while (nextProfile < wanted.length && (wanted[nextProfile] as number) <= now) {
         profiles.push(profileOf(film, layers, now));
         nextProfile++;
       }
-      const span = air(now);
-      const stop = Math.min(untilS, span.endS, wanted[nextProfile] ?? Number.POSITIVE_INFINITY);
+      const limit = Math.min(untilS, wanted[nextProfile] ?? Number.POSITIVE_INFINITY);
+      const span = weather(now, Math.min(solver.stepS, limit - now));
+      mobility.spells = span.spells;
+      const stop = Math.min(limit, span.endS);
       now = advance(solver, span, now - wetAtS, now, stop);
       steps++;
       record(trace, film, mean, tg, now, span.temperatureK, solver.temperatureK);
@@ -149,27 +153,12 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
 }
 
 /** One step that lands exactly on `stopS` where it comes near it. */
-function advance(solver: Solver, air: AirNow, sinceWetS: number, now: number, stopS: number): number {
+function advance(solver: Solver, air: AirState, sinceWetS: number, now: number, stopS: number): number {
   const left = stopS - now;
   // Two even steps rather than a long one and a sliver.
   const most = solver.stepS < left && solver.stepS > left / 2 ? left / 2 : left;
   const took = solver.step(air, sinceWetS, most);
   return took >= left ? stopS : now + took;
-}
-
-type AirNow = { readonly temperatureK: number; readonly transferMS: number; readonly endS: number };
-
-function createAirReader({ air }: StackHistory): (atS: number) => AirNow {
-  let k = 0;
-  return (atS) => {
-    while (k + 1 < air.length && (air[k + 1]?.fromS ?? 0) <= atS) k++;
-    const span = air[k] ?? AIR_BEFORE_ANY;
-    return {
-      temperatureK: span.temperatureK,
-      transferMS: span.transferMS,
-      endS: air[k + 1]?.fromS ?? Number.POSITIVE_INFINITY,
-    };
-  };
 }
 
 function takeOff(layers: number[], removedM: number): void {
