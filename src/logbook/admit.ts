@@ -2,6 +2,7 @@ import { fail, type Result, succeed } from '../result';
 import { AIR_RULES, type AirGround, airLeansOn, filterBeginningMs } from './admit-air';
 import { MATCH_RULES, type MatchGround, matchLeansOn } from './admit-match';
 import { MIX_RULES, type MixGround, mixLeansOn } from './admit-mix';
+import { PLAN_RULES, type PlanGround } from './admit-plan';
 import type { Entry, Kind } from './entry';
 import type { Shop } from './fold/fold';
 
@@ -11,7 +12,7 @@ export type Refusal =
   | { readonly kind: 'too-early'; readonly earliestMs: number; readonly latestMs: number }
   | { readonly kind: 'unknown-piece' | 'unknown-jar' | 'unknown-air' | 'unknown-entry' }
   | { readonly kind: 'piece-closed' | 'piece-there-already' | 'jar-there-already' }
-  | { readonly kind: AirGround | MatchGround }
+  | { readonly kind: AirGround | MatchGround | PlanGround }
   | { readonly kind: MixGround | 'not-last-pour' }
   | { readonly kind: 'already-struck' | 'still-used' };
 
@@ -33,6 +34,7 @@ const RULES: Rules = {
   ...MIX_RULES,
   ...AIR_RULES,
   ...MATCH_RULES,
+  ...PLAN_RULES,
   'jar-emptied': ({ jar }, { jars }) => (jars.has(jar) ? undefined : 'unknown-jar'),
   'coat-laid': (coat, shop) => {
     if (!shop.jars.has(coat.jar)) return 'unknown-jar';

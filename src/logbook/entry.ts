@@ -14,9 +14,11 @@ import { INGREDIENT_KINDS } from './kinds/ingredient';
 import { JAR_KINDS } from './kinds/jar';
 import { MATCH_KINDS } from './kinds/match';
 import { PIECE_KINDS } from './kinds/piece';
+import { PLAN_KINDS } from './kinds/plan';
 import { POUR_KINDS } from './kinds/pour';
 import { READING_KINDS } from './kinds/reading';
 import { RECIPE_KINDS } from './kinds/recipe';
+import { REMINDER_ENTRY_KINDS } from './kinds/reminder';
 import { ROOM_KINDS } from './kinds/room';
 import { SETTINGS_KINDS } from './kinds/settings';
 import { SPOT_TEST_KINDS } from './kinds/spot-test';
@@ -39,6 +41,8 @@ export const KINDS = {
   ...DATA_SHEET_KINDS,
   ...COAT_KINDS,
   ...CHECK_KINDS,
+  ...PLAN_KINDS,
+  ...REMINDER_ENTRY_KINDS,
   ...SETTINGS_KINDS,
   ...STRIKE_KINDS,
 };

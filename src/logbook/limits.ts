@@ -69,6 +69,10 @@ export const COUNTS = {
   coats: { lowest: 1, highest: 100 },
   tinters: { lowest: 0, highest: 12 },
   readings: { lowest: 1, highest: 100 },
+  planMinutes: { lowest: 0, highest: 1_051_200 },
+  coatsADay: { lowest: 1, highest: 24 },
+  planSteps: { lowest: 0, highest: 200 },
+  tries: { lowest: 1, highest: 100 },
   bands: { lowest: 2, highest: 500 },
 } as const;
 

@@ -9,7 +9,9 @@ import { foldJars } from './jars';
 import { foldMatches } from './matches';
 import { foldOldFinishes } from './old-finishes';
 import { foldPieces } from './pieces';
+import { foldPlans } from './plans';
 import { foldRecipes } from './recipes';
+import { foldReminders } from './reminders';
 import { foldSettings } from './settings';
 import { foldShopAir } from './shop-air';
 import { struckIds } from './strikes';
@@ -37,6 +39,8 @@ export function fold(logged: Iterable<Entry>) {
     ...foldCautions(lines),
     ...foldOldFinishes(lines),
     ...foldDataSheets(lines),
+    ...foldPlans(lines),
+    ...foldReminders(lines),
     ...foldSettings(lines),
   };
 }

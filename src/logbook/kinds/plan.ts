@@ -1,0 +1,121 @@
+import * as v from 'valibot';
+import type { Weather } from '../../planner/shop';
+import { type Job, STARTING_PLANS } from '../../planner/starting-plans/start-plan';
+import type { Check, Task, WaitFor } from '../../planner/step';
+import { LOGBOOK_WORDS } from '../../words/logbook';
+import { COUNTS } from '../limits';
+import { ClockTime, count, entryOf, Id, Instant } from './envelope';
+
+export const TASKS = [
+  'clean',
+  'scuff',
+  'flash-coat',
+  'coat',
+  'toner-coat',
+  'opaque-coat',
+  'seal',
+  'drop-fill',
+  'pad',
+  'level-sand',
+  'rub-out',
+  'other',
+] as const satisfies readonly Task[];
+export const WAITS = [
+  'flash-off',
+  'recoat',
+  'shrink-back',
+  'level-sand',
+  'rub-out',
+  'cure',
+  'rest',
+] as const satisfies readonly WaitFor[];
+export const GATES = [
+  'no-print',
+  'powders',
+  'sink',
+  'colour',
+  'look-over',
+] as const satisfies readonly Check[];
+export const WEATHERS = ['blush', 'damp', 'cold'] as const satisfies readonly Weather[];
+export const WORK_PLACES = ['bench', 'booth'] as const;
+export const CLOSURES = ['spraying', 'everything'] as const;
+export const JOBS = Object.keys(STARTING_PLANS) as [Job, ...Job[]];
+export const MARKS = ['done', 'not-passed'] as const;
+
+const Minutes = count(COUNTS.planMinutes);
+const Band = v.pipe(
+  v.object({ earliest: Minutes, likely: Minutes, late: Minutes }),
+  v.check(({ earliest, likely, late }) => earliest <= likely && likely <= late, LOGBOOK_WORDS.bandOutOfOrder),
+);
+
+const PlanStep = v.variant('kind', [
+  v.object({
+    kind: v.literal('work'),
+    id: Id,
+    task: v.picklist(TASKS),
+    place: v.picklist(WORK_PLACES),
+    minutes: Minutes,
+    moveMinutes: v.exactOptional(Minutes),
+    isCoat: v.exactOptional(v.boolean()),
+    notBefore: v.exactOptional(Instant),
+  }),
+  v.object({
+    kind: v.literal('wait'),
+    id: Id,
+    until: v.picklist(WAITS),
+    minutes: Band,
+    /** Set by hand: no estimate takes its place. */
+    isOwn: v.exactOptional(v.boolean()),
+  }),
+  v.object({
+    kind: v.literal('gate'),
+    id: Id,
+    check: v.picklist(GATES),
+    minutes: Minutes,
+    againAfterMinutes: Minutes,
+    mostFailures: count(COUNTS.tries),
+  }),
+  v.object({
+    kind: v.literal('window'),
+    id: Id,
+    fromMinutes: Minutes,
+    untilMinutes: Minutes,
+    scuffMinutes: Minutes,
+  }),
+  v.object({ kind: v.literal('hold'), id: Id, against: v.picklist(WEATHERS) }),
+]);
+export type PlanStep = v.InferOutput<typeof PlanStep>;
+
+/** By the clock on the wall; an end that is not after the beginning is on the next day. */
+export const ClockSpan = v.object({ open: ClockTime, close: ClockTime });
+const DayHours = v.object({ work: v.array(ClockSpan), booth: v.exactOptional(v.array(ClockSpan)) });
+const DAYS_A_WEEK = 7;
+
+const isForward = ({ from, to }: { readonly from: string; readonly to: string }): boolean => from < to;
+const Span = v.pipe(
+  v.object({ from: Instant, to: Instant }),
+  v.forward(v.check(isForward, LOGBOOK_WORDS.endsFirst), ['to']),
+);
+
+export const PLAN_KINDS = {
+  /** The whole plan of a piece, in place of the one before. */
+  'piece-planned': entryOf('piece-planned', {
+    piece: Id,
+    job: v.exactOptional(v.picklist(JOBS)),
+    coatsADay: count(COUNTS.coatsADay),
+    steps: v.pipe(v.array(PlanStep), v.maxLength(COUNTS.planSteps.highest, LOGBOOK_WORDS.tooManySteps)),
+    /** Coats laid before do not count towards this plan. */
+    since: v.exactOptional(Instant),
+  }),
+  /** What the owner was told; without a time the promise is taken back. */
+  'piece-promised': entryOf('piece-promised', { piece: Id, promised: v.exactOptional(Instant) }),
+  /** `at` is when the step ended, or when the check was made. */
+  'step-marked': entryOf('step-marked', { piece: Id, step: Id, as: v.picklist(MARKS) }),
+  /** Seven days, Monday first; and when the compressor must be quiet. */
+  'hours-set': entryOf('hours-set', {
+    week: v.pipe(v.array(DayHours), v.length(DAYS_A_WEEK)),
+    quiet: v.exactOptional(ClockSpan),
+  }),
+  'closure-set': entryOf('closure-set', { closure: Id, span: Span, closes: v.picklist(CLOSURES) }),
+  'closure-lifted': entryOf('closure-lifted', { closure: Id }),
+};

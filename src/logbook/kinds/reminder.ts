@@ -1,0 +1,16 @@
+import * as v from 'valibot';
+import { isFireKind, REMINDER_KINDS, type SwitchableKind } from '../../reminders/kinds';
+import { entryOf, Name } from './envelope';
+import { ClockSpan } from './plan';
+
+export const SWITCHABLE = REMINDER_KINDS.filter((kind) => !isFireKind(kind)) as readonly SwitchableKind[];
+export const ANSWERS = ['done', 'later'] as const;
+
+export const REMINDER_ENTRY_KINDS = {
+  'reminder-answered': entryOf('reminder-answered', { reminder: Name, answer: v.picklist(ANSWERS) }),
+  /** Which kinds are off (never those about fire), and when none sounds. */
+  'reminders-set': entryOf('reminders-set', {
+    off: v.array(v.picklist(SWITCHABLE)),
+    quiet: v.exactOptional(ClockSpan),
+  }),
+};
