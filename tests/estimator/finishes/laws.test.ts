@@ -67,7 +67,7 @@ test.each([
   { finish: 'precatalysed', moment: 'rubOut', from: 3 * 24, to: 10 * 24 },
   { finish: 'conversion', moment: 'recoat', from: 2.5, to: 3.5 },
 ] as const)('$finish, $moment: $from to $to h', ({ finish, moment, from, to }) => {
-  const hours = hoursTo(estimateByLaw(finish, onePiece({})), moment);
+  const hours = hoursTo(estimateByLaw(finish, onePiece({ dryM: law(finish).usualDryM })), moment);
   expect(hours.likely).toBeGreaterThanOrEqual(from);
   expect(hours.likely).toBeLessThanOrEqual(to);
 });

@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import { latestAir, measuredAir, woodMoisture } from '../../src/logbook/air-now';
+import { blushSeen, ownBlush } from '../../src/logbook/blush-seen';
+import type { EntryBody } from '../../src/logbook/entry';
+import { fold } from '../../src/logbook/fold/fold';
+import { jarBlush, withMoreRetarder } from '../../src/logbook/jar-blush';
+import { whatHelps } from '../../src/logbook/what-helps';
+import { USUAL_BLUSH_LIMITS } from '../../src/science/air/blush';
+import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, PIECE, startPiece } from './entries';
+
+type Read = Extract<EntryBody, { kind: 'air-read' }>;
+const C = (text: string) => ({ text, unit: 'C' }) as const;
+const percent = (text: string) => ({ text, unit: '%' }) as const;
+const read = (airC: string, humidity: string, more: Partial<Read> = {}): EntryBody => ({
+  kind: 'air-read',
+  temperature: C(airC),
+  humidity: percent(humidity),
+  movement: 'gentle',
+  ...more,
+});
+const shopOf = (...bodies: EntryBody[]) => fold(bodies.map((body, n) => entry(n + 1, body)));
+const airOf = (...bodies: EntryBody[]) => {
+  const air = latestAir(shopOf(...bodies));
+  if (!air) throw new Error('no air');
+  return air;
+};
+
+// A humid afternoon (common practice, no source), to 0.1 K: 27 °C, 78 %, piece 24 °C.
+describe('a humid afternoon', () => {
+  const afternoon = airOf(read('27', '78', { pieceTemperature: C('24') }));
+
+  test('dew point 22.8 °C, margin of the piece 1.2 K', () => {
+    expect(afternoon.dewPointC).toBeCloseTo(22.8, 1);
+    expect(afternoon.marginK).toBeCloseTo(1.2, 1);
+  });
+
+  test('warming the piece to the room gives 4.2 K: still under 5 K', () => {
+    const help = whatHelps(afternoon, undefined, USUAL_BLUSH_LIMITS).find(({ by }) => by === 'piece-to-room');
+    expect(help).toMatchObject({ outlook: 'expect-blush' });
+    expect(help && 'marginK' in help && help.marginK).toBeCloseTo(4.2, 1);
+  });
+
+  test('it would be easy with the piece at 33.8 °C, or with air of about 42 %', () => {
+    const helps = whatHelps(afternoon, undefined, USUAL_BLUSH_LIMITS);
+    const warmed = helps.find(({ by }) => by === 'piece-to');
+    expect(warmed?.by === 'piece-to' && warmed.pieceC).toBeCloseTo(33.8, 1);
+    const drier = helps.find(({ by }) => by === 'drier-air');
+    expect(drier?.by === 'drier-air' && drier.humidity).toBeCloseTo(0.42, 1);
+  });
+
+  test('the forecast’s drier day is offered with its margin; its night too, only where it is better', () => {
+    const forecast: EntryBody = {
+      kind: 'forecast-set',
+      dayTemperature: C('27'),
+      nightTemperature: C('16'),
+      dayFrom: '07:00',
+      nightFrom: '19:00',
+      humidity: percent('60'),
+      movement: 'still',
+    };
+    const shop = shopOf(read('27', '78', { pieceTemperature: C('24') }), forecast);
+    const helps = whatHelps(afternoon, shop.forecast, USUAL_BLUSH_LIMITS);
+    const day = helps.find(({ by }) => by === 'forecast-day');
+    expect(day && 'marginK' in day && day.marginK).toBeCloseTo(8.4, 1); // 60 %: 8.4 K
+    expect(helps.some(({ by }) => by === 'forecast-night')).toBe(false);
+  });
+});
+
+test('nothing is asked for where it is easy already', () => {
+  expect(whatHelps(airOf(read('21', '40')), undefined, USUAL_BLUSH_LIMITS)).toEqual([]);
+});
+
+test('the hygrometer’s correction is added to what it shows', () => {
+  expect(airOf(read('20', '50', { correction: percent('-4') })).humidity).toBeCloseTo(0.46, 9);
+});
+
+// Wood Handbook, equilibrium moisture content at 21.1 °C and 50 %: 9.2 %.
+test('wood comes to 9.2 % in air of 21 °C and 50 %', () => {
+  expect(woodMoisture(airOf(read('21.1', '50')))).toBeCloseTo(0.092, 3);
+});
+
+describe('a jar’s own solvents', () => {
+  const jars = (more: object = {}) => shopOf({ ...fillJar(), ...more } as EntryBody).jars.get(JAR);
+  const jar = jars();
+  if (!jar) throw new Error('no jar');
+
+  test('more damp never looks better', () => {
+    const order = ['stays-clear', 'may-blush', 'blushes'];
+    const outlooks = [20, 40, 60, 80, 95].map(
+      (humidity) => jarBlush(jar, airOf(read('21', String(humidity))))?.outlook ?? '',
+    );
+    const places = outlooks.map((outlook) => order.indexOf(outlook));
+    expect(places).toEqual([...places].sort());
+    expect(outlooks[0]).toBe('stays-clear');
+    expect(outlooks.at(-1)).toBe('blushes');
+  });
+
+  test('retarder lessens the cooling', () => {
+    const air = airOf(read('21', '60'));
+    const less = jarBlush(withMoreRetarder(jar, 0.1), air);
+    expect(less?.coolsToK).toBeLessThan(jarBlush(jar, air)?.coolsToK ?? 0);
+  });
+
+  test('waterborne has no blush to look out for', () => {
+    const water = jars({ product: { finish: 'waterborne', volumeSolids: percent('30') } });
+    expect(water && jarBlush(water, airOf(read('21', '80')))).toBeUndefined();
+  });
+});
+
+describe('the person’s own limit', () => {
+  const blushed = (result: 'fails' | 'passes'): EntryBody => ({
+    kind: 'checked',
+    piece: PIECE,
+    test: 'blush',
+    result,
+  });
+
+  test('is learned from coats that were looked at, with the air they were laid in', () => {
+    const shop = shopOf(startPiece(), fillJar(), read('21', '60'), layCoat(), blushed('fails'));
+    const [seen] = blushSeen(shop);
+    const reading = shop.airReadings[0];
+    expect(seen?.blushed).toBe(true);
+    expect(seen?.marginK).toBeCloseTo(reading ? measuredAir(reading, shop).marginK : 0, 9);
+    expect(ownBlush(shop).limitK).toBeGreaterThan(5);
+  });
+
+  test('a coat without any reading near it teaches nothing', () => {
+    const far = fold([
+      entry(1, startPiece()),
+      entry(2, fillJar()),
+      entry(3, read('21', '60')),
+      entry(4, layCoat(), DAY_1_MS + 30 * 3_600_000),
+      entry(5, blushed('fails'), DAY_1_MS + 31 * 3_600_000),
+    ]);
+    expect(blushSeen(far)).toEqual([]);
+    expect(ownBlush(far).limits).toEqual(USUAL_BLUSH_LIMITS);
+  });
+
+  test('a coat that names its reading is held to that one', () => {
+    const coat = { ...layCoat(), air: id(3) } as EntryBody;
+    const shop = shopOf(startPiece(), fillJar(), read('21', '85'), read('21', '40'), coat, blushed('fails'));
+    expect(blushSeen(shop)[0]?.marginK).toBeLessThan(3);
+  });
+});
