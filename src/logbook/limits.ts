@@ -58,6 +58,7 @@ export const LIMITS = {
   tolerance: limit(0.1, 5, 'ratio'),
   yellowing: limit(0, 5, 'ratio'),
   tintShare: limit(0.01, 90, '%'),
+  reflectance: limit(2, 99, '%'),
 } as const;
 
 /** Limits of what is counted rather than measured. */

@@ -271,8 +271,9 @@ export const MIX_WORDS = {
   save: 'Log this trial',
   saved: (number: number): string => `Trial ${number} logged. Draw it down, dry it, read it.`,
   when: 'When',
-  error: (percent: string): string => `Half a division is ${percent} of this`,
-  unweighable: 'Under half a division: cannot be weighed so',
+  error: (percent: string): string => `Half a division of the scale is ${percent} of this.`,
+  unweighable: 'Not weighable: it is under half a division of the scale.',
+  better: (grams: string, form: string): string => `Surer: ${grams} g ${form}.`,
 } as const;
 
 export const READ_WORDS = {
@@ -328,6 +329,7 @@ export const READ_WORDS = {
   fileMixed: 'These were taken under different lights. Log them one light at a time.',
   fileRow: (line: number, name: string): string => (name === '' ? `Line ${line}` : `${name} (line ${line})`),
   spectrum: 'spectrum',
+  undoName: 'Reading',
   more: 'Over what, and when',
 } as const;
 
@@ -433,6 +435,8 @@ export const TRIAL_WORDS = {
   wet: 'wet',
   bare: 'bare',
   underClear: (coats: number): string => `under ${coats} ${coats === 1 ? 'clear' : 'clears'}`,
+  byPhoto: 'photo',
+  clearOfLetDowns: 'Clear, of let-downs',
   yellowness: 'Yellowness',
   yellownessOf: (sample: string, target: string | undefined): string =>
     target === undefined ? `YI ${sample}` : `YI ${sample}, target ${target}`,

@@ -1,0 +1,114 @@
+import { putMatchAway } from '../../actions/match/describe-match';
+import { targetOf } from '../../logbook/colour/aim';
+import { sidesOf, sideThatCounts } from '../../logbook/colour/judge';
+import type { Match, Trial } from '../../logbook/fold/matches';
+import { Button, LinkButton } from '../../parts/button';
+import { Page, Section } from '../../parts/page';
+import { linkTo } from '../../parts/route';
+import { Row } from '../../parts/row';
+import { useShop } from '../../parts/shop-context';
+import { showToast } from '../../parts/toast';
+import { MATCH_WORDS as WORDS } from '../../words/match';
+import { labText } from './colour-text';
+import { Difference } from './difference';
+import { FurtherRows } from './further-rows';
+import { lineOf } from './match-list';
+import { NextAddition } from './next-addition';
+import { ColourFace } from './swatch';
+import { TrialRow } from './trial-row';
+import type { OfMatch } from './use-match';
+
+/** One match: how it stands, what to add next, and everything read for it. */
+export function MatchPage({ match }: OfMatch) {
+  const shop = useShop();
+  const piece = match.piece === undefined ? undefined : shop.shop.value.pieces.get(match.piece);
+  return (
+    <Page title={match.name} backTo={linkTo('match')} backLabel={WORDS.back}>
+      <p class="quiet">
+        {lineOf(match)}, {WORDS.through[match.through]}.{' '}
+        {piece && <a href={linkTo('piece', piece.id)}>{WORDS.onPiece(piece.name)}</a>}
+      </p>
+      <Stand match={match} />
+      <NextAddition match={match} />
+      <Section title={WORDS.trials}>
+        <ul class="rows">
+          <TargetRow match={match} />
+          {match.trials.toReversed().map((trial) => (
+            <TrialRow key={trial.id} match={match} trial={trial} />
+          ))}
+        </ul>
+      </Section>
+      <Section title={WORDS.more}>
+        <FurtherRows match={match} />
+        {match.putAwayMs === undefined && <PutAway match={match} />}
+      </Section>
+    </Page>
+  );
+}
+
+/** The newest trial that was read, or what to read first. */
+function Stand({ match }: OfMatch) {
+  const last = match.trials.findLast(({ readings }) => readings.length > 0);
+  const side = last && sideThatCounts(match, sidesOf(match, last));
+  return (
+    <Section title={WORDS.stand}>
+      {last && side?.judgement ? (
+        <>
+          <p>
+            <a href={linkTo('match', match.id, 'trial', last.id)}>{WORDS.trial(last.number)}</a>
+          </p>
+          <Difference match={match} side={side} />
+        </>
+      ) : (
+        <p>{WORDS.noTrialRead}</p>
+      )}
+      <ReadNewest match={match} trial={match.trials.at(-1)} />
+    </Section>
+  );
+}
+
+function ReadNewest({ match, trial }: { readonly match: Match; readonly trial: Trial | undefined }) {
+  if (!trial) return null;
+  return (
+    <div class="acts">
+      <LinkButton
+        kind={trial.readings.length === 0 ? 'main' : 'usual'}
+        href={linkTo('match', match.id, 'read', 'trial', trial.id)}
+        icon="add"
+        isWide
+      >
+        {WORDS.readTrial(trial.number)}
+      </LinkButton>
+    </div>
+  );
+}
+
+function TargetRow({ match }: OfMatch) {
+  const { surface } = targetOf(match);
+  return (
+    <Row
+      href={linkTo('match', match.id, 'target')}
+      title={WORDS.target}
+      face={<ColourFace colours={surface ? [surface.lab] : []} />}
+    >
+      <p class="quiet small">{surface ? labText(surface.lab) : WORDS.targetNone}</p>
+    </Row>
+  );
+}
+
+function PutAway({ match }: OfMatch) {
+  const { needs, actions } = useShop();
+  async function putAway(): Promise<void> {
+    const done = await putMatchAway(needs, match.id);
+    showToast(
+      done.ok
+        ? { text: WORDS.putAwayDone, onUndo: () => void actions.undo(done.value.id) }
+        : { text: done.failure.sentence },
+    );
+  }
+  return (
+    <Button kind="plain" onClick={putAway}>
+      {WORDS.putAway}
+    </Button>
+  );
+}

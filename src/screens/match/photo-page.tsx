@@ -1,0 +1,155 @@
+import { useId } from 'preact/hooks';
+import { LIMITS } from '../../logbook/limits';
+import { Button } from '../../parts/button';
+import { Choice } from '../../parts/choice';
+import { Notice } from '../../parts/notice';
+import { Page } from '../../parts/page';
+import { linkTo } from '../../parts/route';
+import { draftProblem, TypedField } from '../../parts/typed-field';
+import { PHOTO_WORDS as WORDS } from '../../words/match';
+import { PhotoPicture } from './photo-picture';
+import { PhotoResult } from './photo-result';
+import { type ReadOf, readOf } from './read-of';
+import { useDesk } from './use-advice';
+import { NotHere, type OfMatch, pathOfPage, useNames } from './use-match';
+import { askOf, type PhotoDrafts, type PhotoState, usePhoto } from './use-photo';
+
+/** Reads a colour from a photo, for ranking. */
+export function PhotoPage({ match }: OfMatch) {
+  const of = readOf(match, pathOfPage(), useNames());
+  return of ? <PhotoForm match={match} of={of} /> : <NotHere />;
+}
+
+function PhotoForm({ match, of }: OfMatch & { readonly of: ReadOf }) {
+  const photo = usePhoto();
+  const desk = useDesk();
+  const { picture, against, reflectance, shown } = photo;
+  const isCardWrong =
+    against.value === 'grey-card' && draftProblem(reflectance.value, LIMITS.reflectance) !== undefined;
+
+  async function read(): Promise<void> {
+    const ask = askOf(photo);
+    if (!ask || isCardWrong) return;
+    shown.value = { state: 'reading' };
+    shown.value = await desk()
+      .readPhoto(ask)
+      .then(
+        (answer): PhotoState => ({ state: 'read', read: answer }),
+        (): PhotoState => ({ state: 'lost' }),
+      );
+  }
+
+  return (
+    <Page title={WORDS.title} backTo={linkTo('match', match.id, 'read', of.as, of.id)} backLabel={of.title}>
+      <p>{WORDS.intro}</p>
+      <Notice kind="note">
+        <p>{WORDS.honest}</p>
+      </Notice>
+      <ChoosePhoto photo={photo} />
+      <AgainstFields photo={photo} />
+      {picture.value && <Marking photo={photo} picture={picture.value} />}
+      {picture.value && (
+        <div class="acts">
+          <Button kind="main" isWide disabled={shown.value.state === 'reading'} onClick={() => void read()}>
+            {WORDS.read}
+          </Button>
+        </div>
+      )}
+      <div aria-live="polite">
+        <PhotoResult match={match} of={of} state={shown.value} against={against.value} />
+      </div>
+    </Page>
+  );
+}
+
+function ChoosePhoto({ photo: { picture, shown } }: { readonly photo: PhotoDrafts }) {
+  const id = useId();
+  return (
+    <div class="field">
+      <label for={id}>{WORDS.choose}</label>
+      <input
+        id={id}
+        type="file"
+        accept="image/*"
+        onChange={(event) => {
+          picture.value = event.currentTarget.files?.[0];
+          shown.value = { state: 'none' };
+        }}
+      />
+    </div>
+  );
+}
+
+function AgainstFields({ photo: { against, edition, reflectance } }: { readonly photo: PhotoDrafts }) {
+  return (
+    <>
+      <Choice
+        label={WORDS.against}
+        options={[
+          { value: 'chart', ...WORDS.chart },
+          { value: 'grey-card', ...WORDS.grey },
+        ]}
+        value={against.value}
+        onChange={(value) => {
+          against.value = value;
+        }}
+      />
+      {against.value === 'chart' ? (
+        <Choice
+          label={WORDS.edition}
+          options={(['since-2014', 'before-2014'] as const).map((value) => ({
+            value,
+            label: WORDS.editions[value],
+          }))}
+          value={edition.value}
+          onChange={(value) => {
+            edition.value = value;
+          }}
+        />
+      ) : (
+        <TypedField
+          label={WORDS.reflectance}
+          limit={LIMITS.reflectance}
+          draft={reflectance.value}
+          onDraft={(draft) => {
+            reflectance.value = draft;
+          }}
+        />
+      )}
+    </>
+  );
+}
+
+function Marking({ photo, picture }: { readonly photo: PhotoDrafts; readonly picture: Blob }) {
+  const { against, marks, sampleSize, size, shown } = photo;
+  const names = [...(against.value === 'chart' ? WORDS.marks.chart : WORDS.marks.card), WORDS.marks.sample];
+  return (
+    <>
+      <PhotoPicture
+        picture={picture}
+        names={names}
+        marks={marks.value}
+        onMarks={(next) => {
+          marks.value = next;
+          shown.value = { state: 'none' };
+        }}
+        sampleSize={sampleSize.value}
+        onSize={(next) => {
+          size.value = next;
+        }}
+      />
+      {against.value === 'chart' && <p class="quiet small">{WORDS.chartHint}</p>}
+      <Choice
+        label={WORDS.size}
+        options={(['small', 'medium', 'large'] as const).map((value) => ({
+          value,
+          label: WORDS.sizes[value],
+        }))}
+        value={sampleSize.value}
+        onChange={(value) => {
+          sampleSize.value = value;
+        }}
+      />
+    </>
+  );
+}

@@ -1,0 +1,104 @@
+import { readColour } from '../../actions/match/read-colour';
+import type { Match } from '../../logbook/fold/matches';
+import { COUNTS, LIMITS } from '../../logbook/limits';
+import { Button, LinkButton } from '../../parts/button';
+import { Choice } from '../../parts/choice';
+import { Page } from '../../parts/page';
+import { Refusal } from '../../parts/refusal';
+import { goTo, linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { showToast } from '../../parts/toast';
+import { draftProblem } from '../../parts/typed-field';
+import { useForm } from '../../parts/use-form';
+import { useTime } from '../../parts/use-time';
+import { READ_WORDS as WORDS } from '../../words/match';
+import { FileReadings } from './file-readings';
+import { LightField } from './light-field';
+import { ofSaid, pageOf, type ReadOf, readOf } from './read-of';
+import { ReadingRows } from './reading-rows';
+import { SurfaceFields } from './surface-fields';
+import { NotHere, type OfMatch, pathOfPage, useNames } from './use-match';
+import { isCount, useReadDrafts, whatWasRead } from './use-read-drafts';
+
+/** Reads a surface: the target, a trial, a card, a draw-down. */
+export function ReadPage({ match }: OfMatch) {
+  const of = readOf(match, pathOfPage(), useNames());
+  return of ? <ReadForm match={match} of={of} /> : <NotHere />;
+}
+
+interface ReadFormProps {
+  readonly match: Match;
+  readonly of: ReadOf;
+}
+
+function ReadForm({ match, of }: ReadFormProps) {
+  const { needs, actions } = useShop();
+  const form = useForm();
+  const time = useTime();
+  const drafts = useReadDrafts(match);
+  const { how, isDry, clearCoats, share, passes, note } = drafts;
+
+  async function send(event: Event): Promise<void> {
+    event.preventDefault();
+    const read = whatWasRead(drafts);
+    const coats = clearCoats.value;
+    const isWhole =
+      read !== undefined &&
+      (coats === undefined || isCount(coats, COUNTS.coats)) &&
+      (of.as !== 'tint' || draftProblem(share.value, LIMITS.tintShare) === undefined) &&
+      (of.as !== 'toned' || isCount(passes.value, COUNTS.passes));
+    const kept = await form.send(isWhole, () =>
+      readColour(
+        needs,
+        {
+          match: match.id,
+          of: ofSaid(of, share.value, passes.value),
+          white: read?.white ?? match.white,
+          isDry: isDry.value,
+          readings: read?.readings ?? [],
+          ...(coats === undefined ? {} : { clearCoats: Number(coats) }),
+          ...(note.value.trim() === '' ? {} : { note: note.value.trim() }),
+        },
+        time.instantMs(),
+      ),
+    );
+    if (!kept) return;
+    showToast({ text: WORDS.saved, onUndo: () => void actions.undo(kept.id) });
+    const back = of.as === 'trial' || of.as === 'target' ? [] : pageOf(of);
+    goTo('match', match.id, ...back);
+  }
+
+  return (
+    <Page title={of.title} backTo={linkTo('match', match.id, ...pageOf(of))} backLabel={match.name}>
+      <form class="stack" onSubmit={send} noValidate>
+        <Choice
+          label={WORDS.how}
+          options={(['lab', 'xyz', 'hex', 'file'] as const).map((value) => ({
+            value,
+            label: WORDS.hows[value],
+          }))}
+          value={how.value}
+          onChange={(value) => {
+            how.value = value;
+          }}
+        />
+        {how.value === 'file' ? (
+          <FileReadings match={match} drafts={drafts} isTried={form.isTried.value} />
+        ) : (
+          <ReadingRows drafts={drafts} isTried={form.isTried.value} />
+        )}
+        <SurfaceFields of={of} drafts={drafts} time={time} form={form} />
+        <LightField match={match} drafts={drafts} />
+        <Refusal refused={form.refused.value} />
+        <div class="acts">
+          <Button kind="main" isSubmit isWide disabled={form.isBusy.value}>
+            {WORDS.save}
+          </Button>
+          <LinkButton kind="plain" href={linkTo('match', match.id, 'photo', of.as, of.id)}>
+            {WORDS.photo}
+          </LinkButton>
+        </div>
+      </form>
+    </Page>
+  );
+}

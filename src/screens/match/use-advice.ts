@@ -1,0 +1,42 @@
+import { useSignal } from '@preact/signals';
+import { useCallback, useEffect, useRef } from 'preact/hooks';
+import { type ColourDesk, openColourDesk } from '../../actions/match/colour-desk';
+import type { Advice } from '../../logbook/colour/advice';
+import type { Match } from '../../logbook/fold/matches';
+
+export type AdviceState =
+  | { readonly state: 'working' | 'lost' }
+  | { readonly state: 'ready'; readonly advice: Advice };
+
+/** A colour desk for as long as the page is open. */
+export function useDesk(): () => ColourDesk {
+  const desk = useRef<ColourDesk | undefined>(undefined);
+  useEffect(() => () => desk.current?.close(), []);
+  return useCallback(() => {
+    desk.current ??= openColourDesk();
+    return desk.current;
+  }, []);
+}
+
+/** The advice for a match, worked out off the main thread again whenever what it rests on changes. */
+export function useAdvice(match: Match, all: readonly Match[]) {
+  const desk = useDesk();
+  const shown = useSignal<AdviceState>({ state: 'working' });
+  const asked = useRef(0);
+  const alike = all.filter(({ base, white }) => base === match.base && white === match.white);
+  const content = JSON.stringify([match, alike]);
+  const ask = useCallback(async () => {
+    const [given, others] = JSON.parse(content) as [Match, Match[]];
+    asked.current++;
+    const number = asked.current;
+    const answer = await desk()
+      .advise(given, others)
+      .then(
+        (advice): AdviceState => ({ state: 'ready', advice }),
+        (): AdviceState => ({ state: 'lost' }),
+      );
+    if (number === asked.current) shown.value = answer;
+  }, [content, desk, shown]);
+  useEffect(() => void ask(), [ask]);
+  return { shown: shown.value, retry: () => void ask() };
+}
