@@ -1,0 +1,72 @@
+import type { Shop } from '../../logbook/fold/fold';
+import type { Piece } from '../../logbook/fold/pieces';
+import type { PiecePlan } from '../../logbook/fold/plans';
+import { planSteps } from '../../logbook/plan/plan-steps';
+import { plannerShop } from '../../logbook/plan/planner-shop';
+import { toMinute } from '../../planner/local-day';
+import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
+import type { Outlook, PieceId } from '../outlook';
+import { estimatedWaits } from './waits';
+
+export interface BenchNow {
+  readonly shop: Shop;
+  readonly outlooks: ReadonlyMap<PieceId, Outlook>;
+  readonly nowMs: number;
+  readonly zone: string;
+}
+
+/** Coats of longer ago leave no rags to think of. */
+const RECENT_MS = 8 * 86_400_000;
+// As in the starting plans: common practice, no source.
+const COAT_MINUTES = 10;
+const MOVE_MINUTES = 5;
+
+/** The bench as the planner reads it: every open piece with a plan, and what was laid lately on those without one. */
+export function benchNow({ shop, outlooks, nowMs, zone }: BenchNow): Bench {
+  const pieces = [...shop.pieces.values()].filter(({ closedMs }) => closedMs === undefined);
+  return {
+    now: toMinute(nowMs),
+    shop: plannerShop(shop, nowMs, zone),
+    pieces: pieces.flatMap((piece) => {
+      const plan = shop.plans.get(piece.id);
+      if (!plan) return unplanned(piece, nowMs);
+      return [planned(piece, plan, { shop, outlooks, nowMs, zone })];
+    }),
+  };
+}
+
+function planned(piece: Piece, plan: PiecePlan, { shop, outlooks, nowMs }: BenchNow): PlannerPiece {
+  const own = new Set(plan.steps.flatMap((step) => (step.kind === 'wait' && step.isOwn ? [step.id] : [])));
+  const promisedMs = shop.promises.get(piece.id);
+  return {
+    id: piece.id,
+    coatsADay: plan.coatsADay,
+    steps: estimatedWaits(planSteps(plan, piece, shop), {
+      piece,
+      outlook: outlooks.get(piece.id),
+      isOwn: (stepId) => own.has(stepId),
+      nowMs,
+    }),
+    ...(promisedMs !== undefined && { promised: toMinute(promisedMs) }),
+  };
+}
+
+/** A piece without a plan has only its past: its rags are thought of all the same. */
+function unplanned({ id, coats }: Piece, nowMs: number): PlannerPiece[] {
+  const recent = coats.filter(({ atMs }) => nowMs - atMs < RECENT_MS);
+  if (recent.length === 0) return [];
+  const steps = recent.map(({ id: coatId, how, atMs }): Step => {
+    const to = toMinute(atMs);
+    const isSprayed = how === 'spray' || how === 'flash';
+    return {
+      kind: 'work',
+      id: coatId,
+      task: how === 'flash' ? 'flash-coat' : 'coat',
+      place: isSprayed ? 'booth' : 'bench',
+      minutes: COAT_MINUTES,
+      ...(isSprayed && { moveMinutes: MOVE_MINUTES }),
+      done: { from: to - COAT_MINUTES, to },
+    };
+  });
+  return [{ id, coatsADay: 1, steps }];
+}

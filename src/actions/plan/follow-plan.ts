@@ -1,0 +1,95 @@
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { type Difference, difference } from '../../planner/difference';
+import type { Fault } from '../../planner/fault';
+import type { Plan } from '../../planner/plan';
+import { planBench } from '../../planner/plan-bench';
+import type { Bench } from '../../planner/step';
+import type { Result } from '../../result';
+import type { OpenShop } from '../shop';
+import { benchNow } from './bench';
+
+const MINUTE_MS = 60_000;
+
+/** The plan of the bench as it is now. */
+export interface Planned {
+  readonly bench: Bench;
+  readonly plan: Result<Plan, readonly Fault[]>;
+}
+
+export interface FollowedPlan {
+  readonly planned: ReadonlySignal<Planned>;
+  /** What the last entry moved, and why; undefined where it moved nothing. */
+  readonly moved: ReadonlySignal<Difference | undefined>;
+  /** The person has seen what moved. */
+  seen(): void;
+}
+
+const followed = new WeakMap<OpenShop, FollowedPlan>();
+
+/** The plan of a shop, made again with every entry, every estimate and every minute; one for each open shop. */
+export function followPlan(open: OpenShop): FollowedPlan {
+  const known = followed.get(open);
+  if (known) return known;
+  const fresh = follow(open);
+  followed.set(open, fresh);
+  return fresh;
+}
+
+function follow(open: OpenShop): FollowedPlan {
+  const { shop, outlooks, nowMs, needs } = open;
+  const minuteMs = computed(() => Math.floor(nowMs.value / MINUTE_MS) * MINUTE_MS);
+  const planned = computed((): Planned => {
+    const bench = benchNow({
+      shop: shop.value,
+      outlooks: outlooks.value,
+      nowMs: minuteMs.value,
+      zone: needs.zone(),
+    });
+    return { bench, plan: planBench(bench) };
+  });
+  return { planned, ...watchMoves(open, planned) };
+}
+
+/** After an entry the estimates come in within this time; what moves later was not moved by it. */
+const SETTLES_MS = 5 * MINUTE_MS;
+
+/** Compares with the plan before the last entry, until the estimates have followed; time going by moves nothing by itself. */
+function watchMoves({ shop, outlooks, nowMs }: OpenShop, planned: ReadonlySignal<Planned>) {
+  const moved = signal<Difference | undefined>(undefined);
+  let seen = { entries: shop.peek().entries, outlooks: outlooks.peek() };
+  let before: Plan | undefined;
+  let latest: Plan | undefined;
+  let untilMs = 0;
+  effect(() => {
+    const now = { entries: shop.value.entries, outlooks: outlooks.value };
+    const { plan } = planned.value;
+    if (!plan.ok) return;
+    if (now.entries !== seen.entries) {
+      before = latest;
+      untilMs = nowMs.peek() + SETTLES_MS;
+    }
+    const isChanged = now.entries !== seen.entries || now.outlooks !== seen.outlooks;
+    if (before && isChanged && nowMs.peek() <= untilMs)
+      moved.value = worthSaying(difference(before, plan.value), before);
+    seen = now;
+    latest = plan.value;
+  });
+  const markSeen = (): void => {
+    moved.value = undefined;
+    before = undefined;
+  };
+  return { moved, seen: markSeen };
+}
+
+/** Less than this is not worth a word, minutes. */
+const LEAST_MINUTES = 5;
+
+function worthSaying(found: Difference, before: Plan): Difference | undefined {
+  const pieces = found.pieces.filter(({ minutes }) => Math.abs(minutes) >= LEAST_MINUTES);
+  const moved = found.moved.filter(
+    ({ from, to, stepId }) =>
+      Math.abs(to - from) >= LEAST_MINUTES &&
+      before.steps.some((step) => step.stepId === stepId && !step.isDone),
+  );
+  return pieces.length + moved.length === 0 ? undefined : { ...found, pieces, moved };
+}
