@@ -15,7 +15,7 @@ export function settleWetness(film: Film, work: Work, stepS: number, ratios: rea
   for (let n = 0; n < film.nodes; n++) {
     const here = wet[n] as number;
     const factor = here > 0 ? 1 + (change[n] as number) / here : 1;
-    change[n] = factor < 0.05 ? 0.05 : factor > 4 ? 4 : factor;
+    change[n] = Math.min(4, Math.max(0.05, factor));
   }
   for (let i = 0; i < film.solvents; i++) {
     if (!isActive[i]) continue;

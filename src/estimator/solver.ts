@@ -178,7 +178,7 @@ function extrapolate(film: Film, work: Work, ratio: number): void {
       const value = isMoving
         ? (now[n] as number) + ratio * ((now[n] as number) - (past[n] as number))
         : (now[n] as number);
-      next[n] = value > 0 ? value : 0;
+      next[n] = Math.max(0, value);
     }
     (work.predicted.u[i] as Float64Array).set(next.subarray(0, film.nodes));
   }

@@ -55,7 +55,7 @@ export function lacquerMobility(binder: Binder, diluents: readonly Diluent[]): M
     const phiP = 1 / (1 + wet);
     const phiP2 = phiP * phiP;
     const lnD = lnGlassD + lnShift;
-    return Math.exp(lnD < lnCap ? lnD : lnCap) * phiP2 * phiP2 * (1 - 2 * binder.chi * (1 - phiP));
+    return Math.exp(Math.min(lnD, lnCap)) * phiP2 * phiP2 * (1 - 2 * binder.chi * (1 - phiP));
   }
 
   return {
