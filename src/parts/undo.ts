@@ -14,3 +14,7 @@ async function bringBack(actions: Actions, strike: string, what: string): Promis
   const back = await actions.undo(strike);
   showToast({ text: back.ok ? EVENT_WORDS.back(what) : back.failure.sentence });
 }
+
+/** Says what was logged, with its undo. */
+export const sayLogged = (actions: Actions, entry: string, what: string, text: string): void =>
+  showToast({ text, onUndo: () => void undoWithToast(actions, entry, what) });

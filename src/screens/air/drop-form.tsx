@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { testSpot } from '../../actions/air/test-spot';
 import type { Piece } from '../../logbook/fold/pieces';
 import { LIMITS } from '../../logbook/limits';
+import { areWhole, OneOf, Quantity, Send } from '../../parts/form-fields';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import type { Draft } from '../../parts/typed-field';
@@ -14,7 +15,6 @@ import {
   type SpotSolvent,
 } from '../../science/old-finish/spot-tests';
 import { OLD_WORDS as WORDS } from '../../words/old-finish';
-import { areWhole, OneOf, Quantity, Send } from './fields';
 
 const SOLVENTS = SPOT_SOLVENTS.map((value) => ({ value, label: WORDS.solvents[value] }));
 const READINGS = SPOT_READINGS.map((value) => ({ value, ...WORDS.readings[value] }));

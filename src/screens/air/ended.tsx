@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { endSpraying } from '../../actions/air/end-spraying';
 import { filtersInUse } from '../../logbook/filter-clock';
 import { LIMITS } from '../../logbook/limits';
+import { areWhole, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
 import { goTo, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
@@ -12,7 +13,6 @@ import type { Draft } from '../../parts/typed-field';
 import { useForm } from '../../parts/use-form';
 import { useTime } from '../../parts/use-time';
 import { FILTER_WORDS, ROOM_WORDS, END_WORDS as WORDS } from '../../words/room';
-import { areWhole, Quantity, Send } from './fields';
 
 /** Notes that the gun was put down: filters wear, and the clearance clock starts. */
 export function SprayingEnded() {

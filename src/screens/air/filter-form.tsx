@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { openFilter } from '../../actions/air/open-filter';
 import { FILTER_PARTS } from '../../logbook/kinds/cartridge';
 import { LIMITS } from '../../logbook/limits';
+import { areWhole, given, OneOf, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
 import { goTo, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
@@ -11,7 +12,6 @@ import type { Draft } from '../../parts/typed-field';
 import { useForm } from '../../parts/use-form';
 import { LOGBOOK_WORDS } from '../../words/logbook';
 import { FILTER_WORDS as WORDS } from '../../words/room';
-import { areWhole, given, OneOf, Quantity, Send } from './fields';
 
 const PARTS = FILTER_PARTS.map((value) => ({ value, ...WORDS.parts[value] }));
 

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { AirReading, Forecast } from '../../logbook/fold/air';
 import { MOVEMENTS } from '../../logbook/kinds/air';
 import { LIMITS } from '../../logbook/limits';
+import { areWhole, given, OneOf, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
 import { goTo, linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
@@ -10,7 +11,6 @@ import type { Draft } from '../../parts/typed-field';
 import { useForm } from '../../parts/use-form';
 import { AIR_WORDS, READ_WORDS, FORECAST_WORDS as WORDS } from '../../words/air';
 import { ClockField } from './clock-field';
-import { areWhole, given, OneOf, Quantity, Send } from './fields';
 
 const DAY_FROM = '07:00';
 const NIGHT_FROM = '19:00';

@@ -3,13 +3,13 @@ import { seeOldFinish } from '../../actions/air/see-old-finish';
 import type { OldFinishRecord } from '../../logbook/fold/old-finishes';
 import type { Piece } from '../../logbook/fold/pieces';
 import { OLD_FINISH_SIGNS } from '../../logbook/kinds/spot-test';
+import { OneOf, Send } from '../../parts/form-fields';
 import { Notice } from '../../parts/notice';
 import { useShop } from '../../parts/shop-context';
 import { Ticks } from '../../parts/tick';
 import { showToast } from '../../parts/toast';
 import { useForm } from '../../parts/use-form';
 import { OLD_WORDS as WORDS } from '../../words/old-finish';
-import { OneOf, Send } from './fields';
 
 type Sign = (typeof OLD_FINISH_SIGNS)[number];
 

@@ -3,6 +3,7 @@ import { type HumidityBy, readAirBy } from '../../actions/air/read-air-by';
 import type { AirReading } from '../../logbook/fold/air';
 import { MOVEMENTS } from '../../logbook/kinds/air';
 import { LIMITS } from '../../logbook/limits';
+import { areWhole, given, OneOf, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
 import { goTo, linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
@@ -12,7 +13,6 @@ import { showToast } from '../../parts/toast';
 import type { Draft } from '../../parts/typed-field';
 import { useForm } from '../../parts/use-form';
 import { AIR_WORDS, READ_WORDS as WORDS } from '../../words/air';
-import { areWhole, given, OneOf, Quantity, Send } from './fields';
 
 const FROM = [
   { value: 'shown', label: WORDS.shown },

@@ -3,6 +3,7 @@ import { describeRoom } from '../../actions/air/describe-room';
 import type { Room } from '../../logbook/fold/shop-air';
 import { FLOW_ORIGINS } from '../../logbook/kinds/room';
 import { LIMITS } from '../../logbook/limits';
+import { areWhole, given, OneOf, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
 import { goTo, linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
@@ -10,7 +11,6 @@ import { showToast } from '../../parts/toast';
 import type { Draft } from '../../parts/typed-field';
 import { useForm } from '../../parts/use-form';
 import { ROOM_WORDS as WORDS } from '../../words/room';
-import { areWhole, given, OneOf, Quantity, Send } from './fields';
 
 const ORIGINS = FLOW_ORIGINS.map((value) => ({ value, ...WORDS.flowOrigins[value] }));
 const USUAL_MIXING = '5';

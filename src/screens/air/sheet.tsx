@@ -7,6 +7,7 @@ import type { DataSheet } from '../../logbook/fold/data-sheets';
 import type { Jar } from '../../logbook/fold/jars';
 import { LIMITS } from '../../logbook/limits';
 import { sheetOf } from '../../logbook/sheet-times';
+import { areWhole, given, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
 import { goTo, linkTo, route } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
@@ -14,7 +15,6 @@ import { showToast } from '../../parts/toast';
 import type { Draft } from '../../parts/typed-field';
 import { useForm } from '../../parts/use-form';
 import { FINISH_WORDS, SHEET_WORDS as WORDS } from '../../words/finishes';
-import { areWhole, given, Quantity, Send } from './fields';
 import { Finishes } from './finishes';
 
 type Time = Draft<'min' | 'h' | 'd'>;

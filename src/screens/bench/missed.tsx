@@ -4,7 +4,7 @@ import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import { remembered } from '../../parts/remembered';
 import { linkTo } from '../../parts/route';
-import { useDoor } from '../../parts/shop-context';
+import { useShop } from '../../parts/shop-context';
 import { missedSince, type Standing } from '../../parts/standing';
 import { BENCH_WORDS, MISSED_WORDS } from '../../words/bench';
 import { whenWords } from '../../words/times';
@@ -16,13 +16,9 @@ const PAUSE_MS = 15 * 60_000;
 
 /** What came while nobody looked, on top until it is seen. */
 export function Missed({ standings }: { readonly standings: readonly Standing[] }) {
-  const { open } = useDoor();
-  const nowMs = open.nowMs.value;
-  const since = useSignal(
-    lastSeen.now.peek() === '' ? Number.POSITIVE_INFINITY : Number(lastSeen.now.peek()),
-  );
-  const isPause = nowMs - since.value > PAUSE_MS;
-  const missed = isPause ? missedSince(standings, since.value) : [];
+  const nowMs = useShop().nowMs.value;
+  const since = useSignal(sinceMs());
+  const missed = nowMs - since.value > PAUSE_MS ? missedSince(standings, since.value) : [];
   useEffect(() => {
     if (missed.length === 0) lastSeen.set(String(nowMs));
   }, [missed.length, nowMs]);
@@ -35,15 +31,9 @@ export function Missed({ standings }: { readonly standings: readonly Standing[] 
   return (
     <Notice kind="note" title={MISSED_WORDS.title}>
       <ul class="missed">
-        {missed.map(({ piece, may, moment }) => (
-          <li key={piece.id}>
-            <a href={linkTo('piece', piece.id)}>
-              {MISSED_WORDS.line(
-                piece.name,
-                may && may !== 'first-coat' ? BENCH_WORDS.may[may] : '',
-                whenWords(moment?.likelyMs ?? nowMs, nowMs),
-              )}
-            </a>
+        {missed.map((standing) => (
+          <li key={standing.piece.id}>
+            <a href={linkTo('piece', standing.piece.id)}>{lineOf(standing, nowMs)}</a>
           </li>
         ))}
       </ul>
@@ -52,4 +42,13 @@ export function Missed({ standings }: { readonly standings: readonly Standing[] 
       </div>
     </Notice>
   );
+}
+
+/** On the very first look nothing can have been missed. */
+const sinceMs = (): number =>
+  lastSeen.now.peek() === '' ? Number.POSITIVE_INFINITY : Number(lastSeen.now.peek());
+
+function lineOf({ piece, may, moment }: Standing, nowMs: number): string {
+  const what = may === undefined || may === 'first-coat' ? '' : BENCH_WORDS.may[may];
+  return MISSED_WORDS.line(piece.name, what, whenWords(moment?.likelyMs ?? nowMs, nowMs));
 }

@@ -17,15 +17,16 @@ const MOVEMENT_OPTIONS = MOVEMENTS.map((value) => ({ value, ...LAY_WORDS.movemen
 const OLD_MS = 4 * 3_600_000;
 
 /** The air: as read before, with its age, or read again. */
-export function AirFields({ air, onChange, isTried }: AirFieldsProps) {
+export function AirFields(props: AirFieldsProps) {
+  const { air, onChange } = props;
   const { shop, nowMs } = useShop();
   const last = shop.value.airReadings.at(-1);
   const ageMs = last ? nowMs.value - last.atMs : 0;
-  const options = [
-    ...(last ? [{ value: 'last', label: LAY_WORDS.airSame(agoWords(ageMs)) } as const] : []),
-    { value: 'again', label: LAY_WORDS.airAgain } as const,
-    ...(last ? [] : [{ value: 'unknown', label: LAY_WORDS.airUnknown } as const]),
-  ];
+  const isOld = air.from === 'last' && ageMs > OLD_MS;
+  const again = { value: 'again', label: LAY_WORDS.airAgain } as const;
+  const options = last
+    ? ([{ value: 'last', label: LAY_WORDS.airSame(agoWords(ageMs)) }, again] as const)
+    : ([again, { value: 'unknown', label: LAY_WORDS.airUnknown }] as const);
   return (
     <>
       <Choice
@@ -34,31 +35,33 @@ export function AirFields({ air, onChange, isTried }: AirFieldsProps) {
         value={air.from}
         onChange={(from) => onChange({ from })}
       />
-      {air.from === 'last' && ageMs > OLD_MS && <p class="quiet">{LAY_WORDS.airOld(agoWords(ageMs))}</p>}
-      {air.from === 'again' && (
-        <>
-          <TypedField
-            label={LAY_WORDS.temperature}
-            limit={LIMITS.temperature}
-            draft={air.temperature}
-            onDraft={(temperature) => onChange({ temperature })}
-            isTried={isTried}
-          />
-          <TypedField
-            label={LAY_WORDS.humidity}
-            limit={LIMITS.humidity}
-            draft={air.humidity}
-            onDraft={(humidity) => onChange({ humidity })}
-            isTried={isTried}
-          />
-          <Choice
-            label={LAY_WORDS.movement}
-            options={MOVEMENT_OPTIONS}
-            value={air.movement}
-            onChange={(movement) => onChange({ movement })}
-          />
-        </>
-      )}
+      {isOld && <p class="quiet">{LAY_WORDS.airOld(agoWords(ageMs))}</p>}
+      {air.from === 'again' && <ReadAgain {...props} />}
     </>
   );
 }
+
+const ReadAgain = ({ air, onChange, isTried }: AirFieldsProps) => (
+  <>
+    <TypedField
+      label={LAY_WORDS.temperature}
+      limit={LIMITS.temperature}
+      draft={air.temperature}
+      onDraft={(temperature) => onChange({ temperature })}
+      isTried={isTried}
+    />
+    <TypedField
+      label={LAY_WORDS.humidity}
+      limit={LIMITS.humidity}
+      draft={air.humidity}
+      onDraft={(humidity) => onChange({ humidity })}
+      isTried={isTried}
+    />
+    <Choice
+      label={LAY_WORDS.movement}
+      options={MOVEMENT_OPTIONS}
+      value={air.movement}
+      onChange={(movement) => onChange({ movement })}
+    />
+  </>
+);

@@ -1,14 +1,14 @@
-import { useSignal } from '@preact/signals';
+import { type Signal, useSignal } from '@preact/signals';
 import { Button } from '../../parts/button';
+import { Send } from '../../parts/form-fields';
 import { Section } from '../../parts/page';
-import { Refusal } from '../../parts/refusal';
 import { route } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { TimeField } from '../../parts/time-field';
-import { useForm } from '../../parts/use-form';
+import { type Form, useForm } from '../../parts/use-form';
 import { useTime } from '../../parts/use-time';
 import { LAY_WORDS } from '../../words/lay';
-import { airFrom } from './air-draft';
+import { type AirDraft, airFrom } from './air-draft';
 import { AirFields } from './air-fields';
 import { BeforeSpraying } from './before-spraying';
 import { type CoatDraft, prefilled } from './coat-draft';
@@ -28,36 +28,20 @@ export function LayForm() {
   const form = useForm();
   const time = useTime();
   const lay = useLay(draft, air, form, time.instantMs);
-  const fields = form.refused.value?.fields ?? {};
-  const change = (more: Partial<CoatDraft>): void => {
-    draft.value = { ...draft.value, ...more };
-  };
-
   const jar = shop.value.jars.get(draft.value.jar ?? '');
   if (jar && !isSessionOpen(shop.value, jar, draft.value.how, nowMs.value))
     return <BeforeSpraying jar={jar} how={draft.value.how} />;
-
   return (
     <form class="stack" onSubmit={lay} noValidate>
       <Section title={LAY_WORDS.summary}>
         <Summary draft={draft.value} air={air.value} when={time.field.shown} />
         <TooSoon piece={draft.value.piece} />
-        <Refusal refused={form.refused.value} />
-        <Button kind="main" icon="coat" isSubmit isWide disabled={form.isBusy.value}>
+        <Send form={form} icon="coat">
           {LAY_WORDS.lay}
-        </Button>
+        </Send>
       </Section>
       <Section title={LAY_WORDS.change}>
-        <PieceAndJar draft={draft.value} onChange={change} />
-        <FilmFields draft={draft.value} onChange={change} isTried={form.isTried.value} fields={fields} />
-        <TimeField label={LAY_WORDS.when} {...time.field} problem={fields['at']} />
-        <AirFields
-          air={air.value}
-          onChange={(more) => {
-            air.value = { ...air.value, ...more };
-          }}
-          isTried={form.isTried.value}
-        />
+        <Differences {...{ draft, air, form, time }} />
         <div class="acts">
           <Button kind="main" icon="coat" isSubmit isWide disabled={form.isBusy.value}>
             {LAY_WORDS.lay}
@@ -72,3 +56,30 @@ const askedFor = () => {
   const { query } = route.value;
   return { piece: query.get('piece'), jar: query.get('jar') };
 };
+
+interface DifferencesProps {
+  readonly draft: Signal<CoatDraft>;
+  readonly air: Signal<AirDraft>;
+  readonly form: Form;
+  readonly time: ReturnType<typeof useTime>;
+}
+
+/** Everything that may be different from last time. */
+function Differences({ draft, air, form, time }: DifferencesProps) {
+  const isTried = form.isTried.value;
+  const fields = form.refused.value?.fields ?? {};
+  const change = (more: Partial<CoatDraft>): void => {
+    draft.value = { ...draft.value, ...more };
+  };
+  const changeAir = (more: Partial<AirDraft>): void => {
+    air.value = { ...air.value, ...more };
+  };
+  return (
+    <>
+      <PieceAndJar draft={draft.value} onChange={change} />
+      <FilmFields draft={draft.value} onChange={change} isTried={isTried} fields={fields} />
+      <TimeField label={LAY_WORDS.when} {...time.field} problem={fields['at']} />
+      <AirFields air={air.value} onChange={changeAir} isTried={isTried} />
+    </>
+  );
+}

@@ -2,8 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { Actions } from '../../actions/shop';
 import { goTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
-import { showToast } from '../../parts/toast';
-import { undoWithToast } from '../../parts/undo';
+import { sayLogged } from '../../parts/undo';
 import type { Form } from '../../parts/use-form';
 import { LAY_WORDS } from '../../words/lay';
 import { FILM_WORDS } from '../../words/piece';
@@ -32,11 +31,7 @@ export function useLay(
     if (!laid) return;
     const now = shop.value.pieces.get(piece);
     const number = (now?.coats.findIndex(({ id }) => id === laid.id) ?? 0) + 1;
-    const what = FILM_WORDS.coat(number);
-    showToast({
-      text: LAY_WORDS.laid(number, now?.name ?? ''),
-      onUndo: () => void undoWithToast(actions, laid.id, what),
-    });
+    sayLogged(actions, laid.id, FILM_WORDS.coat(number), LAY_WORDS.laid(number, now?.name ?? ''));
     goTo('piece', piece);
   }
 

@@ -40,18 +40,7 @@ export function Backup() {
         <Button icon="share" onClick={() => void write()}>
           {WORDS.write}
         </Button>
-        <label class="button file-button">
-          <Icon name="add" />
-          <span>{WORDS.read}</span>
-          <input
-            type="file"
-            accept="application/json,.json"
-            onChange={(event) => {
-              void read(event.currentTarget.files?.[0]);
-              event.currentTarget.value = ''; // so that the same file can be chosen again
-            }}
-          />
-        </label>
+        <FileButton onFile={(file) => void read(file)} />
       </div>
       {problem.value && (
         <Notice kind="stop" title={WORDS.refused} isNew>
@@ -61,6 +50,21 @@ export function Backup() {
     </Section>
   );
 }
+
+const FileButton = ({ onFile }: { readonly onFile: (file: File | undefined) => void }) => (
+  <label class="button file-button">
+    <Icon name="add" />
+    <span>{WORDS.read}</span>
+    <input
+      type="file"
+      accept="application/json,.json"
+      onChange={(event) => {
+        onFile(event.currentTarget.files?.[0]);
+        event.currentTarget.value = ''; // so that the same file can be chosen again
+      }}
+    />
+  </label>
+);
 
 function download(text: string, name: string): void {
   const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));

@@ -6,6 +6,7 @@ import { Refusal } from '../../parts/refusal';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { type Draft, draftProblem, TypedField } from '../../parts/typed-field';
+import { undoWithToast } from '../../parts/undo';
 import { useForm } from '../../parts/use-form';
 import { MORE_WORDS } from '../../words/more';
 
@@ -23,7 +24,8 @@ export function SandingRoom() {
     event.preventDefault();
     const isWhole = draftProblem(draft.value, LIMITS.temperature) === undefined;
     const done = await form.send(isWhole, () => actions.changeSettings({ sandingTemperature: draft.value }));
-    if (done) showToast({ text: WORDS.kept, onUndo: () => void actions.undo(done.id) });
+    if (done)
+      showToast({ text: WORDS.kept, onUndo: () => void undoWithToast(actions, done.id, WORDS.title) });
   }
 
   return (

@@ -2,9 +2,8 @@ import { Button } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
 import { goTo, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
-import { showToast } from '../../parts/toast';
-import { undoWithToast } from '../../parts/undo';
-import { useForm } from '../../parts/use-form';
+import { sayLogged } from '../../parts/undo';
+import { type Form, useForm } from '../../parts/use-form';
 import { EVENT_WORDS, PIECE_FORM } from '../../words/piece';
 import { PieceForm, type PieceSaid } from './piece-form';
 import { usePiece } from './use-piece';
@@ -18,21 +17,8 @@ export function ChangePage() {
   async function keep(said: PieceSaid, isWhole: boolean): Promise<void> {
     const kept = await form.send(isWhole, () => actions.changePiece({ piece: piece.id, ...said }));
     if (!kept) return;
-    showToast({
-      text: PIECE_FORM.saved,
-      onUndo: () => void undoWithToast(actions, kept.id, EVENT_WORDS.changed),
-    });
+    sayLogged(actions, kept.id, EVENT_WORDS.changed, PIECE_FORM.saved);
     goTo('piece', piece.id);
-  }
-
-  async function close(): Promise<void> {
-    const closed = await form.send(true, () => actions.closePiece(piece.id));
-    if (!closed) return;
-    showToast({
-      text: PIECE_FORM.closed(piece.name),
-      onUndo: () => void undoWithToast(actions, closed.id, EVENT_WORDS.closed),
-    });
-    goTo('bench');
   }
 
   return (
@@ -45,14 +31,28 @@ export function ChangePage() {
           onSend={(said, isWhole) => void keep(said, isWhole)}
         />
       </Section>
-      {piece.closedMs === undefined && (
-        <Section title={PIECE_FORM.close}>
-          <p>{PIECE_FORM.closeText}</p>
-          <div class="acts">
-            <Button onClick={() => void close()}>{PIECE_FORM.close}</Button>
-          </div>
-        </Section>
-      )}
+      {piece.closedMs === undefined && <Closing form={form} />}
     </Page>
+  );
+}
+
+function Closing({ form }: { readonly form: Form }) {
+  const { actions } = useShop();
+  const { piece } = usePiece();
+
+  async function close(): Promise<void> {
+    const closed = await form.send(true, () => actions.closePiece(piece.id));
+    if (!closed) return;
+    sayLogged(actions, closed.id, EVENT_WORDS.closed, PIECE_FORM.closed(piece.name));
+    goTo('bench');
+  }
+
+  return (
+    <Section title={PIECE_FORM.close}>
+      <p>{PIECE_FORM.closeText}</p>
+      <div class="acts">
+        <Button onClick={() => void close()}>{PIECE_FORM.close}</Button>
+      </div>
+    </Section>
   );
 }

@@ -1,11 +1,11 @@
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Coat, Piece } from '../../logbook/fold/pieces';
 import { Button, LinkButton } from '../../parts/button';
 import type { FilmLayer } from '../../parts/film-picture';
 import { linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { undoWithToast } from '../../parts/undo';
 import { umToMetres } from '../../units';
-import { COAT_WORDS, FILM_WORDS } from '../../words/piece';
+import { COAT_WORDS } from '../../words/piece';
 import { filmWords, percentWords } from '../../words/quantities';
 import { whenWords } from '../../words/times';
 import { filmAsTyped } from './film-as-typed';
@@ -18,53 +18,58 @@ interface CoatDetailsProps {
 
 /** One coat: when and how it was laid, what it holds now, and the way back to its jar. */
 export function CoatDetails({ piece, layer, onClose }: CoatDetailsProps) {
-  const { shop, nowMs, actions } = useShop();
   const units = useUnits();
   const coat = piece.coats.find(({ id }) => id === layer.key);
-  const jar = coat && shop.value.jars.get(coat.jar);
-  const share = layer.solventUm / (layer.dryUm + layer.solventUm || 1);
+  const share = percentWords(layer.solventUm / (layer.dryUm + layer.solventUm || 1), 1);
+  const solvent = filmWords(umToMetres(layer.solventUm), units);
   return (
     <div class="card" aria-live="polite">
       <h3>{layer.label}</h3>
       {!coat && <p class="quiet">{COAT_WORDS.oldFinish}</p>}
       <dl class="fact-list">
-        {coat && (
-          <>
-            <Fact term={COAT_WORDS.logged} text={whenWords(coat.atMs, nowMs.value)} />
-            <Fact
-              term={COAT_WORDS.asTyped}
-              text={COAT_WORDS.laid(COAT_WORDS.ways[coat.how], filmAsTyped(coat.film))}
-            />
-            <Fact term={COAT_WORDS.jar} text={jar?.name ?? COAT_WORDS.gone} />
-          </>
-        )}
+        {coat && <Laid coat={coat} />}
         <Fact term={COAT_WORDS.dryNow} text={filmWords(umToMetres(layer.dryUm), units)} />
-        <Fact
-          term={COAT_WORDS.solventNow}
-          text={`${filmWords(umToMetres(layer.solventUm), units)} (${percentWords(share, 1)})`}
-        />
+        <Fact term={COAT_WORDS.solventNow} text={`${solvent} (${share})`} />
       </dl>
       <div class="acts">
-        {coat && jar && (
-          <LinkButton icon="mix" href={linkTo('mix', 'jar', coat.jar)}>
-            {COAT_WORDS.fromJar(jar.name)}
-          </LinkButton>
-        )}
-        {coat && (
-          <Button
-            icon="undo"
-            onClick={() =>
-              void undoWithToast(actions, coat.id, FILM_WORDS.coat(piece.coats.indexOf(coat) + 1))
-            }
-          >
-            {COAT_WORDS.undo}
-          </Button>
-        )}
+        {coat && <CoatActs coat={coat} name={layer.label} />}
         <Button kind="plain" onClick={onClose}>
           {COAT_WORDS.close}
         </Button>
       </div>
     </div>
+  );
+}
+
+function Laid({ coat }: { readonly coat: Coat }) {
+  const { shop, nowMs } = useShop();
+  const jar = shop.value.jars.get(coat.jar);
+  return (
+    <>
+      <Fact term={COAT_WORDS.logged} text={whenWords(coat.atMs, nowMs.value)} />
+      <Fact
+        term={COAT_WORDS.asTyped}
+        text={COAT_WORDS.laid(COAT_WORDS.ways[coat.how], filmAsTyped(coat.film))}
+      />
+      <Fact term={COAT_WORDS.jar} text={jar?.name ?? COAT_WORDS.gone} />
+    </>
+  );
+}
+
+function CoatActs({ coat, name }: { readonly coat: Coat; readonly name: string }) {
+  const { shop, actions } = useShop();
+  const jar = shop.value.jars.get(coat.jar);
+  return (
+    <>
+      {jar && (
+        <LinkButton icon="mix" href={linkTo('mix', 'jar', coat.jar)}>
+          {COAT_WORDS.fromJar(jar.name)}
+        </LinkButton>
+      )}
+      <Button icon="undo" onClick={() => void undoWithToast(actions, coat.id, name)}>
+        {COAT_WORDS.undo}
+      </Button>
+    </>
   );
 }
 

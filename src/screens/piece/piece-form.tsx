@@ -3,12 +3,9 @@ import type { ComponentChildren } from 'preact';
 import type { Piece } from '../../logbook/fold/pieces';
 import { BASES } from '../../logbook/kinds/piece';
 import { LIMITS } from '../../logbook/limits';
-import { Button } from '../../parts/button';
-import { Choice } from '../../parts/choice';
-import { Refusal } from '../../parts/refusal';
+import { areWhole, given, OneOf, Quantity, Send, Words } from '../../parts/form-fields';
 import { useUnits } from '../../parts/shop-context';
-import { TextField } from '../../parts/text-field';
-import { type Draft, draftProblem, TypedField } from '../../parts/typed-field';
+import type { Draft } from '../../parts/typed-field';
 import type { Form } from '../../parts/use-form';
 import { PIECE_FORM } from '../../words/piece';
 
@@ -34,100 +31,92 @@ interface PieceFormProps {
 }
 
 const OPTIONS = BASES.map((value) => ({ value, ...PIECE_FORM.bases[value] }));
-const isOld = (base: Piece['base']): boolean => base === 'old-redissolves';
 
 /** Name, base and area of a piece; for starting one and for changing what was said. */
 export function PieceForm({ piece, form, submit, onSend, children }: PieceFormProps) {
-  const isUs = useUnits() === 'us';
-  const name = useSignal(piece?.name ?? '');
-  const base = useSignal<Piece['base']>(piece?.base ?? 'bare-wood');
-  const oldFilm = useSignal<Film>((piece?.oldFilm?.typed as Film) ?? { text: '', unit: isUs ? 'mil' : 'um' });
-  const area = useSignal<Area>((piece?.area?.typed as Area) ?? { text: '', unit: isUs ? 'in2' : 'cm2' });
-  const note = useSignal(piece?.note ?? '');
-  const fields = form.refused.value?.fields ?? {};
-  const nameProblem = name.value.trim() === '' ? PIECE_FORM.nameMissing : undefined;
-
-  function send(event: Event): void {
+  const drafts = useDrafts(piece);
+  const { name, base, oldFilm, area, note } = drafts;
+  const send = (event: Event): void => {
     event.preventDefault();
-    const hasOld = isOld(base.value) && oldFilm.value.text.trim() !== '';
-    const isWhole =
-      !nameProblem &&
-      !draftProblem(area.value, LIMITS.area, true) &&
-      (!isOld(base.value) || !draftProblem(oldFilm.value, LIMITS.oldFilm, true));
-    const said: PieceSaid = {
-      name: name.value.trim(),
-      base: base.value,
-      ...(hasOld && { oldFilm: oldFilm.value }),
-      ...(area.value.text.trim() !== '' && { area: area.value }),
-      ...((note.value !== '' || piece?.note) && { note: note.value }),
-    };
-    onSend(said, isWhole);
-  }
-
-  const isTried = form.isTried.value;
+    onSend(...said(drafts, piece?.note));
+  };
   return (
     <form class="stack" onSubmit={send} noValidate>
-      <TextField
+      <Words
         label={PIECE_FORM.name}
-        text={name.value}
-        onText={(text) => {
-          name.value = text;
-        }}
         hint={PIECE_FORM.nameHint}
-        problem={(isTried ? nameProblem : undefined) ?? fields['name']}
+        of={name}
+        form={form}
+        at="name"
+        problem={name.value.trim() === '' ? PIECE_FORM.nameMissing : undefined}
       />
-      <div class="wide-tiles">
-        <Choice
-          label={PIECE_FORM.base}
-          options={OPTIONS}
-          value={base.value}
-          onChange={(value) => {
-            base.value = value;
-          }}
-        />
-      </div>
-      {isOld(base.value) && (
-        <TypedField
-          label={PIECE_FORM.oldFilm}
-          limit={LIMITS.oldFilm}
-          draft={oldFilm.value}
-          onDraft={(draft) => {
-            oldFilm.value = draft;
-          }}
-          hint={PIECE_FORM.oldFilmHint}
-          isOptional
-          isTried={isTried}
-          refused={fields['oldFilm']}
-        />
-      )}
-      <TypedField
+      <BaseFields base={base} oldFilm={oldFilm} form={form} />
+      <Quantity
         label={PIECE_FORM.area}
-        limit={LIMITS.area}
-        draft={area.value}
-        onDraft={(draft) => {
-          area.value = draft;
-        }}
         hint={PIECE_FORM.areaHint}
+        of={area}
+        limit={LIMITS.area}
+        form={form}
+        at="area"
         isOptional
-        isTried={isTried}
-        refused={fields['area']}
       />
-      <TextField
-        label={PIECE_FORM.note}
-        text={note.value}
-        onText={(text) => {
-          note.value = text;
-        }}
-        isLong
-        problem={fields['note']}
-      />
+      <Words label={PIECE_FORM.note} of={note} form={form} at="note" isLong />
       {children}
-      <Refusal refused={form.refused.value} />
-      <div class="acts">
-        <Button kind="main" icon="check" isSubmit isWide disabled={form.isBusy.value}>
-          {submit}
-        </Button>
-      </div>
+      <Send form={form} icon="check">
+        {submit}
+      </Send>
     </form>
   );
+}
+
+type BaseFieldsProps = Pick<Drafts, 'base' | 'oldFilm'> & { readonly form: Form };
+
+/** What lies under the first coat; how thick it is counts only where the new coat melts in. */
+const BaseFields = ({ base, oldFilm, form }: BaseFieldsProps) => (
+  <>
+    <div class="wide-tiles">
+      <OneOf label={PIECE_FORM.base} of={base} options={OPTIONS} />
+    </div>
+    {base.value === 'old-redissolves' && (
+      <Quantity
+        label={PIECE_FORM.oldFilm}
+        hint={PIECE_FORM.oldFilmHint}
+        of={oldFilm}
+        limit={LIMITS.oldFilm}
+        form={form}
+        at="oldFilm"
+        isOptional
+      />
+    )}
+  </>
+);
+
+type Drafts = ReturnType<typeof useDrafts>;
+
+function useDrafts(piece: Piece | undefined) {
+  const isUs = useUnits() === 'us';
+  return {
+    name: useSignal(piece?.name ?? ''),
+    base: useSignal<Piece['base']>(piece?.base ?? 'bare-wood'),
+    oldFilm: useSignal((piece?.oldFilm?.typed as Film) ?? ({ text: '', unit: isUs ? 'mil' : 'um' } as Film)),
+    area: useSignal((piece?.area?.typed as Area) ?? ({ text: '', unit: isUs ? 'in2' : 'cm2' } as Area)),
+    note: useSignal(piece?.note ?? ''),
+  };
+}
+
+/** What the form says, and whether it can be sent. A note that was there before can be emptied. */
+function said({ name, base, oldFilm, area, note }: Drafts, noteBefore = ''): [PieceSaid, boolean] {
+  const isOld = base.value === 'old-redissolves';
+  const isWhole =
+    name.value.trim() !== '' &&
+    areWhole([area, LIMITS.area, 'optional']) &&
+    (!isOld || areWhole([oldFilm, LIMITS.oldFilm, 'optional']));
+  const piece: PieceSaid = {
+    name: name.value.trim(),
+    base: base.value,
+    ...(isOld && given('oldFilm', oldFilm)),
+    ...given('area', area),
+    ...((note.value !== '' || noteBefore !== '') && { note: note.value }),
+  };
+  return [piece, isWhole];
 }

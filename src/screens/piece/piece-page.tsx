@@ -1,3 +1,4 @@
+import type { Outlook } from '../../actions/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { LinkButton } from '../../parts/button';
 import { CureNotes } from '../../parts/cure-notes';
@@ -34,18 +35,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
         </Section>
       </div>
       <div class="stack">
-        {hasTimes && (
-          <Section title={PIECE_WORDS.milestones}>
-            <MilestoneList piece={piece} outlook={outlook} />
-            <CureNotes piece={piece} outlook={outlook} />
-            <p class="quiet small">{PIECE_WORDS.estimate}</p>
-            <div class="acts">
-              <LinkButton icon="note" href={linkTo('piece', piece.id, 'why')}>
-                {PIECE_WORDS.why}
-              </LinkButton>
-            </div>
-          </Section>
-        )}
+        {hasTimes && <Times piece={piece} outlook={outlook} />}
         <Section title={PIECE_WORDS.details}>
           <div class="acts">
             <LinkButton icon="edit" href={linkTo('piece', piece.id, 'change')}>
@@ -63,3 +53,16 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
     </Page>
   );
 }
+
+const Times = ({ piece, outlook }: { readonly piece: Piece; readonly outlook: Outlook }) => (
+  <Section title={PIECE_WORDS.milestones}>
+    <MilestoneList piece={piece} outlook={outlook} />
+    <CureNotes piece={piece} outlook={outlook} />
+    <p class="quiet small">{PIECE_WORDS.estimate}</p>
+    <div class="acts">
+      <LinkButton icon="note" href={linkTo('piece', piece.id, 'why')}>
+        {PIECE_WORDS.why}
+      </LinkButton>
+    </div>
+  </Section>
+);

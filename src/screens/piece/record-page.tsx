@@ -15,18 +15,8 @@ import { usePiece } from './use-piece';
 
 /** The treatment record, for the printer and for whoever works on the piece next. */
 export function RecordPage() {
-  const { shop, nowMs } = useShop();
-  const units = useUnits();
-  const { piece, outlook } = usePiece();
-  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value);
-  const um = layers.reduce((sum, { dryUm }) => sum + dryUm, 0);
-  const facts: readonly (readonly [string, string | undefined])[] = [
-    [RECORD_WORDS.base, PIECE_FORM.bases[piece.base].label],
-    [RECORD_WORDS.area, piece.area && typedWords(piece.area.typed)],
-    [RECORD_WORDS.coats, String(piece.coats.length)],
-    [RECORD_WORDS.build, um > 0 ? filmWords(umToMetres(um), units) : undefined],
-    [RECORD_WORDS.note, piece.note || undefined],
-  ];
+  const { nowMs } = useShop();
+  const { piece } = usePiece();
   return (
     <Page title={RECORD_WORDS.title} backTo={linkTo('piece', piece.id)}>
       <div class="acts">
@@ -35,31 +25,51 @@ export function RecordPage() {
         </Button>
       </div>
       <Section title={piece.name}>
-        <figure class="stack">
-          <CrossSection
-            layers={layers}
-            woodLabel={FILM_WORDS.woods[piece.base]}
-            describe={describeFilm(piece, layers, units)}
-          />
-          <figcaption class="quiet small">{FILM_WORDS.figure}</figcaption>
-        </figure>
-        <dl class="fact-list">
-          {facts.map(
-            ([term, text]) =>
-              text !== undefined && (
-                <div key={term}>
-                  <dt>{term}</dt>
-                  <dd>{text}</dd>
-                </div>
-              ),
-          )}
-        </dl>
+        <RecordFacts />
       </Section>
       <Section title={PIECE_WORDS.history}>
         <RecordTable />
         <p class="quiet small">{RECORD_WORDS.printed(dateWords(nowMs.value, 0))}</p>
       </Section>
     </Page>
+  );
+}
+
+function RecordFacts() {
+  const { shop, nowMs } = useShop();
+  const units = useUnits();
+  const { piece, outlook } = usePiece();
+  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value);
+  const dryUm = layers.reduce((sum, layer) => sum + layer.dryUm, 0);
+  const facts = {
+    [RECORD_WORDS.base]: PIECE_FORM.bases[piece.base].label,
+    [RECORD_WORDS.area]: piece.area && typedWords(piece.area.typed),
+    [RECORD_WORDS.coats]: String(piece.coats.length),
+    [RECORD_WORDS.build]: dryUm > 0 && filmWords(umToMetres(dryUm), units),
+    [RECORD_WORDS.note]: piece.note,
+  };
+  return (
+    <>
+      <figure class="stack">
+        <CrossSection
+          layers={layers}
+          woodLabel={FILM_WORDS.woods[piece.base]}
+          describe={describeFilm(piece, layers, units)}
+        />
+        <figcaption class="quiet small">{FILM_WORDS.figure}</figcaption>
+      </figure>
+      <dl class="fact-list">
+        {Object.entries(facts).map(
+          ([term, text]) =>
+            text && (
+              <div key={term}>
+                <dt>{term}</dt>
+                <dd>{text}</dd>
+              </div>
+            ),
+        )}
+      </dl>
+    </>
   );
 }
 

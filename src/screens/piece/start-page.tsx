@@ -2,8 +2,7 @@ import { Page } from '../../parts/page';
 import { goTo, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { TimeField } from '../../parts/time-field';
-import { showToast } from '../../parts/toast';
-import { undoWithToast } from '../../parts/undo';
+import { sayLogged } from '../../parts/undo';
 import { useForm } from '../../parts/use-form';
 import { useTime } from '../../parts/use-time';
 import { EVENT_WORDS, PIECE_FORM, PIECE_WORDS } from '../../words/piece';
@@ -18,10 +17,7 @@ export function StartPage() {
   async function start(said: PieceSaid, isWhole: boolean): Promise<void> {
     const started = await form.send(isWhole, () => actions.startPiece(said, time.instantMs() ?? Number.NaN));
     if (!started) return;
-    showToast({
-      text: PIECE_FORM.started(said.name),
-      onUndo: () => void undoWithToast(actions, started.id, EVENT_WORDS.started),
-    });
+    sayLogged(actions, started.id, EVENT_WORDS.started, PIECE_FORM.started(said.name));
     goTo('piece', started.piece);
   }
 

@@ -1,11 +1,13 @@
 import type { Signal } from '@preact/signals';
-import type { Limit } from '../../logbook/limits';
-import type { Unit } from '../../logbook/unit';
-import { Button } from '../../parts/button';
-import { Choice, type ChoiceOption } from '../../parts/choice';
-import { Refusal } from '../../parts/refusal';
-import { type Draft, draftProblem, TypedField } from '../../parts/typed-field';
-import type { Form } from '../../parts/use-form';
+import type { Limit } from '../logbook/limits';
+import type { Unit } from '../logbook/unit';
+import { Button } from './button';
+import { Choice, type ChoiceOption } from './choice';
+import type { IconName } from './icons';
+import { Refusal } from './refusal';
+import { TextField } from './text-field';
+import { type Draft, draftProblem, TypedField } from './typed-field';
+import type { Form } from './use-form';
 
 export interface QuantityProps<U extends Unit> {
   readonly label: string;
@@ -33,13 +35,42 @@ export function Quantity<U extends Unit>({ of, form, at, ...field }: QuantityPro
   );
 }
 
+/** Words of a form, held in a signal. */
+export function Words({
+  of,
+  form,
+  at,
+  problem,
+  ...field
+}: {
+  readonly label: string;
+  readonly of: Signal<string>;
+  readonly form: Form;
+  readonly at: string;
+  readonly hint?: string | undefined;
+  readonly isLong?: boolean | undefined;
+  /** Told once sending was tried. */
+  readonly problem?: string | undefined;
+}) {
+  return (
+    <TextField
+      {...field}
+      text={of.value}
+      onText={(text) => {
+        of.value = text;
+      }}
+      problem={(form.isTried.value ? problem : undefined) ?? form.refused.value?.fields[at]}
+    />
+  );
+}
+
 /** One of a few, held in a signal. */
 export function OneOf<Value extends string>({
   of,
   ...choice
 }: {
   readonly label: string;
-  readonly of: Signal<Value>;
+  readonly of: Signal<Value | undefined> | Signal<Value>;
   readonly options: readonly ChoiceOption<Value>[];
   readonly problem?: string | undefined;
 }) {
@@ -54,13 +85,19 @@ export function OneOf<Value extends string>({
   );
 }
 
+interface SendProps {
+  readonly form: Form;
+  readonly icon?: IconName | undefined;
+  readonly children: string;
+}
+
 /** The foot of a form: why it was not taken, and the button that sends it. */
-export function Send({ form, children }: { readonly form: Form; readonly children: string }) {
+export function Send({ form, icon, children }: SendProps) {
   return (
     <>
       <Refusal refused={form.refused.value} />
       <div class="acts">
-        <Button kind="main" isSubmit isWide disabled={form.isBusy.value}>
+        <Button kind="main" icon={icon} isSubmit isWide disabled={form.isBusy.value}>
           {children}
         </Button>
       </div>
