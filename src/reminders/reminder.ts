@@ -16,9 +16,11 @@ export interface Reminder {
   readonly minutesLeft?: number;
 }
 
+export type Answer = 'done' | 'later';
+
 /** What a person answered to a reminder. */
 export interface Acknowledgement {
   readonly reminderId: string;
   readonly at: number;
-  readonly answer: 'done' | 'later';
+  readonly answer: Answer;
 }

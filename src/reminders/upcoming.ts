@@ -1,0 +1,54 @@
+import { toInstantMs } from '../planner/local-day';
+import { groupTitle } from '../words/reminders';
+import { grouped, type ReminderGroup } from './group';
+import type { Answer, Reminder } from './reminder';
+import { reminderText } from './say';
+
+/** A notification to be shown at an instant, as data that outlives the page. */
+export interface Upcoming {
+  /** Of the reminders in it; one notification takes the place of an earlier one with the same tag. */
+  readonly ids: readonly string[];
+  readonly tag: string;
+  readonly atMs: number;
+  /** After it the notification would come too late. */
+  readonly untilMs: number;
+  readonly title: string;
+  readonly text: string;
+  /** Where a tap leads, a hash. */
+  readonly address: string;
+  /** It stays on screen until it is answered. */
+  readonly mustAcknowledge: boolean;
+}
+
+/** Answers that a notification offers. Several reminders at once are told apart in the app. */
+export const answersOf = ({ ids }: Pick<Upcoming, 'ids'>): readonly Answer[] =>
+  ids.length === 1 ? ['done', 'later'] : ['later'];
+
+const A_DAY_MS = 86_400_000;
+
+/** Reminders as notifications, those that fall together as one. */
+export const toUpcoming = (
+  reminders: readonly Reminder[],
+  nameOf: (reminder: Reminder) => string | undefined,
+): Upcoming[] => grouped(reminders).map((group) => oneOf(group, nameOf));
+
+function oneOf(
+  { at, reminders, mustAcknowledge }: ReminderGroup,
+  nameOf: (reminder: Reminder) => string | undefined,
+): Upcoming {
+  const texts = reminders.map((reminder) => reminderText(reminder, nameOf(reminder)));
+  const [only] = texts;
+  const isOne = texts.length === 1;
+  const first = reminders[0];
+  const lastUse = Math.max(...reminders.map(({ until }) => until ?? Number.POSITIVE_INFINITY));
+  return {
+    ids: reminders.map(({ id }) => id),
+    tag: reminders.map(({ id }) => id).join(' '),
+    atMs: toInstantMs(at),
+    untilMs: Math.min(toInstantMs(lastUse), toInstantMs(at) + A_DAY_MS),
+    title: isOne && only ? only.title : groupTitle(texts.length),
+    text: isOne && only ? only.text : texts.map(({ title }) => title).join('\n'),
+    address: isOne && first?.pieceId !== undefined ? `#/piece/${first.pieceId}` : '#/bench',
+    mustAcknowledge,
+  };
+}
