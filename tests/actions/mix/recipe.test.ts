@@ -17,7 +17,7 @@ describe('scenario E: scaling drops', () => {
     const bench = await aBench(open);
     const batch = scaled(done(batchOfLines(agedWhite(bench), open.shop.value)), 2.75);
     const gramsOf = (id: string) => (batch.find(({ ingredient }) => ingredient === id)?.massKg ?? 0) * 1000;
-    expect(gramsOf(bench.ochre)).toBeCloseTo(1.122, 6); // practice.md: 1.12
+    expect(gramsOf(bench.ochre)).toBeCloseTo(1.122, 6); // expected: 1.12
     expect(gramsOf(bench.umber)).toBeCloseTo(0.4675, 6); // 0.47
     expect(gramsOf(bench.black)).toBeCloseTo(0.0935, 6); // 0.094
   });
@@ -45,7 +45,7 @@ describe('a recipe', () => {
     by: 'volume',
   });
   test.each([
-    // practice.md: 10 % of the lacquer is 9.1 % of the mix
+    // expected: 10 % of the lacquer is 9.1 % of the mix
     { of: 'lacquer', thinnerMl: 10 },
     { of: 'mix', thinnerMl: 100 / 9 },
   ] as const)('10 % of the $of is $thinnerMl mL to 100 mL', async ({ of, thinnerMl }) => {

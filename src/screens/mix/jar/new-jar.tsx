@@ -15,7 +15,8 @@ import { TypedField } from '../../../parts/typed-field';
 import { useForm } from '../../../parts/use-form';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix-jar';
 import { isWhole, type JarDraft, nameProblem, saidOf, usualDraft, withFinish } from './draft';
-import { mixSolids, Outcome } from './outcome';
+import { mixSolids } from './mix-solids';
+import { Outcome } from './outcome';
 import { type PartProps, RetarderFields, ThinnerFields, ThinningFields } from './thinner-fields';
 
 /** Says what is in a jar; at common practice it is one tap. */

@@ -1,11 +1,10 @@
-import { jarFilm } from '../../../logbook/jar-film';
-import { quantity } from '../../../logbook/typed';
 import { useUnits } from '../../../parts/shop-context';
 import { dryFilm } from '../../../science/film/thickness';
 import { umToMetres } from '../../../units';
 import { JAR_FORM } from '../../../words/mix-jar';
 import { filmWords, numberWords } from '../../../words/quantities';
-import { isWhole, type JarDraft, saidOf } from './draft';
+import { isWhole, type JarDraft } from './draft';
+import { mixSolids } from './mix-solids';
 
 const A_WET_COAT_M = umToMetres(100);
 
@@ -30,22 +29,4 @@ export function Outcome({ draft }: { readonly draft: JarDraft }) {
       )}
     </div>
   );
-}
-
-/** Volume solids of the mix, or that nothing is left of the lacquer. */
-export function mixSolids(draft: JarDraft): number | 'too-thin' {
-  const { product, thinner, thinning, retarder, pigment } = saidOf(draft);
-  try {
-    return jarFilm({
-      product: { ...product, volumeSolids: quantity(product.volumeSolids) },
-      thinner,
-      thinning: { ...thinning, percent: quantity(thinning.percent) },
-      ...(retarder ? { retarder: { ...retarder, percent: quantity(retarder.percent) } } : {}),
-      ...(pigment
-        ? { pigment: { shape: pigment.shape, shareOfSolids: quantity(pigment.shareOfSolids) } }
-        : {}),
-    }).volumeSolids;
-  } catch {
-    return 'too-thin'; // thinner and retarder together are all there is
-  }
 }

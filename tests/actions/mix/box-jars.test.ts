@@ -1,0 +1,72 @@
+import 'fake-indexeddb/auto';
+import { describe, expect, test } from 'vitest';
+import { fillJar } from '../../../src/actions/fill-jar';
+import { boxJars } from '../../../src/actions/mix/box-jars';
+import { jarAmount } from '../../../src/logbook/jar-amount';
+import { jarFilm } from '../../../src/logbook/jar-film';
+import { aShop, done } from '../a-shop';
+
+const typed = <Unit extends string>(text: string, unit: Unit) => ({ text, unit }) as const;
+const jarOf = (
+  name: string,
+  solids: string,
+  amount: string | undefined,
+  solvent: string,
+  finish = 'nitrocellulose',
+) =>
+  ({
+    name,
+    product: {
+      finish: finish as 'nitrocellulose',
+      volumeSolids: typed(solids, '%'),
+      solvents: [{ solvent, share: 1 }],
+    },
+    thinner: { name: 'None', blend: [{ solvent, share: 1 }] },
+    thinning: { of: 'mix', percent: typed('0', '%') },
+    ...(amount === undefined ? {} : { amount: typed(amount, 'mL') }),
+    density: typed('1', 'g/mL'),
+  }) as const;
+
+async function two(one: ReturnType<typeof jarOf>, other: ReturnType<typeof jarOf>) {
+  const open = await aShop();
+  const ids = [done(await fillJar(open.needs, one)).jar, done(await fillJar(open.needs, other)).jar] as const;
+  const get = (id: string) => {
+    const jar = open.shop.value.jars.get(id);
+    if (!jar) throw new Error('no jar');
+    return jar;
+  };
+  return { open, get, ids, box: () => boxJars(open.needs, get(ids[0]), get(ids[1])) };
+}
+
+describe('boxing two jars', () => {
+  test('pours all of both into one: volume, solids and solvents are conserved, and both are empty', async () => {
+    const { open, get, ids, box } = await two(
+      jarOf('Old', '20', '100', 'toluene'),
+      jarOf('New', '30', '300', 'acetone'),
+    );
+    const boxed = get(done(await box()).jar);
+    // By hand: (20 + 90) mL solids in 400 mL; 80 mL toluene beside 210 mL acetone
+    const film = jarFilm(boxed);
+    expect(boxed.amount?.si).toBeCloseTo(400e-6, 9);
+    expect(film.volumeSolids).toBeCloseTo(110 / 400, 6);
+    expect(film.solvents.find(({ id }) => id === 'toluene')?.share).toBeCloseTo(80 / 290, 6);
+    for (const id of ids) expect(jarAmount(get(id), open.shop.value).leftM3).toBeCloseTo(0, 9);
+  });
+
+  test('of two kinds of finish, or of unknown amounts, is refused in a sentence', async () => {
+    const kinds = await two(
+      jarOf('A', '20', '100', 'toluene'),
+      jarOf('B', '20', '100', 'water', 'waterborne'),
+    );
+    expect(await kinds.box()).toMatchObject({
+      ok: false,
+      failure: { sentence: expect.stringContaining('kinds of finish') },
+    });
+    const unknown = await two(jarOf('A', '20', '100', 'toluene'), jarOf('B', '20', undefined, 'toluene'));
+    expect(await unknown.box()).toMatchObject({
+      ok: false,
+      failure: { sentence: expect.stringContaining('How much is left') },
+    });
+    expect(unknown.open.shop.value.jars.size).toBe(2);
+  });
+});
