@@ -1,4 +1,5 @@
-import { type CautionAct, cautionsFor } from '../reminders/cautions';
+import type { CautionAct } from '../reminders/caution-acts';
+import { cautionsFor } from '../reminders/cautions';
 import { HOUR_S } from '../units';
 import type { Caution } from '../words/cautions';
 import type { Shop } from './fold/fold';

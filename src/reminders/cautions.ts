@@ -1,8 +1,5 @@
 import { type Caution, type CautionId, cautionOf } from '../words/cautions';
-
-/** A moment at which cautions stand. */
-export const CAUTION_ACTS = ['spray', 'brush', 'mix', 'sand', 'end-day'] as const;
-export type CautionAct = (typeof CAUTION_ACTS)[number];
+import { type CautionAct, mayBeSilenced } from './caution-acts';
 
 /** What in a jar, or on a piece, calls for a caution of its own. */
 export const HAZARDS = [
@@ -47,12 +44,6 @@ const RULES: Record<CautionId, Rule> = {
 };
 
 const ORDER = Object.keys(RULES) as readonly CautionId[];
-
-/** The cautions that a person may choose not to see again. Nothing that burns, poisons or cannot be undone is among them. */
-export const SILENCEABLE = ['dust', 'skin'] as const satisfies readonly CautionId[];
-
-/** Whether a person may choose not to see this one again. */
-export const mayBeSilenced = (id: string): boolean => SILENCEABLE.some((one) => one === id);
 
 /**
  * The cautions for an act, the gravest first.

@@ -1,13 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  CAUTION_ACTS,
-  type CautionAct,
-  cautionsFor,
-  HAZARDS,
-  type Hazard,
-  SILENCEABLE,
-} from '../../src/reminders/cautions';
+import { CAUTION_ACTS, type CautionAct, SILENCEABLE } from '../../src/reminders/caution-acts';
+import { cautionsFor, HAZARDS, type Hazard } from '../../src/reminders/cautions';
 import { CAUTIONS, cautionOf, WHO_DECIDES } from '../../src/words/cautions';
 
 const ids = (act: CautionAct, hazards: readonly Hazard[], silenced: readonly string[] = []) =>

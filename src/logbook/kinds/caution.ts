@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { CAUTION_ACTS, mayBeSilenced } from '../../reminders/cautions';
+import { CAUTION_ACTS, mayBeSilenced } from '../../reminders/caution-acts';
 import { LOGBOOK_WORDS } from '../../words/logbook';
 import { entryOf, TableKey } from './envelope';
 

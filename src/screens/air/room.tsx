@@ -20,7 +20,8 @@ import { Verdict } from './verdict';
 
 const USUAL_MIX = { text: '300', unit: 'mL' } as const;
 const USUAL_SESSION = { text: '30', unit: 'min' } as const;
-const SESSION_UNITS = LIMITS.sprayTime;
+/** A session is sprayed by the cup: smaller units than a jar's. */
+const MIX_LIMIT = { ...LIMITS.volume, units: ['mL', 'fl-oz-us'] } as const;
 
 /** The vapour of a planned session against fire and for breath, the room it goes into, and the clearance clock. */
 export function RoomPage() {
@@ -66,18 +67,18 @@ function RoomFacts({ room }: { readonly room: Room }) {
 }
 
 function Session({ room }: { readonly room: Room }) {
-  const amount = useSignal<Draft<(typeof LIMITS.volume.units)[number]>>(USUAL_MIX);
+  const amount = useSignal<Draft<'mL' | 'fl-oz-us'>>(USUAL_MIX);
   const lasting = useSignal<Draft<'min' | 'h'>>(USUAL_SESSION);
   const [jar] = jarsInUse(useShop().shop.value);
-  const mix = readTyped(amount.value, LIMITS.volume);
-  const span = readTyped(lasting.value, SESSION_UNITS);
+  const mix = readTyped(amount.value, MIX_LIMIT);
+  const span = readTyped(lasting.value, LIMITS.sprayTime);
   return (
     <Section title={WORDS.session}>
       {!jar && <p>{WORDS.needJar}</p>}
       {jar && <p class="quiet">{jar.name}</p>}
       <TypedField
         label={WORDS.amount}
-        limit={LIMITS.volume}
+        limit={MIX_LIMIT}
         draft={amount.value}
         onDraft={(draft) => {
           amount.value = draft;
@@ -86,7 +87,7 @@ function Session({ room }: { readonly room: Room }) {
       />
       <TypedField
         label={WORDS.minutes}
-        limit={SESSION_UNITS}
+        limit={LIMITS.sprayTime}
         draft={lasting.value}
         onDraft={(draft) => {
           lasting.value = draft;
