@@ -21,3 +21,9 @@ export const DEMO_JARS = {
 } as const;
 
 export const DEMO_GRITS = { level: 'P800, dry' } as const;
+
+export const DEMO_MATCH = {
+  name: 'Tea caddy, old white',
+  base: 'White lacquer',
+  tinters: ['Ochre', 'Raw umber', 'Red oxide'],
+} as const;

@@ -57,7 +57,6 @@ export const MATCH_WORDS = {
   trialShort: (number: number): string => `Trial ${number}`,
   trialUnread: 'Not read yet',
   readTrial: (number: number): string => `Read trial ${number}`,
-  noTrialRead: 'Read a dry trial, and its difference from the target stands here.',
 } as const;
 
 /** A light and observer: "D65, 10°". */
@@ -119,6 +118,9 @@ export const NEXT_WORDS = {
   working: 'Working it out…',
   lost: 'The sums did not come through. Try again.',
   retry: 'Try again',
+  shiftFirst:
+    'The clear’s shift is not read yet, so this aims at the target itself, and clear will make it yellower. Reading the shift first saves white.',
+  toShift: 'Clear shift',
   add: 'Add, and stir in',
   grams: (grams: string): string => `${grams} g`,
   form: {
@@ -293,7 +295,8 @@ export const READ_WORDS = {
   hexLight: 'Hex means D65, 2°.',
   reading: (number: number): string => `Reading ${number}`,
   another: 'Another reading',
-  remove: (number: number): string => `Leave out reading ${number}`,
+  remove: 'Leave out',
+  removeThis: (number: number): string => `Leave out reading ${number}`,
   parts: { L: 'L*', a: 'a*', b: 'b*', X: 'X', Y: 'Y', Z: 'Z' },
   hex: 'Hex',
   hexHint: 'Such as #e6dcc0. Rounded to a 256th: good for orientation.',
@@ -401,7 +404,7 @@ export const PHOTO_WORDS = {
   residualNone: 'A single card cannot tell how far off the fit is: take it for 3 to 4 ΔE00.',
   poor: 'The fit is poor. Look at the corners and at the light, or take the photo again.',
   otherLight: (light: string): string =>
-    `This match is under ${light}; a photo reads under D65, 2°. It is kept, and cannot be compared here. For ranking by photo, make a match under D65, 2° and read its target by photo too.`,
+    `Carried over to ${light} as the eye adapts (Bradford): good enough to rank by. Rank photos against a photo of the target, taken the same way.`,
   log: 'Log it, for ranking',
   faults: {
     'not-a-picture': 'This file is no photo that can be opened. Choose another.',
@@ -537,8 +540,10 @@ export const TONER_WORDS = {
   readToned: 'Read the toned card',
   afterPasses: (passes: number): string => `after ${passes} ${passes === 1 ? 'pass' : 'passes'}`,
   plan: 'To the target',
-  passes: (full: number, half: boolean): string =>
-    `${full} ${full === 1 ? 'pass' : 'passes'}${half ? ', then one at half strength' : ''}`,
+  passes: (full: number, half: boolean): string => {
+    if (full === 0) return 'One pass at half strength';
+    return `${full} ${full === 1 ? 'pass' : 'passes'}${half ? ', then one at half strength' : ''}`;
+  },
   expect: (lab: string, dE: string): string => `Then expect ${lab}, ΔE00 ${dE} from the target.`,
   hueOff: 'What is left is hue: another toner, or a little of a second dye, would be nearer.',
   last: 'Make the last pass at half strength: it can be followed by another, and never taken off.',

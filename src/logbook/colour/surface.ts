@@ -1,3 +1,4 @@
+import { adaptLab } from '../../science/colour/bradford';
 import type { Lab } from '../../science/colour/lab';
 import { meanReading } from '../../science/colour/readings';
 import type { Spectrum } from '../../science/colour/spectrum';
@@ -44,7 +45,7 @@ const RANKS = [
 /** The mean of the readings of one surface under one light, and what was left out of it. */
 export function readSurface(sets: readonly ReadingSet[], white: White): SurfaceRead {
   const all = sets.flatMap(({ readings, isDry, atMs, white: taken }) =>
-    readings.map((value) => ({ lab: labOf(value, taken), value, isDry, by: byOf(value), atMs })),
+    readings.map((value) => ({ lab: labUnder(value, taken, white), value, isDry, by: byOf(value), atMs })),
   );
   const ones = all.flatMap(({ lab, ...rest }): One[] => (lab?.white === white ? [{ lab, ...rest }] : []));
   const ranked = RANKS.map(({ isDry, by }) => ones.filter((one) => one.isDry === isDry && one.by === by));
@@ -58,6 +59,12 @@ export function readSurface(sets: readonly ReadingSet[], white: White): SurfaceR
       otherLight: all.length - ones.length,
     },
   };
+}
+
+/** A photo ranks and never judges, so it may be carried over to another light; an instrument's reading may not. */
+function labUnder(value: ReadingValue, taken: White, white: White): Lab | undefined {
+  const lab = labOf(value, taken);
+  return lab && value.as === 'photo' ? adaptLab(lab, white) : lab;
 }
 
 const byOf = ({ as }: ReadingValue): One['by'] => (as === 'photo' ? 'camera' : 'instrument');

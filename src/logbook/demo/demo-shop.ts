@@ -1,13 +1,15 @@
 import type { Entry } from '../entry';
 import { readDemoAir } from './air';
 import { fillDemoJars } from './jars';
+import { matchCaddy } from './match';
 import { type PenNeeds, takePen } from './pen';
 import { layCaddy, layClock, layStand, layUkulele } from './pieces';
 
-/** The logbook of an invented repair bench, as it would stand now: four pieces, each at another stage. */
+/** The logbook of an invented repair bench, as it would stand now: four pieces, each at another stage, and a white to match. */
 export function demoShop(needs: PenNeeds): readonly Entry[] {
   const pen = takePen(needs);
   const stock = { jars: fillDemoJars(pen), air: readDemoAir(pen) };
-  for (const lay of [layUkulele, layClock, layCaddy, layStand]) lay(pen, stock);
+  for (const lay of [layUkulele, layClock, layStand]) lay(pen, stock);
+  matchCaddy(pen, layCaddy(pen, stock));
   return pen.entries;
 }

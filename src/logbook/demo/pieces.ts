@@ -39,8 +39,8 @@ export function layClock(pen: Pen, { jars, air }: DemoStock): void {
   coat(pen, { piece, jar: jars.gloss, how: 'spray' }, 85, pen.minutesAgo(35), air.get(0));
 }
 
-/** A pigmented piece, and what it did when it was tried. */
-export function layCaddy(pen: Pen, { jars, air }: DemoStock): void {
+/** A pigmented piece, and what it did when it was tried; gives its id. */
+export function layCaddy(pen: Pen, { jars, air }: DemoStock): string {
   const piece = pen.newId();
   pen.write(
     { kind: 'piece-started', piece, ...DEMO_PIECES.caddy, base: 'bare-wood', area: m2(0.12) },
@@ -51,6 +51,7 @@ export function layCaddy(pen: Pen, { jars, air }: DemoStock): void {
   coat(pen, { piece, jar: jars.white, how: 'spray' }, 80, pen.daysAgo(5, 10), air.get(5));
   pen.write({ kind: 'checked', piece, test: 'print', result: 'passes' }, pen.daysAgo(3, 17));
   pen.write({ kind: 'checked', piece, test: 'gum', result: 'fails' }, pen.daysAgo(1, 16, 30));
+  return piece;
 }
 
 /** Two full coats, level-sanded, about to be rubbed out. */

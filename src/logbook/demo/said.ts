@@ -3,3 +3,6 @@ export const um = (amount: number) => ({ text: String(amount), unit: 'um' }) as 
 export const percent = (amount: number) => ({ text: String(amount), unit: '%' }) as const;
 export const celsius = (amount: number) => ({ text: String(amount), unit: 'C' }) as const;
 export const m2 = (amount: number) => ({ text: String(amount), unit: 'm2' }) as const;
+export const grams = (text: string) => ({ text, unit: 'g' }) as const;
+/** A bare number. */
+export const bare = (text: string) => ({ text, unit: 'ratio' }) as const;

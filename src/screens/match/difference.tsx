@@ -68,7 +68,7 @@ function Cautions({ side: { aim, judgement } }: { readonly side: TrialSide }) {
   const kind = judgement?.verdict.kind;
   return (
     <>
-      {aim?.clear === 'unmoved' && (
+      {aim?.clear === 'unmoved' && kind !== 'not-yet' && (
         <Notice kind="caution">
           <p>{WORDS.unmoved}</p>
         </Notice>
@@ -92,7 +92,7 @@ function Parts({ side: { judgement } }: { readonly side: TrialSide }) {
   const { difference, lights } = judgement;
   return (
     <>
-      <dl class="facts">
+      <dl class="facts three">
         {(['dL', 'dC', 'dH'] as const).map((part) => (
           <div key={part}>
             <dt>{WORDS.parts[part]}</dt>
@@ -106,7 +106,7 @@ function Parts({ side: { judgement } }: { readonly side: TrialSide }) {
       ) : (
         <>
           <h3>{WORDS.lights}</h3>
-          <dl class="facts">
+          <dl class="facts three">
             {lights.map(({ white, dE00 }) => (
               <div key={white}>
                 <dt>{WORDS.lightNames[white] ?? lightWords(white)}</dt>

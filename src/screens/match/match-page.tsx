@@ -1,7 +1,6 @@
 import { putMatchAway } from '../../actions/match/describe-match';
 import { targetOf } from '../../logbook/colour/aim';
 import { sidesOf, sideThatCounts } from '../../logbook/colour/judge';
-import type { Match, Trial } from '../../logbook/fold/matches';
 import { Button, LinkButton } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
@@ -9,6 +8,7 @@ import { Row } from '../../parts/row';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { MATCH_WORDS as WORDS } from '../../words/match';
+import { AcceptTrial } from './accept-trial';
 import { labText } from './colour-text';
 import { Difference } from './difference';
 import { FurtherRows } from './further-rows';
@@ -46,40 +46,24 @@ export function MatchPage({ match }: OfMatch) {
   );
 }
 
-/** The newest trial that was read, or what to read first. */
+/** The newest trial that was read against the target; nothing before there is one. */
 function Stand({ match }: OfMatch) {
   const last = match.trials.findLast(({ readings }) => readings.length > 0);
   const side = last && sideThatCounts(match, sidesOf(match, last));
+  if (!last || !side?.judgement) return null;
   return (
     <Section title={WORDS.stand}>
-      {last && side?.judgement ? (
-        <>
-          <p>
-            <a href={linkTo('match', match.id, 'trial', last.id)}>{WORDS.trial(last.number)}</a>
-          </p>
-          <Difference match={match} side={side} />
-        </>
-      ) : (
-        <p>{WORDS.noTrialRead}</p>
-      )}
-      <ReadNewest match={match} trial={match.trials.at(-1)} />
+      <p>
+        <a href={linkTo('match', match.id, 'trial', last.id)}>{WORDS.trial(last.number)}</a>
+      </p>
+      <Difference match={match} side={side} />
+      <div class="acts">
+        <LinkButton href={linkTo('match', match.id, 'read', 'trial', last.id)} icon="add">
+          {WORDS.readTrial(last.number)}
+        </LinkButton>
+        {side.judgement.verdict.kind === 'pass' && <AcceptTrial match={match} trial={last} />}
+      </div>
     </Section>
-  );
-}
-
-function ReadNewest({ match, trial }: { readonly match: Match; readonly trial: Trial | undefined }) {
-  if (!trial) return null;
-  return (
-    <div class="acts">
-      <LinkButton
-        kind={trial.readings.length === 0 ? 'main' : 'usual'}
-        href={linkTo('match', match.id, 'read', 'trial', trial.id)}
-        icon="add"
-        isWide
-      >
-        {WORDS.readTrial(trial.number)}
-      </LinkButton>
-    </div>
   );
 }
 

@@ -36,6 +36,11 @@ function Shown({ match, advice }: OfMatch & { readonly advice: Advice }) {
   if (advice.kind === 'missing') return <FirstThis match={match} missing={advice.missing} />;
   return (
     <>
+      {advice.aim.clear === 'unmoved' && advice.suggestion.kind === 'add' && (
+        <p>
+          {WORDS.shiftFirst} <a href={linkTo('match', match.id, 'shift')}>{WORDS.toShift}</a>
+        </p>
+      )}
       <SuggestionCard match={match} advice={advice} />
       <Carried match={match} />
       <Strengths advice={advice} name={name} />

@@ -71,17 +71,19 @@ function ReadForm({ match, of }: ReadFormProps) {
   return (
     <Page title={of.title} backTo={linkTo('match', match.id, ...pageOf(of))} backLabel={match.name}>
       <form class="stack" onSubmit={send} noValidate>
-        <Choice
-          label={WORDS.how}
-          options={(['lab', 'xyz', 'hex', 'file'] as const).map((value) => ({
-            value,
-            label: WORDS.hows[value],
-          }))}
-          value={how.value}
-          onChange={(value) => {
-            how.value = value;
-          }}
-        />
+        <div class="tiles-4">
+          <Choice
+            label={WORDS.how}
+            options={(['lab', 'xyz', 'hex', 'file'] as const).map((value) => ({
+              value,
+              label: WORDS.hows[value],
+            }))}
+            value={how.value}
+            onChange={(value) => {
+              how.value = value;
+            }}
+          />
+        </div>
         {how.value === 'file' ? (
           <FileReadings match={match} drafts={drafts} isTried={form.isTried.value} />
         ) : (

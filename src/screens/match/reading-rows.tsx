@@ -38,9 +38,14 @@ export function ReadingRows({ drafts, isTried }: RowsProps) {
             isTried={isTried && i === 0}
           />
           {rows.value.length > 1 && (
-            <Button kind="plain" icon="remove" onClick={() => change(i, undefined)}>
-              {WORDS.remove(i + 1)}
-            </Button>
+            <button
+              type="button"
+              class="reading-remove"
+              aria-label={WORDS.removeThis(i + 1)}
+              onClick={() => change(i, undefined)}
+            >
+              {WORDS.remove}
+            </button>
           )}
         </fieldset>
       ))}

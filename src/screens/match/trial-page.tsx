@@ -1,4 +1,3 @@
-import { acceptTrial } from '../../actions/match/accept-trial';
 import { targetOf } from '../../logbook/colour/aim';
 import { contentOf } from '../../logbook/colour/jar-content';
 import { sidesOf } from '../../logbook/colour/judge';
@@ -7,9 +6,9 @@ import { Button, LinkButton } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
 import { goTo, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
-import { showToast } from '../../parts/toast';
 import { undoWithToast } from '../../parts/undo';
 import { MATCH_WORDS, NEXT_WORDS, STAND_WORDS, TRIAL_WORDS as WORDS } from '../../words/match';
+import { AcceptTrial } from './accept-trial';
 import { gramsText } from './colour-text';
 import { Difference } from './difference';
 import { ReadingSets } from './reading-sets';
@@ -38,7 +37,7 @@ export function TrialPage({ match }: OfMatch) {
         >
           {WORDS.readAgain}
         </LinkButton>
-        <Accept match={match} trial={trial} />
+        <AcceptTrial match={match} trial={trial} />
       </div>
       <Section title={WORDS.inJar}>
         <Content match={match} trial={trial} />
@@ -58,27 +57,6 @@ export function TrialPage({ match }: OfMatch) {
 interface OfTrial {
   readonly match: Match;
   readonly trial: Trial;
-}
-
-function Accept({ match, trial }: OfTrial) {
-  const { needs, actions } = useShop();
-  async function accept(): Promise<void> {
-    const done = await acceptTrial(needs, match, trial.number);
-    if (!done.ok) return showToast({ text: done.failure.sentence });
-    const [accepted, written] = done.value.entries;
-    showToast({
-      text: WORDS.accepted,
-      onUndo: () => void actions.undo(accepted).then(() => actions.undo(written)),
-    });
-    goTo('mix', 'recipe', done.value.recipe);
-  }
-  if (match.accepted?.trial === trial.id)
-    return (
-      <LinkButton icon="next" href={linkTo('mix', 'recipe', match.accepted.recipe)}>
-        {WORDS.openRecipe}
-      </LinkButton>
-    );
-  return <Button onClick={accept}>{match.accepted ? WORDS.acceptAgain : WORDS.accept}</Button>;
 }
 
 function Content({ match, trial }: OfTrial) {

@@ -1,0 +1,34 @@
+import { acceptTrial } from '../../actions/match/accept-trial';
+import type { Match, Trial } from '../../logbook/fold/matches';
+import { Button, LinkButton } from '../../parts/button';
+import { goTo, linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { showToast } from '../../parts/toast';
+import { TRIAL_WORDS as WORDS } from '../../words/match';
+
+interface OfTrial {
+  readonly match: Match;
+  readonly trial: Trial;
+}
+
+/** Makes a trial a recipe with one tap; of one that is, the way to it. */
+export function AcceptTrial({ match, trial }: OfTrial) {
+  const { needs, actions } = useShop();
+  async function accept(): Promise<void> {
+    const done = await acceptTrial(needs, match, trial.number);
+    if (!done.ok) return showToast({ text: done.failure.sentence });
+    const [accepted, written] = done.value.entries;
+    showToast({
+      text: WORDS.accepted,
+      onUndo: () => void actions.undo(accepted).then(() => actions.undo(written)),
+    });
+    goTo('mix', 'recipe', done.value.recipe);
+  }
+  if (match.accepted?.trial === trial.id)
+    return (
+      <LinkButton icon="next" href={linkTo('mix', 'recipe', match.accepted.recipe)}>
+        {WORDS.openRecipe}
+      </LinkButton>
+    );
+  return <Button onClick={accept}>{match.accepted ? WORDS.acceptAgain : WORDS.accept}</Button>;
+}
