@@ -45,3 +45,101 @@ export const CALENDAR_WORDS = {
   promisedText: 'The day promised to the owner.',
   estimate: 'As planned when this was shared. The app has the latest estimate.',
 } as const;
+
+/** What stands in for a name where the thing is a jar or a cartridge that has gone. */
+export const REMINDER_PAGE = {
+  title: 'Reminders',
+  label: 'Reminders due',
+  missed: 'While you were away',
+  due: 'Now',
+  upcoming: 'To come',
+  none: 'Nothing to be reminded of. Lay a coat or plan a piece.',
+  noneSoon: 'Nothing in the next seven days.',
+  since: (when: string): string => `since ${when}`,
+  more: (count: number): string => `${count} more`,
+  done: 'Done',
+  later: '20 min later',
+  lay: 'Lay it',
+  dayEnd: 'To the end of the day',
+  tell: 'To the draft',
+  answered: (title: string): string => `${title}: done.`,
+  putOff: (title: string): string => `${title}: again in 20 min.`,
+  coatLaid: (piece: string): string => `Coat laid on ${piece}, as the one before.`,
+  noCoatBefore: 'This piece has no coat of that kind yet to go by. Lay it on the page Lay a coat.',
+  settings: 'What reminds, and how',
+  bell: (count: number): string =>
+    count === 0 ? 'Reminders' : count === 1 ? 'Reminders: 1 waits' : `Reminders: ${count} wait`,
+} as const;
+
+/** What each kind is called where it is switched. */
+export const REMINDER_KIND_WORDS = {
+  'next-coat': 'Next coat may go on',
+  'window-closing': 'Recoat window closing: 60, 30, 10 min left',
+  'stop-for-today': 'Enough coats for today',
+  'check-blush': 'Look for blush',
+  'move-piece': 'Move the piece out of the spray',
+  'next-drop': 'Next drop of a fill',
+  scuff: 'Scuff',
+  'rest-day': 'Rest: leave it alone',
+  'level-sand': 'Level-sand',
+  'rub-out': 'Rub out',
+  'sink-check': 'Check for sinking',
+  'jar-end': 'Jar near its end',
+  cartridge: 'Change the cartridge',
+  rags: 'Rags, overspray, filters',
+  'customer-update': 'Tell the owner',
+} as const;
+
+export const REMINDER_SETTINGS = {
+  kinds: 'What reminds',
+  fireNote: 'This one is about fire. It cannot be switched off, and no quiet hours hold it back.',
+  quiet: 'Quiet hours',
+  quietText: 'Nothing sounds in them, but for fire. What falls into them comes after, or just before.',
+  quietOn: 'Keep quiet hours',
+  from: 'From',
+  to: 'To',
+  clockProblem: 'Give both times, as 22:00 and 07:00.',
+  save: 'Keep these times',
+  saved: 'Kept.',
+} as const;
+
+/** What this phone can do, told as it is. */
+export const ABILITY_WORDS = {
+  title: 'What this phone can do',
+  text: 'An app on a web page cannot wake a phone by itself. This is what yours can do.',
+  test: 'Test it now',
+  tested: 'It rang. If you noticed nothing, look at the sound, and at what the phone lets this app do.',
+  testTitle: 'A test of the reminders',
+  testText: 'So a reminder looks while the app is out of sight.',
+  allow: 'Allow notifications',
+  denied: 'Notifications were refused. Allow them in the settings of the browser for this page.',
+  yes: 'Yes',
+  no: 'No',
+  perhaps: 'Perhaps',
+  names: {
+    open: 'While the app is on screen',
+    background: 'While it is open, out of sight',
+    closed: 'While it is closed',
+    sound: 'Sound',
+    vibration: 'Vibration',
+    flash: 'Flash of the screen',
+    awake: 'Screen that stays on (wall board)',
+    calendar: 'Calendar file',
+  },
+  open: 'It shows a line on top of every page.',
+  background: {
+    granted: 'A notification, with Done and 20 min later. The phone may put the page to sleep after a while.',
+    default: 'With notifications, once you allow them.',
+    denied: 'No: notifications were refused for this page.',
+    none: 'No: this browser has no notifications.',
+  },
+  closed: {
+    yes: 'Now and then: the browser looks when it sees fit, often only every few hours. Put what matters into the calendar.',
+    no: 'No. Put the plan into the calendar: the calendar rings by itself.',
+  },
+  sound: { yes: 'Two tones, once you have tapped anything.', no: 'No: this browser plays no sound.' },
+  vibration: { yes: 'Where the phone is not set to be still.', no: 'No: this browser does not vibrate.' },
+  flash: { yes: 'Three slow pulses.', no: 'A frame that stands still, for you asked for less motion.' },
+  awake: { yes: 'While the wall board is open.', no: 'No: set the phone not to sleep.' },
+  calendar: { share: 'By the share sheet.', download: 'As a download.' },
+} as const;

@@ -46,7 +46,11 @@ export function happenings(
 }
 
 /** The steps that a coat may be. A pigmented jar lays colour and a clear one clear, where the plan tells them apart. */
-function tasksOf({ how, jar }: Coat, { steps }: PiecePlan, { jars }: Pick<Shop, 'jars'>): readonly Task[] {
+export function tasksOf(
+  { how, jar }: Coat,
+  { steps }: PiecePlan,
+  { jars }: Pick<Shop, 'jars'>,
+): readonly Task[] {
   if (how === 'flash') return ['flash-coat'];
   if (how === 'brush-fill') return ['drop-fill'];
   const has = (some: readonly Task[]) =>

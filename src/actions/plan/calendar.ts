@@ -1,0 +1,38 @@
+import { toMinute } from '../../planner/local-day';
+import { planBench } from '../../planner/plan-bench';
+import { calendarFile } from '../../reminders/calendar';
+import { type HandedOver, handOverCalendar } from '../../reminders/hand-over';
+import { keepEvents, keptEvents } from '../../reminders/kept';
+import { planEvents } from '../../reminders/plan-events';
+import { revise } from '../../reminders/revise';
+import { CALENDAR_WORDS } from '../../words/reminders';
+import type { OpenShop } from '../shop';
+import { followPlan } from './follow-plan';
+
+const FILE_NAME = 'coatwait-bench.ics';
+
+/**
+ * Gives the whole bench out as a calendar file. What was given out before is corrected by it, not doubled; the demo's is not remembered.
+ */
+export async function giveCalendar(open: OpenShop): Promise<HandedOver> {
+  const { bench, plan } = followPlan(open).planned.peek();
+  const usable = plan.ok ? plan : planBench({ ...bench, pieces: [] });
+  if (!usable.ok) return 'failed';
+  const { pieces } = open.shop.peek();
+  const drafts = planEvents(usable.value, bench, (id) => pieces.get(id)?.name ?? '');
+  const nowMs = open.needs.now();
+  const issued = open.which === 'own' ? await keptEvents().catch(() => []) : [];
+  const events = revise(issued, drafts, nowMs);
+  const given = await handOverCalendar(calendarFile(events, CALENDAR_WORDS.name), FILE_NAME);
+  if (open.which === 'own' && (given === 'shared' || given === 'downloaded'))
+    await keepEvents(events.filter(isOfUse(toMinute(nowMs))));
+  return given;
+}
+
+const A_YEAR_MINUTES = 366 * 1440;
+
+/** Events long past are not corrected any more. */
+const isOfUse =
+  (now: number) =>
+  ({ time }: { readonly time: { readonly day: number } | { readonly endMs: number } }): boolean =>
+    'day' in time ? time.day * 1440 > now - A_YEAR_MINUTES : toMinute(time.endMs) > now - A_YEAR_MINUTES;

@@ -1,0 +1,66 @@
+import { effect } from '@preact/signals';
+import type { Standing } from '../../reminders/due';
+import { keepUpcoming } from '../../reminders/kept';
+import { notify, permissionNow, registration, withdraw } from '../../reminders/notify';
+import { askForPeriodicSync } from '../../reminders/periodic';
+import type { Reminder } from '../../reminders/reminder';
+import { armSound, ring } from '../../reminders/ring';
+import { toUpcoming } from '../../reminders/upcoming';
+import type { OpenShop } from '../shop';
+import { followReminders } from './follow-reminders';
+import { reminderName } from './reminder-name';
+import { type OnAnswered, takeAnswers } from './take-answers';
+
+/** Who has just written something down is looking at the screen: nothing needs to ring. */
+const JUST_LOGGED_MS = 60_000;
+const KEEP_AFTER_MS = 1000;
+/** So many are kept for the worker; by then the page has been open again. */
+const MOST_KEPT = 60;
+
+/** Rings and notifies when a reminder comes due, and keeps what is to come for the service worker; until the function it gives is called. */
+export function deliverReminders(open: OpenShop, onAnswered: OnAnswered): () => void {
+  const standing = followReminders(open);
+  const isOwn = open.which === 'own';
+  const nameOf = (reminder: Reminder) => reminderName(reminder, open.shop.peek());
+  let rung = new Set<string>();
+  let loggedMs = open.nowMs.peek();
+  let entries = open.shop.peek().entries;
+  let keeping: ReturnType<typeof setTimeout> | undefined;
+
+  armSound();
+  if (isOwn && permissionNow() === 'granted')
+    void registration().then((worker) => worker && askForPeriodicSync(worker));
+  const stopWatching = effect(() => {
+    if (open.shop.value.entries !== entries) {
+      entries = open.shop.value.entries;
+      loggedMs = open.needs.now();
+    }
+    const { due } = standing.value;
+    const fresh = due.filter((one) => !rung.has(mark(one)));
+    const gone = [...rung].filter((one) => !due.some((still) => mark(still) === one));
+    rung = new Set(due.map(mark));
+    if (isOwn && gone.length > 0) void withdraw(gone.map((one) => one.slice(one.indexOf(' ') + 1)));
+    if (fresh.length > 0 && open.needs.now() - loggedMs > JUST_LOGGED_MS) tell(fresh);
+    clearTimeout(keeping);
+    if (isOwn) keeping = setTimeout(() => keep(standing.peek()), KEEP_AFTER_MS);
+  });
+
+  function tell(fresh: readonly Reminder[]): void {
+    ring();
+    if (isOwn && document.visibilityState === 'hidden')
+      for (const one of toUpcoming(fresh, nameOf)) void notify(one);
+  }
+  function keep({ due, upcoming }: Standing): void {
+    const all = [...due, ...upcoming].slice(0, MOST_KEPT);
+    // Where nothing can be kept, nothing rings while the app is closed; it says so on the page of reminders.
+    keepUpcoming(toUpcoming(all, nameOf)).catch(() => undefined);
+  }
+  const stopTaking = isOwn ? takeAnswers(open, onAnswered) : () => undefined;
+  return () => {
+    stopWatching();
+    stopTaking();
+    clearTimeout(keeping);
+  };
+}
+
+const mark = ({ id, at }: Reminder): string => `${at} ${id}`;

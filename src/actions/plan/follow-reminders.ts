@@ -1,0 +1,85 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import type { Shop } from '../../logbook/fold/fold';
+import { hoursOf } from '../../logbook/plan/clock-hours';
+import { toMinute } from '../../planner/local-day';
+import { type Standing, standing } from '../../reminders/due';
+import type { Switches } from '../../reminders/kinds';
+import type { Acknowledgement, Reminder } from '../../reminders/reminder';
+import { remindersOf } from '../../reminders/reminders';
+import { ragReminders, shopReminders } from '../../reminders/shop-reminders';
+import type { OpenShop } from '../shop';
+import { followPlan, type Planned } from './follow-plan';
+import { milestoneReminders } from './milestone-reminders';
+import { surroundings } from './surroundings';
+
+const followed = new WeakMap<OpenShop, ReadonlySignal<Standing>>();
+
+/** The reminders of a shop as they stand now; one signal for each open shop. */
+export function followReminders(open: OpenShop): ReadonlySignal<Standing> {
+  const known = followed.get(open);
+  if (known) return known;
+  const { shop, outlooks, nowMs } = open;
+  const { planned } = followPlan(open);
+  const all = computed(() => [
+    ...ofPlan(shop.value, planned.value),
+    ...milestoneReminders(shop.value, outlooks.value),
+  ]);
+  const fresh = computed(() => standingOf(all.value, shop.value, planned.value, nowMs.value));
+  followed.set(open, fresh);
+  return fresh;
+}
+
+/** Where there is no plan for some fault in it, the shop itself still reminds, of rags before all. */
+function ofPlan(shop: Shop, { bench, plan }: Planned): Reminder[] {
+  if (plan.ok) return remindersOf(plan.value, bench, surroundings(shop, plan.value));
+  const steps = bench.pieces.flatMap(({ id, steps }) =>
+    steps.flatMap((step) =>
+      step.done
+        ? [
+            {
+              pieceId: id,
+              stepId: step.id,
+              kind: step.kind,
+              step,
+              start: step.done.from,
+              end: step.done.to,
+              isDone: true,
+              bound: { by: 'done' } as const,
+            },
+          ]
+        : [],
+    ),
+  );
+  const past = { now: bench.now, steps, pieces: [], isProved: false };
+  return [...ragReminders(past, bench.shop.zone), ...shopReminders(surroundings(shop, undefined))];
+}
+
+function standingOf(all: readonly Reminder[], shop: Shop, { bench }: Planned, nowMs: number): Standing {
+  const { reminderSettings } = shop;
+  const quiet = reminderSettings?.quiet;
+  return standing(all, {
+    now: toMinute(nowMs),
+    acknowledgements: acknowledgements(shop),
+    switches: switchesOf(shop),
+    ...(quiet && { quiet: hoursOf(quiet) }),
+    zone: bench.shop.zone,
+  });
+}
+
+/** What is switched off, as it was last set. */
+export const switchesOf = ({ reminderSettings }: Pick<Shop, 'reminderSettings'>): Switches =>
+  Object.fromEntries((reminderSettings?.off ?? []).map((kind) => [kind, false]));
+
+/** Answers to reminders; the end of the day confirmed on the Air page is an answer about rags. */
+function acknowledgements({ reminderAnswers, cautionsRead }: Shop): Acknowledgement[] {
+  return [
+    ...reminderAnswers.map(({ reminder, answer, atMs }) => ({
+      reminderId: reminder,
+      at: toMinute(atMs),
+      answer,
+    })),
+    ...cautionsRead
+      .filter(({ act }) => act === 'end-day')
+      .map(({ atMs }) => ({ reminderId: 'rags:day-end', at: toMinute(atMs), answer: 'done' as const })),
+  ];
+}

@@ -1,0 +1,38 @@
+import type { Shop } from '../../logbook/fold/fold';
+import type { Piece } from '../../logbook/fold/pieces';
+import { toMinute } from '../../planner/local-day';
+import type { ReminderKind } from '../../reminders/kinds';
+import type { Reminder } from '../../reminders/reminder';
+import type { Outlook, PieceId } from '../outlook';
+
+/** So long a reminder is of use to who made no plan. */
+const USEFUL_MINUTES = 3 * 1440;
+
+/** For pieces without a plan: when the film is ready for the next coat, for level-sanding, for rubbing out. */
+export function milestoneReminders(
+  { pieces, plans }: Shop,
+  outlooks: ReadonlyMap<PieceId, Outlook>,
+): Reminder[] {
+  return [...pieces.values()]
+    .filter(({ id, closedMs }) => closedMs === undefined && !plans.has(id))
+    .flatMap((piece) => ofPiece(piece, outlooks.get(piece.id)));
+}
+
+function ofPiece({ id, coats, sandings }: Piece, outlook: Outlook | undefined): Reminder[] {
+  const last = coats.at(-1);
+  if (outlook?.state !== 'ready' || !last) return [];
+  const isSanded = (stage: string) => sandings.some((one) => one.stage === stage && one.atMs > last.atMs);
+  const isLevel = isSanded('level');
+  const isRubbed = isSanded('rub-out');
+  const { recoat, level, rubOut } = outlook.estimate.milestones;
+  const at = (kind: ReminderKind, likelyS: number): Reminder[] => {
+    if (!Number.isFinite(likelyS)) return [];
+    const minute = toMinute(outlook.startMs + likelyS * 1000);
+    return [{ id: `${kind}:${last.id}`, kind, at: minute, until: minute + USEFUL_MINUTES, pieceId: id }];
+  };
+  return [
+    ...(isLevel || isRubbed ? [] : at('next-coat', recoat.likelyS)),
+    ...(isLevel || isRubbed ? [] : at('level-sand', level.likelyS)),
+    ...(isRubbed ? [] : at('rub-out', rubOut.likelyS)),
+  ];
+}

@@ -1,0 +1,51 @@
+import { filtersInUse } from '../../logbook/filter-clock';
+import type { Shop } from '../../logbook/fold/fold';
+import type { Filter } from '../../logbook/fold/shop-air';
+import { jarLife } from '../../logbook/jar-life';
+import { toMinute } from '../../planner/local-day';
+import type { Plan } from '../../planner/plan';
+import type { Surroundings } from '../../reminders/shop-reminders';
+
+const WARM_C = 20;
+
+/** What in the shop comes to an end, and which owners wait for word. */
+export function surroundings(shop: Shop, plan: Plan | undefined): Surroundings {
+  return { jars: jarsOf(shop), cartridges: cartridgesOf(shop), updates: readyOf(shop, plan) };
+}
+
+/** The end of a jar is worked out from the air of the shop already: it is told as a life that no air changes. */
+function jarsOf(shop: Shop): Surroundings['jars'] {
+  return [...shop.jars.values()].flatMap((jar) => {
+    const life = jar.emptiedMs === undefined ? jarLife(jar, shop) : undefined;
+    if (!life) return [];
+    const madeAt = toMinute(jar.filledMs);
+    return [{ id: jar.id, madeAt, life: { minutes: toMinute(life.endMs) - madeAt, atC: WARM_C }, air: [] }];
+  });
+}
+
+function cartridgesOf(shop: Shop): Surroundings['cartridges'] {
+  return filtersInUse(shop.filters).flatMap((filter) => {
+    const changeMs = Math.min(openEndMs(filter), wornOutMs(filter, shop));
+    return Number.isFinite(changeMs) ? [{ id: filter.id, changeAt: toMinute(changeMs) }] : [];
+  });
+}
+
+const openEndMs = ({ open, openedMs }: Filter): number =>
+  open ? openedMs + open.si * 1000 : Number.POSITIVE_INFINITY;
+
+/** The end of the spraying with which the schedule was used up. */
+function wornOutMs({ id, wear, wornS }: Filter, { sprayings }: Shop): number {
+  if (!wear || wornS < wear.si) return Number.POSITIVE_INFINITY;
+  return sprayings.findLast(({ filters }) => filters.includes(id))?.atMs ?? Number.POSITIVE_INFINITY;
+}
+
+/** Owners who wait for a piece of which everything is done. */
+function readyOf({ plans, promises }: Shop, plan: Plan | undefined): Surroundings['updates'] {
+  const steps = plan?.steps ?? [];
+  return [...promises.keys()].flatMap((pieceId) => {
+    const own = steps.filter((step) => step.pieceId === pieceId);
+    const last = own.at(-1);
+    const isReady = plans.has(pieceId) && last !== undefined && own.every(({ isDone }) => isDone);
+    return isReady ? [{ pieceId, at: last.end }] : [];
+  });
+}

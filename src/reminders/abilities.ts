@@ -1,0 +1,47 @@
+import { type Permission, permissionNow, registration } from './notify';
+import { hasPeriodicSync } from './periodic';
+
+/** What this phone and browser can do to remind. */
+export interface Abilities {
+  readonly notifications: Permission;
+  /** Woken now and then while the app is closed. */
+  readonly isWokenClosed: boolean;
+  readonly hasSound: boolean;
+  readonly hasVibration: boolean;
+  readonly hasMotion: boolean;
+  readonly staysAwake: boolean;
+  readonly sharesFiles: boolean;
+}
+
+/** Finds out what this phone can do, without asking the person for anything. */
+export async function abilities(): Promise<Abilities> {
+  return {
+    notifications: permissionNow(),
+    isWokenClosed: await isWoken(),
+    hasSound: 'AudioContext' in globalThis,
+    hasVibration: 'vibrate' in navigator,
+    hasMotion: !matchMedia('(prefers-reduced-motion: reduce)').matches,
+    staysAwake: 'wakeLock' in navigator,
+    sharesFiles: canShareFiles(),
+  };
+}
+
+async function isWoken(): Promise<boolean> {
+  const worker = await registration();
+  if (!worker || !hasPeriodicSync(worker)) return false;
+  try {
+    // Chromium's own name; other browsers throw.
+    const { state } = await navigator.permissions.query({
+      name: 'periodic-background-sync' as PermissionName,
+    });
+    return state === 'granted';
+  } catch {
+    return false;
+  }
+}
+
+/** Whether the share sheet takes a calendar file. */
+export function canShareFiles(): boolean {
+  if (!('canShare' in navigator)) return false;
+  return navigator.canShare({ files: [new File([''], 'bench.ics', { type: 'text/calendar' })] });
+}

@@ -1,0 +1,53 @@
+import { canShareFiles } from './abilities';
+
+const CALENDAR_TYPE = 'text/calendar';
+
+/** How a file or a text left the app. */
+export type HandedOver = 'shared' | 'downloaded' | 'copied' | 'given-up' | 'failed';
+
+/** Gives a calendar file out: by the share sheet where there is one for files, else as a download. */
+export async function handOverCalendar(text: string, fileName: string): Promise<HandedOver> {
+  if (!canShareFiles()) return download(text, fileName);
+  const file = new File([text], fileName, { type: CALENDAR_TYPE });
+  const shared = await share({ files: [file] });
+  return shared === 'failed' ? download(text, fileName) : shared;
+}
+
+/** Gives a text out: by the share sheet, else onto the clipboard. */
+export async function handOverText(text: string): Promise<HandedOver> {
+  if ('share' in navigator) {
+    const shared = await share({ text });
+    if (shared !== 'failed') return shared;
+  }
+  return copy(text);
+}
+
+/** Puts a text onto the clipboard. */
+export async function copy(text: string): Promise<HandedOver> {
+  try {
+    await navigator.clipboard.writeText(text);
+    return 'copied';
+  } catch {
+    return 'failed';
+  }
+}
+
+async function share(what: ShareData): Promise<HandedOver> {
+  try {
+    await navigator.share(what);
+    return 'shared';
+  } catch (error) {
+    return error instanceof DOMException && error.name === 'AbortError' ? 'given-up' : 'failed';
+  }
+}
+
+function download(text: string, fileName: string): HandedOver {
+  const address = URL.createObjectURL(new Blob([text], { type: CALENDAR_TYPE }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = fileName;
+  link.click();
+  // The browser reads the address after the click; freed at once, some save nothing.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  return 'downloaded';
+}
