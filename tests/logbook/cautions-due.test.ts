@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cautionsDue, sessionStartMs } from '../../src/logbook/cautions-due';
-import { dayEndCautions, isDayEndDue } from '../../src/logbook/day-end';
+import { dayEndCautions } from '../../src/logbook/day-end';
+import { isDayEndDue, isDayEndPressing } from '../../src/logbook/day-end-due';
 import type { EntryBody } from '../../src/logbook/entry';
 import { fold } from '../../src/logbook/fold/fold';
 import { CAUTIONS } from '../../src/words/cautions';
@@ -73,6 +74,8 @@ describe('at the end of the day', () => {
     const at = (hours: number) => DAY_1_MS + hours * HOUR_MS;
     expect(isDayEndDue(shopOf(), at(9))).toBe(false);
     expect(isDayEndDue(laid, at(9))).toBe(true);
+    expect(isDayEndPressing(laid, at(3))).toBe(false);
+    expect(isDayEndPressing(laid, at(4))).toBe(true);
     const confirmed = [
       [0, startPiece()],
       [0, fillJar()],

@@ -1,5 +1,6 @@
 import { confirmCautions } from '../../actions/air/confirm-cautions';
-import { dayEndCautions, dayEndRead } from '../../logbook/day-end';
+import { dayEndCautions } from '../../logbook/day-end';
+import { dayEndRead } from '../../logbook/day-end-due';
 import { Button } from '../../parts/button';
 import { CautionNotice } from '../../parts/caution';
 import { Page } from '../../parts/page';

@@ -1,4 +1,4 @@
-import { dayEndRead, isDayEndDue } from '../../logbook/day-end';
+import { dayEndRead, isDayEndDue } from '../../logbook/day-end-due';
 import { filterClock, filtersInUse } from '../../logbook/filter-clock';
 import type { Shop } from '../../logbook/fold/fold';
 import { Section } from '../../parts/page';

@@ -1,4 +1,5 @@
 import { LinkButton } from '../../parts/button';
+import { DayEndNotice } from '../../parts/day-end-notice';
 import { Icon } from '../../parts/icons';
 import { Page } from '../../parts/page';
 import { linkTo } from '../../parts/route';
@@ -22,6 +23,7 @@ export function Bench() {
   return (
     <Page title={BENCH_WORDS.title} aside={<MoreLink />}>
       <SetAsideNotice open={open} />
+      <DayEndNotice />
       {standings.length === 0 ? (
         <EmptyBench />
       ) : (
