@@ -3,7 +3,7 @@ import type { Jar } from '../logbook/fold/jars';
 import type { Piece } from '../logbook/fold/pieces';
 import { umToMetres } from '../units';
 import { BENCH_WORDS } from '../words/bench';
-import { FILM_WORDS } from '../words/piece';
+import { FILM_WORDS } from '../words/film';
 import { filmWords, type UnitSystem } from '../words/quantities';
 import { CrossSection } from './cross-section';
 import { filmLayers } from './piece-film';

@@ -1,5 +1,5 @@
 import type { OpenShop } from '../actions/shop';
-import { STORAGE_WORDS } from '../words/more';
+import { STORAGE_WORDS } from '../words/storage';
 import { Button, LinkButton } from './button';
 import { Notice } from './notice';
 import { linkTo } from './route';

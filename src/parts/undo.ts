@@ -1,5 +1,5 @@
 import type { Actions } from '../actions/shop';
-import { EVENT_WORDS } from '../words/piece';
+import { UNDO } from '../words/common';
 import { showToast } from './toast';
 
 /** Undoes an entry and says so; the toast can bring it back. */
@@ -7,12 +7,12 @@ export async function undoWithToast(actions: Actions, entry: string, what: strin
   const undone = await actions.undo(entry);
   if (!undone.ok) return showToast({ text: undone.failure.sentence });
   const strike = undone.value.id;
-  showToast({ text: EVENT_WORDS.undone(what), onUndo: () => void bringBack(actions, strike, what) });
+  showToast({ text: UNDO.undone(what), onUndo: () => void bringBack(actions, strike, what) });
 }
 
 async function bringBack(actions: Actions, strike: string, what: string): Promise<void> {
   const back = await actions.undo(strike);
-  showToast({ text: back.ok ? EVENT_WORDS.back(what) : back.failure.sentence });
+  showToast({ text: back.ok ? UNDO.back(what) : back.failure.sentence });
 }
 
 /** Says what was logged, with its undo. */

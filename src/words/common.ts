@@ -34,3 +34,8 @@ export const CHART = {
 } as const;
 
 export const REFUSED = 'Not logged';
+
+export const UNDO = {
+  undone: (what: string): string => `Undone: ${what}.`,
+  back: (what: string): string => `Back again: ${what}.`,
+} as const;

@@ -1,22 +1,5 @@
 // English text of a piece's pages.
 
-export const FILM_WORDS = {
-  oldFinish: 'Old finish',
-  coat: (number: number): string => `Coat ${number}`,
-  woods: {
-    'bare-wood': 'Wood',
-    sealed: 'Sealed',
-    'old-redissolves': 'Wood',
-    'old-closed': 'Wood',
-  },
-  describe: (name: string, coats: number, um: string, wet: string): string =>
-    coats === 0
-      ? `${name}, cut through: no coat yet.`
-      : `${name}, cut through: ${coats === 1 ? '1 coat' : `${coats} coats`}, ${um} in all, ${wet} of it still solvent.`,
-  pick: 'Tap a coat to read about it.',
-  figure: 'The finish, cut through and drawn to scale.',
-} as const;
-
 export const PIECE_WORDS = {
   title: 'Piece',
   toBench: 'Back to the bench',
@@ -89,8 +72,6 @@ export const EVENT_WORDS = {
   },
   undo: 'Undo',
   undoOf: (what: string, when: string): string => `Undo: ${what}, ${when}`,
-  undone: (what: string): string => `Undone: ${what}.`,
-  back: (what: string): string => `Back again: ${what}.`,
 } as const;
 
 export const PIECE_FORM = {

@@ -10,8 +10,8 @@ export const WHY_WORDS = {
   solventDescribe: (piece: string): string => `Solvent held by ${piece} since the last coat, with its band.`,
   solventLine: 'Solvent held',
   hardness: 'How hard the top is',
-  hardnessText: (level: string, rubOut: string): string =>
-    `How far the newest 20 µm stand above the sanding room’s temperature when they turn from leather to glass. Level-sand above ${level}, rub out above ${rubOut}.`,
+  hardnessText: (depth: string, level: string, rubOut: string): string =>
+    `How far the newest ${depth} stand above the sanding room’s temperature when they turn from leather to glass. Level-sand above ${level}, rub out above ${rubOut}.`,
   hardnessDescribe: (piece: string): string =>
     `Hardness of the top of ${piece} since the last coat, with its band.`,
   hardnessLine: 'Hardness of the top',

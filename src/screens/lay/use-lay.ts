@@ -4,8 +4,8 @@ import { goTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { sayLogged } from '../../parts/undo';
 import type { Form } from '../../parts/use-form';
+import { FILM_WORDS } from '../../words/film';
 import { LAY_WORDS } from '../../words/lay';
-import { FILM_WORDS } from '../../words/piece';
 import { type AirDraft, isAirWhole } from './air-draft';
 import { type CoatDraft, filmSaid, isFilmWhole } from './coat-draft';
 

@@ -6,7 +6,7 @@ import type { FilmLayer } from '../../parts/film-picture';
 import { filmLayers } from '../../parts/piece-film';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { UM_PER_MIL, umToMetres } from '../../units';
-import { FILM_WORDS } from '../../words/piece';
+import { FILM_WORDS } from '../../words/film';
 import { filmWords, percentWords, type UnitSystem } from '../../words/quantities';
 import { CoatDetails } from './coat-details';
 
@@ -15,7 +15,8 @@ interface FinishProps {
   readonly outlook: Outlook | undefined;
 }
 
-const MIL = { label: 'mil', um: UM_PER_MIL };
+/** The scale beside the film in US units. */
+export const MIL = { label: 'mil', um: UM_PER_MIL };
 
 /** The piece's finish cut through, to scale; a tap on a coat tells about it. */
 export function Finish({ piece, outlook }: FinishProps) {

@@ -1,6 +1,7 @@
 import { THRESHOLD_K } from '../../estimator/read-off';
+import { BITE_M } from '../../estimator/simulate';
 import { MOMENT_WORDS } from '../../words/moments';
-import { differenceWords } from '../../words/quantities';
+import { differenceWords, filmWords } from '../../words/quantities';
 import { WHY_WORDS } from '../../words/why';
 import { BandChart } from './band-chart';
 import type { CurveProps } from './curve-axes';
@@ -19,7 +20,13 @@ export function HardnessChart(props: CurveProps) {
   const { level, rubOut } = THRESHOLD_K;
   return (
     <>
-      <p>{WHY_WORDS.hardnessText(differenceWords(level, units), differenceWords(rubOut, units))}</p>
+      <p>
+        {WHY_WORDS.hardnessText(
+          filmWords(BITE_M, units),
+          differenceWords(level, units),
+          differenceWords(rubOut, units),
+        )}
+      </p>
       <BandChart
         curve={props}
         describe={WHY_WORDS.hardnessDescribe(piece.name)}

@@ -5,12 +5,13 @@ import { filmLayers } from '../../parts/piece-film';
 import { linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { umToMetres } from '../../units';
-import { FILM_WORDS, PIECE_FORM, PIECE_WORDS, RECORD_WORDS } from '../../words/piece';
+import { FILM_WORDS } from '../../words/film';
+import { PIECE_FORM, PIECE_WORDS, RECORD_WORDS } from '../../words/piece';
 import { filmWords } from '../../words/quantities';
 import { clockWords, dateWords } from '../../words/times';
 import { eventsOf } from './events';
 import { typedWords } from './film-as-typed';
-import { describeFilm } from './finish';
+import { describeFilm, MIL } from './finish';
 import { usePiece } from './use-piece';
 
 /** The treatment record, for the printer and for whoever works on the piece next. */
@@ -55,6 +56,7 @@ function RecordFacts() {
           layers={layers}
           woodLabel={FILM_WORDS.woods[piece.base]}
           describe={describeFilm(piece, layers, units)}
+          {...(units === 'us' && { unit: MIL })}
         />
         <figcaption class="quiet small">{FILM_WORDS.figure}</figcaption>
       </figure>
