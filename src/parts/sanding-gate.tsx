@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Piece } from '../logbook/fold/pieces';
 import { oldFinishOf, sandingRule } from '../logbook/old-finish';
+import { cautionsFor } from '../reminders/cautions';
 import { cautionOf } from '../words/cautions';
 import { OLD_WORDS } from '../words/old-finish';
 import { LinkButton } from './button';
@@ -19,6 +20,7 @@ export function SandingGate({ piece, children }: SandingGateProps) {
   const { shop } = useShop();
   const record = oldFinishOf(piece.id, shop.value);
   const rule = sandingRule(record);
+  const dust = cautionsFor('sand', [], [...shop.value.silencedCautions]);
   const isOld = piece.base === 'old-redissolves' || piece.base === 'old-closed';
   const toTests = (
     <div class="acts">
@@ -48,6 +50,9 @@ export function SandingGate({ piece, children }: SandingGateProps) {
           {toTests}
         </Notice>
       )}
+      {dust.map((caution) => (
+        <CautionNotice key={caution.id} caution={caution} />
+      ))}
       {children}
     </>
   );

@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { finishTraits } from '../../estimator/finishes/traits';
 import type { Check } from '../../logbook/fold/pieces';
 import { CHECK_RESULTS, CHECK_TESTS } from '../../logbook/kinds/check';
 import { Choice } from '../../parts/choice';
@@ -21,6 +22,9 @@ const findings = (test: Check['test']) =>
 export function CheckPage() {
   const { piece } = usePiece();
   const { form, time, test, found, log } = useCheck();
+  const { jars } = useShop().shop.value;
+  const finish = jars.get(piece.coats.at(-1)?.jar ?? '')?.product.finish;
+  const blushes = finish === undefined || finishTraits(finish).blushes;
   return (
     <Page title={CHECK_FORM.title} backTo={linkTo('piece', piece.id)}>
       <Section title={piece.name}>
@@ -28,7 +32,7 @@ export function CheckPage() {
         <form class="stack wide-tiles" onSubmit={log} noValidate>
           <Choice
             label={CHECK_FORM.test}
-            options={TESTS}
+            options={TESTS.filter(({ value }) => blushes || value !== 'blush')}
             value={test.value}
             onChange={(value) => {
               test.value = value;

@@ -3,10 +3,13 @@ import type { ComponentChildren } from 'preact';
 import type { Piece } from '../../logbook/fold/pieces';
 import { BASES } from '../../logbook/kinds/piece';
 import { LIMITS } from '../../logbook/limits';
+import { findingOf, oldFinishOf } from '../../logbook/old-finish';
 import { areWhole, given, OneOf, Quantity, Send, Words } from '../../parts/form-fields';
-import { useUnits } from '../../parts/shop-context';
+import { useShop, useUnits } from '../../parts/shop-context';
 import type { Draft } from '../../parts/typed-field';
 import type { Form } from '../../parts/use-form';
+import { redissolves } from '../../science/old-finish/classify';
+import { OLD_WORDS } from '../../words/old-finish';
 import { PIECE_FORM } from '../../words/piece';
 
 type Area = Draft<'m2' | 'cm2' | 'ft2' | 'in2'>;
@@ -50,7 +53,7 @@ export function PieceForm({ piece, form, submit, onSend, children }: PieceFormPr
         at="name"
         problem={name.value.trim() === '' ? PIECE_FORM.nameMissing : undefined}
       />
-      <BaseFields base={base} oldFilm={oldFilm} form={form} />
+      <BaseFields base={base} oldFilm={oldFilm} form={form} piece={piece} />
       <Quantity
         label={PIECE_FORM.area}
         hint={PIECE_FORM.areaHint}
@@ -69,13 +72,16 @@ export function PieceForm({ piece, form, submit, onSend, children }: PieceFormPr
   );
 }
 
-type BaseFieldsProps = Pick<Drafts, 'base' | 'oldFilm'> & { readonly form: Form };
+type BaseFieldsProps = Pick<Drafts, 'base' | 'oldFilm'> & {
+  readonly form: Form;
+  readonly piece: Piece | undefined;
+};
 
 /** What lies under the first coat; how thick it is counts only where the new coat melts in. */
-const BaseFields = ({ base, oldFilm, form }: BaseFieldsProps) => (
+const BaseFields = ({ base, oldFilm, form, piece }: BaseFieldsProps) => (
   <>
     <div class="wide-tiles">
-      <OneOf label={PIECE_FORM.base} of={base} options={OPTIONS} />
+      <OneOf label={PIECE_FORM.base} of={base} options={useBases(piece)} />
     </div>
     {base.value === 'old-redissolves' && (
       <Quantity
@@ -90,6 +96,16 @@ const BaseFields = ({ base, oldFilm, form }: BaseFieldsProps) => (
     )}
   </>
 );
+
+/** Melt-in is not offered where spot tests say that the old finish does not re-dissolve. */
+function useBases(piece: Piece | undefined) {
+  const { shop } = useShop();
+  const record = piece && oldFinishOf(piece.id, shop.value);
+  if (!record || record.tests.length === 0 || redissolves(findingOf(record).finish)) return OPTIONS;
+  return OPTIONS.map((option) =>
+    option.value === 'old-redissolves' ? { ...option, hint: OLD_WORDS.noMeltIn, disabled: true } : option,
+  );
+}
 
 type Drafts = ReturnType<typeof useDrafts>;
 

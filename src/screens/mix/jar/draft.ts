@@ -1,5 +1,6 @@
 import type { Said } from '../../../actions/log';
 import { type ThinnerSort, USUAL_JARS, usualThinner } from '../../../actions/mix/usual-jar';
+import { finishTraits } from '../../../estimator/finishes/traits';
 import { LIMITS } from '../../../logbook/limits';
 import type { Finish } from '../../../logbook/own-solvents';
 import { parseNumber } from '../../../logbook/typed';
@@ -116,7 +117,7 @@ export function saidOf(draft: JarDraft): JarSaid {
     product: { finish, volumeSolids: draft.volumeSolids },
     thinner: thinnerOf(draft),
     thinning: { of, percent: typedShare },
-    ...(retarder === undefined
+    ...(retarder === undefined || !finishTraits(finish).takesRetarder
       ? {}
       : { retarder: { of: 'mix' as const, solvent: retarder, percent: draft.retarderShare } }),
     ...(pigment === 'none' ? {} : { pigment: { shape: pigment, shareOfSolids: draft.pigmentShare } }),

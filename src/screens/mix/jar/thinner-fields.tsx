@@ -1,4 +1,5 @@
 import { thinnerSorts } from '../../../actions/mix/usual-jar';
+import { finishTraits } from '../../../estimator/finishes/traits';
 import { LIMITS } from '../../../logbook/limits';
 import { parseNumber } from '../../../logbook/typed';
 import { Choice } from '../../../parts/choice';
@@ -125,6 +126,7 @@ const USUAL_RETARDER = '2-butoxyethanol';
 
 /** A retarder, or none. */
 export function RetarderFields({ draft, patch, isTried }: PartProps) {
+  if (!finishTraits(draft.finish).takesRetarder) return null;
   return (
     <>
       <Choice
