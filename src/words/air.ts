@@ -21,7 +21,6 @@ export const AIR_WORDS = {
   corrected: (shown: string): string => `hygrometer shows ${shown}`,
   worked: { 'dew-point': 'from the dew point', 'wet-bulb': 'from the wet bulb' },
   outlookTitle: 'Blush outlook',
-  history: 'Readings',
   more: 'Also here',
   forecast: 'Forecast',
   forecastNone: 'Not set: the last reading is taken to go on',
@@ -125,7 +124,6 @@ export const READ_WORDS = {
   when: 'When',
   log: 'Log the reading',
   logged: 'Reading logged.',
-  last: 'as last time',
 } as const;
 
 export const FORECAST_WORDS = {
@@ -142,4 +140,18 @@ export const FORECAST_WORDS = {
   save: 'Set the forecast',
   saved: 'Forecast set. Dates are worked out again.',
   line: (day: string, night: string): string => `${day} by day, ${night} by night`,
+} as const;
+
+export const READINGS_WORDS = {
+  title: 'Readings',
+  each: 'One by one',
+  time: 'When',
+  margin: 'Margin of the piece',
+  easy: 'Easy from here',
+  care: 'Expect blush below',
+  describe: (count: number): string => `The margin of the piece over the last ${count} readings.`,
+  line: (air: string, humidity: string, margin: string): string => `${air}, ${humidity}, margin ${margin}`,
+  undo: 'Undo this reading',
+  undone: 'Reading undone.',
+  count: (count: number): string => (count === 1 ? '1 reading' : `${count} readings`),
 } as const;

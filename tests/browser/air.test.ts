@@ -263,6 +263,7 @@ test('a conversion varnish is worked out by its law, moved to its sheet; a windo
 const PAGES = [
   'air',
   'air/read',
+  'air/readings',
   'air/forecast',
   'air/room',
   'air/room-form',

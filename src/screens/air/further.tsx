@@ -5,7 +5,7 @@ import { Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { Row, type RowProps } from '../../parts/row';
 import { useShop } from '../../parts/shop-context';
-import { FORECAST_WORDS, AIR_WORDS as WORDS } from '../../words/air';
+import { FORECAST_WORDS, READINGS_WORDS, AIR_WORDS as WORDS } from '../../words/air';
 import { unitWord } from '../../words/logbook';
 import { ROOM_WORDS } from '../../words/room';
 
@@ -17,6 +17,11 @@ export function Further() {
     <Section title={WORDS.more}>
       <ul class="rows">
         <Row {...dayEnd(now, nowMs.value)} />
+        {now.airReadings.length > 0 && (
+          <Row href={linkTo('air', 'readings')} title={READINGS_WORDS.title}>
+            <p class="quiet">{READINGS_WORDS.count(now.airReadings.length)}</p>
+          </Row>
+        )}
         <Row href={linkTo('air', 'forecast')} title={WORDS.forecast}>
           <p class="quiet">{forecastLine(now)}</p>
         </Row>

@@ -5,6 +5,7 @@ import { AirNow } from './now';
 /** Pages behind the place, fetched when asked for. */
 const PAGES: Readonly<Record<string, LoadScreen>> = {
   read: async () => (await import('./read')).ReadAir,
+  readings: async () => (await import('./readings')).Readings,
   forecast: async () => (await import('./forecast')).SetForecast,
   room: async () => (await import('./room')).RoomPage,
   'room-form': async () => (await import('./room-form')).RoomForm,

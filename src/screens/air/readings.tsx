@@ -1,0 +1,112 @@
+import { type MeasuredAir, measuredAir } from '../../logbook/air-now';
+import { ownBlush } from '../../logbook/blush-seen';
+import { Button } from '../../parts/button';
+import { EmptyState } from '../../parts/empty-state';
+import { LineChart } from '../../parts/line-chart';
+import { Page, Section } from '../../parts/page';
+import { linkTo } from '../../parts/route';
+import { useShop, useUnits } from '../../parts/shop-context';
+import { showToast } from '../../parts/toast';
+import type { BlushLimits } from '../../science/air/blush';
+import { toKelvin } from '../../units';
+import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air';
+import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
+import { dateWords, whenWords } from '../../words/times';
+import { gapWords } from './gap-words';
+
+const SHOWN = 30;
+const TICKS = 3;
+
+/** The readings of the last time: the margin of the piece as a line, and each with its undo. */
+export function Readings() {
+  const { shop } = useShop();
+  const airs = shop.value.airReadings.slice(-SHOWN).map((reading) => measuredAir(reading, shop.value));
+  return (
+    <Page title={WORDS.title} backTo={linkTo('air')} backLabel={AIR_WORDS.back}>
+      {airs.length === 0 && <EmptyState title={AIR_WORDS.empty} text={AIR_WORDS.readFirst} />}
+      {airs.length > 1 && <Margins airs={airs} limits={ownBlush(shop.value).limits} />}
+      {airs.length > 0 && (
+        <Section title={WORDS.each}>
+          <ul class="plain-list">
+            {airs.toReversed().map((air) => (
+              <OneReading key={air.reading.id} air={air} />
+            ))}
+          </ul>
+        </Section>
+      )}
+    </Page>
+  );
+}
+
+function Margins({ airs, limits }: { readonly airs: readonly MeasuredAir[]; readonly limits: BlushLimits }) {
+  const units = useUnits();
+  const nowMs = useShop().nowMs.value;
+  const inUnits = (kelvin: number): number => (units === 'us' ? kelvin * 1.8 : kelvin);
+  const first = airs[0]?.reading.atMs ?? 0;
+  const last = airs.at(-1)?.reading.atMs ?? first;
+  const top = Math.max(limits.easyK + 2, ...airs.map(({ marginK }) => marginK));
+  const low = Math.min(0, ...airs.map(({ marginK }) => marginK));
+  const line = (key: string, label: string, kelvin: number) => ({
+    key,
+    label,
+    dash: 'dashed' as const,
+    points: [first, last].map((x) => ({ x, y: inUnits(kelvin) })),
+  });
+  const ticks = Array.from({ length: TICKS }, (_, n) => first + ((last - first) * n) / (TICKS - 1));
+  return (
+    <LineChart
+      describe={WORDS.describe(airs.length)}
+      x={{
+        label: WORDS.time,
+        min: first,
+        max: last,
+        ticks: ticks.map((at) => ({ at, label: dateWords(at, nowMs) })),
+      }}
+      y={{
+        label: WORDS.margin,
+        min: inUnits(low),
+        max: inUnits(top),
+        ticks: [0, limits.careK, limits.easyK].map((K) => ({ at: inUnits(K), label: gapWords(K, units) })),
+      }}
+      lines={[
+        {
+          key: 'margin',
+          label: WORDS.margin,
+          points: airs.map(({ reading, marginK }) => ({ x: reading.atMs, y: inUnits(marginK) })),
+        },
+        line('easy', WORDS.easy, limits.easyK),
+        { ...line('care', WORDS.care, limits.careK), dash: 'dotted' },
+      ]}
+      table={{
+        head: [WORDS.time, AIR_WORDS.airRow, AIR_WORDS.humidityRow, WORDS.margin],
+        rows: airs.map((air) => [whenWords(air.reading.atMs, nowMs), ...numbersOf(air, units)]),
+      }}
+    />
+  );
+}
+
+const numbersOf = ({ airC, humidity, marginK }: MeasuredAir, units: UnitSystem): [string, string, string] => [
+  temperatureWords(toKelvin(airC), units),
+  percentWords(humidity),
+  gapWords(marginK, units),
+];
+
+function OneReading({ air }: { readonly air: MeasuredAir }) {
+  const { nowMs, actions } = useShop();
+  const [degrees, humidity, margin] = numbersOf(air, useUnits());
+
+  async function undo(): Promise<void> {
+    const struck = await actions.undo(air.reading.id);
+    const text = struck.ok ? WORDS.undone : struck.failure.sentence;
+    showToast({ text, onUndo: struck.ok ? () => void actions.undo(struck.value.id) : undefined });
+  }
+
+  return (
+    <li class="digits">
+      {whenWords(air.reading.atMs, nowMs.value)}: {WORDS.line(degrees, humidity, margin)}{' '}
+      <Button kind="plain" icon="undo" onClick={() => void undo()}>
+        {WORDS.undo}
+      </Button>
+    </li>
+  );
+}
