@@ -15,8 +15,8 @@ export type Told<K extends Kind> = InSi<EntryOf<K>> & { readonly atMs: number };
 
 const told = new WeakMap<Entry, unknown>();
 
-// Entries never change, so each is worked out once however often the shop is folded.
-function tell<K extends Kind>(entry: EntryOf<K>): Told<K> {
+/** The entry as the shop holds it; worked out once, for entries never change. */
+export function tell<K extends Kind>(entry: EntryOf<K>): Told<K> {
   const known = told.get(entry as Entry);
   if (known) return known as Told<K>;
   const fresh = Object.assign(inSi(entry), { atMs: Date.parse((entry as Entry).at) });
@@ -37,19 +37,7 @@ function inSi(value: object): object {
 
 const isTyped = (value: object): value is Typed => 'text' in value && 'unit' in value;
 
-/** The entries that stand, told and sorted into their kinds, each kind in time order. */
+/** The entries that stand, told and by kind, each kind in time order. */
 export interface Lines {
   of<K extends Kind>(kind: K): readonly Told<K>[];
-}
-
-/** Sorts entries into their kinds. */
-export function linesOf(entries: readonly Entry[]): Lines {
-  const kinds = new Map<Kind, Told<Kind>[]>();
-  for (const entry of entries) {
-    const line = tell(entry);
-    const others = kinds.get(entry.kind);
-    if (others) others.push(line);
-    else kinds.set(entry.kind, [line]);
-  }
-  return { of: <K extends Kind>(kind: K) => (kinds.get(kind) ?? []) as unknown as readonly Told<K>[] };
 }

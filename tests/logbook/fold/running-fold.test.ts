@@ -1,0 +1,89 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { Entry, Kind } from '../../../src/logbook/entry';
+import { createFold, fold, foldAll } from '../../../src/logbook/fold/fold';
+import { struckIds } from '../../../src/logbook/fold/strikes';
+import { type Lines, tell } from '../../../src/logbook/fold/told';
+import { inOrder } from '../../../src/logbook/order';
+import { union } from '../../../src/logbook/union';
+import { check, entry, fillJar, id, layCoat, PIECE, SHIPPED, sand, startPiece, strike } from '../entries';
+
+/** The whole fold from nothing, in the plainest way. */
+function foldPlainly(logged: readonly Entry[]) {
+  const all = [...union(logged).values()].sort(inOrder);
+  const struck = struckIds(all);
+  const lines = {
+    of: (kind: Kind) => all.filter((one) => one.kind === kind && !struck.has(one.id)).map(tell),
+  } as unknown as Lines;
+  return {
+    entries: new Map(all.map((one) => [one.id, one])),
+    struck,
+    ...foldAll((part) => part(lines)),
+  };
+}
+
+const shipped = SHIPPED as unknown as Entry[];
+const MINUTE_MS = 60_000;
+const DAY_1_MS = Date.parse('2026-03-01T08:00:00.000Z');
+// Strikes at every shipped entry, at each other and at what is not there; work on a piece; contents forged under a known id.
+const bodies = fc.oneof(
+  fc.constantFrom(startPiece(), fillJar(), layCoat(), sand(), check()),
+  fc.constantFrom(...shipped.map((one) => strike(one.id))),
+  fc.integer({ min: 1, max: 12 }).map((n) => strike(id(n))),
+);
+const made = fc
+  .record({ n: fc.integer({ min: 1, max: 12 }), body: bodies, minutes: fc.integer({ min: 0, max: 300 }) })
+  .map(({ n, body, minutes }) => entry(n, body, DAY_1_MS + minutes * MINUTE_MS));
+const chunks = fc
+  .tuple(fc.subarray(shipped), fc.array(made, { maxLength: 14 }))
+  .chain(([some, more]) => fc.shuffledSubarray([...some, ...more], { minLength: some.length + more.length }))
+  .chain((log) =>
+    fc
+      .array(fc.integer({ min: 1, max: 6 }), { minLength: 1, maxLength: 20 })
+      .map((sizes) => ({ log, sizes })),
+  );
+
+test('a shop that grows is at every step what a whole fold makes of the same entries', () => {
+  fc.assert(
+    fc.property(chunks, ({ log, sizes }) => {
+      const grow = createFold();
+      let taken = 0;
+      for (let turn = 0; taken < log.length; turn++) {
+        const next = taken + (sizes[turn % sizes.length] ?? 1);
+        const grown = grow(log.slice(taken, next));
+        taken = next;
+        const plain = foldPlainly(log.slice(0, taken));
+        expect(grown).toEqual(plain);
+        expect([...grown.entries.keys()]).toEqual([...plain.entries.keys()]);
+      }
+    }),
+    { numRuns: 150 },
+  );
+});
+
+test('what another phone holds is taken in without changing the shop that was shown before', () => {
+  const grow = createFold();
+  const before = grow([entry(1, startPiece()), entry(2, fillJar()), entry(5, layCoat())]);
+  const size = before.entries.size;
+  grow([entry(3, layCoat()), entry(6, strike(id(5)))]);
+  expect([before.entries.size, before.pieces.get(PIECE)?.coats.map((coat) => coat.id)]).toEqual([
+    size,
+    [id(5)],
+  ]);
+});
+
+test('only what an entry touches is folded again', () => {
+  const grow = createFold();
+  const before = grow(shipped);
+  const after = grow([entry(0xfff, check(), Date.parse('2027-01-01T00:00:00.000Z'))]);
+  expect(after.jars).toBe(before.jars);
+  expect(after.matches).toBe(before.matches);
+  expect(after.pieces).not.toBe(before.pieces);
+  expect(after.entries).not.toBe(before.entries);
+});
+
+test('the shipped entries fold the same whole and one by one', () => {
+  const grow = createFold();
+  const grown = shipped.map((one) => grow([one])).at(-1);
+  expect(grown).toEqual(fold(shipped));
+});
