@@ -2,9 +2,9 @@ import { changePiece } from './change-piece';
 import { changeSettings } from './change-settings';
 import { closePiece } from './close-piece';
 import { emptyJar } from './empty-jar';
-import { exportBackup } from './export-backup';
+import type { exportBackup } from './export-backup';
 import { fillJar } from './fill-jar';
-import { importBackup } from './import-backup';
+import type { importBackup } from './import-backup';
 import { layCoat } from './lay-coat';
 import type { ActionNeeds } from './log';
 import { logCheck } from './log-check';
@@ -27,8 +27,11 @@ const ACTIONS = {
   logCheck,
   changeSettings,
   undo,
-  exportBackup,
-  importBackup,
+  // Loaded when asked for: a backup is not what the first screen is waited for.
+  exportBackup: async (...said: Parameters<typeof exportBackup>) =>
+    (await import('./export-backup')).exportBackup(...said),
+  importBackup: async (...said: Parameters<typeof importBackup>) =>
+    (await import('./import-backup')).importBackup(...said),
 };
 
 type Bound<Action> = Action extends (needs: ActionNeeds, ...said: infer Said) => infer Done

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
 import { stepName } from '../../src/planner/say';
-import { type Job, STARTING_PLANS, startPlan } from '../../src/planner/starting-plans/start-plan';
+import type { Job } from '../../src/planner/starting-plans/job';
+import { STARTING_PLANS, startPlan } from '../../src/planner/starting-plans/start-plan';
 import type { Band, Step } from '../../src/planner/step';
 import { shop, utc } from './a-bench';
 

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { Weather } from '../../planner/shop';
-import { type Job, STARTING_PLANS } from '../../planner/starting-plans/start-plan';
+import { JOBS } from '../../planner/starting-plans/job';
 import type { Check, Task, WaitFor } from '../../planner/step';
 import { LOGBOOK_WORDS } from '../../words/logbook';
 import { COUNTS } from '../limits';
@@ -39,7 +39,6 @@ export const GATES = [
 export const WEATHERS = ['blush', 'damp', 'cold'] as const satisfies readonly Weather[];
 export const WORK_PLACES = ['bench', 'booth'] as const;
 export const CLOSURES = ['spraying', 'everything'] as const;
-export const JOBS = Object.keys(STARTING_PLANS) as [Job, ...Job[]];
 export const MARKS = ['done', 'not-passed'] as const;
 
 const Minutes = count(COUNTS.planMinutes);

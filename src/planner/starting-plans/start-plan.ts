@@ -1,10 +1,11 @@
 import type { Step } from '../step';
+import type { Job } from './job';
 import { FULL_CLEAR, MELT_IN, OPAQUE_TOUCH_UP, TONER } from './lacquer';
 import { CATALYSED, SHELLAC, WATERBORNE } from './other-finishes';
 import type { StartingPlan } from './parts';
 
 /** The jobs there is a plan to start from for. */
-export const STARTING_PLANS = {
+export const STARTING_PLANS: Readonly<Record<Job, StartingPlan>> = {
   'melt-in': MELT_IN,
   'opaque-touch-up': OPAQUE_TOUCH_UP,
   'full-clear': FULL_CLEAR,
@@ -12,9 +13,7 @@ export const STARTING_PLANS = {
   waterborne: WATERBORNE,
   shellac: SHELLAC,
   catalysed: CATALYSED,
-} as const satisfies Record<string, StartingPlan>;
-
-export type Job = keyof typeof STARTING_PLANS;
+};
 
 /** The steps of a job, each with a name of its own, to be changed freely. */
 export function startPlan(job: Job, newId: () => string): { coatsADay: number; steps: Step[] } {
