@@ -8,7 +8,6 @@ export const MATCH = id(0x100);
 export const WHITE = id(0x101);
 
 type LabTexts = readonly [L: string, a: string, b: string];
-type Of = ReadingSet['of'];
 type OfSaid = Extract<EntryBody, { kind: 'colour-read' }>['of'];
 type Described = Extract<EntryBody, { kind: 'match-described' }>;
 
@@ -53,9 +52,9 @@ export class MatchOnPaper {
       kind: 'trial-mixed',
       match: MATCH,
       trial: trialId(number),
-      added: added.map(([ingredient, text, form = 'neat']) => ({
+      added: added.map(([ingredient, text, form]) => ({
         ingredient,
-        form,
+        form: form ?? 'neat',
         mass: { text, unit: 'g' },
       })),
     });
@@ -94,5 +93,3 @@ export class MatchOnPaper {
     return match;
   }
 }
-
-export type { Of };

@@ -1,0 +1,152 @@
+import 'fake-indexeddb/auto';
+import { describe, expect, test } from 'vitest';
+import { acceptTrial } from '../../../src/actions/match/accept-trial';
+import { describeMatch, type MatchSaid } from '../../../src/actions/match/describe-match';
+import { mixTrial } from '../../../src/actions/match/mix-trial';
+import { type ReadingSaid, readColour } from '../../../src/actions/match/read-colour';
+import { readHiding } from '../../../src/actions/match/read-hiding';
+import type { OpenShop } from '../../../src/actions/shop';
+import type { Match } from '../../../src/logbook/fold/matches';
+import { aShop, done } from '../a-shop';
+
+const SAID: MatchSaid = {
+  name: 'Cream',
+  place: 'edge',
+  through: 'bare',
+  white: 'D65/10',
+  base: { name: 'White lacquer' },
+  tinters: [{ name: 'Ochre', like: 'ochre' }],
+  division: { text: '0.01', unit: 'g' },
+  letDowns: ['let-down-10'],
+};
+const grams = (text: string) => ({ text, unit: 'g' }) as const;
+const bare = (text: string) => ({ text, unit: 'ratio' }) as const;
+
+async function aMatch(open: OpenShop, said = SAID): Promise<Match> {
+  const { match } = done(await describeMatch(open.needs, said));
+  return matchOf(open, match);
+}
+function matchOf({ shop }: OpenShop, id: string): Match {
+  const match = shop.value.matches.get(id);
+  if (!match) throw new Error('No such match.');
+  return match;
+}
+const mix = async (
+  open: OpenShop,
+  match: Match,
+  added: readonly [string, string, 'neat' | 'let-down-10'][],
+) =>
+  done(
+    await mixTrial(open.needs, {
+      match: match.id,
+      added: added.map(([ingredient, mass, form]) => ({ ingredient, form, mass: grams(mass) })),
+    }),
+  ).trial;
+
+test('what is new on the bench becomes an ingredient of the shop; what is in it is used', async () => {
+  const open = await aShop();
+  const first = await aMatch(open);
+  expect([...open.shop.value.ingredients.values()].map(({ name, is }) => [name, is])).toEqual([
+    ['White lacquer', 'white-base'],
+    ['Ochre', 'tinter'],
+  ]);
+  const tinters = first.tinters.map(({ ingredient }) => ({ ingredient }));
+  await aMatch(open, { ...SAID, base: { ingredient: first.base }, tinters });
+  expect(open.shop.value.ingredients.size).toBe(2);
+});
+
+describe('an accepted trial', () => {
+  test('is a recipe of white and neat tinter, and the next accepted one its new version', async () => {
+    const open = await aShop();
+    const match = await aMatch(open);
+    const ochre = match.tinters[0]?.ingredient ?? '';
+    await mix(open, match, [[match.base, '200', 'neat']]);
+    await mix(open, match, [
+      [ochre, '2.5', 'neat'],
+      [ochre, '1.5', 'let-down-10'],
+    ]);
+    const first = done(await acceptTrial(open.needs, matchOf(open, match.id), 2));
+    const recipe = open.shop.value.recipes.get(first.recipe);
+    // 2.5 g neat and a tenth of 1.5 g; the 1.35 g of clear has no ingredient here, so the note has it.
+    expect(recipe?.lines.map(({ ingredient, amount }) => [ingredient, amount.typed.text])).toEqual([
+      [match.base, '200'],
+      [ochre, '2.65'],
+    ]);
+    expect(recipe?.note).toContain('1.35 g of clear');
+    expect(matchOf(open, match.id).accepted?.recipe).toBe(first.recipe);
+
+    await mix(open, match, [[match.base, '10', 'neat']]);
+    const second = done(await acceptTrial(open.needs, matchOf(open, match.id), 3));
+    expect(open.shop.value.recipes.get(second.recipe)).toMatchObject({ version: 2, previous: first.recipe });
+  });
+
+  test('is undone by striking its two entries', async () => {
+    const open = await aShop();
+    const match = await aMatch(open);
+    await mix(open, match, [[match.base, '200', 'neat']]);
+    const { entries, recipe } = done(await acceptTrial(open.needs, matchOf(open, match.id), 1));
+    for (const entry of entries) done(await open.actions.undo(entry));
+    expect(open.shop.value.recipes.has(recipe)).toBe(false);
+    expect(matchOf(open, match.id).accepted).toBeUndefined();
+  });
+});
+
+describe('a reading that cannot be is refused, in words', () => {
+  const nothing = new Array<number>(5).fill(0.5);
+  test.each<{ what: string; reading: ReadingSaid; white?: 'F11/2'; says: RegExp }>([
+    {
+      what: 'L* over 100',
+      reading: { as: 'lab', L: bare('104'), a: bare('0'), b: bare('2') },
+      says: /from 0 to 100/,
+    },
+    {
+      what: 'XYZ that no surface has',
+      reading: { as: 'xyz', X: bare('0'), Y: bare('100'), Z: bare('0') },
+      says: /No surface has this colour/,
+    },
+    { what: 'hex under another light', reading: { as: 'hex', hex: '#fff' }, says: /D65 and the 2° observer/ },
+    {
+      what: 'a spectrum that is too short',
+      reading: { as: 'spectrum', startNm: 400, stepNm: 10, reflectance: nothing },
+      says: /400 to 700 nm/,
+    },
+    {
+      what: 'a spectrum under a light without weights',
+      reading: { as: 'spectrum', startNm: 400, stepNm: 10, reflectance: new Array<number>(31).fill(0.5) },
+      white: 'F11/2',
+      says: /under D65, D50, A or LED-B3/,
+    },
+  ])('$what', async ({ reading, white, says }) => {
+    const open = await aShop();
+    const { id: match } = await aMatch(open);
+    const read = await readColour(open.needs, {
+      match,
+      of: { as: 'target' },
+      white: white ?? 'D65/10',
+      isDry: true,
+      readings: [reading],
+    });
+    expect(read.ok ? '' : read.failure.sentence).toMatch(says);
+    expect(matchOf(open, match).readings).toEqual([]);
+  });
+});
+
+describe('a draw-down over black and white', () => {
+  const said = (black: string, white: string) => ({
+    dryFilm: { text: '25', unit: 'um' } as const,
+    in: 'Y' as const,
+    black: { card: bare('0.5'), coated: bare(black) },
+    white: { card: bare('80'), coated: bare(white) },
+  });
+  test.each([
+    { what: 'lets the card show', black: '60', white: '72', isKept: true },
+    { what: 'reads the same over both', black: '72', white: '72', isKept: false },
+    { what: 'reads brighter over black', black: '75', white: '72', isKept: false },
+  ])('that $what: kept $isKept', async ({ black, white, isKept }) => {
+    const open = await aShop();
+    const { id: match } = await aMatch(open);
+    const read = await readHiding(open.needs, { match, ...said(black, white) });
+    expect(read.ok).toBe(isKept);
+    expect(matchOf(open, match).hiding).toHaveLength(isKept ? 1 : 0);
+  });
+});
