@@ -1,16 +1,14 @@
 import { type Band, type Curve, type Estimate, MILESTONES } from '../estimate';
-import type { Profile } from '../simulate';
 import { type CuringFinish, FINISH_LAWS, type FinishLaw, type Spread } from './finish-law';
 import type { LawCoat, LawEstimate, LawHistory, LawRequest } from './law-history';
+import { growing, layersOverTime, leftAt } from './layers';
 import { type Progress, progress, reachedS, type Stretch, valueAt } from './progress';
 import { tgAtK } from './rates';
 import { BY_DRYING, type LawMoment, type Thresholds, thresholds } from './thresholds';
 
-/** Volatiles fall to a twentieth by the time a film is dry to touch; softening by what is left, K (judgement, no source). */
-const DRY_AT_TOUCH = 3;
+/** Softening by what is left of the volatiles, K (judgement, no source). */
 const SOFTENING_K = 60;
 const CURVE_POINTS = 48;
-const PROFILE_POINTS = 40;
 const FIRST_POINT_S = 30;
 const MOST_STRETCH = 4;
 /** Not sharpened by checks: these laws have no diffusivity to learn. */
@@ -40,7 +38,7 @@ export function estimateByLaw(finish: CuringFinish, request: LawRequest): LawEst
   return {
     milestones,
     curve: curveOf(law, history, wanted, run),
-    profiles: profilesOf(law, history, wanted, nowS),
+    profiles: layersOverTime(law, history, wanted, nowS),
     now: nowOf(law, history, wanted, run, nowS),
     ...(nextCoat && { oneMoreCoat: shift({ ...history, coats: [...history.coats, nextCoat] }) }),
     whatIf: whatIf.map(({ name, history: other }) => ({ name, ...shift(other) })),
@@ -91,10 +89,6 @@ const airAt = ({ air }: LawHistory, atS: number) => {
   return span;
 };
 
-/** Share of its volatiles that a coat still holds. */
-const leftAt = (wanted: Thresholds, dried: number): number =>
-  Math.exp((-DRY_AT_TOUCH * dried) / (wanted.touch as Spread).typical);
-
 function hardnessK(law: FinishLaw, left: number, cured: number, sandingK: number): number {
   return tgAtK(law, cured) - SOFTENING_K * left - sandingK;
 }
@@ -135,63 +129,6 @@ function bandsOf(wanted: Thresholds) {
     cure: level[end] / level.typical,
   });
   return { fast: at('low'), slow: at('high') };
-}
-
-function growing(first: number, last: number, count: number): number[] {
-  const ratio = Math.max(1, last / first) ** (1 / (count - 1));
-  return Array.from({ length: count }, (_, k) => first * ratio ** k);
-}
-
-function profilesOf(
-  law: FinishLaw,
-  history: LawHistory,
-  wanted: Thresholds,
-  nowS: number,
-): readonly Profile[] {
-  const runs = history.coats.map((coat) =>
-    progress(
-      law,
-      history.air,
-      coat.atS,
-      { drying: Math.max(0.25, coat.dryM / law.usualDryM), cure: 1 },
-      3 * 86_400,
-    ),
-  );
-  const lastS = newest(history).atS;
-  const after = growing(60, 20 * 86_400, PROFILE_POINTS).map((s) => lastS + s);
-  const times = [...history.coats.map(({ atS }) => atS + 1), ...after, ...(nowS > 0 ? [nowS] : [])].sort(
-    (one, other) => one - other,
-  );
-  return times.map((timeS) => ({ timeS, layers: layersAt(history, wanted, runs, timeS) }));
-}
-
-/** The coats laid by a moment, thinner by what was sanded away from the top. */
-function layersAt(
-  { coats, sandings }: LawHistory,
-  wanted: Thresholds,
-  runs: readonly Progress[],
-  timeS: number,
-) {
-  const layers = coats.map(({ atS, dryM, volatileM }, i) => {
-    const run = runs[i] as Progress;
-    return { atS, dryM, solventM: volatileM * leftAt(wanted, valueAt(run, run.dried, timeS)) };
-  });
-  for (const { atS, removedM } of sandings.filter((sanding) => sanding.atS <= timeS))
-    takeOff(
-      layers.filter((layer) => layer.atS <= atS),
-      removedM,
-    );
-  return layers.filter((layer) => layer.atS <= timeS).map(({ dryM, solventM }) => ({ dryM, solventM }));
-}
-
-function takeOff(layers: { dryM: number; solventM: number }[], removedM: number): void {
-  let left = removedM;
-  for (const layer of layers.toReversed()) {
-    const taken = Math.min(left, layer.dryM);
-    layer.solventM *= layer.dryM > 0 ? 1 - taken / layer.dryM : 0;
-    layer.dryM -= taken;
-    left -= taken;
-  }
 }
 
 function nowOf(

@@ -11,11 +11,13 @@ import type { BlushLimits } from '../../science/air/blush';
 import { toKelvin } from '../../units';
 import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
-import { dateWords, whenWords } from '../../words/times';
+import { clockWords, dateWords, whenWords } from '../../words/times';
 import { gapWords } from './gap-words';
 
 const SHOWN = 30;
-const TICKS = 3;
+/** Where the time axis is named, as shares of its length: the ends would run off. */
+const TICKS = [0.08, 0.5, 0.92];
+const DAY_MS = 86_400_000;
 
 /** The readings of the last time: the margin of the piece as a line, and each with its undo. */
 export function Readings() {
@@ -52,7 +54,9 @@ function Margins({ airs, limits }: { readonly airs: readonly MeasuredAir[]; read
     dash: 'dashed' as const,
     points: [first, last].map((x) => ({ x, y: inUnits(kelvin) })),
   });
-  const ticks = Array.from({ length: TICKS }, (_, n) => first + ((last - first) * n) / (TICKS - 1));
+  const ticks = TICKS.map((share) => first + (last - first) * share);
+  const tickWords = (at: number): string =>
+    last - first < 2 * DAY_MS ? clockWords(at) : dateWords(at, nowMs);
   return (
     <LineChart
       describe={WORDS.describe(airs.length)}
@@ -60,7 +64,7 @@ function Margins({ airs, limits }: { readonly airs: readonly MeasuredAir[]; read
         label: WORDS.time,
         min: first,
         max: last,
-        ticks: ticks.map((at) => ({ at, label: dateWords(at, nowMs) })),
+        ticks: ticks.map((at) => ({ at, label: tickWords(at) })),
       }}
       y={{
         label: WORDS.margin,
