@@ -35,7 +35,7 @@ export const AMOUNT_WORDS = {
   holdUpHint: 'Usual 10 to 20 mL; 0 by brush.',
   holdUpProblem: 'Give millilitres from 0 to 500.',
   fillings: 'Fillings of the gun',
-  fillingsHint: 'Usual: one for each coat.',
+  fillingsHint: 'Left empty: one for three coats, a day’s worth.',
   fillingsProblem: 'Give a whole number of fillings, 0 to 200.',
   keepBack: 'Keep back for repairs',
   thinned: 'Thinner, of the lacquer',

@@ -83,9 +83,13 @@ const whole = (text: string, lowest: number, highest: number): number | undefine
 export const coatsOf = ({ coats }: JobDraft): number | undefined => whole(coats, 1, 100);
 export const transferOf = ({ transfer }: JobDraft): number | undefined => within(transfer, 1, 100);
 export const holdUpOf = ({ holdUp }: JobDraft): number | undefined => within(holdUp, 0, 500);
-/** Fillings as typed; left empty, one for each coat. */
-export const fillingsOf = (draft: JobDraft): number | undefined =>
-  draft.fillings.trim() === '' ? coatsOf(draft) : whole(draft.fillings, 0, 200);
+const COATS_A_FILLING = 3;
+/** Fillings as typed; left empty, one for a day's three coats (common practice, no source). */
+export function fillingsOf(draft: JobDraft): number | undefined {
+  if (draft.fillings.trim() !== '') return whole(draft.fillings, 0, 200);
+  const coats = coatsOf(draft);
+  return coats === undefined ? undefined : Math.ceil(coats / COATS_A_FILLING);
+}
 
 /** What a job takes, m3. */
 export interface Need extends Material {
