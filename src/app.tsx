@@ -2,6 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import { BottomBar } from './parts/bottom-bar';
 import { DemoBar } from './parts/demo-bar';
 import { Lazy, type LoadScreen } from './parts/lazy';
+import { ReminderRegion } from './parts/reminder-region';
 import { type Place, route } from './parts/route';
 import { ShopContext, type ShopDoor } from './parts/shop-context';
 import { StorageNotice } from './parts/storage-notice';
@@ -9,6 +10,7 @@ import { ToastRegion } from './parts/toast';
 import { UpdateBar } from './parts/update-bar';
 import { SKIP } from './words/app';
 import { LAZY } from './words/common';
+import { STORAGE_WORDS } from './words/storage';
 
 /** Each place is fetched when it is first shown; the service worker has them all for later. */
 const SCREENS: Record<Place, LoadScreen> = {
@@ -19,6 +21,7 @@ const SCREENS: Record<Place, LoadScreen> = {
   match: async () => (await import('./screens/match')).Match,
   air: async () => (await import('./screens/air')).Air,
   more: async () => (await import('./screens/more')).More,
+  plan: async () => (await import('./screens/plan')).Plan,
   board: async () => (await import('./screens/board')).Board,
 };
 
@@ -33,13 +36,15 @@ export interface AppProps {
 export function App({ newVersion, door }: AppProps) {
   const { place, rest } = route.value;
   const shop = door.value;
+  const isHeld = shop?.open.held.value !== undefined; // a reload would lose what is in memory only
   return (
     <ShopContext.Provider value={shop}>
       <button type="button" class="skip" onClick={() => document.getElementById('main')?.focus()}>
         {SKIP}
       </button>
-      <UpdateBar onReload={newVersion.value} />
+      <UpdateBar onReload={isHeld ? undefined : newVersion.value} />
       {shop?.name === 'demo' && <DemoBar onLeave={() => shop.enter('own')} />}
+      {shop && place !== 'board' && <ReminderRegion key={shop.name} />}
       <main id="main" tabIndex={-1}>
         {shop ? (
           <>
@@ -50,7 +55,7 @@ export function App({ newVersion, door }: AppProps) {
           <p class="heard">{LAZY.loading}</p>
         )}
       </main>
-      <ToastRegion />
+      <ToastRegion caveat={isHeld ? STORAGE_WORDS.heldMark : undefined} />
       {place !== 'board' && <BottomBar place={place} />}
     </ShopContext.Provider>
   );

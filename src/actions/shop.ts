@@ -1,7 +1,7 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { createEstimator, type Estimator, type WorkerPort } from '../estimator/client';
 import type { Shop } from '../logbook/fold/fold';
-import { createLogbook } from '../logbook/logbook';
+import { createLogbook, type Held } from '../logbook/logbook';
 import { newId } from '../logbook/new-id';
 import type { StorageFailure } from '../logbook/storage-failure';
 import { openStore, type SetAside } from '../logbook/store';
@@ -39,6 +39,8 @@ export interface OpenShop {
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
   /** Why the logbook could not be read; undefined when it could. */
   readonly failure: ReadonlySignal<StorageFailure | undefined>;
+  /** What this device would not keep: in memory only. */
+  readonly held: ReadonlySignal<Held | undefined>;
   /** The clock, moved on every 20 s. */
   readonly nowMs: ReadonlySignal<number>;
   /** By piece; worked out again whenever an entry changes one. */
@@ -65,16 +67,17 @@ const REST_MS = 150;
 export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {}): Promise<OpenShop> {
   const world: ShopNeeds = { ...THE_WORLD, ...given, store: given.store ?? openStore(NAMES[which]) };
   const needs: ActionNeeds = { ...world, logbook: createLogbook(world) };
-  const { shop, setAside, open } = needs.logbook;
+  const { shop, setAside, held, open, keepHeld } = needs.logbook;
   const failure = signal<StorageFailure | undefined>(undefined);
   const reopen = async (): Promise<void> => {
     const opened = await open();
     failure.value = opened.ok ? undefined : opened.failure;
+    if (opened.ok) await keepHeld();
   };
   await reopen();
   if (which === 'demo' && !failure.value && shop.value.entries.size === 0)
     failure.value = await fillDemo(needs);
-  const { nowMs, stopClock } = startClock(world, reopen);
+  const { nowMs, stopClock } = startClock(world, reopen, shop);
   const { outlooks, estimator, look, stopFollowing } = follow(shop, nowMs, world);
   const close = (): void => {
     stopClock();
@@ -86,22 +89,29 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
     return which === 'demo' ? leaveDemo(needs) : succeed(undefined);
   };
   const actions = bindActions(needs);
-  const seen = { which, shop, setAside, failure, nowMs, outlooks, estimator };
+  const seen = { which, shop, setAside, held, failure, nowMs, outlooks, estimator };
   return { ...seen, actions, needs, look, reopen, leave, close };
 }
 
-function startClock({ now, every, onWake }: ShopNeeds, reopen: () => Promise<void>) {
+/** The clock of the screens; what was just logged is never in its future. */
+function startClock(
+  { now, every, onWake }: ShopNeeds,
+  reopen: () => Promise<void>,
+  shop: ReadonlySignal<Shop>,
+) {
   const nowMs = signal(now());
   const tick = () => {
     nowMs.value = now();
   };
   const stopTicking = every(TICK_MS, tick);
+  const stopListening = shop.subscribe(tick);
   const stopWaking = onWake(() => {
     tick();
     void reopen();
   });
   const stopClock = (): void => {
     stopTicking();
+    stopListening();
     stopWaking();
   };
   return { nowMs, stopClock };

@@ -1,4 +1,4 @@
-import { createStore, entries, promisifyRequest } from 'idb-keyval';
+import { connect } from './connection';
 
 const TABLE = 'entries';
 const PATIENCE_MS = 10_000;
@@ -7,8 +7,10 @@ export type Row = readonly [key: string, value: unknown];
 
 /** The few things the logbook asks of a database. Every promise settles, within ten seconds. */
 export interface Database {
-  readAll(): Promise<readonly Row[]>;
+  /** The next so many rows by key, after a key or from the first. A row that the browser cannot read has no value. */
+  readAfter(key: string | undefined, most: number): Promise<readonly Row[]>;
   read(keys: readonly string[]): Promise<readonly Row[]>;
+  keys(): Promise<readonly string[]>;
   /** All rows in one transaction: every one of them is kept, or none. */
   write(rows: readonly Row[]): Promise<void>;
   empty(): Promise<void>;
@@ -16,26 +18,37 @@ export interface Database {
 
 /** A database of that name on this device. */
 export function openDatabase(name: string, patienceMs = PATIENCE_MS): Database {
-  const use = createStore(name, TABLE);
+  const opened = connect(name, TABLE);
 
   function change(work: (table: IDBObjectStore) => void): Promise<void> {
     const limit = AbortSignal.timeout(patienceMs);
-    // Too late to be believed: what was reported as not kept must not be kept after all.
-    const start = ({ transaction }: IDBObjectStore) =>
-      limit.aborted ? undefined : transact(transaction.db, work, limit);
-    return orTimeOut(use('readonly', start), limit);
+    const start = async (): Promise<void> => {
+      const database = await opened();
+      // Too late to be believed: what was reported as not kept must not be kept after all.
+      if (!limit.aborted) await transact(database, work, limit);
+    };
+    return orTimeOut(start(), limit);
   }
 
-  const readOnly = <Value>(work: () => Promise<Value>) => orTimeOut(work(), AbortSignal.timeout(patienceMs));
+  function look<Value>(work: (table: IDBObjectStore) => Promise<Value>): Promise<Value> {
+    const start = async () => work((await opened()).transaction(TABLE).objectStore(TABLE));
+    return orTimeOut(start(), AbortSignal.timeout(patienceMs));
+  }
+
+  const read = (keys: readonly string[]) =>
+    look((table) => Promise.all(keys.map(async (key) => [key, await answer(table.get(key))] as const)));
 
   return {
-    readAll: () => readOnly(() => entries<string, unknown>(use)),
-    read: (keys) =>
-      readOnly(() =>
-        use('readonly', (table) =>
-          Promise.all(keys.map(async (key) => [key, await promisifyRequest(table.get(key))] as const)),
-        ),
-      ),
+    async readAfter(key, most) {
+      const range = key === undefined ? null : IDBKeyRange.lowerBound(key, true);
+      const keys = (await look((table) => answer(table.getAllKeys(range, most)))) as string[];
+      const values = await look((table) => answer(table.getAll(range, most))).catch(() => undefined);
+      // One value that cannot be read must not hide the others.
+      if (values?.length === keys.length) return keys.map((one, i) => [one, values[i]] as const);
+      return salvage(keys, read);
+    },
+    read,
+    keys: () => look((table) => answer(table.getAllKeys())) as Promise<string[]>,
     write: (rows) =>
       change((table) => {
         for (const [key, value] of rows) table.put(value, key);
@@ -43,6 +56,16 @@ export function openDatabase(name: string, patienceMs = PATIENCE_MS): Database {
     empty: () => change((table) => table.clear()),
   };
 }
+
+/** The rows of these keys, each read alone; without its value where that cannot be read. */
+export const salvage = (keys: readonly string[], read: Database['read']): Promise<Row[]> =>
+  Promise.all(keys.map(async (key) => (await read([key]).catch(() => []))[0] ?? [key, undefined]));
+
+const answer = <Value>(asked: IDBRequest<Value>): Promise<Value> =>
+  new Promise((resolve, reject) => {
+    asked.onsuccess = () => resolve(asked.result);
+    asked.onerror = () => reject(asked.error);
+  });
 
 function transact(database: IDBDatabase, work: (table: IDBObjectStore) => void, limit: AbortSignal) {
   // A phone that dies must not take a confirmed coat with it; the default may still be in a buffer.

@@ -2,7 +2,7 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import { fail, type Result, succeed } from '../result';
 import { admit, type Refusal } from './admit';
 import { type Entry, type EntryBody, type Issue, parseEntry } from './entry';
-import { fold, type Shop } from './fold/fold';
+import { createFold, type Shop } from './fold/fold';
 import type { StorageFailure } from './storage-failure';
 import type { Loaded, SetAside, Store } from './store';
 import { createTurns } from './turns';
@@ -17,6 +17,12 @@ export interface LogbookNeeds {
   readonly newId: () => string;
 }
 
+/** Entries in memory only, in the order logged, and why. */
+export interface Held {
+  readonly entries: readonly Entry[];
+  readonly failure: StorageFailure;
+}
+
 /** Why nothing was logged: the entry is faulty, does not fit the shop, or could not be kept. */
 export type AppendFailure =
   | { readonly kind: 'faulty'; readonly issues: readonly Issue[] }
@@ -24,13 +30,20 @@ export type AppendFailure =
   | StorageFailure;
 
 export interface Logbook {
-  /** The shop as it is now; holds only what is kept. */
+  /** The shop as it is now; holds only what is kept, and what is held. */
   readonly shop: ReadonlySignal<Shop>;
+  /** What this device would not keep: in memory only, until it can be kept. Undefined when there is nothing. */
+  readonly held: ReadonlySignal<Held | undefined>;
   /** What is kept but cannot be read. */
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
   /** Reads everything kept; call it again when the page comes back from sleep. */
   open(): Promise<Result<void, StorageFailure>>;
-  /** Logs what happened at an instant, now unless told otherwise: checked, then kept, then shown. */
+  /** Tries again to keep what is held. */
+  keepHeld(): Promise<Result<void, StorageFailure>>;
+  /**
+   * Logs what happened at an instant, now unless told otherwise: checked, then kept, then shown. Where the device will not keep it,
+   * it is held and shown, so that the work can go on.
+   */
   append(body: EntryBody, atMs?: number): Promise<Result<Entry, AppendFailure>>;
   /** Undoes an entry; undo of the strike itself brings it back. */
   strike(id: string): Promise<Result<Entry, AppendFailure>>;
@@ -40,13 +53,15 @@ export interface Logbook {
 
 /** A live logbook on a store. */
 export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logbook {
-  const shop = signal(fold([]));
+  const grow = createFold();
+  const shop = signal(grow([]));
+  const held = signal<Held | undefined>(undefined);
   const setAside = signal<readonly SetAside[]>([]);
   // So that each is checked against a shop that holds the one before: a double tap starts one piece.
   const inTurn = createTurns();
 
   function show({ entries, setAside: more }: Loaded): void {
-    if (entries.length > 0) shop.value = fold([...shop.value.entries.values(), ...entries]);
+    if (entries.length > 0) shop.value = grow(entries);
     setAside.value = unread([...setAside.value, ...more], shop.value);
   }
 
@@ -67,8 +82,31 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     if (!parsed.ok) return fail({ kind: 'faulty', issues: parsed.failure });
     const admitted = admit(parsed.value, shop.value, now());
     if (!admitted.ok) return admitted;
-    const kept = await keep({ entries: [admitted.value], setAside: [] });
-    return kept.ok ? admitted : kept;
+    await keepOrHold(admitted.value);
+    return admitted;
+  }
+
+  async function keepOrHold(entry: Entry): Promise<void> {
+    const before = held.value;
+    if (before) {
+      // The device has refused already: the person does not wait for it to refuse again.
+      held.value = { ...before, entries: [...before.entries, entry] };
+      void keepHeld();
+    } else {
+      const kept = await store.keep(rowsOf({ entries: [entry], setAside: [] }));
+      if (!kept.ok) held.value = { entries: [entry], failure: kept.failure };
+    }
+    show({ entries: [entry], setAside: [] });
+  }
+
+  async function keepHeld(): Promise<Result<void, StorageFailure>> {
+    const waiting = held.value?.entries ?? [];
+    if (waiting.length === 0) return succeed(undefined);
+    const kept = await store.keep(rowsOf({ entries: waiting, setAside: [] }));
+    const still = (held.value?.entries ?? []).filter((entry) => !kept.ok || !waiting.includes(entry));
+    const failure = kept.ok ? held.value?.failure : kept.failure;
+    held.value = still.length > 0 && failure ? { entries: still, failure } : undefined;
+    return kept;
   }
 
   store.onKeptElsewhere((ids) => void load(store.load(ids)));
@@ -76,8 +114,10 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   return {
     shop,
     setAside,
+    held,
+    keepHeld,
     append,
-    open: () => load(store.loadAll()),
+    open: () => load(store.loadAll(shop.value.entries)),
     strike: (id) => append({ kind: 'struck', entry: id }),
     take: (brought) => inTurn(() => keep(news(brought, shop.value, setAside.value))),
   };

@@ -1,10 +1,12 @@
 import { fail, type Result, succeed } from '../result';
-import { openDatabase, type Row } from './database';
+import { type Database, openDatabase, type Row } from './database';
 import { type Entry, type Issue, parseEntry } from './entry';
 import { type StorageFailure, toStorageFailure } from './storage-failure';
 
 /** The shop's own logbook, and the one of the demo shop, kept apart. */
 export type LogbookName = 'coatwait' | 'coatwait-demo';
+
+const CHUNK = 2_000;
 
 /** Something kept that cannot be read, with what is wrong; it stays in storage as it is. */
 export interface SetAside {
@@ -21,7 +23,8 @@ export interface Loaded {
 
 /** Keeps entries on this device. No method throws: each says how it failed. */
 export interface Store {
-  loadAll(): Promise<Result<Loaded, StorageFailure>>;
+  /** Everything kept, but for what is known already. */
+  loadAll(known?: ReadonlyMap<string, unknown>): Promise<Result<Loaded, StorageFailure>>;
   load(ids: readonly string[]): Promise<Result<Loaded, StorageFailure>>;
   /** Keeps every row under its key, all or none, and tells the other tabs. */
   keep(rows: readonly Row[]): Promise<Result<void, StorageFailure>>;
@@ -37,8 +40,9 @@ export interface Store {
 export function openStore(name: LogbookName, database = openDatabase(name)): Store {
   const tabs = new BroadcastChannel(name);
   return {
-    loadAll: () => answer(async () => sort(await database.readAll())),
-    load: (ids) => answer(async () => sort(await database.read(ids))),
+    loadAll: (known = new Map()) =>
+      answer(() => (known.size === 0 ? inChunks(database) : others(database, known))),
+    load: (ids) => answer(() => some(database, ids)),
     async keep(rows) {
       const kept = await answer(() => database.write(rows));
       if (kept.ok) tabs.postMessage(rows.map(([key]) => key));
@@ -52,11 +56,36 @@ export function openStore(name: LogbookName, database = openDatabase(name)): Sto
   };
 }
 
+/** Every row, a chunk at a time: the next is on its way while one is read, and a tap between two is answered. */
+async function inChunks(database: Database): Promise<Loaded> {
+  const entries: Entry[] = [];
+  const setAside: SetAside[] = [];
+  let chunk = await database.readAfter(undefined, CHUNK);
+  while (chunk.length > 0) {
+    const next = database.readAfter(chunk.at(-1)?.[0], CHUNK);
+    const read = sort(chunk);
+    entries.push(...read.entries);
+    setAside.push(...read.setAside);
+    chunk = await next;
+  }
+  return { entries, setAside };
+}
+
+async function some(database: Database, ids: readonly string[]): Promise<Loaded> {
+  return sort((await database.read(ids)).filter(([, raw]) => raw !== undefined));
+}
+
+async function others(database: Database, known: ReadonlyMap<string, unknown>): Promise<Loaded> {
+  return some(
+    database,
+    (await database.keys()).filter((key) => !known.has(key)),
+  );
+}
+
 function sort(rows: readonly Row[]): Loaded {
   const entries: Entry[] = [];
   const setAside: SetAside[] = [];
   for (const [key, raw] of rows) {
-    if (raw === undefined) continue;
     // No upper end of time here: a phone whose clock fell back must not lose sight of what it has kept.
     const parsed = parseEntry(raw, Number.POSITIVE_INFINITY);
     if (parsed.ok) entries.push(parsed.value);

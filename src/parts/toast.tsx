@@ -22,8 +22,8 @@ export function closeToast(): void {
   shown.value = undefined;
 }
 
-/** The place where things done are said. It stands in the page from the start, so that it is read out. */
-export function ToastRegion() {
+/** The place where things done are said, with a caveat that holds for all of them now. It stands in the page from the start, so that it is read out. */
+export function ToastRegion({ caveat }: { readonly caveat?: string | undefined }) {
   const message = shown.value;
   function undo(): void {
     closeToast();
@@ -34,7 +34,10 @@ export function ToastRegion() {
       {message && (
         <div class="toast">
           <Icon name="check" />
-          <span>{message.text}</span>
+          <span>
+            {message.text}
+            {caveat && ` ${caveat}`}
+          </span>
           {message.onUndo && (
             <button type="button" onClick={undo}>
               <Icon name="undo" />

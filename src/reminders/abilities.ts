@@ -22,7 +22,7 @@ export async function abilities(): Promise<Abilities> {
     hasVibration: 'vibrate' in navigator,
     hasMotion: !matchMedia('(prefers-reduced-motion: reduce)').matches,
     staysAwake: 'wakeLock' in navigator,
-    sharesFiles: canShareFiles(),
+    sharesFiles: canShare(new File([''], 'bench.ics', { type: 'text/calendar' })),
   };
 }
 
@@ -40,8 +40,6 @@ async function isWoken(): Promise<boolean> {
   }
 }
 
-/** Whether the share sheet takes a calendar file. */
-export function canShareFiles(): boolean {
-  if (!('canShare' in navigator)) return false;
-  return navigator.canShare({ files: [new File([''], 'bench.ics', { type: 'text/calendar' })] });
-}
+/** Whether the share sheet takes this file. */
+export const canShare = (file: File): boolean =>
+  'canShare' in navigator && navigator.canShare({ files: [file] });

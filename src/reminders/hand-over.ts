@@ -1,4 +1,4 @@
-import { canShareFiles } from './abilities';
+import { canShare } from './abilities';
 
 const CALENDAR_TYPE = 'text/calendar';
 
@@ -6,11 +6,14 @@ const CALENDAR_TYPE = 'text/calendar';
 export type HandedOver = 'shared' | 'downloaded' | 'copied' | 'given-up' | 'failed';
 
 /** Gives a calendar file out: by the share sheet where there is one for files, else as a download. */
-export async function handOverCalendar(text: string, fileName: string): Promise<HandedOver> {
-  if (!canShareFiles()) return download(text, fileName);
-  const file = new File([text], fileName, { type: CALENDAR_TYPE });
+export const handOverCalendar = (text: string, fileName: string): Promise<HandedOver> =>
+  handOverFile(new File([text], fileName, { type: CALENDAR_TYPE }));
+
+/** Gives a file out: by the share sheet where there is one for such files, else as a download. */
+export async function handOverFile(file: File): Promise<HandedOver> {
+  if (!canShare(file)) return download(file);
   const shared = await share({ files: [file] });
-  return shared === 'failed' ? download(text, fileName) : shared;
+  return shared === 'failed' ? download(file) : shared;
 }
 
 /** Gives a text out: by the share sheet, else onto the clipboard. */
@@ -41,11 +44,12 @@ async function share(what: ShareData): Promise<HandedOver> {
   }
 }
 
-function download(text: string, fileName: string): HandedOver {
-  const address = URL.createObjectURL(new Blob([text], { type: CALENDAR_TYPE }));
+/** Gives a file out as a download. */
+export function download(file: File): HandedOver {
+  const address = URL.createObjectURL(file);
   const link = document.createElement('a');
   link.href = address;
-  link.download = fileName;
+  link.download = file.name;
   link.click();
   // The browser reads the address after the click; freed at once, some save nothing.
   setTimeout(() => URL.revokeObjectURL(address), 60_000);

@@ -109,6 +109,8 @@ export const FAILURE_WORDS = {
   full: () => 'This device is full, so nothing was logged. Make room, then try again.',
   'no-answer': () =>
     'This device did not answer in time. Reload and look whether it was logged, then try again.',
+  damaged: () =>
+    'The browser cannot use what it keeps for this app. Restart the browser and try again; nothing was logged.',
   unavailable: () =>
     'This browser will not keep anything, so nothing was logged. Leave private browsing, then try again.',
 } as const;

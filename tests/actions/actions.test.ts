@@ -143,19 +143,6 @@ describe('a refusal', () => {
     });
   });
 
-  test.each([
-    { kind: 'full', sentence: /full/ },
-    { kind: 'no-answer', sentence: /did not answer/ },
-  ] as const)('of a device that is $kind is said, and nothing is shown', async ({ kind, sentence }) => {
-    const store = { ...storeOn(newName()), keep: async () => ({ ok: false, failure: { kind } }) as const };
-    const open = await aShop({ store });
-    expect(await open.actions.startPiece({ name: 'Box', base: 'sealed' })).toMatchObject({
-      ok: false,
-      failure: { sentence: expect.stringMatching(sentence) },
-    });
-    expect(open.shop.value.pieces.size).toBe(0);
-  });
-
   test('of a backup leaves the shop as it was', async () => {
     const open = await aShop();
     await bench(open);

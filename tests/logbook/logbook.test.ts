@@ -71,12 +71,55 @@ describe('append', () => {
     expect(coatsIn(logbook)).toEqual([]);
   });
 
-  test('shows nothing that could not be kept', async () => {
+  test('holds and shows what could not be kept, and says so', async () => {
     const { store } = await setUp();
     const full = logbookOn({ ...store, keep: async () => ({ ok: false, failure: { kind: 'full' } }) });
     await full.open();
-    expect(await full.append(layCoat())).toEqual({ ok: false, failure: { kind: 'full' } });
-    expect(coatsIn(full)).toEqual([]);
+    const coats = [logged(await full.append(layCoat())), logged(await full.append(layCoat()))];
+    expect(coatsIn(full)).toHaveLength(2);
+    expect(full.held.value).toEqual({ entries: coats, failure: { kind: 'full' } });
+    expect(logged(await store.loadAll()).entries).toHaveLength(2);
+  });
+
+  test('keeps what is held, in one go and once, as soon as there is room', async () => {
+    const { store, name } = await setUp();
+    let room = 0;
+    const keep: Store['keep'] = async (rows) =>
+      --room < 0 ? { ok: false, failure: { kind: 'full' } } : store.keep(rows);
+    const logbook = logbookOn({ ...store, keep });
+    await logbook.open();
+    const coats = [logged(await logbook.append(layCoat())), logged(await logbook.append(layCoat()))];
+    await logbook.keepHeld();
+    expect(logbook.held.value?.entries).toEqual(coats);
+    room = 9;
+    expect(await logbook.keepHeld()).toEqual({ ok: true, value: undefined });
+    expect(logbook.held.value).toBeUndefined();
+    const kept = logged(await storeOn(name).loadAll()).entries.filter(({ kind }) => kind === 'coat-laid');
+    expect(kept).toEqual(coats);
+    expect(coatsIn(logbook)).toHaveLength(2);
+  });
+
+  test('work goes on in memory where storage cannot be opened, and is kept when it can', async () => {
+    const store = storeOn(newName());
+    let isThere = false;
+    const refused = { ok: false, failure: { kind: 'unavailable', cause: 'private' } } as const;
+    const logbook = logbookOn({
+      ...store,
+      loadAll: async (known) => (isThere ? store.loadAll(known) : refused),
+      keep: async (rows) => (isThere ? store.keep(rows) : refused),
+    });
+    await logbook.open();
+    for (const body of [startPiece(), fillJar(), layCoat()]) logged(await logbook.append(body));
+    expect(coatsIn(logbook)).toHaveLength(1);
+    isThere = true;
+    logged(await logbook.append(layCoat()));
+    await expect.poll(() => logbook.held.value).toBeUndefined();
+    expect(logged(await store.loadAll()).entries.map(({ kind }) => kind)).toEqual([
+      'piece-started',
+      'jar-filled',
+      'coat-laid',
+      'coat-laid',
+    ]);
   });
 
   test.each([

@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { createStore, set } from 'idb-keyval';
 import { afterEach, describe, expect, test } from 'vitest';
-import { type Database, openDatabase } from '../../src/logbook/database';
+import { type Database, openDatabase, salvage } from '../../src/logbook/database';
 import { openStore, type Store } from '../../src/logbook/store';
 import { entry, fillJar, id, layCoat, startPiece } from './entries';
 
@@ -17,7 +17,7 @@ const newName = (): string => `store-test-${databases++}`;
 const row = (n: number) => [id(n), entry(n, startPiece())] as const;
 const failing = (error: unknown): Database => {
   const refuse = () => Promise.reject(error);
-  return { readAll: refuse, read: refuse, write: refuse, empty: refuse };
+  return { readAfter: refuse, read: refuse, keys: refuse, write: refuse, empty: refuse };
 };
 
 afterEach(() => {
@@ -105,6 +105,7 @@ describe('a store that fails', () => {
   test.each([
     { why: 'the device is full', error: new DOMException('', 'QuotaExceededError'), kind: 'full' },
     { why: 'the browser refuses', error: new DOMException('', 'SecurityError'), kind: 'unavailable' },
+    { why: 'its files cannot be read', error: new DOMException('', 'UnknownError'), kind: 'damaged' },
     { why: 'nobody knows why', error: undefined, kind: 'unavailable' },
   ])('says so when $why, in every method', async ({ error, kind }) => {
     const store = storeOn(failing(error));
@@ -132,6 +133,70 @@ describe('a store that fails', () => {
     blocker.release();
     expect(await storeOn(openDatabase(name)).loadAll()).toMatchObject({ value: { entries: [] } });
   });
+});
+
+describe('a database that was damaged', () => {
+  test('without its table, as an upgrade that was broken off leaves it, is made whole', async () => {
+    const name = newName();
+    await new Promise<void>((resolve) => {
+      const opening = indexedDB.open(name);
+      opening.onsuccess = () => {
+        opening.result.close();
+        resolve();
+      };
+    });
+    const store = storeOn(openDatabase(name));
+    expect(await store.keep([row(1)])).toEqual({ ok: true, value: undefined });
+    expect(await storeOn(openDatabase(name)).loadAll()).toMatchObject({
+      value: { entries: [{ id: id(1) }] },
+    });
+  });
+
+  test('with one row that the browser cannot read, names it and opens the rest', async () => {
+    const whole = openDatabase(newName());
+    await whole.write([row(1), row(2), row(3)]);
+    const torn = (keys: readonly string[]) =>
+      keys.includes(id(2)) ? Promise.reject(new DOMException('', 'DataError')) : whole.read(keys);
+    const readAfter: Database['readAfter'] = async (key, most) =>
+      key === undefined ? salvage(await whole.keys(), torn) : whole.readAfter(key, most);
+    expect(await storeOn({ ...whole, read: torn, readAfter }).loadAll()).toMatchObject({
+      value: { entries: [{ id: id(1) }, { id: id(3) }], setAside: [{ key: id(2), raw: undefined }] },
+    });
+  });
+
+  test('is opened again after the browser has closed it, or another tab had to change it', async () => {
+    const name = newName();
+    const store = storeOn(openDatabase(name));
+    await store.keep([row(1)]);
+    await new Promise<void>((resolve, reject) => {
+      const opening = indexedDB.open(name, 7);
+      opening.onblocked = () => reject(new Error('the store holds the upgrade up'));
+      opening.onsuccess = () => {
+        opening.result.close();
+        resolve();
+      };
+    });
+    expect(await store.keep([row(2)])).toEqual({ ok: true, value: undefined });
+    expect(await store.loadAll()).toMatchObject({ value: { entries: [{ id: id(1) }, { id: id(2) }] } });
+  });
+});
+
+test('a long logbook is read in chunks, each row once and in order', async () => {
+  const database = openDatabase(newName());
+  const rows = Array.from({ length: 4_500 }, (_, n) => row(n + 1));
+  await database.write(rows);
+  const loaded = await storeOn(database).loadAll();
+  expect(loaded.ok && loaded.value.entries.map((one) => one.id)).toEqual(rows.map(([key]) => key));
+});
+
+test('what is known already is not read again', async () => {
+  const database = openDatabase(newName());
+  await database.write([row(1), row(2), row(3)]);
+  const known = new Map([
+    [id(1), true],
+    [id(3), true],
+  ]);
+  expect(await storeOn(database).loadAll(known)).toMatchObject({ value: { entries: [{ id: id(2) }] } });
 });
 
 /** Opens a database and holds its first upgrade, so that everyone else has to wait. */
