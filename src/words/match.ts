@@ -57,6 +57,7 @@ export const MATCH_WORDS = {
   trialShort: (number: number): string => `Trial ${number}`,
   trialUnread: 'Not read yet',
   readTrial: (number: number): string => `Read trial ${number}`,
+  readTrialAgain: (number: number): string => `Read trial ${number} again`,
 } as const;
 
 /** A light and observer: "D65, 10°". */
@@ -451,6 +452,7 @@ export const TRIAL_WORDS = {
   accepted: 'Recipe written.',
   acceptedIs: 'This trial is a recipe.',
   openRecipe: 'Open the recipe',
+  jar: 'Put it in a jar',
   missing: 'No such trial',
 } as const;
 
@@ -531,6 +533,7 @@ export const HIDING_WORDS = {
 
 export const TONER_WORDS = {
   title: 'Dye toner',
+  hint: 'Passes to the target, from one toned card',
   intro:
     'A dye only takes light away. Read what it goes over, spray a card of that with a few even passes, and read it again near the depth you want.',
   none: 'Not read yet',

@@ -156,7 +156,7 @@ test('the radio cabinet: from three readings of the target to the new aim under 
   await says(/read through clear and this trial bare/);
   await says('Stop here');
 
-  await link('Read trial 4').tap();
+  await link('Read trial 4 again').tap();
   await choose(/^Under clear/);
   await field('Coats of clear').fill('4');
   await logReadings(thrice(['86.1', '-0.6', '16.6']));
@@ -195,6 +195,11 @@ test('the radio cabinet: from three readings of the target to the new aim under 
   await button('Make this a recipe').tap();
   await title('Radio cabinet');
   await says(/From the match/);
+
+  // And the jar that was mixed is poured already, as a weigh-up of that recipe.
+  await page.goBack();
+  await button('Put it in a jar').tap();
+  await page.waitForURL(/#\/mix\/weigh\//);
   expect(problems).toEqual([]);
 });
 

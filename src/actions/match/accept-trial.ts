@@ -1,5 +1,5 @@
 import { hidingFilmUm } from '../../logbook/colour/hides';
-import { contentOf } from '../../logbook/colour/jar-content';
+import { contentOf, partsOf } from '../../logbook/colour/jar-content';
 import type { Match } from '../../logbook/fold/matches';
 import { type Result, succeed } from '../../result';
 import { RECIPE_FROM_MATCH } from '../../words/match';
@@ -43,17 +43,14 @@ function newestVersion({ logbook }: ActionNeeds, recipe: string | undefined): st
   return newest !== undefined && recipes.has(newest) ? newest : undefined;
 }
 
-/** White, then the tinters in the order in which they came in, then the clear of the let-downs where it is known. */
-function linesOf(match: Match, trialNumber: number): Line[] {
-  const { whiteGrams, tinterGrams, clearGrams } = contentOf(match, trialNumber);
-  const clear = match.clear === undefined ? [] : ([[match.clear, clearGrams]] as const);
-  return [[match.base, whiteGrams] as const, ...tinterGrams, ...clear]
-    .filter(([, grams]) => grams > 0)
-    .map(([ingredient, grams]) => ({ ingredient, amount: { text: gramsText(grams), unit: 'g' } }));
-}
+const linesOf = (match: Match, trialNumber: number): Line[] =>
+  partsOf(match, trialNumber).map(([ingredient, grams]) => ({
+    ingredient,
+    amount: { text: gramsText(grams), unit: 'g' },
+  }));
 
 /** Five figures: more than any scale, and no more than the sums are good for. */
-const gramsText = (grams: number): string => String(Number(grams.toPrecision(5)));
+export const gramsText = (grams: number): string => String(Number(grams.toPrecision(5)));
 
 function noteOf(match: Match, trialNumber: number): string {
   const { clearGrams } = contentOf(match, trialNumber);

@@ -25,3 +25,10 @@ export function contentOf({ trials, base }: Match, upTo = trials.length): Conten
   }
   return { whiteGrams, tinterGrams, clearGrams, totalGrams };
 }
+
+/** What a recipe of the jar at a trial holds, in grams: white, tinters as they came in, and the let-downs' clear where it is known. */
+export function partsOf(match: Match, upTo: number): (readonly [ingredient: string, grams: number])[] {
+  const { whiteGrams, tinterGrams, clearGrams } = contentOf(match, upTo);
+  const clear = match.clear === undefined ? [] : ([[match.clear, clearGrams]] as const);
+  return [[match.base, whiteGrams] as const, ...tinterGrams, ...clear].filter(([, grams]) => grams > 0);
+}

@@ -1,4 +1,5 @@
 import { acceptTrial } from '../../actions/match/accept-trial';
+import { jarFromTrial } from '../../actions/match/jar-from-trial';
 import type { Match, Trial } from '../../logbook/fold/matches';
 import { Button, LinkButton } from '../../parts/button';
 import { goTo, linkTo } from '../../parts/route';
@@ -24,11 +25,21 @@ export function AcceptTrial({ match, trial }: OfTrial) {
     });
     goTo('mix', 'recipe', done.value.recipe);
   }
+  async function fill(): Promise<void> {
+    const done = await jarFromTrial(needs, match, trial.number, match.accepted?.recipe ?? '');
+    if (done.ok) goTo('mix', 'weigh', done.value);
+    else showToast({ text: done.failure.sentence });
+  }
   if (match.accepted?.trial === trial.id)
     return (
-      <LinkButton icon="next" href={linkTo('mix', 'recipe', match.accepted.recipe)}>
-        {WORDS.openRecipe}
-      </LinkButton>
+      <>
+        <LinkButton icon="next" href={linkTo('mix', 'recipe', match.accepted.recipe)}>
+          {WORDS.openRecipe}
+        </LinkButton>
+        <Button icon="mix" onClick={fill}>
+          {WORDS.jar}
+        </Button>
+      </>
     );
   return <Button onClick={accept}>{match.accepted ? WORDS.acceptAgain : WORDS.accept}</Button>;
 }

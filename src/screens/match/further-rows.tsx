@@ -40,7 +40,7 @@ export function FurtherRows({ match }: OfMatch) {
         ? `${HIDING_WORDS.hides} ${filmWords(umToMetres(hiding.filmUm), units)}`
         : HIDING_WORDS.none,
     },
-    { page: 'toner', title: TONER_WORDS.title, says: TONER_WORDS.none },
+    { page: 'toner', title: TONER_WORDS.title, says: TONER_WORDS.hint },
     { page: 'change', title: WORDS.change, says: WORDS.changeHint },
   ].filter(({ page }) => page !== 'shift' || match.through === 'clear');
   return (

@@ -59,7 +59,7 @@ function Stand({ match }: OfMatch) {
       <Difference match={match} side={side} />
       <div class="acts">
         <LinkButton href={linkTo('match', match.id, 'read', 'trial', last.id)} icon="add">
-          {WORDS.readTrial(last.number)}
+          {WORDS.readTrialAgain(last.number)}
         </LinkButton>
         {side.judgement.verdict.kind === 'pass' && <AcceptTrial match={match} trial={last} />}
       </div>

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { describe, expect, test } from 'vitest';
 import { acceptTrial } from '../../../src/actions/match/accept-trial';
 import { describeMatch, type MatchSaid } from '../../../src/actions/match/describe-match';
+import { jarFromTrial } from '../../../src/actions/match/jar-from-trial';
 import { mixTrial } from '../../../src/actions/match/mix-trial';
 import { type ReadingSaid, readColour } from '../../../src/actions/match/read-colour';
 import { readHiding } from '../../../src/actions/match/read-hiding';
@@ -78,6 +79,19 @@ describe('an accepted trial', () => {
     await mix(open, match, [[match.base, '10', 'neat']]);
     const second = done(await acceptTrial(open.needs, matchOf(open, match.id), 3));
     expect(open.shop.value.recipes.get(second.recipe)).toMatchObject({ version: 2, previous: first.recipe });
+  });
+
+  test('goes into a jar as a weigh-up that is poured already', async () => {
+    const open = await aShop();
+    const match = await aMatch(open);
+    const ochre = match.tinters[0]?.ingredient ?? '';
+    await mix(open, match, [[match.base, '200', 'neat']]);
+    await mix(open, match, [[ochre, '2.5', 'neat']]);
+    const { recipe } = done(await acceptTrial(open.needs, matchOf(open, match.id), 2));
+    const id = done(await jarFromTrial(open.needs, matchOf(open, match.id), 2, recipe));
+    const weighUp = open.shop.value.weighUps.get(id);
+    expect(weighUp).toMatchObject({ recipe, plan: [{ massKg: 0.2 }, { massKg: 0.0025 }] });
+    expect(weighUp?.pours.map(({ massKg }) => massKg)).toEqual([0.2, 0.0025]);
   });
 
   test('is undone by striking its two entries', async () => {
