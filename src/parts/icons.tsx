@@ -18,6 +18,11 @@ const SHAPES = {
   remove: 'M4 7h16M9 7V4h6v3M6 7l1 13h10l1-13',
   share: 'M12 3v12M7 8l5-5 5 5M5 13v7h14v-7',
   print: 'M7 9V3h10v6M7 17H3V9h18v8h-4M7 14h10v7H7z',
+  board: 'M3 4h18v12H3zM8 21h8M12 16v5M12 7v3l2 1',
+  up: 'M12 20V5M6 11l6-6 6 6',
+  down: 'M12 4v15M6 13l6 6 6-6',
+  bell: 'M6 17V11a6 6 0 0 1 12 0v6l2 2H4zM10 21h4M12 3v2',
+  plan: 'M3 5h18v16H3zM3 10h18M8 3v4M16 3v4M7 14h5M12 17h5',
   sand: 'M3 8h18v6H3zM3 18h2M9 18h2M15 18h2M6 21h2M12 21h2M18 21h2',
   rub: 'M12 4a8 8 0 1 0 8 8M12 8a4 4 0 1 0 4 4M17 3l1.2 2.8L21 7l-2.8 1.2L17 11l-1.2-2.8L13 7l2.8-1.2z',
   // how things stand

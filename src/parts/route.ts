@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 
-export const PLACES = ['bench', 'piece', 'lay', 'mix', 'match', 'air', 'more', 'board'] as const;
+export const PLACES = ['bench', 'piece', 'lay', 'mix', 'match', 'air', 'more', 'plan', 'board'] as const;
 export type Place = (typeof PLACES)[number];
 
 /** Where the reader is: `#/piece/<id>` is place `piece`, rest `['<id>']`. */

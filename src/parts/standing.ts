@@ -55,10 +55,3 @@ function mayBeDone({ name, state, likelyMs }: Moment, nowMs: number, lastCoatMs:
 /** The pieces on the bench, what may be touched first on top. */
 export const byWhatComesFirst = (standings: readonly Standing[]): readonly Standing[] =>
   [...standings].sort((one, other) => one.sortMs - other.sortMs);
-
-/** Moments for work that came while nobody looked, oldest first. */
-export function missedSince(standings: readonly Standing[], sinceMs: number): readonly Standing[] {
-  return standings.filter(
-    ({ group, moment }) => group === 'now' && moment !== undefined && moment.likelyMs > sinceMs,
-  );
-}

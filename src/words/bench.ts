@@ -6,7 +6,9 @@ export const BENCH_WORDS = {
   title: 'Bench',
   more: 'Settings and backup',
   start: 'Start a piece',
-  board: 'Large clock',
+  plan: 'Plan',
+  reminders: 'Reminders',
+  board: 'Wall board',
   groups: { now: 'May be touched now', next: 'Next', later: 'Not yet', closed: 'Closed pieces' },
   noCoats: 'No coat yet',
   firstCoat: 'Ready for its first coat',
@@ -37,12 +39,6 @@ export const BENCH_EMPTY = {
   coat: (number: number): string => `Coat ${number}`,
 } as const;
 
-export const MISSED_WORDS = {
-  title: 'While you were away',
-  line: (name: string, what: string, when: string): string => `${name}: ${what}, since ${when}`,
-  seen: 'Seen',
-} as const;
-
 export const DEMO_BAR = {
   label: 'Demo shop',
   text: 'All invented.',
@@ -50,10 +46,21 @@ export const DEMO_BAR = {
 } as const;
 
 export const BOARD_WORDS = {
-  title: 'Large clock',
-  empty: 'Nothing is drying',
-  emptyText: 'When a coat has been laid, its time stands here in large digits.',
+  title: 'Wall board',
+  full: 'Fill the screen',
+  outside: 'For a tablet outside the spray area.',
   awake: 'The screen stays on while this page is open.',
   sleeps: 'This browser cannot keep the screen on; set the phone not to sleep.',
+  empty: 'Nothing on the bench',
+  emptyText: 'When a coat has been laid, its time stands here in large digits.',
+  touchFrom: 'May be touched from',
   now: 'now',
+  left: (clock: string): string => `in ${clock}`,
+  states: {
+    now: 'May be touched',
+    waiting: 'Do not touch',
+    bare: 'No coat yet',
+    unknown: 'Being worked out',
+    failed: 'Could not be worked out',
+  },
 } as const;

@@ -56,6 +56,15 @@ export function spanWords(ms: number): string {
   return `${count(ms / DAY_MS / 30.4, 'month')}`;
 }
 
+/** What is left, for a board: "4:07" minutes and seconds in the last hour, "2 h 05" within a day and a half, then days. */
+export function countDownWords(ms: number): string {
+  const two = (part: number): string => String(part).padStart(2, '0');
+  const seconds = Math.max(0, Math.ceil(ms / 1000));
+  const minutes = Math.floor(seconds / 60);
+  if (minutes < 60) return `${minutes}:${two(seconds % 60)}`;
+  return ms < 36 * HOUR_MS ? `${Math.floor(minutes / 60)} h ${two(minutes % 60)}` : spanWords(ms);
+}
+
 const count = (amount: number, what: string): string => {
   const whole = Math.round(amount);
   return `${whole} ${what}${whole === 1 ? '' : 's'}`;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Outlook } from '../../src/actions/outlook';
 import type { EntryBody } from '../../src/logbook/entry';
-import { byWhatComesFirst, missedSince, standingOf } from '../../src/parts/standing';
+import { byWhatComesFirst, standingOf } from '../../src/parts/standing';
 import { DAY_1_MS, layCoat, PIECE, sand } from '../logbook/entries';
 import { anOutlook, aShop } from './an-outlook';
 
@@ -103,10 +103,4 @@ test('what may be touched first stands on top', () => {
   const far = standingOf(piece, outlook, hoursOn(80));
   const unknown = standingOf(piece, undefined, hoursOn(80));
   expect(byWhatComesFirst([unknown, far, wet])).toEqual([wet, far, unknown]);
-});
-
-test('a moment that came since the last look counts as missed, an older one does not', () => {
-  const standings = [standingOf(aShop(coat).piece, anOutlook(), hoursOn(10))];
-  expect(missedSince(standings, hoursOn(1))).toEqual(standings);
-  expect(missedSince(standings, hoursOn(3))).toEqual([]);
 });

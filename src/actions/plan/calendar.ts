@@ -1,5 +1,4 @@
 import { toMinute } from '../../planner/local-day';
-import { planBench } from '../../planner/plan-bench';
 import { calendarFile } from '../../reminders/calendar';
 import { type HandedOver, handOverCalendar } from '../../reminders/hand-over';
 import { keepEvents, keptEvents } from '../../reminders/kept';
@@ -16,10 +15,9 @@ const FILE_NAME = 'coatwait-bench.ics';
  */
 export async function giveCalendar(open: OpenShop): Promise<HandedOver> {
   const { bench, plan } = followPlan(open).planned.peek();
-  const usable = plan.ok ? plan : planBench({ ...bench, pieces: [] });
-  if (!usable.ok) return 'failed';
+  if (!plan.ok) return 'failed'; // an empty file would cancel what was given out before
   const { pieces } = open.shop.peek();
-  const drafts = planEvents(usable.value, bench, (id) => pieces.get(id)?.name ?? '');
+  const drafts = planEvents(plan.value, bench, (id) => pieces.get(id)?.name ?? '');
   const nowMs = open.needs.now();
   const issued = open.which === 'own' ? await keptEvents().catch(() => []) : [];
   const events = revise(issued, drafts, nowMs);

@@ -1,10 +1,11 @@
 import { dropAnswer, type GivenAnswer, keptAnswers } from '../../reminders/kept';
+import type { Answer } from '../../reminders/reminder';
 import type { OpenShop } from '../shop';
 import { type Answered, answerReminder } from './answer-reminder';
 import { reminderOfId } from './reminder-of-id';
 
 /** Hears what came of an answer given on a notification. */
-export type OnAnswered = (id: string, answered: Answered) => void;
+export type OnAnswered = (id: string, answer: Answer, answered: Answered) => void;
 
 /** Logs the answers that were given on notifications, now and whenever the worker says there is one; until the function it gives is called. */
 export function takeAnswers(open: OpenShop, onAnswered: OnAnswered): () => void {
@@ -41,5 +42,5 @@ async function logOne(
 ): Promise<void> {
   const reminder = reminderOfId(id, shop.value);
   if (!reminder) return;
-  onAnswered(id, await answerReminder(needs, reminder, answer, Math.min(atMs, needs.now())));
+  onAnswered(id, answer, await answerReminder(needs, reminder, answer, Math.min(atMs, needs.now())));
 }

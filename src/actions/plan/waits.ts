@@ -11,6 +11,13 @@ const AWAITS: Partial<Record<WaitFor, Milestone>> = {
   'level-sand': 'level',
   'rub-out': 'rubOut',
 };
+/** Whether the drying model has a wait of its own for a step. */
+export const hasEstimate = (step: Step, { coats }: Piece, outlook: Outlook | undefined): boolean =>
+  step.kind === 'wait' &&
+  AWAITS[step.until] !== undefined &&
+  outlook?.state === 'ready' &&
+  coats.some(({ how }) => how !== 'flash');
+
 export interface WaitsOf {
   readonly piece: Piece;
   readonly outlook: Outlook | undefined;

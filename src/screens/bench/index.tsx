@@ -7,9 +7,9 @@ import { useShop } from '../../parts/shop-context';
 import { byWhatComesFirst, standingOf } from '../../parts/standing';
 import { SetAsideNotice } from '../../parts/storage-notice';
 import { BENCH_WORDS } from '../../words/bench';
+import { BenchReminders } from './bench-reminders';
 import { EmptyBench } from './empty-bench';
 import { Groups } from './groups';
-import { Missed } from './missed';
 
 /** What may be touched now, next, and not yet. */
 export function Bench() {
@@ -21,18 +21,21 @@ export function Bench() {
     ),
   );
   return (
-    <Page title={BENCH_WORDS.title} aside={<MoreLink />}>
+    <Page title={BENCH_WORDS.title} aside={<Asides />}>
       <SetAsideNotice open={open} />
       <DayEndNotice />
       {standings.length === 0 ? (
         <EmptyBench />
       ) : (
         <>
-          <Missed standings={standings} />
+          <BenchReminders />
           <Groups standings={standings} />
           <div class="acts">
             <LinkButton icon="add" href={linkTo('piece', 'new')}>
               {BENCH_WORDS.start}
+            </LinkButton>
+            <LinkButton icon="plan" href={linkTo('plan')}>
+              {BENCH_WORDS.plan}
             </LinkButton>
             <LinkButton icon="clock" href={linkTo('board')}>
               {BENCH_WORDS.board}
@@ -44,8 +47,13 @@ export function Bench() {
   );
 }
 
-const MoreLink = () => (
-  <a class="page-aside" href={linkTo('more')} aria-label={BENCH_WORDS.more}>
-    <Icon name="more" />
-  </a>
+const Asides = () => (
+  <>
+    <a class="page-aside" href={linkTo('plan', 'reminders')} aria-label={BENCH_WORDS.reminders}>
+      <Icon name="bell" />
+    </a>
+    <a class="page-aside" href={linkTo('more')} aria-label={BENCH_WORDS.more}>
+      <Icon name="more" />
+    </a>
+  </>
 );

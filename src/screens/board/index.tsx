@@ -1,60 +1,57 @@
+import { Button } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
-import { MomentTime } from '../../parts/moment-time';
 import { Page } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
-import { byWhatComesFirst, type Standing, standingOf } from '../../parts/standing';
-import { BENCH_WORDS, BOARD_WORDS } from '../../words/bench';
+import { BOARD_WORDS } from '../../words/bench';
 import { clockWords } from '../../words/times';
+import { BoardLine } from './board-line';
+import { boardStates } from './board-state';
 import { useStayAwake } from './stay-awake';
+import { useSecond } from './use-second';
 
-/** What dries, in digits for the whole shop; the screen stays on. */
+/** Every piece in digits for the whole shop: when it may be touched, and how long that is; the screen stays on. */
 export function Board() {
-  const { shop, outlooks, nowMs } = useShop();
+  const { shop, outlooks, needs } = useShop();
   const isAwake = useStayAwake();
-  const standings = byWhatComesFirst(
-    [...shop.value.pieces.values()].map((piece) =>
-      standingOf(piece, outlooks.value.get(piece.id), nowMs.value),
-    ),
-  ).filter(({ group, moment }) => group !== 'closed' && moment !== undefined);
+  const nowMs = useSecond(needs.now);
+  const lines = boardStates(shop.value, outlooks.value, nowMs);
   return (
     <Page
       title={BOARD_WORDS.title}
       backTo={linkTo('bench')}
-      aside={<p class="board-clock digits">{clockWords(nowMs.value)}</p>}
+      aside={<p class="board-clock digits">{clockWords(nowMs)}</p>}
     >
-      {standings.length === 0 ? (
+      {lines.length === 0 ? (
         <EmptyState title={BOARD_WORDS.empty} text={BOARD_WORDS.emptyText} />
       ) : (
         <ul class="board">
-          {standings.map((standing) => (
-            <BoardLine key={standing.piece.id} standing={standing} nowMs={nowMs.value} />
+          {lines.map((line) => (
+            <BoardLine key={line.id} line={line} nowMs={nowMs} />
           ))}
         </ul>
       )}
-      <p class="quiet small">{isAwake ? BOARD_WORDS.awake : BOARD_WORDS.sleeps}</p>
+      <div class="acts">
+        {document.fullscreenEnabled && (
+          <Button icon="board" onClick={() => void fillScreen()}>
+            {BOARD_WORDS.full}
+          </Button>
+        )}
+      </div>
+      <p class="quiet small">
+        {BOARD_WORDS.outside} {isAwake ? BOARD_WORDS.awake : BOARD_WORDS.sleeps}
+      </p>
     </Page>
   );
 }
 
-function BoardLine({
-  standing: { piece, may, moment },
-  nowMs,
-}: {
-  readonly standing: Standing;
-  readonly nowMs: number;
-}) {
-  return (
-    <li>
-      <h2>{piece.name}</h2>
-      {may && may !== 'first-coat' ? (
-        <p class="board-now" data-kind="ready">
-          <span class="band-label">{BENCH_WORDS.may[may]}</span>
-          <span class="board-word">{BOARD_WORDS.now}</span>
-        </p>
-      ) : (
-        moment && <MomentTime moment={moment} nowMs={nowMs} size="board" />
-      )}
-    </li>
-  );
+/** Fills the screen, or gives it back. A browser that refuses leaves the board as large as it is. */
+async function fillScreen(): Promise<void> {
+  try {
+    await (document.fullscreenElement
+      ? document.exitFullscreen()
+      : document.documentElement.requestFullscreen());
+  } catch {
+    // Refused: nothing is lost.
+  }
 }

@@ -38,6 +38,11 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
         {hasTimes && <Times piece={piece} outlook={outlook} />}
         <Section title={PIECE_WORDS.details}>
           <div class="acts">
+            {piece.closedMs === undefined && (
+              <LinkButton icon="plan" href={linkTo('plan', piece.id)}>
+                {PIECE_WORDS.plan}
+              </LinkButton>
+            )}
             <LinkButton icon="edit" href={linkTo('piece', piece.id, 'change')}>
               {PIECE_WORDS.change}
             </LinkButton>

@@ -1,0 +1,45 @@
+import { toInstantMs } from '../../planner/local-day';
+import { boundWords, type Names, stepName, whyWords } from '../../planner/say';
+import type { OwnerFacts } from '../../words/owner';
+import { dateWords, dayWords } from '../../words/times';
+import type { OpenShop } from '../shop';
+import { followPlan } from './follow-plan';
+
+/** What there is to tell an owner about a piece; undefined while there is no plan for it. */
+export function ownerFacts(open: OpenShop, pieceId: string, names: Names): OwnerFacts | undefined {
+  const { planned, moved } = followPlan(open);
+  const { bench, plan } = planned.value;
+  const found = plan.ok ? plan.value.pieces.find((one) => one.pieceId === pieceId) : undefined;
+  if (!plan.ok || !found) return undefined;
+  const nowMs = toInstantMs(bench.now);
+  const day = (minute: number): string => dateWords(toInstantMs(minute), nowMs);
+  const steps = plan.value.steps.filter((one) => one.pieceId === pieceId);
+  const coats = steps.filter(({ step }) => step.kind === 'work' && step.isCoat === true);
+  const next = steps.find(({ isDone, kind }) => !isDone && (kind === 'work' || kind === 'gate'));
+  const promised = bench.pieces.find(({ id }) => id === pieceId)?.promised;
+  const slipped = moved.value?.moved.find((one) => one.pieceId === pieceId);
+  return {
+    piece: names.piece(pieceId),
+    promiseFrom: day(found.promise),
+    promised: promised === undefined ? undefined : day(promised),
+    earliest: day(found.earliest),
+    likely: day(found.likely),
+    coatsDone: coats.filter(({ isDone }) => isDone).length,
+    coatsPlanned: coats.length,
+    next: next && stepName(next.step),
+    nextWhen: next && dayWords(toInstantMs(next.start), nowMs),
+    why: slipped ? whyWords(slipped.why, names) : next && reason(next.bound, names),
+    settled: settledDay(open, pieceId, nowMs),
+  };
+}
+
+/** What holds the next step up, where it is more than the step before it. */
+const reason = (bound: Parameters<typeof boundWords>[0], names: Names): string | undefined =>
+  bound.by === 'step' || bound.by === 'now' || bound.by === 'done' ? undefined : boundWords(bound, names);
+
+function settledDay({ outlooks }: OpenShop, pieceId: string, nowMs: number): string | undefined {
+  const outlook = outlooks.value.get(pieceId);
+  if (outlook?.state !== 'ready') return undefined;
+  const atMs = outlook.startMs + outlook.estimate.milestones.settled.likelyS * 1000;
+  return Number.isFinite(atMs) && atMs > nowMs ? dateWords(atMs, nowMs) : undefined;
+}

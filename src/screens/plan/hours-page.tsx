@@ -1,0 +1,140 @@
+import { useSignal } from '@preact/signals';
+import { setHours } from '../../actions/plan/set-hours';
+import { Button } from '../../parts/button';
+import { Notice } from '../../parts/notice';
+import { Page, Section } from '../../parts/page';
+import { Refusal } from '../../parts/refusal';
+import { linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { Tick } from '../../parts/tick';
+import { showToast } from '../../parts/toast';
+import { undoWithToast } from '../../parts/undo';
+import { useForm } from '../../parts/use-form';
+import { HOURS_WORDS, PLAN_WORDS } from '../../words/plan';
+import { Closures } from './closures';
+import { type DayDraft, isWhole, type WeekDraft, weekDraft, weekSaid } from './hours-draft';
+import { SpanFields } from './span-fields';
+
+/** When work is done: the week, the booth, the quiet hours, and what is closed. */
+export function HoursPage() {
+  return (
+    <Page title={HOURS_WORDS.title} backTo={linkTo('plan')} backLabel={PLAN_WORDS.toPlan} columns="two">
+      <WeekForm />
+      <Section title={HOURS_WORDS.closures}>
+        <Closures />
+      </Section>
+    </Page>
+  );
+}
+
+function WeekForm() {
+  const { shop, needs, actions } = useShop();
+  const form = useForm();
+  const draft = useSignal<WeekDraft>(weekDraft(shop.value.hours));
+  const { days, quiet } = draft.value;
+  const change = (more: Partial<WeekDraft>): void => {
+    draft.value = { ...draft.value, ...more };
+  };
+
+  async function save(event: Event): Promise<void> {
+    event.preventDefault();
+    const kept = await form.send(isWhole(draft.value), () => setHours(needs, weekSaid(draft.value)));
+    if (kept)
+      showToast({
+        text: HOURS_WORDS.saved,
+        onUndo: () => void undoWithToast(actions, kept.id, HOURS_WORDS.title),
+      });
+  }
+
+  return (
+    <form class="stack" onSubmit={(event) => void save(event)} noValidate>
+      <p class="quiet">{HOURS_WORDS.text}</p>
+      {!days.some(({ work }) => work.isOn) && (
+        <Notice kind="caution">
+          <p>{HOURS_WORDS.noDays}</p>
+        </Notice>
+      )}
+      {days.map((day, index) => (
+        <DayFields
+          key={HOURS_WORDS.days[index]}
+          name={HOURS_WORDS.days[index] ?? ''}
+          day={day}
+          onDay={(changed) => change({ days: days.map((one, at) => (at === index ? changed : one)) })}
+          isTried={form.isTried.value}
+        />
+      ))}
+      <Section title={HOURS_WORDS.quiet}>
+        <Tick
+          label={HOURS_WORDS.quietOn}
+          isTicked={quiet.isOn}
+          onTick={(isOn) => change({ quiet: { ...quiet, isOn } })}
+        />
+        {quiet.isOn && (
+          <SpanFields
+            from={HOURS_WORDS.quietFrom}
+            to={HOURS_WORDS.quietTo}
+            span={quiet}
+            onSpan={(span) => change({ quiet: span })}
+            isTried={form.isTried.value}
+          />
+        )}
+      </Section>
+      <Refusal refused={form.refused.value} />
+      <div class="acts">
+        <Button kind="main" icon="check" isSubmit isWide disabled={form.isBusy.value}>
+          {HOURS_WORDS.save}
+        </Button>
+      </div>
+    </form>
+  );
+}
+
+interface DayFieldsProps {
+  readonly name: string;
+  readonly day: DayDraft;
+  readonly onDay: (day: DayDraft) => void;
+  readonly isTried: boolean;
+}
+
+function DayFields({ name, day, onDay, isTried }: DayFieldsProps) {
+  const { work, booth } = day;
+  return (
+    <fieldset class="day-fields">
+      <legend class="heard">{name}</legend>
+      <Tick label={name} isTicked={work.isOn} onTick={(isOn) => onDay({ ...day, work: { ...work, isOn } })} />
+      {work.isOn && (
+        <>
+          <SpanFields
+            from={HOURS_WORDS.named(name, HOURS_WORDS.from)}
+            to={HOURS_WORDS.named(name, HOURS_WORDS.to)}
+            span={work}
+            onSpan={(span) => onDay({ ...day, work: span })}
+            isTried={isTried}
+          />
+          <details class="folded" open={booth.isOn}>
+            <summary>
+              {HOURS_WORDS.booth}
+              <span class="heard">, {name}</span>
+            </summary>
+            <div class="stack">
+              <Tick
+                label={HOURS_WORDS.booth}
+                isTicked={booth.isOn}
+                onTick={(isOn) => onDay({ ...day, booth: { ...booth, isOn } })}
+              />
+              {booth.isOn && (
+                <SpanFields
+                  from={HOURS_WORDS.named(name, HOURS_WORDS.boothFrom)}
+                  to={HOURS_WORDS.named(name, HOURS_WORDS.boothTo)}
+                  span={booth}
+                  onSpan={(span) => onDay({ ...day, booth: span })}
+                  isTried={isTried}
+                />
+              )}
+            </div>
+          </details>
+        </>
+      )}
+    </fieldset>
+  );
+}

@@ -1,0 +1,64 @@
+import { Button } from '../../parts/button';
+import { Notice } from '../../parts/notice';
+import { toInstantMs } from '../../planner/local-day';
+import { whyWords } from '../../planner/say';
+import { MOVED_WORDS } from '../../words/plan';
+import { dayWords, spanWords, whenWords } from '../../words/times';
+import { useNames, usePlan } from './use-plan';
+
+const MINUTE_MS = 60_000;
+const MOST_STEPS = 12;
+
+/** What the last entry moved, and why; until it is seen. */
+export function Moved({ pieceId }: { readonly pieceId?: string }) {
+  const { moved, planned, seen } = usePlan();
+  const names = useNames();
+  const found = moved.value;
+  const { plan } = planned.value;
+  if (!found || !plan.ok) return null;
+  const nowMs = toInstantMs(plan.value.now);
+  const isAsked = (one: { readonly pieceId: string }) => pieceId === undefined || one.pieceId === pieceId;
+  const pieces = found.pieces.filter(isAsked);
+  const steps = found.moved.filter(isAsked);
+  if (pieces.length + steps.length === 0) return null;
+  const likelyMs = (id: string): number =>
+    toInstantMs(plan.value.pieces.find((one) => one.pieceId === id)?.likely ?? plan.value.now);
+  return (
+    <Notice kind="note" title={MOVED_WORDS.title}>
+      {pieces.length > 0 && (
+        <ul class="missed">
+          {pieces.map(({ pieceId: id, minutes }) => (
+            <li key={id}>
+              {MOVED_WORDS.piece(names.piece(id), byWords(minutes), dayWords(likelyMs(id), nowMs))}
+            </li>
+          ))}
+        </ul>
+      )}
+      {steps.length > 0 && (
+        <details>
+          <summary>{MOVED_WORDS.more(steps.length)}</summary>
+          <ul class="missed">
+            {steps.slice(0, MOST_STEPS).map(({ pieceId: id, stepId, to, why }) => (
+              <li key={stepId}>
+                {MOVED_WORDS.step(
+                  names.step(stepId),
+                  names.piece(id),
+                  whenWords(toInstantMs(to), nowMs),
+                  whyWords(why, names),
+                )}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <div class="acts">
+        <Button onClick={seen}>{MOVED_WORDS.seen}</Button>
+      </div>
+    </Notice>
+  );
+}
+
+const byWords = (minutes: number): string => {
+  const span = spanWords(Math.abs(minutes) * MINUTE_MS);
+  return minutes > 0 ? MOVED_WORDS.later(span) : MOVED_WORDS.sooner(span);
+};

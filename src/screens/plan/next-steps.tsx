@@ -1,0 +1,34 @@
+import { linkTo } from '../../parts/route';
+import { Row } from '../../parts/row';
+import { toInstantMs } from '../../planner/local-day';
+import type { Plan } from '../../planner/plan';
+import { boundWords, stepName } from '../../planner/say';
+import { PLAN_WORDS } from '../../words/plan';
+import { whenWords } from '../../words/times';
+import { useNames } from './use-plan';
+
+const SHOWN = 5;
+
+/** The next things to do, in the order in which they come. */
+export function NextSteps({ plan }: { readonly plan: Plan }) {
+  const names = useNames();
+  const next = plan.steps
+    .filter(({ kind, isDone }) => !isDone && (kind === 'work' || kind === 'gate'))
+    .sort((one, other) => one.start - other.start)
+    .slice(0, SHOWN);
+  if (next.length === 0) return <p class="quiet">{PLAN_WORDS.nothingNext}</p>;
+  return (
+    <ul class="rows">
+      {next.map(({ pieceId, stepId, step, start, bound }) => (
+        <Row
+          key={stepId}
+          href={linkTo('plan', pieceId)}
+          title={`${stepName(step)}: ${names.piece(pieceId)}`}
+          face={<span class="when-face digits">{whenWords(toInstantMs(start), toInstantMs(plan.now))}</span>}
+        >
+          <p class="quiet">{boundWords(bound, names)}</p>
+        </Row>
+      ))}
+    </ul>
+  );
+}

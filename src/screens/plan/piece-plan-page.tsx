@@ -1,0 +1,107 @@
+import { hasEstimate } from '../../actions/plan/waits';
+import type { PiecePlan } from '../../logbook/fold/plans';
+import { LinkButton } from '../../parts/button';
+import { Page, Section } from '../../parts/page';
+import { linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import type { PlannedStep } from '../../planner/plan';
+import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan';
+import { AddStep } from './add-step';
+import { CoatsADay } from './coats-a-day';
+import { Faults } from './faults';
+import { Moved } from './moved';
+import { PromiseSection } from './promise-section';
+import { Ready } from './ready';
+import { StepItem } from './step-item';
+import { usePlan, usePlannedPiece } from './use-plan';
+
+/** The plan of one piece: when it is ready, what was promised, and its steps, freely changed. */
+export function PiecePlanPage() {
+  const { shop } = useShop();
+  const piece = usePlannedPiece();
+  const plan = shop.value.plans.get(piece.id);
+  if (!plan) return null;
+  return (
+    <Page
+      title={PIECE_PLAN.title(piece.name)}
+      backTo={linkTo('plan')}
+      backLabel={PLAN_WORDS.toPlan}
+      columns="two"
+    >
+      <div class="stack">
+        <Moved pieceId={piece.id} />
+        <Ready piece={piece} />
+        <Section title={PIECE_PLAN.promise}>
+          <PromiseSection piece={piece} />
+        </Section>
+        <CoatsADay plan={plan} />
+        <div class="acts">
+          <LinkButton icon="bench" href={linkTo('piece', piece.id)}>
+            {piece.name}
+          </LinkButton>
+          <LinkButton icon="undo" href={linkTo('plan', piece.id, 'start')}>
+            {PIECE_PLAN.job}
+          </LinkButton>
+        </div>
+      </div>
+      <Section title={PIECE_PLAN.steps}>
+        <Steps plan={plan} />
+        <AddStep plan={plan} />
+      </Section>
+    </Page>
+  );
+}
+
+function Steps({ plan }: { readonly plan: PiecePlan }) {
+  const { outlooks } = useShop();
+  const piece = usePlannedPiece();
+  const { bench, plan: made } = usePlan().planned.value;
+  const outlook = outlooks.value.get(piece.id);
+  if (!made.ok)
+    return (
+      <>
+        <Faults faults={made.failure} />
+        <ol class="plan-steps">
+          {withoutTimes(bench.pieces.find(({ id }) => id === piece.id)?.steps ?? [], piece.id).map(
+            (planned) => (
+              <StepItem
+                key={planned.stepId}
+                {...{ plan, planned }}
+                isNext={false}
+                isEstimated={false}
+                now={bench.now}
+              />
+            ),
+          )}
+        </ol>
+      </>
+    );
+  const steps = made.value.steps.filter(({ pieceId }) => pieceId === piece.id);
+  const next = steps.find(({ isDone, kind }) => !isDone && kind !== 'hold' && kind !== 'window');
+  return (
+    <ol class="plan-steps">
+      {steps.map((planned) => (
+        <StepItem
+          key={planned.stepId}
+          {...{ plan, planned }}
+          isNext={planned === next}
+          isEstimated={hasEstimate(planned.step, piece, outlook)}
+          now={made.value.now}
+        />
+      ))}
+    </ol>
+  );
+}
+
+/** Where there is no plan the steps can be mended all the same. */
+const withoutTimes = (steps: readonly PlannedStep['step'][], pieceId: string): PlannedStep[] =>
+  steps.map((step) => ({
+    pieceId,
+    stepId: step.id,
+    kind: step.kind,
+    step,
+    start: step.done?.from ?? Number.NaN,
+    end: step.done?.to ?? Number.NaN,
+    isDone: step.done !== undefined,
+    bound: { by: 'done' },
+  }));

@@ -1,0 +1,124 @@
+import type { Piece } from '../../logbook/fold/pieces';
+import { Button, LinkButton } from '../../parts/button';
+import { EmptyState } from '../../parts/empty-state';
+import { Page, Section } from '../../parts/page';
+import { PieceFace } from '../../parts/piece-face';
+import { linkTo } from '../../parts/route';
+import { Row } from '../../parts/row';
+import { useShop, useUnits } from '../../parts/shop-context';
+import { firstOpen } from '../../planner/compile';
+import { BENCH_WORDS } from '../../words/bench';
+import { PLAN_WORDS } from '../../words/plan';
+import { CalendarAct } from './calendar-act';
+import { Faults } from './faults';
+import { Moved } from './moved';
+import { NextSteps } from './next-steps';
+import { PlannedRow } from './planned-row';
+import { Timeline } from './timeline';
+import { TimelineTable } from './timeline-table';
+import { useNames, usePlan } from './use-plan';
+
+/** The plan of the bench: a picture first, then what comes next, then each piece. */
+export function PlanHome() {
+  const { shop } = useShop();
+  const { planned } = usePlan();
+  const names = useNames();
+  const { bench, plan } = planned.value;
+  const open = [...shop.value.pieces.values()].filter(({ closedMs }) => closedMs === undefined);
+  const isPlanned = ({ id }: { readonly id: string }) => shop.value.plans.has(id);
+  const unplanned = open.filter((piece) => !isPlanned(piece));
+  const onLine = plan.ok
+    ? plan.value.pieces
+        .filter(({ pieceId }) => isPlanned({ id: pieceId }) && !isDone(pieceId))
+        .sort((one, other) => one.likely - other.likely)
+    : [];
+  function isDone(id: string): boolean {
+    const steps = bench.pieces.find((piece) => piece.id === id)?.steps ?? [];
+    return firstOpen(steps) === steps.length;
+  }
+  const shown = plan.ok && { plan: plan.value, bench, pieces: onLine, nameOf: names.piece };
+  return (
+    <Page title={PLAN_WORDS.title} backTo={linkTo('bench')} backLabel={PLAN_WORDS.back}>
+      {!plan.ok && <Faults faults={plan.failure} />}
+      <Moved />
+      {onLine.length === 0 && plan.ok && (
+        <EmptyState
+          title={PLAN_WORDS.emptyTitle}
+          text={open.length === 0 ? PLAN_WORDS.noPieces : PLAN_WORDS.emptyText}
+        >
+          {open.length === 0 && (
+            <LinkButton kind="main" icon="add" href={linkTo('piece', 'new')}>
+              {BENCH_WORDS.start}
+            </LinkButton>
+          )}
+        </EmptyState>
+      )}
+      {shown && onLine.length > 0 && (
+        <>
+          <Section title={PLAN_WORDS.timeline}>
+            <Timeline {...shown} />
+            <TimelineTable {...shown} />
+            {!shop.value.hours && <p class="quiet small">{PLAN_WORDS.usualWeek}</p>}
+            {!plan.value.isProved && <p class="quiet small">{PLAN_WORDS.unproved}</p>}
+          </Section>
+          <Section title={PLAN_WORDS.next}>
+            <NextSteps plan={plan.value} />
+          </Section>
+        </>
+      )}
+      {open.some(isPlanned) && (
+        <Section title={PLAN_WORDS.pieces}>
+          <ul class="rows">
+            {open.filter(isPlanned).map((piece) => (
+              <PlannedRow key={piece.id} piece={piece} />
+            ))}
+          </ul>
+        </Section>
+      )}
+      {unplanned.length > 0 && <Unplanned pieces={unplanned} />}
+      <div class="acts">
+        <LinkButton icon="clock" href={linkTo('plan', 'hours')}>
+          {PLAN_WORDS.hours}
+        </LinkButton>
+        <LinkButton icon="bell" href={linkTo('plan', 'reminders')}>
+          {PLAN_WORDS.reminders}
+        </LinkButton>
+        {onLine.length > 0 && (
+          <Button icon="print" onClick={() => print()}>
+            {PLAN_WORDS.print}
+          </Button>
+        )}
+      </div>
+      {onLine.length > 0 && <CalendarAct />}
+    </Page>
+  );
+}
+
+/** Pieces that could be planned. */
+function Unplanned({ pieces }: { readonly pieces: readonly Piece[] }) {
+  const { shop, outlooks, nowMs } = useShop();
+  const units = useUnits();
+  return (
+    <Section title={PLAN_WORDS.unplanned}>
+      <ul class="rows">
+        {pieces.map((piece) => (
+          <Row
+            key={piece.id}
+            href={linkTo('plan', piece.id)}
+            title={piece.name}
+            face={
+              <PieceFace
+                {...{ piece, units }}
+                outlook={outlooks.value.get(piece.id)}
+                jars={shop.value.jars}
+                nowMs={nowMs.value}
+              />
+            }
+          >
+            <p class="quiet">{PLAN_WORDS.planIt}</p>
+          </Row>
+        ))}
+      </ul>
+    </Section>
+  );
+}

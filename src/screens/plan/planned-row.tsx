@@ -1,0 +1,56 @@
+import type { Piece } from '../../logbook/fold/pieces';
+import { BandTime } from '../../parts/band-time';
+import { PieceFace } from '../../parts/piece-face';
+import { linkTo } from '../../parts/route';
+import { Row, type RowProps } from '../../parts/row';
+import { useShop, useUnits } from '../../parts/shop-context';
+import { firstOpen } from '../../planner/compile';
+import type { PlannedPiece } from '../../planner/plan';
+import { PLAN_WORDS } from '../../words/plan';
+import { PROMISE_WORDS } from '../../words/planner';
+import { readyBand } from './ready-band';
+import { usePlan } from './use-plan';
+
+/** One planned piece: when it is ready, and whether its promise holds. */
+export function PlannedRow({ piece }: { readonly piece: Piece }) {
+  const { shop, outlooks, nowMs } = useShop();
+  const units = useUnits();
+  const { bench, plan } = usePlan().planned.value;
+  const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
+  const steps = bench.pieces.find(({ id }) => id === piece.id)?.steps ?? [];
+  const isDone = steps.length > 0 && firstOpen(steps) === steps.length;
+  const state = isDone ? FINISHED : found && promiseSign(found);
+  return (
+    <Row
+      href={linkTo('plan', piece.id)}
+      title={piece.name}
+      face={
+        <PieceFace
+          {...{ piece, units }}
+          outlook={outlooks.value.get(piece.id)}
+          jars={shop.value.jars}
+          nowMs={nowMs.value}
+        />
+      }
+      {...(state && { state })}
+    >
+      {found && !isDone && (
+        <BandTime label={PLAN_WORDS.readyAbout} size="row" {...readyBand(found, nowMs.value)} />
+      )}
+    </Row>
+  );
+}
+
+type State = NonNullable<RowProps['state']>;
+const FINISHED: State = { icon: 'ready', word: PLAN_WORDS.finished, kind: 'ready' };
+const SIGNS: Record<Exclude<PlannedPiece['promiseState'], 'none'>, Omit<State, 'word'>> = {
+  kept: { icon: 'check', kind: 'ready' },
+  tight: { icon: 'caution', kind: 'wait' },
+  missed: { icon: 'stop', kind: 'stop' },
+  past: { icon: 'stop', kind: 'stop' },
+};
+
+function promiseSign({ promiseState }: PlannedPiece): State | undefined {
+  if (promiseState === 'none') return undefined;
+  return { ...SIGNS[promiseState], word: PROMISE_WORDS[promiseState] };
+}

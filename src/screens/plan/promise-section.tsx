@@ -1,0 +1,102 @@
+import { useSignal } from '@preact/signals';
+import { promisePiece } from '../../actions/plan/promise-piece';
+import type { Piece } from '../../logbook/fold/pieces';
+import { Button, LinkButton } from '../../parts/button';
+import { DateField } from '../../parts/date-field';
+import { Icon } from '../../parts/icons';
+import { linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { clockText } from '../../parts/time-choice';
+import { showToast } from '../../parts/toast';
+import { undoWithToast } from '../../parts/undo';
+import { toInstantMs, toMinute } from '../../planner/local-day';
+import type { PlannedPiece } from '../../planner/plan';
+import { checkPromise } from '../../planner/promise';
+import { faultSentence } from '../../planner/say';
+import { PIECE_PLAN } from '../../words/plan';
+import { PROMISE_WORDS } from '../../words/planner';
+import { dayWords } from '../../words/times';
+import { usePlan } from './use-plan';
+
+/** A promise is for the end of the working day (judgement, no source). */
+const END_OF_DAY = 'T17:00';
+
+/** What the owner was told, and whether it holds. */
+export function PromiseSection({ piece }: { readonly piece: Piece }) {
+  const { shop, nowMs } = useShop();
+  const { plan } = usePlan().planned.value;
+  const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
+  const promisedMs = shop.value.promises.get(piece.id);
+  return (
+    <>
+      {promisedMs !== undefined && <p>{PIECE_PLAN.promised(dayWords(promisedMs, nowMs.value))}</p>}
+      {found && found.promiseState !== 'none' && (
+        <p class="state" data-kind={found.promiseState === 'kept' ? 'ready' : 'stop'}>
+          <Icon name={found.promiseState === 'kept' ? 'check' : 'caution'} />
+          {PROMISE_WORDS[found.promiseState]}
+        </p>
+      )}
+      {found && <PromiseForm piece={piece} found={found} promisedMs={promisedMs} />}
+      <div class="acts">
+        <LinkButton icon="share" href={linkTo('plan', piece.id, 'owner')}>
+          {PIECE_PLAN.draft}
+        </LinkButton>
+      </div>
+    </>
+  );
+}
+
+interface PromiseFormProps {
+  readonly piece: Piece;
+  readonly found: PlannedPiece;
+  readonly promisedMs: number | undefined;
+}
+
+function PromiseForm({ piece, found, promisedMs }: PromiseFormProps) {
+  const { needs, actions, nowMs } = useShop();
+  const day = useSignal(clockText(promisedMs ?? toInstantMs(found.promise)).slice(0, 10));
+  const problem = useSignal<string | undefined>(undefined);
+
+  async function keep(event: Event): Promise<void> {
+    event.preventDefault();
+    const atMs = Date.parse(`${day.value}${END_OF_DAY}`);
+    problem.value = problemOf(atMs, nowMs.value, found);
+    if (problem.value !== undefined) return;
+    await say({ piece: piece.id, promised: new Date(atMs).toISOString() }, PIECE_PLAN.promiseKept);
+  }
+  async function say(said: Parameters<typeof promisePiece>[1], text: string): Promise<void> {
+    const kept = await promisePiece(needs, said);
+    if (!kept.ok) return showToast({ text: kept.failure.sentence });
+    showToast({ text, onUndo: () => void undoWithToast(actions, kept.value.id, PIECE_PLAN.promise) });
+  }
+
+  return (
+    <form class="stack" onSubmit={(event) => void keep(event)} noValidate>
+      <DateField
+        label={PIECE_PLAN.promiseDay}
+        day={day.value}
+        onDay={(value) => {
+          day.value = value;
+        }}
+        hint={PIECE_PLAN.promiseHint(dayWords(toInstantMs(found.promise), nowMs.value))}
+        problem={problem.value}
+      />
+      <div class="acts">
+        <Button icon="check" isSubmit>
+          {PIECE_PLAN.keepPromise}
+        </Button>
+        {promisedMs !== undefined && (
+          <Button icon="undo" onClick={() => void say({ piece: piece.id }, PIECE_PLAN.takenBack)}>
+            {PIECE_PLAN.takeBack}
+          </Button>
+        )}
+      </div>
+    </form>
+  );
+}
+
+function problemOf(atMs: number, nowMs: number, { earliest }: PlannedPiece): string | undefined {
+  if (Number.isNaN(atMs)) return PIECE_PLAN.promiseDayMissing;
+  const checked = checkPromise(toMinute(atMs), toMinute(nowMs), earliest);
+  return checked.ok ? undefined : faultSentence(checked.failure);
+}

@@ -1,0 +1,64 @@
+import { useSignal } from '@preact/signals';
+import { setReminders } from '../../actions/plan/set-reminders';
+import { Button } from '../../parts/button';
+import { Section } from '../../parts/page';
+import { Refusal } from '../../parts/refusal';
+import { useShop } from '../../parts/shop-context';
+import { Tick } from '../../parts/tick';
+import { showToast } from '../../parts/toast';
+import { undoWithToast } from '../../parts/undo';
+import { useForm } from '../../parts/use-form';
+import { REMINDER_SETTINGS } from '../../words/reminders';
+import { isSpanWhole, type SpanDraft } from './hours-draft';
+import { SpanFields } from './span-fields';
+
+const USUAL = { open: '22:00', close: '07:00' };
+
+/** Hours in which nothing sounds, but for fire. */
+export function QuietHours() {
+  const { shop, needs, actions } = useShop();
+  const { off = [], quiet } = shop.value.reminderSettings ?? {};
+  const form = useForm();
+  const span = useSignal<SpanDraft>({ isOn: quiet !== undefined, ...(quiet ?? USUAL) });
+
+  async function save(): Promise<void> {
+    const { isOn, open, close } = span.value;
+    const kept = await form.send(isSpanWhole(span.value), () =>
+      setReminders(needs, { off, ...(isOn && { quiet: { open, close } }) }),
+    );
+    if (kept)
+      showToast({
+        text: REMINDER_SETTINGS.saved,
+        onUndo: () => void undoWithToast(actions, kept.id, REMINDER_SETTINGS.quiet),
+      });
+  }
+  return (
+    <Section title={REMINDER_SETTINGS.quiet}>
+      <p class="quiet">{REMINDER_SETTINGS.quietText}</p>
+      <Tick
+        label={REMINDER_SETTINGS.quietOn}
+        isTicked={span.value.isOn}
+        onTick={(isOn) => {
+          span.value = { ...span.value, isOn };
+        }}
+      />
+      {span.value.isOn && (
+        <SpanFields
+          from={REMINDER_SETTINGS.from}
+          to={REMINDER_SETTINGS.to}
+          span={span.value}
+          onSpan={(changed) => {
+            span.value = changed;
+          }}
+          isTried={form.isTried.value}
+        />
+      )}
+      <Refusal refused={form.refused.value} />
+      <div class="acts">
+        <Button icon="check" onClick={() => void save()} disabled={form.isBusy.value}>
+          {REMINDER_SETTINGS.save}
+        </Button>
+      </div>
+    </Section>
+  );
+}

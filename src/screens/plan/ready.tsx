@@ -1,0 +1,84 @@
+import type { Piece } from '../../logbook/fold/pieces';
+import { BandTime } from '../../parts/band-time';
+import { Icon } from '../../parts/icons';
+import { Notice } from '../../parts/notice';
+import { Section } from '../../parts/page';
+import { TimeBand } from '../../parts/time-band';
+import { firstOpen } from '../../planner/compile';
+import { toInstantMs } from '../../planner/local-day';
+import type { Dominant, PlannedPiece } from '../../planner/plan';
+import { bandSentence } from '../../words/moments';
+import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan';
+import { dayWords, spanWords } from '../../words/times';
+import { readyBand } from './ready-band';
+import { useNames, usePlan } from './use-plan';
+
+const MINUTE_MS = 60_000;
+const minutesWords = (minutes: number): string => spanWords(minutes * MINUTE_MS);
+
+/** When a piece is ready, what most of the time goes on, and what a slip costs. */
+export function Ready({ piece }: { readonly piece: Piece }) {
+  const { bench, plan } = usePlan().planned.value;
+  const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
+  const steps = bench.pieces.find(({ id }) => id === piece.id)?.steps ?? [];
+  const isDone = firstOpen(steps) === steps.length;
+  if (!found) return null;
+  return (
+    <Section title={PIECE_PLAN.ready}>
+      {isDone ? (
+        <p class="state" data-kind="ready">
+          <Icon name="ready" />
+          {PLAN_WORDS.finished}
+        </p>
+      ) : (
+        <ToCome found={found} now={bench.now} />
+      )}
+    </Section>
+  );
+}
+
+function ToCome({ found, now }: { readonly found: PlannedPiece; readonly now: number }) {
+  const nowMs = toInstantMs(now);
+  const { earliest, likely, promise, reserveMinutes, dominant, missedWindows } = found;
+  const band = readyBand(found, nowMs);
+  return (
+    <>
+      <BandTime label={PLAN_WORDS.readyAbout} {...band} />
+      <TimeBand
+        describe={bandSentence(PLAN_WORDS.readyAbout, band.likely, band.earliest, band.late)}
+        from={now}
+        to={promise + (promise - now) / 10}
+        earliest={earliest}
+        likely={likely}
+        late={promise}
+        now={now}
+        fromLabel={PLAN_WORDS.now}
+        toLabel={dayWords(toInstantMs(promise), nowMs)}
+      />
+      <p>
+        {PIECE_PLAN.promiseFrom(dayWords(toInstantMs(promise), nowMs))}{' '}
+        {reserveMinutes > 0 ? PIECE_PLAN.reserve(minutesWords(reserveMinutes)) : PIECE_PLAN.noReserve}
+      </p>
+      {dominant && <Costs dominant={dominant} />}
+      {missedWindows.length > 0 && (
+        <Notice kind="caution">
+          <p>{PIECE_PLAN.missedWindow}</p>
+        </Notice>
+      )}
+    </>
+  );
+}
+
+function Costs({ dominant: { stepId, minutes, costOfADay } }: { readonly dominant: Dominant }) {
+  const names = useNames();
+  return (
+    <p class="quiet">
+      {PIECE_PLAN.dominant(names.step(stepId).toLowerCase(), minutesWords(minutes))} {slipWords(costOfADay)}
+    </p>
+  );
+}
+
+function slipWords(costOfADay: number | undefined): string {
+  if (costOfADay === undefined) return PIECE_PLAN.slipWindow;
+  return costOfADay <= 0 ? PIECE_PLAN.slipNothing : PIECE_PLAN.slip(minutesWords(costOfADay));
+}

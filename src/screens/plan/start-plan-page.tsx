@@ -1,0 +1,102 @@
+import { useSignal } from '@preact/signals';
+import { planPiece } from '../../actions/plan/plan-piece';
+import type { PlanStep } from '../../logbook/kinds/plan';
+import { Button } from '../../parts/button';
+import { Choice } from '../../parts/choice';
+import { Page, Section } from '../../parts/page';
+import { Refusal } from '../../parts/refusal';
+import { goTo, linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
+import { showToast } from '../../parts/toast';
+import { undoWithToast } from '../../parts/undo';
+import { useForm } from '../../parts/use-form';
+import { JOBS as ALL_JOBS, type Job } from '../../planner/starting-plans/job';
+import { STARTING_PLANS, startPlan } from '../../planner/starting-plans/start-plan';
+import { PLAN_WORDS, START_PLAN } from '../../words/plan';
+import { JOB_WORDS } from '../../words/planner';
+import { usePlannedPiece } from './use-plan';
+
+const JOBS = ALL_JOBS.map((value) => {
+  const { steps } = STARTING_PLANS[value];
+  const coats = steps.filter(
+    (step) => step.kind === 'work' && 'isCoat' in step && step.isCoat === true,
+  ).length;
+  return { value, label: JOB_WORDS[value], hint: START_PLAN.steps(steps.length, coats) };
+});
+const COUNTED = [
+  { value: 'count', ...START_PLAN.count },
+  { value: 'afresh', ...START_PLAN.afresh },
+] as const;
+
+/** Chooses the job that a plan starts from. */
+export function StartPlanPage() {
+  const { needs, actions } = useShop();
+  const piece = usePlannedPiece();
+  const form = useForm();
+  const job = useSignal<Job | undefined>(undefined);
+  const counted = useSignal<'count' | 'afresh'>('count');
+
+  async function start(event: Event): Promise<void> {
+    event.preventDefault();
+    const chosen = job.value ?? 'full-clear';
+    const { coatsADay, steps } = startPlan(chosen, needs.newId);
+    const made = await form.send(job.value !== undefined, () =>
+      planPiece(needs, {
+        piece: piece.id,
+        job: chosen,
+        coatsADay,
+        steps: steps.map(asPlanned),
+        ...(counted.value === 'afresh' && { since: new Date(needs.now()).toISOString() }),
+      }),
+    );
+    if (!made) return;
+    showToast({
+      text: START_PLAN.made,
+      onUndo: () => void undoWithToast(actions, made.id, PLAN_WORDS.title),
+    });
+    goTo('plan', piece.id);
+  }
+
+  return (
+    <Page title={START_PLAN.title(piece.name)} backTo={linkTo('plan')} backLabel={PLAN_WORDS.toPlan}>
+      <Section title={START_PLAN.job}>
+        <p class="quiet">{START_PLAN.text}</p>
+        <form class="stack wide-tiles" onSubmit={(event) => void start(event)} noValidate>
+          <Choice
+            label={START_PLAN.job}
+            options={JOBS}
+            value={job.value}
+            onChange={(value) => {
+              job.value = value;
+            }}
+            problem={form.isTried.value && job.value === undefined ? START_PLAN.choose : undefined}
+          />
+          {piece.coats.length > 0 && (
+            <Choice
+              label={START_PLAN.already(piece.coats.length)}
+              options={COUNTED}
+              value={counted.value}
+              onChange={(value) => {
+                counted.value = value;
+              }}
+            />
+          )}
+          <Refusal refused={form.refused.value} />
+          <div class="acts">
+            <Button kind="main" icon="plan" isSubmit isWide disabled={form.isBusy.value}>
+              {START_PLAN.start}
+            </Button>
+          </div>
+        </form>
+      </Section>
+    </Page>
+  );
+}
+
+/** A step without what was logged of it: that is in the logbook already. */
+function asPlanned(step: ReturnType<typeof startPlan>['steps'][number]): PlanStep {
+  const { done: _, ...plain } = step;
+  if (plain.kind !== 'gate') return plain as PlanStep;
+  const { failedAt: __, ...gate } = plain;
+  return gate;
+}

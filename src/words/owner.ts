@@ -1,0 +1,90 @@
+// Drafts of messages to an owner: facts only, to be changed before they are sent.
+
+/** What the plan knows of a piece, written out. */
+export interface OwnerFacts {
+  readonly piece: string;
+  /** The day from which a date may be promised. */
+  readonly promiseFrom: string;
+  readonly promised: string | undefined;
+  readonly earliest: string;
+  readonly likely: string;
+  readonly coatsDone: number;
+  readonly coatsPlanned: number;
+  readonly next: string | undefined;
+  readonly nextWhen: string | undefined;
+  /** Why it is later, in the plan's own words. */
+  readonly why: string | undefined;
+  /** When the film is hard down to the wood, where the model says. */
+  readonly settled: string | undefined;
+}
+
+export const OWNER_KINDS = ['accepted', 'progress', 'slip', 'ready', 'care'] as const;
+export type OwnerKind = (typeof OWNER_KINDS)[number];
+
+export const OWNER_WORDS = {
+  title: 'Write to the owner',
+  text: 'A draft from the facts of the plan. Read it, change it, then share it. Nothing is sent by the app.',
+  kind: 'What about',
+  kinds: {
+    accepted: 'Accepted',
+    progress: 'Progress',
+    slip: 'Later than said',
+    ready: 'Ready',
+    care: 'Care',
+  },
+  message: 'Message',
+  share: 'Share',
+  copy: 'Copy',
+  again: 'Draft anew',
+  empty: 'There is nothing to share. Write something, or draft it anew.',
+  gave: {
+    shared: 'Given to the share sheet.',
+    downloaded: 'Saved.',
+    copied: 'Copied.',
+    'given-up': 'Not shared.',
+    failed: 'This browser will not share or copy. Mark the text and copy it by hand.',
+  },
+} as const;
+
+const sentences = (...parts: readonly (string | undefined)[]): string =>
+  parts.filter((part) => part !== undefined).join(' ');
+
+const coats = ({ coatsDone, coatsPlanned }: OwnerFacts): string | undefined =>
+  coatsPlanned === 0 ? undefined : `${coatsDone} of ${coatsPlanned} coats are on.`;
+
+/** The draft of each kind of message. */
+export const OWNER_DRAFTS: Record<OwnerKind, (facts: OwnerFacts) => string> = {
+  accepted: (facts) =>
+    sentences(
+      `${facts.piece} is accepted.`,
+      facts.promised === undefined
+        ? `As planned now it is ready about ${facts.likely}; I can promise ${facts.promiseFrom}.`
+        : `It is promised for ${facts.promised}.`,
+      'Most of that time is the finish drying, and cannot be hurried. I will write if the date moves.',
+    ),
+  progress: (facts) =>
+    sentences(
+      `A word on ${facts.piece}.`,
+      coats(facts),
+      facts.next === undefined ? undefined : `Next: ${facts.next.toLowerCase()}, ${facts.nextWhen}.`,
+      `It is likely to be ready about ${facts.likely}.`,
+      facts.promised === undefined ? undefined : `The day promised, ${facts.promised}, stands.`,
+    ),
+  slip: (facts) =>
+    sentences(
+      `${facts.piece} will be later than said.`,
+      facts.promised === undefined ? undefined : `It was promised for ${facts.promised}.`,
+      facts.why === undefined ? undefined : `The reason: ${facts.why}.`,
+      `It is now likely to be ready about ${facts.likely}, and I can promise ${facts.promiseFrom}.`,
+    ),
+  ready: (facts) => sentences(`${facts.piece} is ready and can be collected.`),
+  care: (facts) =>
+    sentences(
+      `The finish of ${facts.piece} goes on hardening after it leaves the shop.`,
+      facts.settled === undefined
+        ? 'For the first weeks keep anything heavy or warm off it.'
+        : `Until about ${facts.settled} keep anything heavy or warm off it.`,
+      'Keep straps, rubber, vinyl and stands with soft plastic away from it: some of them mark lacquer for good.',
+      'Dust with a soft dry cloth; no polish with silicone.',
+    ),
+};
