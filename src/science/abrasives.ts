@@ -66,3 +66,11 @@ export function closestPGrade(grit: Grit): PGrade {
   const distance = (grade: PGrade) => Math.abs(Math.log(P_GRAIN_UM[grade] / grainUm(grit)));
   return P_GRADES.reduce((best, grade) => (distance(grade) < distance(best) ? grade : best));
 }
+
+/** The paper that a person means by `P800`, `p 800` or, on the US scale, `600`; undefined for one that the tables lack. */
+export function gritOf(text: string): Grit | undefined {
+  const [, p, digits] = /^\s*(p?)\s*(\d{2,4})\s*$/i.exec(text) ?? [];
+  const grade = Number(digits);
+  if (p) return P_GRADES.includes(grade as PGrade) ? { scale: 'P', grade: grade as PGrade } : undefined;
+  return CAMI_GRADES.includes(grade as CamiGrade) ? { scale: 'CAMI', grade: grade as CamiGrade } : undefined;
+}

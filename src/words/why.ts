@@ -33,7 +33,8 @@ export const WHY_WORDS = {
 
 export const MOVES_WORDS = {
   title: 'What would move the date',
-  lead: 'Level-sanding would come:',
+  lead: 'Level-sanding would come, and rubbing out:',
+  rubOut: (shift: string): string => `rub out ${shift}`,
   names: {
     warmer: 'Shop 5 K (9 °F) warmer from now on',
     cooler: 'Shop 5 K (9 °F) colder from now on',
@@ -46,6 +47,8 @@ export const MOVES_WORDS = {
   same: 'about the same',
   much: 'much later',
   ruleOfThumb: (shift: string): string => `rule of thumb: ${shift}`,
+  feeds:
+    'Here the colder shop is no gain. The hard top feels the cold less than the soft depth does, and the depth gives up less to it: the top is hard sooner, but the film goes on sinking for longer.',
   both: 'The rule of thumb halves or doubles the time for 10 K; drying from fresh, this model makes 10 K colder about 3.5 times as long. Where they part, neither has been measured for this lacquer.',
 } as const;
 

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { CAMI_GRADES, closestPGrade, type Grit, grainUm, P_GRADES } from '../../src/science/abrasives';
+import {
+  CAMI_GRADES,
+  closestPGrade,
+  type Grit,
+  grainUm,
+  gritOf,
+  P_GRADES,
+} from '../../src/science/abrasives';
 import published from '../reference/grain-sizes.json';
 
 // FEPA 43 / ISO 6344 grain size table.
@@ -36,5 +43,19 @@ describe('the two scales are not one', () => {
 
   test('a P grade is nearest to itself', () => {
     for (const grade of P_GRADES) expect(closestPGrade({ scale: 'P', grade })).toBe(grade);
+  });
+});
+
+describe('a paper as a person names it', () => {
+  test.each([
+    { text: 'P800', paper: { scale: 'P', grade: 800 } },
+    { text: ' p 1500 ', paper: { scale: 'P', grade: 1500 } },
+    { text: '600', paper: { scale: 'CAMI', grade: 600 } },
+    { text: '', paper: undefined },
+    { text: 'P3000', paper: undefined }, // exists, but no grain size was found
+    { text: '700', paper: undefined },
+    { text: 'steel wool', paper: undefined },
+  ])('"$text"', ({ text, paper }) => {
+    expect(gritOf(text)).toEqual(paper);
   });
 });

@@ -12,6 +12,7 @@ import { type Draft, draftProblem } from '../../parts/typed-field';
 import { sayLogged } from '../../parts/undo';
 import { useForm } from '../../parts/use-form';
 import { useTime } from '../../parts/use-time';
+import { closestPGrade, grainUm, gritOf } from '../../science/abrasives';
 import { EVENT_WORDS, SAND_FORM } from '../../words/piece';
 import { typedWords } from './film-as-typed';
 import { StillSoft } from './still-soft';
@@ -38,7 +39,7 @@ export function SandPage() {
               form={form}
               at="removed"
             />
-            <Words label={SAND_FORM.grit} hint={SAND_FORM.gritHint} of={grit} form={form} at="grit" />
+            <Words label={SAND_FORM.grit} hint={grainWords(grit.value)} of={grit} form={form} at="grit" />
             <TimeField label={SAND_FORM.when} {...time.field} problem={form.refused.value?.fields['at']} />
             <Send form={form} icon="sand">
               {SAND_FORM.log}
@@ -48,6 +49,14 @@ export function SandPage() {
       </Section>
     </Page>
   );
+}
+
+/** What the paper named cuts with; how to name one until then. */
+function grainWords(text: string): string {
+  const paper = gritOf(text);
+  if (!paper) return SAND_FORM.gritHint;
+  const um = String(grainUm(paper));
+  return paper.scale === 'P' ? SAND_FORM.grain(um) : SAND_FORM.grainLike(um, closestPGrade(paper));
 }
 
 function useSanding() {

@@ -18,25 +18,32 @@ const RULE_OF_THUMB: Readonly<Record<string, number>> = { warmer: 2 ** -0.5 - 1,
 
 const NAMES: Readonly<Record<string, string>> = MOVES_WORDS.names;
 
-/** What would bring level-sanding nearer or push it away, and by how much. */
+/** What would bring level-sanding and rubbing out nearer or push them away, and by how much. */
 export function WhatMoves({ estimate, startMs, nowMs }: CurveProps) {
   const leftS = estimate.milestones.level.likelyS - (nowMs - startMs) / 1000;
   if (!(leftS > A_MINUTE_S)) return null;
-  const moves = estimate.whatIf.map(({ name, levelS }) => {
+  const moves = estimate.whatIf.map(({ name, levelS, rubOutS }) => {
     const share = RULE_OF_THUMB[name];
-    return { name: NAMES[name] ?? name, levelS, thumbS: share === undefined ? undefined : share * leftS };
+    return {
+      name: NAMES[name] ?? name,
+      levelS,
+      rubOutS,
+      thumbS: share === undefined ? undefined : share * leftS,
+    };
   });
   if (estimate.oneMoreCoat)
-    moves.unshift({ name: MOVES_WORDS.oneMore, levelS: estimate.oneMoreCoat.levelS, thumbS: undefined });
+    moves.unshift({ name: MOVES_WORDS.oneMore, ...estimate.oneMoreCoat, thumbS: undefined });
+  const isColdSooner = estimate.whatIf.some(({ name, levelS }) => name === 'cooler' && levelS < -A_MINUTE_S);
   return (
     <Section title={MOVES_WORDS.title}>
       <p>{MOVES_WORDS.lead}</p>
       <dl class="fact-list">
-        {moves.map(({ name, levelS, thumbS }) => (
+        {moves.map(({ name, levelS, rubOutS, thumbS }) => (
           <div key={name}>
             <dt>{name}</dt>
             <dd>
               <strong>{shiftWords(levelS)}</strong>
+              <span class="quiet small">{MOVES_WORDS.rubOut(shiftWords(rubOutS))}</span>
               {thumbS !== undefined && (
                 <span class="quiet small">{MOVES_WORDS.ruleOfThumb(shiftWords(thumbS))}</span>
               )}
@@ -44,6 +51,7 @@ export function WhatMoves({ estimate, startMs, nowMs }: CurveProps) {
           </div>
         ))}
       </dl>
+      {isColdSooner && <p>{MOVES_WORDS.feeds}</p>}
       <p class="quiet small">{MOVES_WORDS.both}</p>
     </Section>
   );
