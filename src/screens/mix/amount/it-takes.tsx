@@ -57,6 +57,8 @@ export function ItTakes({
 }
 
 const NONE = 'none';
+/** A phone's list grows slow with thousands; the others are reached from their own page. */
+const MOST_OFFERED = 100;
 
 function RecipeChoice({
   chosen,
@@ -66,7 +68,9 @@ function RecipeChoice({
   readonly onChosen: (id: string | undefined) => void;
 }) {
   const { shop } = useShop();
-  const recipes = searchRecipes('', shop.value);
+  const all = searchRecipes('', shop.value);
+  const own = all.filter(({ id }) => id === chosen);
+  const recipes = [...new Set([...own, ...all.slice(0, MOST_OFFERED)])];
   if (recipes.length === 0) return null;
   return (
     <SelectField
