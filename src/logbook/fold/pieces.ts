@@ -18,26 +18,29 @@ export interface Piece extends Description {
 
 /** The pieces by id, and the ids of entries whose piece is not there: struck, or still on another phone. */
 export function foldPieces(lines: Lines) {
-  const pieces = new Map<string, Growing<Piece>>();
-  const unplaced: string[] = [];
-  for (const line of lines.of('piece-started'))
-    if (!pieces.has(line.piece)) pieces.set(line.piece, start(line));
-
-  const place = <Line extends OnPiece>(
-    some: readonly Line[],
-    put: (piece: Growing<Piece>, line: Line) => void,
-  ) => {
-    for (const line of some) {
-      const piece = pieces.get(line.piece);
-      if (piece) put(piece, line);
-      else unplaced.push(line.id);
-    }
-  };
-  place(lines.of('piece-changed'), (piece, line) => Object.assign(piece, description(line)));
-  place(lines.of('piece-closed'), (piece, { atMs }) => Object.assign(piece, { closedMs: atMs }));
-  place(lines.of('coat-laid'), (piece, line) => piece.coats.push(line));
-  place(lines.of('sanded'), (piece, line) => piece.sandings.push(line));
-  place(lines.of('checked'), (piece, line) => piece.checks.push(line));
+  const pieces = new Map<string, Piece>();
+  const changes = onPieces(lines.of('piece-changed'));
+  const closings = onPieces(lines.of('piece-closed'));
+  const coats = onPieces(lines.of('coat-laid'));
+  const sandings = onPieces(lines.of('sanded'));
+  const checks = onPieces(lines.of('checked'));
+  for (const line of lines.of('piece-started')) {
+    const { piece: id, atMs: startedMs } = line;
+    if (pieces.has(id)) continue;
+    const described = Object.assign({}, description(line), ...(changes.get(id) ?? NONE).map(description));
+    pieces.set(id, {
+      ...(described as Description),
+      id,
+      startedMs,
+      closedMs: closings.get(id)?.at(-1)?.atMs,
+      coats: coats.get(id) ?? NONE,
+      sandings: sandings.get(id) ?? NONE,
+      checks: checks.get(id) ?? NONE,
+    });
+  }
+  const unplaced = [changes, closings, coats, sandings, checks].flatMap((some) =>
+    [...some].flatMap(([id, work]) => (pieces.has(id) ? [] : work.map((line) => line.id))),
+  );
   return { pieces: pieces as ReadonlyMap<string, Piece>, unplaced: unplaced as readonly string[] };
 }
 
@@ -45,19 +48,22 @@ interface OnPiece {
   readonly id: string;
   readonly piece: string;
 }
-type Growing<T> = {
-  -readonly [Key in keyof T]: T[Key] extends readonly (infer Item)[] ? Item[] : T[Key];
-};
+const NONE: readonly never[] = [];
+const sorted = new WeakMap<readonly OnPiece[], ReadonlyMap<string, readonly OnPiece[]>>();
 
-const start = (line: Told<'piece-started'>): Growing<Piece> => ({
-  ...(description(line) as Description),
-  id: line.piece,
-  startedMs: line.atMs,
-  closedMs: undefined,
-  coats: [],
-  sandings: [],
-  checks: [],
-});
+/** The lines of each piece, in time order. Lines that have not changed, which is most of ten years, are sorted once. */
+function onPieces<Line extends OnPiece>(some: readonly Line[]): ReadonlyMap<string, readonly Line[]> {
+  const known = sorted.get(some);
+  if (known) return known as ReadonlyMap<string, readonly Line[]>;
+  const pieces = new Map<string, Line[]>();
+  for (const line of some) {
+    const others = pieces.get(line.piece);
+    if (others) others.push(line);
+    else pieces.set(line.piece, [line]);
+  }
+  sorted.set(some, pieces);
+  return pieces;
+}
 
 function description<Line extends Partial<Description>>(line: Line): Partial<Description> {
   const { name, base, oldFilm, area, note } = line;
