@@ -129,7 +129,6 @@ export const NEXT_WORDS = {
     'let-down-10': 'of its 10 % let-down',
     'let-down-1': 'of its 1 % let-down',
   },
-  white: 'white base',
   coarse: (percent: string): string =>
     `Half a division of your scale is ${percent} of this amount: a let-down, or a finer scale, would be surer.`,
   predicted: (lab: string, dE: string, doubt: string): string =>
@@ -220,7 +219,6 @@ export const FORM_WORDS = {
   tinters: 'Tinters on the bench',
   tintersHint: 'What is not in the shop yet becomes an ingredient.',
   noTinter: 'Tick at least one tinter.',
-  like: (name: string): string => `Taken for the usual ${name} until you draw it down`,
   likeLabel: (name: string): string => `${name} is like`,
   likeNone: 'None of these: I shall draw it down',
   scale: 'Scale',
@@ -263,7 +261,6 @@ export const FORM_WORDS = {
 
 export const MIX_WORDS = {
   title: (number: number): string => (number === 1 ? 'Weigh in the base' : `Mix trial ${number}`),
-  base: 'White base',
   baseHint: 'What stands in the jar, untinted.',
   grams: (name: string): string => `${name}, g`,
   form: 'Weighed',
@@ -312,7 +309,6 @@ export const READ_WORDS = {
   bare: { label: 'Bare', hint: 'no clear' },
   clear: { label: 'Under clear', hint: 'the coats it will get' },
   coats: 'Coats of clear',
-  coatsProblem: 'Give a whole number from 1 to 100.',
   share: 'Tinter in the mix with the base',
   shareHint: 'By weight of neat tinter: 5 % is 1 g in 19 g of base. Two shares tell more than one.',
   passes: 'Passes of toner on it',
@@ -425,16 +421,12 @@ export const PHOTO_WORDS = {
 
 export const TRIAL_WORDS = {
   inJar: 'In the jar',
-  added: 'Added for this trial',
-  nothingAdded: 'Nothing',
   total: (grams: string): string => `${grams} g in all`,
   readings: 'Readings',
   noReadings: 'None yet.',
   readAgain: 'Add a reading',
   undoReading: 'Undo this reading',
   undoTrial: 'Undo this trial',
-  readingUndone: 'Reading undone.',
-  trialUndone: 'Trial undone.',
   dry: 'dry',
   wet: 'wet',
   bare: 'bare',
@@ -450,10 +442,8 @@ export const TRIAL_WORDS = {
   accept: 'Make this a recipe',
   acceptAgain: 'Make this a new version',
   accepted: 'Recipe written.',
-  acceptedIs: 'This trial is a recipe.',
   openRecipe: 'Open the recipe',
   jar: 'Put it in a jar',
-  missing: 'No such trial',
 } as const;
 
 export const RECIPE_FROM_MATCH = {
@@ -476,7 +466,6 @@ export const SHIFT_WORDS = {
   aim: 'New aim for the bare colour',
   bareTarget: 'This target is seen bare, so nothing is taken off it.',
   readBare: 'Read a card bare',
-  readClear: 'Read it under clear',
   row: (dL: string, db: string): string => `L* ${dL}, b* ${db}`,
   halves: 'Bare and under clear must be of the same card, dry, and under the light of this match.',
   rest: 'It holds for this colour and this much clear. Another build shifts it otherwise.',

@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { Said } from '../../actions/log';
 import { readHiding } from '../../actions/match/read-hiding';
 import { LIMITS } from '../../logbook/limits';
 import { Button } from '../../parts/button';
@@ -11,87 +12,72 @@ import { useForm } from '../../parts/use-form';
 import { HIDING_WORDS as WORDS } from '../../words/match';
 import type { OfMatch } from './use-match';
 
-type FieldName = 'blackCard' | 'blackCoated' | 'whiteCard' | 'whiteCoated';
+const FIELDS = ['blackCard', 'blackCoated', 'whiteCard', 'whiteCoated'] as const;
+type FieldName = (typeof FIELDS)[number];
+
+interface HidingDraft {
+  readonly dryFilm: Draft<'um' | 'mil'>;
+  readonly in: 'Y' | 'L';
+  readonly fields: Readonly<Record<FieldName, Draft<'ratio'>>>;
+}
+interface PartProps {
+  readonly draft: HidingDraft;
+  readonly patch: (some: Partial<HidingDraft>) => void;
+  readonly isTried: boolean;
+}
+
 const BLANK: Draft<'ratio'> = { text: '', unit: 'ratio' };
+const blank = (unit: 'um' | 'mil'): HidingDraft => ({
+  dryFilm: { text: '', unit },
+  in: 'Y',
+  fields: { blackCard: BLANK, blackCoated: BLANK, whiteCard: BLANK, whiteCoated: BLANK },
+});
+
+const isWhole = ({ dryFilm, fields }: HidingDraft): boolean =>
+  draftProblem(dryFilm, LIMITS.dryFilm) === undefined &&
+  FIELDS.every((name) => draftProblem(fields[name], LIMITS.luminance) === undefined);
+
+function saidOf({ dryFilm, in: as, fields }: HidingDraft, { match }: OfMatch): Said<'hiding-read'> {
+  const newest = match.trials.at(-1)?.id;
+  return {
+    match: match.id,
+    ...(newest === undefined ? {} : { trial: newest }),
+    dryFilm,
+    in: as,
+    black: { card: fields.blackCard, coated: fields.blackCoated },
+    white: { card: fields.whiteCard, coated: fields.whiteCoated },
+  };
+}
 
 /** A draw-down over a black and white card. */
 export function HidingForm({ match }: OfMatch) {
   const { needs, actions } = useShop();
   const form = useForm();
-  const isUs = useUnits() === 'us';
-  const dryFilm = useSignal<Draft<'um' | 'mil'>>({ text: '', unit: isUs ? 'mil' : 'um' });
-  const as = useSignal<'Y' | 'L'>('Y');
-  const fields = useSignal<Readonly<Record<FieldName, Draft<'ratio'>>>>({
-    blackCard: BLANK,
-    blackCoated: BLANK,
-    whiteCard: BLANK,
-    whiteCoated: BLANK,
-  });
+  const draft = useSignal(blank(useUnits() === 'us' ? 'mil' : 'um'));
+  const patch = (some: Partial<HidingDraft>): void => {
+    draft.value = { ...draft.value, ...some };
+  };
+  const part = { draft: draft.value, patch, isTried: form.isTried.value };
 
   async function send(event: Event): Promise<void> {
     event.preventDefault();
-    const { blackCard, blackCoated, whiteCard, whiteCoated } = fields.value;
-    const isWhole =
-      draftProblem(dryFilm.value, LIMITS.dryFilm) === undefined &&
-      Object.values(fields.value).every((draft) => draftProblem(draft, LIMITS.luminance) === undefined);
-    const newest = match.trials.at(-1)?.id;
-    const kept = await form.send(isWhole, () =>
-      readHiding(needs, {
-        match: match.id,
-        ...(newest === undefined ? {} : { trial: newest }),
-        dryFilm: dryFilm.value,
-        in: as.value,
-        black: { card: blackCard, coated: blackCoated },
-        white: { card: whiteCard, coated: whiteCoated },
-      }),
-    );
+    const said = saidOf(draft.value, { match });
+    const kept = await form.send(isWhole(draft.value), () => readHiding(needs, said));
     if (kept) showToast({ text: WORDS.saved, onUndo: () => void actions.undo(kept.id) });
   }
 
-  const field = (name: FieldName, label: string) => (
-    <TypedField
-      label={label}
-      limit={LIMITS.luminance}
-      draft={fields.value[name]}
-      onDraft={(draft) => {
-        fields.value = { ...fields.value, [name]: draft };
-      }}
-      isTried={form.isTried.value}
-    />
-  );
-
   return (
     <form class="stack" onSubmit={send} noValidate>
-      <TypedField
-        label={WORDS.dryFilm}
-        hint={WORDS.dryFilmHint}
-        limit={LIMITS.dryFilm}
-        draft={dryFilm.value}
-        onDraft={(draft) => {
-          dryFilm.value = draft;
-        }}
-        isTried={form.isTried.value}
-      />
-      <Choice
-        label={WORDS.in}
-        options={[
-          { value: 'Y', label: 'Y' },
-          { value: 'L', label: 'L*' },
-        ]}
-        value={as.value}
-        onChange={(value) => {
-          as.value = value;
-        }}
-      />
+      <FilmFields {...part} />
       <fieldset class="pair reading">
         <legend>{WORDS.black}</legend>
-        {field('blackCard', WORDS.card)}
-        {field('blackCoated', WORDS.coated)}
+        <LuminanceField {...part} name="blackCard" label={WORDS.card} />
+        <LuminanceField {...part} name="blackCoated" label={WORDS.coated} />
       </fieldset>
       <fieldset class="pair reading">
         <legend>{WORDS.white}</legend>
-        {field('whiteCard', WORDS.card)}
-        {field('whiteCoated', WORDS.coated)}
+        <LuminanceField {...part} name="whiteCard" label={WORDS.card} />
+        <LuminanceField {...part} name="whiteCoated" label={WORDS.coated} />
       </fieldset>
       <Refusal refused={form.refused.value} />
       <div class="acts">
@@ -100,5 +86,43 @@ export function HidingForm({ match }: OfMatch) {
         </Button>
       </div>
     </form>
+  );
+}
+
+function FilmFields({ draft, patch, isTried }: PartProps) {
+  return (
+    <>
+      <TypedField
+        label={WORDS.dryFilm}
+        hint={WORDS.dryFilmHint}
+        limit={LIMITS.dryFilm}
+        draft={draft.dryFilm}
+        onDraft={(dryFilm) => patch({ dryFilm })}
+        isTried={isTried}
+      />
+      <Choice
+        label={WORDS.in}
+        options={[
+          { value: 'Y', label: 'Y' },
+          { value: 'L', label: 'L*' },
+        ]}
+        value={draft.in}
+        onChange={(as) => patch({ in: as })}
+      />
+    </>
+  );
+}
+
+type LuminanceProps = PartProps & { readonly name: FieldName; readonly label: string };
+
+function LuminanceField({ draft, patch, isTried, name, label }: LuminanceProps) {
+  return (
+    <TypedField
+      label={label}
+      limit={LIMITS.luminance}
+      draft={draft.fields[name]}
+      onDraft={(field) => patch({ fields: { ...draft.fields, [name]: field } })}
+      isTried={isTried}
+    />
   );
 }

@@ -1,6 +1,5 @@
-import { readColour } from '../../actions/match/read-colour';
+import { type ColourSaid, readColour } from '../../actions/match/read-colour';
 import type { Match } from '../../logbook/fold/matches';
-import { COUNTS, LIMITS } from '../../logbook/limits';
 import { Button, LinkButton } from '../../parts/button';
 import { Choice } from '../../parts/choice';
 import { Page } from '../../parts/page';
@@ -8,17 +7,16 @@ import { Refusal } from '../../parts/refusal';
 import { goTo, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
-import { draftProblem } from '../../parts/typed-field';
 import { useForm } from '../../parts/use-form';
 import { useTime } from '../../parts/use-time';
 import { READ_WORDS as WORDS } from '../../words/match';
 import { FileReadings } from './file-readings';
 import { LightField } from './light-field';
-import { ofSaid, pageOf, type ReadOf, readOf } from './read-of';
+import { pageOf, type ReadOf, readOf } from './read-of';
 import { ReadingRows } from './reading-rows';
 import { SurfaceFields } from './surface-fields';
 import { NotHere, type OfMatch, pathOfPage, useNames } from './use-match';
-import { isCount, useReadDrafts, whatWasRead } from './use-read-drafts';
+import { readingsSaid, useReadDrafts } from './use-read-drafts';
 
 /** Reads a surface: the target, a trial, a card, a draw-down. */
 export function ReadPage({ match }: OfMatch) {
@@ -36,31 +34,13 @@ function ReadForm({ match, of }: ReadFormProps) {
   const form = useForm();
   const time = useTime();
   const drafts = useReadDrafts(match);
-  const { how, isDry, clearCoats, share, passes, note } = drafts;
+  const { how } = drafts;
 
   async function send(event: Event): Promise<void> {
     event.preventDefault();
-    const read = whatWasRead(drafts);
-    const coats = clearCoats.value;
-    const isWhole =
-      read !== undefined &&
-      (coats === undefined || isCount(coats, COUNTS.coats)) &&
-      (of.as !== 'tint' || draftProblem(share.value, LIMITS.tintShare) === undefined) &&
-      (of.as !== 'toned' || isCount(passes.value, COUNTS.passes));
-    const kept = await form.send(isWhole, () =>
-      readColour(
-        needs,
-        {
-          match: match.id,
-          of: ofSaid(of, share.value, passes.value),
-          white: read?.white ?? match.white,
-          isDry: isDry.value,
-          readings: read?.readings ?? [],
-          ...(coats === undefined ? {} : { clearCoats: Number(coats) }),
-          ...(note.value.trim() === '' ? {} : { note: note.value.trim() }),
-        },
-        time.instantMs(),
-      ),
+    const said = readingsSaid(match, of, drafts);
+    const kept = await form.send(said !== undefined, () =>
+      readColour(needs, said as ColourSaid, time.instantMs()),
     );
     if (!kept) return;
     showToast({ text: WORDS.saved, onUndo: () => void actions.undo(kept.id) });
