@@ -1,3 +1,4 @@
+import { canShare } from './hand-over';
 import { type Permission, permissionNow, registration } from './notify';
 import { hasPeriodicSync } from './periodic';
 
@@ -39,7 +40,3 @@ async function isWoken(): Promise<boolean> {
     return false;
   }
 }
-
-/** Whether the share sheet takes this file. */
-export const canShare = (file: File): boolean =>
-  'canShare' in navigator && navigator.canShare({ files: [file] });

@@ -1,9 +1,11 @@
-import { canShare } from './abilities';
-
 const CALENDAR_TYPE = 'text/calendar';
 
 /** How a file or a text left the app. */
 export type HandedOver = 'shared' | 'downloaded' | 'copied' | 'given-up' | 'failed';
+
+/** Whether the share sheet takes this file. */
+export const canShare = (file: File): boolean =>
+  'canShare' in navigator && navigator.canShare({ files: [file] });
 
 /** Gives a calendar file out: by the share sheet where there is one for files, else as a download. */
 export const handOverCalendar = (text: string, fileName: string): Promise<HandedOver> =>

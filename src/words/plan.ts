@@ -88,6 +88,8 @@ export const PIECE_PLAN = {
   done: 'Done',
   next: 'Next',
   planned: 'To come',
+  passedOver: 'Passed over: a later step was done.',
+  doneSteps: (count: number): string => `${plural(count, 'step')} done`,
   byApp: 'Put in by the plan',
   closes: (when: string): string => `closes ${when}`,
   takes: (likely: string, earliest: string, late: string): string =>

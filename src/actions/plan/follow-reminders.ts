@@ -3,7 +3,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import { hoursOf } from '../../logbook/plan/clock-hours';
 import { toMinute } from '../../planner/local-day';
 import { type Standing, standing } from '../../reminders/due';
-import type { Switches } from '../../reminders/kinds';
+import type { ReminderKind, Switches } from '../../reminders/kinds';
 import type { Acknowledgement, Reminder } from '../../reminders/reminder';
 import { remindersOf } from '../../reminders/reminders';
 import { ragReminders, shopReminders } from '../../reminders/shop-reminders';
@@ -54,16 +54,23 @@ function ofPlan(shop: Shop, { bench, plan }: Planned): Reminder[] {
   return [...ragReminders(past, bench.shop.zone), ...shopReminders(surroundings(shop, undefined))];
 }
 
+/** Who was told too late to leave a piece alone has missed nothing. */
+const NOT_MISSED: ReadonlySet<ReminderKind> = new Set(['rest-day', 'stop-for-today']);
+
 function standingOf(all: readonly Reminder[], shop: Shop, { bench }: Planned, nowMs: number): Standing {
   const { reminderSettings } = shop;
   const quiet = reminderSettings?.quiet;
-  return standing(all, {
-    now: toMinute(nowMs),
+  const now = toMinute(nowMs);
+  const found = standing(all, {
+    now,
     acknowledgements: acknowledgements(shop),
     switches: switchesOf(shop),
     ...(quiet && { quiet: hoursOf(quiet) }),
     zone: bench.shop.zone,
   });
+  const isOfUse = ({ kind, until }: Reminder): boolean =>
+    !NOT_MISSED.has(kind) && (until === undefined || now <= until);
+  return { ...found, missed: found.missed.filter(isOfUse) };
 }
 
 /** What is switched off, as it was last set. */

@@ -4,6 +4,7 @@ import { fillDemoJars } from './jars';
 import { matchCaddy } from './match';
 import { type PenNeeds, takePen } from './pen';
 import { layCaddy, layClock, layStand, layUkulele } from './pieces';
+import { planDemo } from './plans';
 
 /** The logbook of an invented repair bench, as it would stand now: four pieces, each at another stage, and a white to match. */
 export function demoShop(needs: PenNeeds): readonly Entry[] {
@@ -11,5 +12,6 @@ export function demoShop(needs: PenNeeds): readonly Entry[] {
   const stock = { jars: fillDemoJars(pen), air: readDemoAir(pen) };
   for (const lay of [layUkulele, layClock, layStand]) lay(pen, stock);
   matchCaddy(pen, layCaddy(pen, stock));
+  planDemo(pen);
   return pen.entries;
 }

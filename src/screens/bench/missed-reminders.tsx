@@ -9,7 +9,7 @@ import { isFireKind } from '../../reminders/kinds';
 import { REMINDER_PAGE } from '../../words/reminders';
 import { whenWords } from '../../words/times';
 
-const MOST_SHOWN = 3;
+const MOST_SHOWN = 2;
 
 /** What nobody answered in time: what is about fire first, then the newest. */
 export function MissedReminders() {

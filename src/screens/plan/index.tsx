@@ -28,8 +28,9 @@ export function Plan() {
   if (page) return <Lazy load={page} />;
   const ofPiece = Object.hasOwn(OF_A_PIECE, behind) ? OF_A_PIECE[behind] : undefined;
   if (!pieces.has(first) || !ofPiece) return <NoSuchPiece />;
-  const start = OF_A_PIECE['start'];
-  return <Lazy key={behind} load={plans.has(first) || !start ? ofPiece : start} />;
+  const start = plans.has(first) ? undefined : OF_A_PIECE['start'];
+  // The key also changes when the first plan is made, for the address stays as it was.
+  return <Lazy key={start ? 'start' : behind} load={start ?? ofPiece} />;
 }
 
 const NoSuchPiece = () => (

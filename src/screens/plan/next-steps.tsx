@@ -5,6 +5,7 @@ import type { Plan } from '../../planner/plan';
 import { boundWords, stepName } from '../../planner/say';
 import { PLAN_WORDS } from '../../words/plan';
 import { whenWords } from '../../words/times';
+import { plainBound } from './plain-bound';
 import { useNames } from './use-plan';
 
 const SHOWN = 5;
@@ -19,14 +20,18 @@ export function NextSteps({ plan }: { readonly plan: Plan }) {
   if (next.length === 0) return <p class="quiet">{PLAN_WORDS.nothingNext}</p>;
   return (
     <ul class="rows">
-      {next.map(({ pieceId, stepId, step, start, bound }) => (
+      {next.map((planned) => (
         <Row
-          key={stepId}
-          href={linkTo('plan', pieceId)}
-          title={`${stepName(step)}: ${names.piece(pieceId)}`}
-          face={<span class="when-face digits">{whenWords(toInstantMs(start), toInstantMs(plan.now))}</span>}
+          key={planned.stepId}
+          href={linkTo('plan', planned.pieceId)}
+          title={`${stepName(planned.step)}: ${names.piece(planned.pieceId)}`}
+          face={
+            <span class="when-face digits">
+              {whenWords(toInstantMs(planned.start), toInstantMs(plan.now))}
+            </span>
+          }
         >
-          <p class="quiet">{boundWords(bound, names)}</p>
+          <p class="quiet">{boundWords(plainBound(planned, plan.steps), names)}</p>
         </Row>
       ))}
     </ul>

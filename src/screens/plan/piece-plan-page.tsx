@@ -57,39 +57,32 @@ function Steps({ plan }: { readonly plan: PiecePlan }) {
   const piece = usePlannedPiece();
   const { bench, plan: made } = usePlan().planned.value;
   const outlook = outlooks.value.get(piece.id);
-  if (!made.ok)
-    return (
-      <>
-        <Faults faults={made.failure} />
-        <ol class="plan-steps">
-          {withoutTimes(bench.pieces.find(({ id }) => id === piece.id)?.steps ?? [], piece.id).map(
-            (planned) => (
-              <StepItem
-                key={planned.stepId}
-                {...{ plan, planned }}
-                isNext={false}
-                isEstimated={false}
-                now={bench.now}
-              />
-            ),
-          )}
-        </ol>
-      </>
-    );
-  const steps = made.value.steps.filter(({ pieceId }) => pieceId === piece.id);
+  const steps = made.ok
+    ? made.value.steps.filter(({ pieceId }) => pieceId === piece.id)
+    : withoutTimes(bench.pieces.find(({ id }) => id === piece.id)?.steps ?? [], piece.id);
   const next = steps.find(({ isDone, kind }) => !isDone && kind !== 'hold' && kind !== 'window');
+  const items = (some: readonly PlannedStep[]) =>
+    some.map((planned) => (
+      <StepItem
+        key={planned.stepId}
+        {...{ plan, planned }}
+        isNext={made.ok && planned === next}
+        isEstimated={hasEstimate(planned.step, piece, outlook)}
+        now={bench.now}
+      />
+    ));
+  const done = steps.filter(({ isDone }) => isDone);
   return (
-    <ol class="plan-steps">
-      {steps.map((planned) => (
-        <StepItem
-          key={planned.stepId}
-          {...{ plan, planned }}
-          isNext={planned === next}
-          isEstimated={hasEstimate(planned.step, piece, outlook)}
-          now={made.value.now}
-        />
-      ))}
-    </ol>
+    <>
+      {!made.ok && <Faults faults={made.failure} />}
+      {done.length > 0 && (
+        <details class="folded">
+          <summary>{PIECE_PLAN.doneSteps(done.length)}</summary>
+          <ol class="plan-steps">{items(done)}</ol>
+        </details>
+      )}
+      <ol class="plan-steps">{items(steps.filter(({ isDone }) => !isDone))}</ol>
+    </>
   );
 }
 

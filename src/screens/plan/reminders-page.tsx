@@ -15,6 +15,7 @@ import { CalendarAct } from './calendar-act';
 import { KindSwitches } from './kind-switches';
 import { QuietHours } from './quiet-hours';
 
+const MOST_SHOWN = 8;
 const SOON_MS = 7 * 86_400_000;
 
 /** Everything that reminds: what was missed first, what comes, what is switched, and what this phone can do. */
@@ -24,6 +25,16 @@ export function RemindersPage() {
   const { due, missed, upcoming } = followReminders(open).value;
   const soon = upcoming.filter(({ at }) => toInstantMs(at) - nowMs < SOON_MS);
   const when = ({ at }: Reminder): string => whenWords(toInstantMs(at), nowMs);
+  const lines = (some: readonly Reminder[]) => (
+    <ul class="times">
+      {some.map((reminder) => (
+        <li key={reminder.id}>
+          <span class="digits">{when(reminder)}</span>
+          <span>{reminderText(reminder, reminderName(reminder, open.shop.value)).title}</span>
+        </li>
+      ))}
+    </ul>
+  );
   const isEmpty = due.length + missed.length + upcoming.length === 0;
   return (
     <Page title={REMINDER_PAGE.title} backTo={linkTo('plan')} backLabel={PLAN_WORDS.toPlan} columns="two">
@@ -44,14 +55,13 @@ export function RemindersPage() {
         <Section title={REMINDER_PAGE.upcoming}>
           {isEmpty && <p class="quiet">{REMINDER_PAGE.none}</p>}
           {!isEmpty && soon.length === 0 && <p class="quiet">{REMINDER_PAGE.noneSoon}</p>}
-          <ul class="times">
-            {soon.map((reminder) => (
-              <li key={reminder.id}>
-                <span class="digits">{when(reminder)}</span>
-                <span>{reminderText(reminder, reminderName(reminder, open.shop.value)).title}</span>
-              </li>
-            ))}
-          </ul>
+          {lines(soon.slice(0, MOST_SHOWN))}
+          {soon.length > MOST_SHOWN && (
+            <details class="folded">
+              <summary>{REMINDER_PAGE.more(soon.length - MOST_SHOWN)}</summary>
+              {lines(soon.slice(MOST_SHOWN))}
+            </details>
+          )}
         </Section>
         <CalendarAct />
       </div>

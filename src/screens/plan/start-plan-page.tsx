@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { planPiece } from '../../actions/plan/plan-piece';
-import type { PlanStep } from '../../logbook/kinds/plan';
+import { asPlanned } from '../../logbook/plan/as-planned';
 import { Button } from '../../parts/button';
 import { Choice } from '../../parts/choice';
 import { Page, Section } from '../../parts/page';
@@ -91,12 +91,4 @@ export function StartPlanPage() {
       </Section>
     </Page>
   );
-}
-
-/** A step without what was logged of it: that is in the logbook already. */
-function asPlanned(step: ReturnType<typeof startPlan>['steps'][number]): PlanStep {
-  const { done: _, ...plain } = step;
-  if (plain.kind !== 'gate') return plain as PlanStep;
-  const { failedAt: __, ...gate } = plain;
-  return gate;
 }

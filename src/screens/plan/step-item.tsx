@@ -35,6 +35,7 @@ export function StepItem({ plan, planned, isNext, isEstimated, now }: StepItemPr
   const nowMs = toInstantMs(now);
   const own = plan.steps.find(({ id }) => id === stepId);
   const name = stepName(step);
+  const isPassedOver = isDone && !step.done;
   const state = STATES[isDone ? 'done' : isNext ? 'next' : 'planned'];
   return (
     <li class="plan-step" data-state={isDone ? 'done' : isNext ? 'next' : 'planned'}>
@@ -43,7 +44,7 @@ export function StepItem({ plan, planned, isNext, isEstimated, now }: StepItemPr
         <span class="heard">{state.word}: </span>
         <strong>{name}</strong>
       </p>
-      <p class="digits">{timesOf(planned, nowMs)}</p>
+      <p class="digits">{isPassedOver ? PIECE_PLAN.passedOver : timesOf(planned, nowMs)}</p>
       {step.kind === 'wait' && !isDone && (
         <p class="quiet">
           {bandText(step.minutes)}, {PIECE_PLAN.origin[originOf(own, isEstimated)]}
@@ -63,6 +64,7 @@ export function StepItem({ plan, planned, isNext, isEstimated, now }: StepItemPr
 }
 
 function timesOf({ kind, start, end }: PlannedStep, nowMs: number): string {
+  if (Number.isNaN(start)) return ''; // there is no plan
   const from = whenWords(toInstantMs(start), nowMs);
   if (kind === 'hold' || end === start) return from;
   const isWork = kind === 'work' || kind === 'gate';
