@@ -21,11 +21,13 @@ export interface NumberFieldProps<Unit extends string> {
   /** The range that is accepted, or where the prefilled value comes from. */
   readonly hint?: string | undefined;
   readonly problem?: string | undefined;
+  /** May be below nought: the keypad for decimals has no minus on some phones. */
+  readonly isSigned?: boolean | undefined;
 }
 
 /** A number with its unit. It shows what was typed and never rewrites it; whoever holds it says what is wrong. */
 export function NumberField<Unit extends string>(props: NumberFieldProps<Unit>) {
-  const { label, text, onText, units = [], hint, problem } = props;
+  const { label, text, onText, units = [], hint, problem, isSigned } = props;
   const id = useId();
   return (
     <div class="field">
@@ -34,7 +36,7 @@ export function NumberField<Unit extends string>(props: NumberFieldProps<Unit>) 
         <input
           id={id}
           type="text"
-          inputMode="decimal"
+          inputMode={isSigned ? 'text' : 'decimal'}
           autocomplete="off"
           enterkeyhint="next"
           value={text}

@@ -92,6 +92,7 @@ function RowFields({ how, row, onRow, isTried }: RowProps) {
           <NumberField
             key={part}
             label={WORDS.parts[part]}
+            isSigned={part === 'a' || part === 'b'}
             text={row.parts[at]}
             onText={(text) => onRow({ ...row, parts: withPart(row.parts, at, text) })}
             // A sign alone is a number being begun.
