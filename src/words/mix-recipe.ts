@@ -107,9 +107,10 @@ export const RECIPE_WORDS = {
   solvents: 'What leaves first',
   leaves: 'Solvent',
   share: 'Now',
-  halfGone: 'Half gone',
-  tenthLeft: '10 % left',
-  leavesText: 'By Raoult’s law from listed evaporation rates: order and rough shares, not hours.',
+  halfGone: 'At 50\u00a0%',
+  tenthLeft: 'At 10\u00a0%',
+  leavesText:
+    'Its shares when that much of the volume is left. By Raoult’s law from listed evaporation rates: order and rough shares, not hours.',
   rate: 'Evaporation rate of the blend (n-butyl acetate 1)',
   cannot: 'It cannot be worked out yet',
   toIngredients: 'To the ingredients',

@@ -45,3 +45,12 @@ export function standingOf(weighUp: WeighUp): Standing {
   const toPourKg = next === undefined ? 0 : (done.lines[next]?.toPourKg ?? 0);
   return { ...done, next, targetKg: weighUp.isTared ? toPourKg : weighUp.totalKg + toPourKg };
 }
+
+/** The line whose over-pour made the batch grow, by exactly its own growth; undefined where none did. */
+export function overPouredLine(weighUp: WeighUp): number | undefined {
+  const { factor, lines } = standingOf(weighUp);
+  if (factor === 1) return undefined;
+  const isAt = ({ line }: { readonly line: number }): boolean =>
+    (lines[line]?.pouredKg ?? 0) / (weighUp.plan[line]?.massKg ?? Number.NaN) === factor;
+  return weighUp.pours.find(isAt)?.line;
+}

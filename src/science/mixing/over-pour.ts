@@ -1,5 +1,8 @@
 import { type Batch, batchMassKg } from './ingredient';
 
+/** A pour exactly half a division over must not count as more for a rounding of the arithmetic. */
+const ROUNDING_KG = 1e-12;
+
 /** What is still to be done for one line of a weigh-up. */
 export interface PourLeft {
   readonly ingredient: string;
@@ -28,11 +31,7 @@ export interface Rescaled {
  */
 export function rescaled(plan: Batch, poured: readonly (number | undefined)[], divisionKg: number): Rescaled {
   const unseenKg = divisionKg / 2;
-  const growths = plan.map(({ massKg }, i) => {
-    const pouredKg = poured[i];
-    return pouredKg !== undefined && pouredKg - massKg > unseenKg ? pouredKg / massKg : 1;
-  });
-  const factor = Math.max(1, ...growths);
+  const factor = growthOf(plan, poured, unseenKg);
   const lines = plan.map(({ ingredient, massKg }, i): PourLeft => {
     const pouredKg = poured[i] ?? 0;
     const missingKg = massKg * factor - pouredKg;
@@ -46,6 +45,17 @@ export function rescaled(plan: Batch, poured: readonly (number | undefined)[], d
   });
   const totalKg = lines.reduce((sum, { pouredKg, toPourKg }) => sum + pouredKg + toPourKg, 0);
   return { factor, lines, totalKg, moreKg: totalKg - batchMassKg(plan) };
+}
+
+/**
+ * The least of the growths that the pours ask for at which none of them is seen to be over. A small line whose pour the scale
+ * rounded up must not make the whole batch grow once more.
+ */
+function growthOf(plan: Batch, poured: readonly (number | undefined)[], unseenKg: number): number {
+  const isOver = (factor: number): boolean =>
+    plan.some(({ massKg }, i) => (poured[i] ?? 0) - massKg * factor > unseenKg + ROUNDING_KG);
+  const growths = plan.map(({ massKg }, i) => (poured[i] ?? 0) / massKg).filter((growth) => growth > 1);
+  return [1, ...growths.sort((one, other) => one - other)].find((factor) => !isOver(factor)) ?? 1;
 }
 
 /** What the scale shows after each line, kg: running totals, or each line alone where it is tared in between. */

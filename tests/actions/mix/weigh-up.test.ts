@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fillFromWeighUp, pouredBatch } from '../../../src/actions/mix/fill-from-weigh-up';
-import { dropWeighUp, pour, standingOf } from '../../../src/actions/mix/weigh-up';
+import { dropWeighUp, overPouredLine, pour, standingOf } from '../../../src/actions/mix/weigh-up';
 import { undo } from '../../../src/actions/undo';
 import { jarFilm } from '../../../src/logbook/jar-film';
 import { batchOfLines } from '../../../src/logbook/recipe-batch';
@@ -56,6 +56,16 @@ describe('a weigh-up', () => {
     expect(moreKg).toBeCloseTo(15.2 * G, 9); // 152 g x 0.1
     expect(next).toBe(2); // thinner before the top-up of white
     expect(targetKg).toBeCloseTo((102.2 + 55) * G, 9);
+  });
+
+  test('goes on blaming the line that was poured over, though later ones are rounded a little higher', async () => {
+    const { open, weighUp } = await aWeighUp();
+    done(await pour(open.needs, weighUp(), 0, '110')); // a tenth over
+    expect(overPouredLine(weighUp())).toBe(0);
+    done(await pour(open.needs, weighUp(), 1, '112.204')); // 2.204 g where 2.2 is asked for
+    done(await pour(open.needs, weighUp(), 2, '167.208')); // 55.004 where 55
+    expect(overPouredLine(weighUp())).toBe(0);
+    expect(standingOf(weighUp()).next).toBeUndefined();
   });
 
   test('goes on after the app was killed between any two taps', async () => {

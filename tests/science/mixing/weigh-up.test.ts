@@ -37,6 +37,12 @@ describe('an over-pour, by hand', () => {
     ]);
     expect(lines.some(({ isTopUp }) => isTopUp)).toBe(false);
   });
+  test('makes the batch grow once: a small line rounded up by the scale after it does not make it grow again', () => {
+    // 100 g over by a tenth; 2.204 g where 2.2 is asked for is within half a division, though it is 0.2 % of its own line
+    const { factor, lines } = rescaled(plan, [110 * G, 2.204 * G, undefined], 0.01 * G);
+    expect(factor).toBeCloseTo(1.1, 12);
+    expect(lines.map(({ toPourKg }) => toPourKg / G)).toEqual([0, 0, expect.closeTo(55, 9)]);
+  });
   test('that the scale cannot see is none; a short pour is finished', () => {
     expect(rescaled(plan, [100.004 * G, undefined, undefined], 0.01 * G)).toMatchObject({ factor: 1 });
     const { lines } = rescaled(plan, [60 * G, undefined, undefined], 0.01 * G);

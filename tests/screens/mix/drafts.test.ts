@@ -3,12 +3,8 @@ import { parseEntry } from '../../../src/logbook/entry';
 import { INGREDIENT_KINDS_OF } from '../../../src/logbook/kinds/ingredient';
 import { FINISHES } from '../../../src/logbook/kinds/jar';
 import { areaM2, needOf, newJob } from '../../../src/screens/mix/amount/draft';
-import {
-  ingredientProblems,
-  ingredientSaid,
-  newIngredient,
-  withSort,
-} from '../../../src/screens/mix/ingredient/draft';
+import { ingredientProblems, newIngredient, withSort } from '../../../src/screens/mix/ingredient/draft';
+import { ingredientSaid } from '../../../src/screens/mix/ingredient/said';
 import {
   blendProblem,
   isWhole,

@@ -16,10 +16,8 @@ import { SORT_WORDS, INGREDIENT_WORDS as WORDS } from '../../../words/mix-ingred
 import { FINISH_NAMES } from '../../../words/mix-jar';
 import { NothingHere } from '../nothing-here';
 import {
-  draftOf,
   type IngredientDraft,
   ingredientProblems,
-  ingredientSaid,
   isColour,
   isVolatile,
   newIngredient,
@@ -27,6 +25,7 @@ import {
 } from './draft';
 import { FactFields, type IngredientPartProps } from './fact-fields';
 import { DropFields, LetDownFields, OriginFields } from './other-fields';
+import { draftOf, ingredientSaid } from './said';
 
 /** Adds an ingredient to the shop. */
 export function NewIngredient() {

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { dropWeighUp, pour, standingOf } from '../../../actions/mix/weigh-up';
+import { dropWeighUp, overPouredLine, pour, standingOf } from '../../../actions/mix/weigh-up';
 import type { WeighUp } from '../../../logbook/fold/weigh-ups';
 import { LIMITS } from '../../../logbook/limits';
 import { Button, LinkButton } from '../../../parts/button';
@@ -60,11 +60,8 @@ function Pouring({ weighUp, name }: { readonly weighUp: WeighUp; readonly name: 
 function Grown({ weighUp }: { readonly weighUp: WeighUp }) {
   const { shop } = useShop();
   const { factor, moreKg, lines } = standingOf(weighUp);
-  if (factor === 1) return null;
-  const over = lines.findIndex(({ pouredKg }, i) => {
-    const planned = weighUp.plan[i]?.massKg ?? Number.POSITIVE_INFINITY;
-    return Math.abs(pouredKg / planned - factor) < 1e-9;
-  });
+  const over = overPouredLine(weighUp);
+  if (over === undefined) return null;
   const name = shop.value.ingredients.get(weighUp.plan[over]?.ingredient ?? '')?.name ?? '';
   return (
     <Notice kind="caution" title={WORDS.over(name, percentWords(factor - 1, 1))} isNew>
