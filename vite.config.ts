@@ -101,13 +101,21 @@ export default defineConfig({
         ...unitTests,
         test: {
           name: 'bench',
-          environment: 'node',
           include: ['tests/bench/**/*.bench.ts'],
           ...inBrowser,
           testTimeout: 600_000,
         },
       },
       { ...unitTests, test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], ...inBrowser } },
+      {
+        ...unitTests,
+        test: {
+          name: 'bench-browser',
+          include: ['tests/browser/**/*.bench.ts'],
+          ...inBrowser,
+          testTimeout: 600_000,
+        },
+      },
       {
         ...unitTests,
         test: { name: 'shots', include: ['tests/browser/shots.ts'], ...inBrowser, testTimeout: 600_000 },
