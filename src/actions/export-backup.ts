@@ -1,10 +1,21 @@
-import { writeBackup } from '../logbook/backup';
+import { type Photo, writeBackupFile } from '../logbook/backup-file';
+import { openPhotos, type Photos } from '../logbook/photos';
 import type { ActionNeeds } from './log';
 
-/** The text of a backup of everything in this logbook, and the name of its file. */
-export async function exportBackup({ logbook, now }: ActionNeeds): Promise<{ text: string; name: string }> {
+/** The backup file of everything in this logbook, photos included where they are on this device. */
+export async function exportBackup(
+  { logbook, now }: ActionNeeds,
+  photos: Photos = openPhotos(),
+): Promise<File> {
   const { shop, setAside } = logbook;
   const kept = { entries: [...shop.value.entries.values()], setAside: setAside.value };
+  const found: Photo[] = [];
+  for (const entry of kept.entries) {
+    if (entry.kind !== 'card-photographed') continue;
+    const picture = await photos.read(entry.photo);
+    if (picture) found.push({ id: entry.photo, picture });
+  }
   const day = new Date(now()).toISOString().slice(0, 10);
-  return { text: await writeBackup(kept, now()), name: `coatwait-${day}.json` };
+  const file = await writeBackupFile(kept, found, now());
+  return new File([file], `coatwait-${day}.zip`, { type: file.type });
 }

@@ -2,7 +2,7 @@ import { createStore, get, set } from 'idb-keyval';
 import { fail, type Result, succeed } from '../result';
 import { type StorageFailure, toStorageFailure } from './storage-failure';
 
-/** Pictures by id, on this device only: they are in no backup and are never sent. */
+/** Pictures by id, on this device; they go into a backup file and are never sent by the app. */
 export interface Photos {
   keep(id: string, picture: Blob): Promise<Result<void, StorageFailure>>;
   /** Undefined where the picture is not on this device. */

@@ -36,8 +36,7 @@ function HeldNotice({ open, held }: OfShop & { readonly held: Held }) {
     return () => removeEventListener('beforeunload', warn);
   }, []);
   async function save(): Promise<void> {
-    const { text, name } = await actions.exportBackup();
-    download(new File([text], name, { type: 'application/json' }));
+    download(await actions.exportBackup());
   }
   async function retry(): Promise<void> {
     const kept = await needs.logbook.keepHeld();

@@ -121,6 +121,7 @@ export const BACKUP_WORDS = {
   'not-json': 'This file is not a backup, or it was cut short. Nothing was taken in.',
   'not-a-backup': 'This file is not a backup of this app. Nothing was taken in.',
   damaged: 'This backup was changed or damaged on its way. Nothing was taken in; try another copy.',
+  packed: 'Another program has packed this file anew. Bring in the file as the app wrote it.',
   'newer-backup': 'A newer version of the app wrote this backup. Get the newest version first.',
   'faulty-entries': 'Some entries of this backup are faulty. Nothing was taken in.',
 } as const;

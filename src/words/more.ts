@@ -22,7 +22,7 @@ export const MORE_WORDS = {
   },
   backup: {
     title: 'Backup',
-    text: 'One file with every entry. Bringing one in adds what is missing; nothing is overwritten or lost.',
+    text: 'One file with every entry and photo. Bringing one in adds what is missing; nothing is overwritten or lost.',
     write: 'Write a backup file',
     read: 'Bring in a backup file',
     written: (name: string): string => `Written: ${name}.`,
@@ -33,7 +33,31 @@ export const MORE_WORDS = {
           ? '1 entry brought in.'
           : `${count} entries brought in.`,
     refused: 'Nothing was brought in',
-    unreadable: 'This file could not be read. Choose it again.',
+    last: (when: string): string => `Last backup: ${when}.`,
+    none: 'No backup was written on this phone yet.',
+    promise: {
+      unknown: '',
+      promised: 'The browser has promised to keep the logbook even when the phone runs short of room.',
+      'not-promised':
+        'The browser has not promised to keep the logbook when the phone runs short of room. Putting the app on the home screen often earns that; a backup helps in any case.',
+    },
+    folder: {
+      title: 'Into a folder, by itself',
+      text: 'Once a day, when something was logged, a backup file is written into a folder of your choice, such as one that goes to your computer.',
+      choose: 'Choose a folder',
+      other: 'Choose another folder',
+      asks: 'The browser wants your word again before it writes there.',
+      allow: 'Allow the folder again',
+      ready: 'A folder is chosen; backups go there by themselves.',
+      failed: 'No folder was chosen.',
+    },
+  },
+  tables: {
+    title: 'As tables',
+    text: 'CSV files for a spreadsheet: what was typed, in its own units.',
+    coats: 'Coats',
+    recipes: 'Recipes',
+    readings: 'Colour readings',
   },
   aside: {
     title: 'Entries that could not be read',

@@ -69,12 +69,12 @@ describe('what was done', () => {
     const open = await aShop();
     const { coat } = await bench(open);
     done(await open.actions.layCoat(coat));
-    const { text, name } = await open.actions.exportBackup();
-    expect(name).toBe('coatwait-2026-03-10.json');
+    const file = await open.actions.exportBackup();
+    expect(file.name).toBe('coatwait-2026-03-10.zip');
     const other = await aShop();
-    expect(await other.actions.importBackup(text)).toEqual({ ok: true, value: 3 });
+    expect(await other.actions.importBackup(file)).toEqual({ ok: true, value: 3 });
     expect(stateOf(other)).toEqual(stateOf(open));
-    expect(await other.actions.importBackup(text)).toEqual({ ok: true, value: 0 });
+    expect(await other.actions.importBackup(file)).toEqual({ ok: true, value: 0 });
   });
 });
 
@@ -147,7 +147,7 @@ describe('a refusal', () => {
     const open = await aShop();
     await bench(open);
     const before = stateOf(open);
-    expect(await open.actions.importBackup('{"entries":[]}')).toMatchObject({ ok: false });
+    expect(await open.actions.importBackup(new Blob(['{"entries":[]}']))).toMatchObject({ ok: false });
     expect(stateOf(open)).toEqual(before);
   });
 });

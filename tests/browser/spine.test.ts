@@ -288,7 +288,7 @@ describe('in the own shop', () => {
     const input = page.locator('input[type="file"]');
     await input.setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{') });
     await page.getByText('Nothing was brought in').waitFor();
-    await input.setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer: backup });
+    await input.setInputFiles({ name: 'backup.zip', mimeType: 'application/zip', buffer: backup });
     await page.getByText('1 entry brought in.').waitFor();
     await page.goto(`${base}#/bench`);
     await page.getByText('Small box').waitFor();

@@ -24,7 +24,7 @@ describe('a backup', () => {
     const { format, version, writtenAt } = JSON.parse(good);
     expect({ format, version, writtenAt }).toEqual({
       format: 'coatwait-logbook',
-      version: 1,
+      version: 2,
       writtenAt: '2027-03-01T00:00:00.000Z',
     });
   });
@@ -38,7 +38,7 @@ describe('a backup', () => {
     const text = await writeBackup({ entries: [], setAside }, A_YEAR_ON_MS);
     expect(await read(text)).toEqual({
       ok: true,
-      value: { entries: [entry(1, startPiece())], setAside: [] },
+      value: { entries: [entry(1, startPiece())], setAside: [], photos: [] },
     });
   });
 
@@ -81,7 +81,7 @@ describe('a file that is no good backup is refused whole', () => {
       text: changed({ entries: ['@'] }).replace('"@"', '['.repeat(9e4) + ']'.repeat(9e4)),
       kind: 'damaged',
     },
-    { why: 'of a newer format', text: changed({ version: 2 }), kind: 'newer-backup' },
+    { why: 'of a newer format', text: changed({ version: 3 }), kind: 'newer-backup' },
   ])('$why: $kind', async ({ text, kind }) => {
     expect(await read(text)).toMatchObject({ ok: false, failure: { kind } });
   });

@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { Section } from '../../parts/page';
 import { filmLayers } from '../../parts/piece-film';
 import { useShop } from '../../parts/shop-context';
@@ -9,37 +10,61 @@ const OPEN_GROUPS: readonly Group[] = ['now', 'next', 'later'];
 
 /** The pieces, in groups by what may be touched first; closed ones folded away. */
 export function Groups({ standings }: { readonly standings: readonly Standing[] }) {
-  const scaleUmMax = useThickestUm(standings);
-  const rowsOf = (group: Group) =>
-    standings
-      .filter((standing) => standing.group === group)
-      .map((standing) => <PieceRow key={standing.piece.id} standing={standing} scaleUmMax={scaleUmMax} />);
-  const closed = rowsOf('closed');
+  const open = standings.filter(({ group }) => group !== 'closed');
+  const closed = standings.filter(({ group }) => group === 'closed');
   return (
     <div class="bench-groups">
       {OPEN_GROUPS.map((group) => {
-        const rows = rowsOf(group);
+        const some = open.filter((standing) => standing.group === group);
         return (
-          rows.length > 0 && (
+          some.length > 0 && (
             <Section key={group} title={BENCH_WORDS.groups[group]}>
-              <ul class="rows">{rows}</ul>
+              <Rows standings={some} beside={open} />
             </Section>
           )
         );
       })}
-      {closed.length > 0 && (
-        <details class="folded">
-          <summary>
-            {BENCH_WORDS.groups.closed} ({closed.length})
-          </summary>
-          <ul class="rows">{closed}</ul>
-        </details>
-      )}
+      {closed.length > 0 && <Closed standings={closed} />}
     </div>
   );
 }
 
-/** The thickest film on the bench, so that all faces share one scale. */
+/** Ten years of closed pieces are drawn only when they are asked for. */
+function Closed({ standings }: { readonly standings: readonly Standing[] }) {
+  const isOpen = useSignal(false);
+  return (
+    <details
+      class="folded"
+      onToggle={(event) => {
+        isOpen.value = event.currentTarget.open;
+      }}
+    >
+      <summary>
+        {BENCH_WORDS.groups.closed} ({standings.length})
+      </summary>
+      {isOpen.value && <Rows standings={standings} beside={standings} />}
+    </details>
+  );
+}
+
+interface RowsProps {
+  readonly standings: readonly Standing[];
+  /** The pieces whose faces share one scale with them. */
+  readonly beside: readonly Standing[];
+}
+
+function Rows({ standings, beside }: RowsProps) {
+  const scaleUmMax = useThickestUm(beside);
+  return (
+    <ul class="rows">
+      {standings.map((standing) => (
+        <PieceRow key={standing.piece.id} standing={standing} scaleUmMax={scaleUmMax} />
+      ))}
+    </ul>
+  );
+}
+
+/** The thickest film of some pieces, so that all faces share one scale. */
 function useThickestUm(standings: readonly Standing[]): number {
   const { shop, outlooks, nowMs } = useShop();
   const thicknesses = standings.map(({ piece }) =>

@@ -1,3 +1,4 @@
+import { BackupNotice } from '../../parts/backup-notice';
 import { LinkButton } from '../../parts/button';
 import { DayEndNotice } from '../../parts/day-end-notice';
 import { Icon } from '../../parts/icons';
@@ -24,6 +25,7 @@ export function Bench() {
     <Page title={BENCH_WORDS.title} aside={<Asides />}>
       <SetAsideNotice open={open} />
       <DayEndNotice />
+      <BackupNotice />
       {standings.length === 0 ? (
         <EmptyBench />
       ) : (

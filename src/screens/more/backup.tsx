@@ -1,34 +1,36 @@
 import { useSignal } from '@preact/signals';
 import { Button } from '../../parts/button';
 import { Icon } from '../../parts/icons';
+import { lastBackup, noteBackup, storagePromise } from '../../parts/kept-here';
 import { Notice } from '../../parts/notice';
 import { Section } from '../../parts/page';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
+import { handOverFile } from '../../reminders/hand-over';
 import { MORE_WORDS } from '../../words/more';
+import { whenWords } from '../../words/times';
+import { BackupFolder } from './backup-folder';
 
 const WORDS = MORE_WORDS.backup;
 
 /** Writes everything to a file, and takes in what such a file holds. */
 export function Backup() {
-  const { actions } = useShop();
+  const { actions, which, shop, nowMs } = useShop();
   const problem = useSignal<string | undefined>(undefined);
+  const last = lastBackup();
 
   async function write(): Promise<void> {
-    const { text, name } = await actions.exportBackup();
-    download(text, name);
-    showToast({ text: WORDS.written(name) });
+    const file = await actions.exportBackup();
+    const handed = await handOverFile(file);
+    if (handed === 'given-up') return;
+    if (which === 'own') noteBackup(nowMs.value, shop.value.entries.size);
+    showToast({ text: WORDS.written(file.name) });
   }
 
   async function read(file: File | undefined): Promise<void> {
     if (!file) return;
     problem.value = undefined;
-    const text = await file.text().catch(() => undefined);
-    if (text === undefined) {
-      problem.value = WORDS.unreadable;
-      return;
-    }
-    const taken = await actions.importBackup(text);
+    const taken = await actions.importBackup(file);
     if (taken.ok) showToast({ text: WORDS.taken(taken.value) });
     else problem.value = taken.failure.sentence;
   }
@@ -36,42 +38,35 @@ export function Backup() {
   return (
     <Section title={WORDS.title}>
       <p>{WORDS.text}</p>
+      <p class="quiet">{last.atMs > 0 ? WORDS.last(whenWords(last.atMs, nowMs.value)) : WORDS.none}</p>
       <div class="acts">
         <Button icon="share" onClick={() => void write()}>
           {WORDS.write}
         </Button>
-        <FileButton onFile={(file) => void read(file)} />
+        <FileButton onFile={read} />
       </div>
       {problem.value && (
         <Notice kind="stop" title={WORDS.refused} isNew>
           <p class="as-written">{problem.value}</p>
         </Notice>
       )}
+      <p class="quiet small">{WORDS.promise[storagePromise.value]}</p>
+      <BackupFolder />
     </Section>
   );
 }
 
-const FileButton = ({ onFile }: { readonly onFile: (file: File | undefined) => void }) => (
+const FileButton = ({ onFile }: { readonly onFile: (file: File | undefined) => Promise<void> }) => (
   <label class="button file-button">
     <Icon name="add" />
     <span>{WORDS.read}</span>
     <input
       type="file"
-      accept="application/json,.json"
-      onChange={(event) => {
-        onFile(event.currentTarget.files?.[0]);
-        event.currentTarget.value = ''; // so that the same file can be chosen again
+      accept="application/zip,.zip,application/json,.json"
+      onChange={({ currentTarget }) => {
+        void onFile(currentTarget.files?.[0]);
+        currentTarget.value = ''; // so that the same file can be chosen again
       }}
     />
   </label>
 );
-
-function download(text: string, name: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = name;
-  link.click();
-  // The browser reads the file after the click has returned.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-}

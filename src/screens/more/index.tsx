@@ -8,6 +8,7 @@ import { MORE_WORDS } from '../../words/more';
 import { Backup } from './backup';
 import { SandingRoom } from './sanding-room';
 import { SetAsideList } from './set-aside-list';
+import { Tables } from './tables';
 
 /** Settings, backup, the demo shop, and what could not be read. */
 export function More() {
@@ -22,6 +23,7 @@ export function More() {
         <SetAsideList />
         <DemoSection />
         <Backup />
+        <Tables />
         <Section title={MORE_WORDS.about.title}>
           {MORE_WORDS.about.lines.map((line) => (
             <p key={line}>{line}</p>

@@ -1,0 +1,69 @@
+import { fail, type Result, succeed } from '../result';
+import { type BackupFailure, type PhotoMark, readBackup, sha256, writeBackup } from './backup';
+import type { Loaded } from './store';
+import { readZip, writeZip } from './zip';
+
+/*
+ * A backup file is a ZIP with
+ *   logbook.json   the logbook, as backup.ts describes it
+ *   photos/<id>    each photo as it was kept, by its id; its type and SHA-256 stand in the logbook
+ * A logbook.json alone, without photos, is a backup too.
+ */
+const LOGBOOK = 'logbook.json';
+const JSON_TYPE = 'application/json';
+const MOST_LOGBOOK_BYTES = 400_000_000;
+const ZIP_BEGINS = 0x504b0304;
+
+/** A photo with its id. */
+export interface Photo {
+  readonly id: string;
+  readonly picture: Blob;
+}
+
+/** What a backup file brings. */
+export interface Brought extends Loaded {
+  readonly photos: readonly Photo[];
+}
+
+const placeOf = (id: string): string => `photos/${id}`;
+
+/** The backup file of everything kept. */
+export async function writeBackupFile(
+  loaded: Loaded,
+  photos: readonly Photo[],
+  nowMs: number,
+): Promise<Blob> {
+  const marks: PhotoMark[] = [];
+  for (const { id, picture } of photos)
+    marks.push({ id, type: picture.type, sha256: await sha256(await picture.arrayBuffer()) });
+  const logbook = new Blob([await writeBackup(loaded, nowMs, marks)], { type: JSON_TYPE });
+  const pictures = photos.map(({ id, picture }) => ({ name: placeOf(id), content: picture }));
+  return writeZip([{ name: LOGBOOK, content: logbook }, ...pictures]);
+}
+
+/** What a backup file holds, checked whole, or why nothing of it can be taken. */
+export async function readBackupFile(file: Blob, nowMs: number): Promise<Result<Brought, BackupFailure>> {
+  const files = await filesOf(file);
+  if (!files.ok) return files;
+  const logbook = files.value.get(LOGBOOK);
+  if (!logbook) return fail({ kind: 'not-a-backup' });
+  if (logbook.size > MOST_LOGBOOK_BYTES) return fail({ kind: 'too-large' });
+  const read = await readBackup(await logbook.text(), nowMs);
+  if (!read.ok) return read;
+  const photos: Photo[] = [];
+  for (const mark of read.value.photos) {
+    const picture = files.value.get(placeOf(mark.id));
+    if (!picture || (await sha256(await picture.arrayBuffer())) !== mark.sha256)
+      return fail({ kind: 'damaged' });
+    photos.push({ id: mark.id, picture: picture.slice(0, picture.size, mark.type) });
+  }
+  return succeed({ ...read.value, photos });
+}
+
+async function filesOf(file: Blob): Promise<Result<ReadonlyMap<string, Blob>, BackupFailure>> {
+  const head = new DataView(await file.slice(0, 4).arrayBuffer());
+  if (head.byteLength < 4 || head.getUint32(0) !== ZIP_BEGINS) return succeed(new Map([[LOGBOOK, file]]));
+  const zip = await readZip(file);
+  if (zip.ok) return zip;
+  return fail({ kind: zip.failure === 'packed' ? 'packed' : 'damaged' });
+}

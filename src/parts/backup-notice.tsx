@@ -1,0 +1,20 @@
+import { BACKUP_DUE } from '../words/backup';
+import { LinkButton } from './button';
+import { isBackupDue, lastBackup } from './kept-here';
+import { Notice } from './notice';
+import { linkTo } from './route';
+import { useShop } from './shop-context';
+
+/** Says that a backup is old, where much was logged since; never in the demo. */
+export function BackupNotice() {
+  const { which, shop, nowMs } = useShop();
+  if (which === 'demo' || !isBackupDue(shop.value, nowMs.value)) return null;
+  return (
+    <Notice kind="note" title={BACKUP_DUE.title}>
+      <p>{BACKUP_DUE.text(shop.value.entries.size - lastBackup().entries)}</p>
+      <div class="acts">
+        <LinkButton href={linkTo('more')}>{BACKUP_DUE.act}</LinkButton>
+      </div>
+    </Notice>
+  );
+}

@@ -1,0 +1,25 @@
+import { exportTable } from '../../actions/export-table';
+import { Button } from '../../parts/button';
+import { Section } from '../../parts/page';
+import { useShop } from '../../parts/shop-context';
+import { handOverFile } from '../../reminders/hand-over';
+import { MORE_WORDS } from '../../words/more';
+
+const WORDS = MORE_WORDS.tables;
+
+/** The coats, recipes and readings as files for a spreadsheet. */
+export function Tables() {
+  const { needs } = useShop();
+  return (
+    <Section title={WORDS.title}>
+      <p>{WORDS.text}</p>
+      <div class="acts">
+        {(['coats', 'recipes', 'readings'] as const).map((name) => (
+          <Button key={name} onClick={() => void exportTable(needs, name).then(handOverFile)}>
+            {WORDS[name]}
+          </Button>
+        ))}
+      </div>
+    </Section>
+  );
+}
