@@ -8,7 +8,6 @@ import { openStore, type SetAside } from '../logbook/store';
 import { type Result, succeed } from '../result';
 import { NO_OUTLOOK_WORDS } from '../words/actions';
 import { type Actions, bindActions } from './bind';
-import { leaveDemo } from './leave-demo';
 import type { ActionNeeds } from './log';
 import type { Outlook, PieceId } from './outlook';
 import type { Outlooks } from './outlooks';
@@ -86,7 +85,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   };
   const leave = async () => {
     close();
-    return which === 'demo' ? leaveDemo(needs) : succeed(undefined);
+    return which === 'demo' ? (await import('./leave-demo')).leaveDemo(needs) : succeed(undefined);
   };
   const actions = bindActions(needs);
   const seen = { which, shop, setAside, held, failure, nowMs, outlooks, estimator };

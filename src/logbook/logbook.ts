@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { fail, type Result, succeed } from '../result';
-import { admit, type Refusal } from './admit';
+import type { Refusal } from './admit';
 import { type Entry, type EntryBody, type Issue, parseEntry } from './entry';
 import { createFold, type Shop } from './fold/fold';
 import type { StorageFailure } from './storage-failure';
@@ -80,6 +80,8 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   async function appendNow(body: EntryBody, atMs: number): Promise<Result<Entry, AppendFailure>> {
     const parsed = parseEntry({ ...body, id: newId(), v: 1, at: toInstant(atMs), zone: zone() }, now());
     if (!parsed.ok) return fail({ kind: 'faulty', issues: parsed.failure });
+    // The rules are loaded with the first entry: the first screen does not wait for them.
+    const { admit } = await import('./admit');
     const admitted = admit(parsed.value, shop.value, now());
     if (!admitted.ok) return admitted;
     await keepOrHold(admitted.value);
