@@ -48,6 +48,8 @@ export default defineConfig({
     assetsInlineLimit: 0, // data: addresses are forbidden by the policy
     manifest: true,
     modulePreload: { polyfill: false },
+    // What the first screen needs comes as one file: many small ones compress worse, and each costs a round trip.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
   },
   worker: { format: 'es' },
   plugins: [
@@ -60,6 +62,7 @@ export default defineConfig({
       outDir: '../dist',
       registerType: 'prompt', // a new version waits for a quiet moment
       injectRegister: false,
+      includeManifestIcons: false, // the phone keeps the icon itself; offline nothing asks for it
       injectManifest: {
         globPatterns: ['**/*.{js,css,html,svg,woff2}'],
         rollupFormat: 'iife',

@@ -8,13 +8,14 @@ import { ShopContext, type ShopDoor } from './parts/shop-context';
 import { StorageNotice } from './parts/storage-notice';
 import { ToastRegion } from './parts/toast';
 import { UpdateBar } from './parts/update-bar';
+import { Bench } from './screens/bench';
 import { SKIP } from './words/app';
 import { LAZY } from './words/common';
 import { STORAGE_WORDS } from './words/storage';
 
 /** Each place is fetched when it is first shown; the service worker has them all for later. */
 const SCREENS: Record<Place, LoadScreen> = {
-  bench: async () => (await import('./screens/bench')).Bench,
+  bench: async () => Bench,
   piece: async () => (await import('./screens/piece')).Piece,
   lay: async () => (await import('./screens/lay')).Lay,
   mix: async () => (await import('./screens/mix')).Mix,
