@@ -1,3 +1,5 @@
+import { differenceInCalendarDays, isSameYear } from 'date-fns';
+
 // Instants, days and spans of time in words. Local time; twenty-four hours, for a band must stay short.
 
 const CLOCK = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
@@ -15,15 +17,11 @@ const WEEK_OF_DAYS = 6; // within it a weekday names one day
 export const clockWords = (atMs: number): string => CLOCK.format(atMs);
 
 /** Whole local days from one instant to another: 1 is tomorrow, whatever the hour. */
-export function daysBetween(fromMs: number, toMs: number): number {
-  const midnight = (ms: number): number => new Date(ms).setHours(0, 0, 0, 0);
-  return Math.round((midnight(toMs) - midnight(fromMs)) / DAY_MS);
-}
+export const daysBetween = (fromMs: number, toMs: number): number => differenceInCalendarDays(toMs, fromMs);
 
 /** "6 Dec", with its year when that is another one. */
 export function dateWords(atMs: number, nowMs: number): string {
-  const isThisYear = new Date(atMs).getFullYear() === new Date(nowMs).getFullYear();
-  return (isThisYear ? DATE : DATE_YEAR).format(atMs);
+  return (isSameYear(atMs, nowMs) ? DATE : DATE_YEAR).format(atMs);
 }
 
 const NEAR_DAYS = new Map([
