@@ -10,7 +10,18 @@ const CONTENT_SECURITY_POLICY = [
   "base-uri 'none'",
   "form-action 'self'",
   "object-src 'none'",
+  "require-trusted-types-for 'script'",
+  'trusted-types default',
 ].join('; ');
+
+/** What a page cannot say of itself and its server must: the app is not framed, and asks for nothing but the camera. */
+const HEADERS = {
+  'Content-Security-Policy': "frame-ancestors 'none'",
+  'Permissions-Policy':
+    'accelerometer=(), browsing-topics=(), display-capture=(), geolocation=(), gyroscope=(), magnetometer=(), microphone=(), midi=(), payment=(), serial=(), usb=(), camera=(self), screen-wake-lock=(self), web-share=(self)',
+  'Referrer-Policy': 'no-referrer',
+  'X-Content-Type-Options': 'nosniff',
+};
 
 /** Writes the policy into the built page only: the dev server injects <style> elements, which it forbids. */
 function contentSecurityPolicy(): Plugin {
@@ -41,6 +52,7 @@ const inBrowser = {
 export default defineConfig({
   root: 'src',
   publicDir: '../public',
+  preview: { headers: HEADERS },
   build: {
     outDir: '../dist',
     emptyOutDir: true,

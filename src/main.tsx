@@ -6,9 +6,11 @@ import { followAddress } from './parts/route';
 import { openDoor } from './parts/shop-door';
 import { followTheme } from './parts/theme';
 import { showToast } from './parts/toast';
+import { trustOwnScripts } from './parts/trusted-scripts';
 import { OFFLINE_FAILED } from './words/app';
 import './style.css';
 
+trustOwnScripts();
 const newVersion = signal<(() => void) | undefined>(undefined);
 
 const bringInNewVersion = registerSW({
