@@ -1,0 +1,79 @@
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { launch } from './browser';
+
+// The main job from the keyboard alone: start a piece, fill a jar, lay a coat, undo it.
+const base = inject('baseUrl');
+const MOST_TABS = 120;
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+
+beforeAll(async () => {
+  browser = await launch();
+  context = await browser.newContext({ viewport: { width: 1100, height: 800 } });
+  page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  await page.goto(base);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+});
+afterAll(() => browser?.close());
+
+/** What the focus is on, as a reader would say it, and whether it can be seen there. */
+const focused = (): Promise<{ name: string; isSeen: boolean }> =>
+  page.evaluate(() => {
+    const element = document.activeElement as HTMLElement & { labels?: NodeListOf<HTMLElement> };
+    const name =
+      element.getAttribute('aria-label') ?? element.labels?.[0]?.textContent ?? element.textContent ?? '';
+    const marked = element.matches(':focus-visible')
+      ? [element, element.closest('label'), element.nextElementSibling]
+      : [];
+    const isSeen = marked.some((one) => {
+      if (!one) return false;
+      const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(one);
+      return (outlineStyle !== 'none' && outlineWidth !== '0px') || boxShadow !== 'none';
+    });
+    return { name: name.trim(), isSeen };
+  });
+
+async function tabTo(name: RegExp): Promise<void> {
+  for (let tabs = 0; tabs < MOST_TABS; tabs++) {
+    await page.keyboard.press('Tab');
+    const now = await focused();
+    if (!name.test(now.name)) continue;
+    expect(now.isSeen, `the focus on ${now.name} cannot be seen`).toBe(true);
+    return;
+  }
+  throw new Error(`Tab never came to ${name}`);
+}
+async function press(name: RegExp): Promise<void> {
+  await tabTo(name);
+  await page.keyboard.press('Enter');
+}
+async function write(name: RegExp, text: string): Promise<void> {
+  await tabTo(name);
+  await page.keyboard.type(text);
+}
+
+test('a piece, a jar and a coat, and its undo, without a pointer', async () => {
+  await press(/^Start (your first|a) piece/);
+  await page.getByRole('heading', { level: 1, name: 'Start a piece' }).waitFor();
+  await write(/^Name/, 'Small box');
+  await press(/^Start this piece/);
+  await page.getByRole('heading', { name: 'Small box' }).first().waitFor();
+
+  await press(/^Mix$/);
+  await page.getByRole('heading', { level: 1, name: 'Mix' }).waitFor();
+  await press(/^(Say what is in a jar|Fill a jar|New jar)/);
+  await write(/^Name of the jar/, 'Gloss');
+  await press(/^Fill the jar/);
+  await page.getByRole('heading', { name: 'Gloss' }).first().waitFor();
+
+  await press(/^Lay a coat/);
+  await press(/^Read, and seen to/);
+  await page.getByRole('button', { name: 'Lay it' }).first().waitFor();
+  await press(/^Lay it/);
+  await page.getByText('Coat 1 laid on Small box.').waitFor();
+  await press(/^Undo/);
+  await page.getByText('Undone: Coat 1.').waitFor();
+});
