@@ -60,7 +60,7 @@ export const REMINDER_PAGE = {
   done: 'Done',
   later: '20 min later',
   lay: 'Lay it',
-  dayEnd: 'To the end of the day',
+  dayEnd: 'End of day',
   tell: 'To the draft',
   answered: (title: string): string => `${title}: done.`,
   putOff: (title: string): string => `${title}: again in 20 min.`,

@@ -2,14 +2,17 @@ import { computed, type ReadonlySignal } from '@preact/signals';
 import type { Shop } from '../../logbook/fold/fold';
 import { hoursOf } from '../../logbook/plan/clock-hours';
 import { toMinute } from '../../planner/local-day';
+import { planBench } from '../../planner/plan-bench';
 import { type Standing, standing } from '../../reminders/due';
 import type { ReminderKind, Switches } from '../../reminders/kinds';
 import type { Acknowledgement, Reminder } from '../../reminders/reminder';
 import { remindersOf } from '../../reminders/reminders';
 import { ragReminders, shopReminders } from '../../reminders/shop-reminders';
 import type { OpenShop } from '../shop';
+import { benchNow } from './bench';
 import { followPlan, type Planned } from './follow-plan';
 import { milestoneReminders } from './milestone-reminders';
+import { sinceWhen } from './since-when';
 import { surroundings } from './surroundings';
 
 const followed = new WeakMap<OpenShop, ReadonlySignal<Standing>>();
@@ -20,13 +23,31 @@ export function followReminders(open: OpenShop): ReadonlySignal<Standing> {
   if (known) return known;
   const { shop, outlooks, nowMs } = open;
   const { planned } = followPlan(open);
-  const all = computed(() => [
-    ...ofPlan(shop.value, planned.value),
-    ...milestoneReminders(shop.value, outlooks.value),
-  ]);
+  const atLastEntry = computed(() => remindersAtLastEntry(open));
+  const all = computed(() => {
+    const { plan } = planned.value;
+    const live = ofPlan(shop.value, planned.value);
+    return [
+      ...(plan.ok ? sinceWhen(live, atLastEntry.value, plan.value) : live),
+      ...milestoneReminders(shop.value, outlooks.value),
+    ];
+  });
   const fresh = computed(() => standingOf(all.value, shop.value, planned.value, nowMs.value));
   followed.set(open, fresh);
   return fresh;
+}
+
+/** The reminders of the plan as it was when something was last written down. */
+function remindersAtLastEntry({ shop, outlooks, needs }: OpenShop): readonly Reminder[] {
+  const last = [...shop.value.entries.values()].at(-1);
+  if (!last) return [];
+  const bench = benchNow({
+    shop: shop.value,
+    outlooks: outlooks.value,
+    nowMs: Date.parse(last.at),
+    zone: needs.zone(),
+  });
+  return ofPlan(shop.value, { bench, plan: planBench(bench) });
 }
 
 /** Where there is no plan for some fault in it, the shop itself still reminds, of rags before all. */
@@ -74,7 +95,7 @@ function standingOf(all: readonly Reminder[], shop: Shop, { bench }: Planned, no
 }
 
 /** What is switched off, as it was last set. */
-export const switchesOf = ({ reminderSettings }: Pick<Shop, 'reminderSettings'>): Switches =>
+const switchesOf = ({ reminderSettings }: Pick<Shop, 'reminderSettings'>): Switches =>
   Object.fromEntries((reminderSettings?.off ?? []).map((kind) => [kind, false]));
 
 /** Answers to reminders; the end of the day confirmed on the Air page is an answer about rags. */

@@ -7,7 +7,7 @@ import { type DayAxis, dayAxis } from './timeline-axis';
 import { TimelineLegend } from './timeline-legend';
 
 const WIDTH = 360;
-const EDGE = 6;
+const EDGE = 10;
 const HEAD = 26;
 const ROW = 58;
 const BAR_Y = 38;
