@@ -2,7 +2,7 @@ import type { StackEvent } from '../estimator/history';
 import type { PlainHistory } from '../estimator/plain';
 
 /** What is asked beside the history as it is. */
-export const WHAT_IFS = ['warmer', 'cooler', 'thinner-coats', 'no-retarder'] as const;
+const WHAT_IFS = ['warmer', 'cooler', 'thinner-coats', 'no-retarder'] as const;
 export type WhatIf = (typeof WHAT_IFS)[number];
 
 /** The history in a shop so many kelvin warmer from a moment on; the sanding room stays as it is. */

@@ -4,7 +4,7 @@ import type { StackHistory } from './history';
 import type { PlainHistory, PlainRequest } from './plain';
 
 /** A history with its solvents filled in from the table. */
-export const historyFrom = (plain: PlainHistory): StackHistory => ({
+const historyFrom = (plain: PlainHistory): StackHistory => ({
   ...plain,
   solvents: plain.solvents.map(filmSolvent),
 });

@@ -117,7 +117,7 @@ const isOnlyDescription = ({ ingredient, id }: EntryOf<'ingredient-described'>, 
   );
 
 /** Whether a recipe, a let-down or a weigh-up names this ingredient. */
-export function ingredientIsUsed(id: string, { recipes, ingredients, weighUps }: Shop): boolean {
+function ingredientIsUsed(id: string, { recipes, ingredients, weighUps }: Shop): boolean {
   const names = (parts: readonly { readonly ingredient: string }[] = []): boolean =>
     parts.some(({ ingredient }) => ingredient === id);
   return (

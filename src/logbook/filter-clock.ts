@@ -28,7 +28,3 @@ export const filtersInUse = (filters: ReadonlyMap<string, Filter>): readonly Fil
 
 /** Days since a filter was opened, whole. */
 export const openDays = ({ openS }: FilterClock): number => Math.floor(openS / DAY_S);
-
-/** When a filter that is not used any more would be due by its days open, ms since 1970; undefined where no days were set. */
-export const changeAtMs = ({ openedMs, open }: Filter): number | undefined =>
-  open && openedMs + open.si * 1000;

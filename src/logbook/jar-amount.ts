@@ -6,7 +6,7 @@ import type { Coat, Piece } from './fold/pieces';
 import { jarFilm } from './jar-film';
 
 /** What stays on the piece of what leaves the gun, where nobody has measured it (common practice, no source). */
-export const USUAL_TRANSFER = 0.35;
+const USUAL_TRANSFER = 0.35;
 /** kg/m3, where neither label nor weigh-up says (common practice, no source). */
 const USUAL_DENSITY = { clear: 950, pigmented: 1150 } as const;
 const SEEN_KG = 1e-4;
@@ -61,7 +61,7 @@ export function jarAmount(jar: Jar, { pieces }: Pick<Shop, 'pieces'>): JarAmount
 }
 
 /** Density of what was filled in, kg/m3: as said, or at common practice. */
-export const jarDensityKgM3 = ({ density, pigment }: Jar): number =>
+const jarDensityKgM3 = ({ density, pigment }: Jar): number =>
   density?.si ?? (pigment ? USUAL_DENSITY.pigmented : USUAL_DENSITY.clear);
 
 function draw(held: Held, volumeM3: number): void {
@@ -84,7 +84,7 @@ function coatsOf(piece: Piece, jar: Jar, volumeSolids: number): Step[] {
 }
 
 /** What a coat takes out of its jar, m3; undefined where the area is not known. Left out: what stays in the gun. */
-export function coatVolumeM3(coat: Coat, { area }: Piece, volumeSolids: number): number | undefined {
+function coatVolumeM3(coat: Coat, { area }: Piece, volumeSolids: number): number | undefined {
   if (area === undefined || coat.how === 'brush-fill') return undefined;
   const wetM =
     coat.film.by === 'wet'

@@ -19,7 +19,7 @@ export interface TypedLine {
 export type RecipeUnit = 'g' | 'mL' | 'drops' | 'parts' | '%' | 'fl-oz-us' | 'fl-oz-imperial';
 
 /** The lines of a recipe as mixing reckons with them; a text that is no number becomes NaN, which mixing refuses. */
-export const mixLines = (lines: readonly TypedLine[]): MixRecipe =>
+const mixLines = (lines: readonly TypedLine[]): MixRecipe =>
   lines.map(({ ingredient, amount, by, of }) => ({ ingredient, amount: toAmount(amount, by, of) }));
 
 function toAmount({ text, unit }: TypedLine['amount'], by: TypedLine['by'], of: TypedLine['of']): Amount {

@@ -83,7 +83,7 @@ const namesWithout = (
 export const flowFor = (airM3: number, withinS: number): number => airM3 / withinS;
 
 /** What is left of the vapour when the room counts as cleared: a hundredth of what it was. */
-export const CLEARED = 0.01;
+const CLEARED = 0.01;
 
 /** When the vapour of a session has fallen to a hundredth, ms since 1970; an indication. */
 export function clearedMs({ volume, airFlow, mixing }: Room, endedMs: number): number {

@@ -59,7 +59,3 @@ const between = (one: Held, other: Held, share: number): Held => ({
   dryM: one.dryM + (other.dryM - one.dryM) * share,
   solventM: one.solventM + (other.solventM - one.solventM) * share,
 });
-
-/** How much of a coat is solvent, told apart from how much is dry, in m. */
-export const heldBy = (layers: readonly FilmLayer[], key: string): FilmLayer | undefined =>
-  layers.find((layer) => layer.key === key);

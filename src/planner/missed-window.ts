@@ -3,7 +3,7 @@ import { nextDayStart } from './local-day';
 import type { Bench, Piece, Step, WindowStep } from './step';
 
 /** The id of the scuff that stands in for a window that was missed. */
-export const scuffId = (windowId: string): string => `${windowId}:scuff`;
+const scuffId = (windowId: string): string => `${windowId}:scuff`;
 
 /** The window that is open now on a piece: between the last step done and the first one that needs the person. */
 export function openWindow({ steps }: Piece): WindowStep | undefined {

@@ -4,7 +4,7 @@ import type { DayHours, Hours, Shop, Weather } from './shop';
 import { joined, overlap, type Span, without } from './span';
 
 /** How far the planner looks ahead, days. */
-export const HORIZON_DAYS = 750;
+const HORIZON_DAYS = 750;
 
 /** When work of one sort may be done; in the booth also when the air is fit in every way asked for. */
 export type OpeningTimes = (place: 'bench' | 'booth', against?: readonly Weather[]) => Openings;

@@ -23,7 +23,7 @@ export function armSound(): void {
 }
 
 /** Plays the tones; nothing is heard where no tap came before. */
-export function playTones(): void {
+function playTones(): void {
   audio ??= createAudio();
   if (!audio) return;
   void audio.resume();

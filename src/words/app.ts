@@ -1,7 +1,5 @@
 // English text of the frame: the bar, the update line.
 
-export const APP_NAME = 'Coatwait';
-
 export const BAR = {
   label: 'Places',
   bench: 'Bench',

@@ -1,11 +1,5 @@
 // English text of the jars: filling one, what is in it, its label.
 
-/** Where a value comes from, wherever one is shown. */
-export const ORIGIN_WORDS = {
-  usual: 'Common practice; the data sheet outranks it.',
-  said: 'As you said.',
-} as const;
-
 export const FINISH_NAMES = {
   nitrocellulose: { label: 'Nitrocellulose', hint: 'lacquer' },
   acrylic: { label: 'Acrylic', hint: 'lacquer' },

@@ -10,15 +10,6 @@ export const MOMENT_WORDS: Record<Milestone, string> = {
   settled: 'Settled by',
 };
 
-/** What each moment is, for who asks. */
-export const MOMENT_MEANING: Record<Milestone, string> = {
-  touch: 'Dust no longer sticks; the film below is still soft.',
-  recoat: 'It takes a wet coat without trapping solvent or sagging.',
-  level: 'It powders under paper; it does not gum.',
-  rubOut: 'Hard enough to hold a polish.',
-  settled: 'Hard down to the wood: from here it sinks only slowly.',
-};
-
 /** How far a moment has come; a shape stands beside each. */
 export const MOMENT_STATE = {
   waiting: 'Not yet',

@@ -17,7 +17,7 @@ const WEEK_OF_DAYS = 6; // within it a weekday names one day
 export const clockWords = (atMs: number): string => CLOCK.format(atMs);
 
 /** Whole local days from one instant to another: 1 is tomorrow, whatever the hour. */
-export const daysBetween = (fromMs: number, toMs: number): number => differenceInCalendarDays(toMs, fromMs);
+const daysBetween = (fromMs: number, toMs: number): number => differenceInCalendarDays(toMs, fromMs);
 
 /** "6 Dec", with its year when that is another one. */
 export function dateWords(atMs: number, nowMs: number): string {

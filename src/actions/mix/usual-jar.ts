@@ -27,7 +27,7 @@ export const USUAL_JARS: Record<Finish, UsualJar> = {
   urethane: { volumeSolids: '40', thinning: '20', life: pot('4') },
 };
 
-export const THINNER_SORTS = ['usual', 'fast', 'slow'] as const;
+const THINNER_SORTS = ['usual', 'fast', 'slow'] as const;
 export type ThinnerSort = (typeof THINNER_SORTS)[number];
 
 const FAST: Shares = [

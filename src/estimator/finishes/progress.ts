@@ -15,7 +15,7 @@ export interface Stretch {
   readonly cure: number;
 }
 
-export const UNSTRETCHED: Stretch = { drying: 1, cure: 1 };
+const UNSTRETCHED: Stretch = { drying: 1, cure: 1 };
 const FIRST_STEP_S = 30;
 const GROWTH = 1.06;
 const LONGEST_STEP_S = 6 * 3600;

@@ -3,7 +3,7 @@ import type { SheetTimes } from './law-history';
 import { LONGEST_S, type Progress, progress, valueAt } from './progress';
 
 /** What is waited for, the end of the recoat window among it. */
-export const LAW_MOMENTS = ['touch', 'recoat', 'recoatUntil', 'level', 'rubOut', 'settled'] as const;
+const LAW_MOMENTS = ['touch', 'recoat', 'recoatUntil', 'level', 'rubOut', 'settled'] as const;
 export type LawMoment = (typeof LAW_MOMENTS)[number];
 /** Moments that come by drying; the others come by cure. */
 export const BY_DRYING: ReadonlySet<LawMoment> = new Set(['touch', 'recoat']);

@@ -134,7 +134,7 @@ const strengthOf = (belief: Belief, tinter: number) => tinterStrength(belief, ti
 export const formsOf = ({ letDowns }: Pick<Match, 'letDowns'>): Form[] => ['neat', ...letDowns];
 
 /** How much more the jar takes, in grams; as much again as it holds where that was not said. */
-export function roomIn(match: Match): number {
+function roomIn(match: Match): number {
   const { totalGrams } = contentOf(match);
   return match.jarHolds ? Math.max(match.jarHolds.si * 1000 - totalGrams, 0) : totalGrams;
 }

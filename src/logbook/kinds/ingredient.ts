@@ -15,9 +15,9 @@ export const INGREDIENT_KINDS_OF = [
   'thinner',
   'retarder',
 ] as const;
-export const STRENGTHS = ['weak', 'medium', 'strong'] as const;
+const STRENGTHS = ['weak', 'medium', 'strong'] as const;
 /** Where a fact is from; whoever reads it may judge it. */
-export const FACT_ORIGINS = ['data-sheet', 'measured', 'usual'] as const;
+const FACT_ORIGINS = ['data-sheet', 'measured', 'usual'] as const;
 
 const Origin = v.picklist(FACT_ORIGINS);
 const fact = <Schema extends v.GenericSchema>(value: Schema) =>

@@ -16,11 +16,11 @@ export const FINISHES = [
 ] as const;
 export const PIGMENT_SHAPES = ['grains', 'flakes'] as const;
 /** What a jar may hold that calls for a caution of its own, whatever its finish. */
-export const CONTENTS = ['isocyanate', 'acid', 'oil'] as const;
+export const CONTENTS = ['isocyanate', 'acid', 'oil', 'aerosol'] as const;
 /** Catalysed lacquer dies in hours; the rest keeps for weeks to years. */
-export const LIVES = ['pot', 'shelf'] as const;
+const LIVES = ['pot', 'shelf'] as const;
 /** Why a jar weighs less than it should. */
-export const MISSING = ['evaporated', 'used'] as const;
+const MISSING = ['evaporated', 'used'] as const;
 
 // Shares are worked out from parts or percents, so they may miss one by a rounding.
 const ROUNDING = 0.005;

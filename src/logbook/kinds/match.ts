@@ -6,10 +6,10 @@ import { typed } from '../typed';
 import { entryOf, Id, Name, Note } from './envelope';
 
 /** Where the repair lies; the more the eye rests there, the stricter. */
-export const MATCH_PLACES = ['open-panel', 'edge', 'hidden'] as const;
+const MATCH_PLACES = ['open-panel', 'edge', 'hidden'] as const;
 /** How the target was read, and so how the finished repair will be seen. */
-export const SEEN_THROUGH = ['bare', 'clear'] as const;
-export const TINTER_FORMS = ['neat', 'let-down-10', 'let-down-1'] as const;
+const SEEN_THROUGH = ['bare', 'clear'] as const;
+const TINTER_FORMS = ['neat', 'let-down-10', 'let-down-1'] as const;
 /** Tinters by the names the trade gives them; what is known of their strength stands in science/pigment. */
 export const USUAL_NAMES = [
   'ochre',

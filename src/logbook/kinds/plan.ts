@@ -37,9 +37,9 @@ export const GATES = [
   'look-over',
 ] as const satisfies readonly Check[];
 export const WEATHERS = ['blush', 'damp', 'cold'] as const satisfies readonly Weather[];
-export const WORK_PLACES = ['bench', 'booth'] as const;
+const WORK_PLACES = ['bench', 'booth'] as const;
 export const CLOSURES = ['spraying', 'everything'] as const;
-export const MARKS = ['done', 'not-passed'] as const;
+const MARKS = ['done', 'not-passed'] as const;
 
 const Minutes = count(COUNTS.planMinutes);
 const Band = v.pipe(

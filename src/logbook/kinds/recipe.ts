@@ -5,9 +5,9 @@ import { parseNumber } from '../typed';
 import { count, entryOf, Id, Name, Note } from './envelope';
 
 /** In what a recipe's line may be said; `%` and `parts` also say of what, and whether by mass or volume. */
-export const RECIPE_UNITS = ['g', 'mL', 'drops', 'parts', '%', 'fl-oz-us', 'fl-oz-imperial'] as const;
+const RECIPE_UNITS = ['g', 'mL', 'drops', 'parts', '%', 'fl-oz-us', 'fl-oz-imperial'] as const;
 /** What the colour lies over. */
-export const UNDERS = ['white', 'old-colour', 'bare-wood', 'dark'] as const;
+const UNDERS = ['white', 'old-colour', 'bare-wood', 'dark'] as const;
 
 const MOST = 1_000_000;
 const isAmount = (text: string): boolean => {
@@ -21,7 +21,7 @@ const Amount = v.object({
 });
 
 /** One line of a recipe, kept as typed. */
-export const RecipeLine = v.pipe(
+const RecipeLine = v.pipe(
   v.object({
     ingredient: Id,
     amount: Amount,

@@ -3,7 +3,7 @@ import { isFireKind, REMINDER_KINDS, type SwitchableKind } from '../../reminders
 import { entryOf, Name } from './envelope';
 import { ClockSpan } from './plan';
 
-export const SWITCHABLE = REMINDER_KINDS.filter((kind) => !isFireKind(kind)) as readonly SwitchableKind[];
+const SWITCHABLE = REMINDER_KINDS.filter((kind) => !isFireKind(kind)) as readonly SwitchableKind[];
 export const ANSWERS = ['done', 'later'] as const;
 
 export const REMINDER_ENTRY_KINDS = {

@@ -3,7 +3,7 @@ import { LIMITS } from '../limits';
 import { typed } from '../typed';
 import { entryOf } from './envelope';
 
-export const UNIT_SYSTEMS = ['metric', 'us'] as const;
+const UNIT_SYSTEMS = ['metric', 'us'] as const;
 
 export const SETTINGS_KINDS = {
   'settings-changed': entryOf('settings-changed', {

@@ -5,7 +5,7 @@ import type { WorkingHours } from '../fold/plans';
 type ClockSpan = { readonly open: string; readonly close: string };
 
 /** Minutes after midnight of a clock time such as "06:30". */
-export function clockMinutes(clock: string): number {
+function clockMinutes(clock: string): number {
   const [hours = 0, minutes = 0] = clock.split(':').map(Number);
   return hours * 60 + minutes;
 }

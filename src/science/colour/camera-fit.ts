@@ -17,7 +17,7 @@ export interface CameraFit {
 // (see the simulated shots in tests).
 const NEUTRAL_WEIGHT = 25;
 /** A patch with more of its pixels at the end of a channel than this spoils the fit. */
-export const MOST_CLIPPED_FRACTION = 0.01;
+const MOST_CLIPPED_FRACTION = 0.01;
 
 /** Numbers (from 0) of the patches whose highlights are clipped: the photograph must be taken again, darker. */
 export function clippedPatches(samples: readonly PatchSample[]): number[] {

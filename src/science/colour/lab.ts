@@ -38,7 +38,7 @@ export function labFromRatios<W extends White>(white: W, x: number, y: number, z
 }
 
 /** Tristimulus values divided by those of the white: the inverse of {@link labFromRatios}. */
-export function labToRatios({ L, a, b }: Lab): readonly [x: number, y: number, z: number] {
+function labToRatios({ L, a, b }: Lab): readonly [x: number, y: number, z: number] {
   const fy = (L + 16) / 116;
   return [expand(fy + a / 500), expand(fy), expand(fy - b / 200)];
 }
@@ -54,7 +54,7 @@ export function labToXyz<W extends White>(lab: Lab<W>): Xyz<W> {
 export const chroma = ({ a, b }: Pick<Lab, 'a' | 'b'>): number => Math.hypot(a, b);
 
 /** What a typed or imported reading may hold: a little beyond the perfect white is refused, as L* ends at 100. */
-export const LAB_LIMITS = {
+const LAB_LIMITS = {
   L: { lowest: 0, highest: 100 },
   a: { lowest: -128, highest: 128 },
   b: { lowest: -128, highest: 128 },

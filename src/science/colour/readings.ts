@@ -13,7 +13,7 @@ export interface MeanReading<W extends White = White> {
 }
 
 /** Scatter taken for a reading that was not repeated, in deltaE00. Common practice, no source. */
-export const SINGLE_READING_SPREAD_E00 = 0.3;
+const SINGLE_READING_SPREAD_E00 = 0.3;
 
 // Even identical readings cannot be better than the instrument repeats itself (common practice, no source).
 const INSTRUMENT_REPEATABILITY_E00 = 0.05;

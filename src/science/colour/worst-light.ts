@@ -3,7 +3,7 @@ import { type Spectrum, spectrumToLab } from './spectrum';
 import type { SpectralWhite } from './weights-10nm';
 
 /** Daylight, a filament lamp and a white LED, all for the 10 degree observer: lights that differ as much as a home's do. */
-export const EVERYDAY_LIGHTS = ['D65/10', 'A/10', 'LED-B3/10'] as const satisfies readonly SpectralWhite[];
+const EVERYDAY_LIGHTS = ['D65/10', 'A/10', 'LED-B3/10'] as const satisfies readonly SpectralWhite[];
 
 /** The difference of two surfaces under one light, in deltaE00. */
 export interface LightDifference {

@@ -1,7 +1,7 @@
 /** Above this a weighing is worth a warning (common practice, no source). */
-export const COARSE_UNCERTAINTY = 0.05;
+const COARSE_UNCERTAINTY = 0.05;
 /** The usual strengths of a let-down: so much tinter by mass in the same clear (common practice, no source). */
-export const LET_DOWN_STRENGTHS = [0.1, 0.01] as const;
+const LET_DOWN_STRENGTHS = [0.1, 0.01] as const;
 
 export type Weighing = 'fine' | 'coarse' | 'not-weighable';
 

@@ -1,7 +1,7 @@
 import { DWELL_S, SPOT_SOLVENTS, type SpotReading, type SpotSolvent, type SpotTest } from './spot-tests';
 
 /** What an old finish may be; not knowing is one of the answers. */
-export const OLD_FINISHES = [
+const OLD_FINISHES = [
   'wax-or-oil',
   'shellac',
   'waterborne',

@@ -69,7 +69,7 @@ const STEP = 1e-3;
 const PARTS = ['L', 'a', 'b'] as const;
 
 /** How L*, a* and b* of a jar answer to each of the believed quantities: three rows. */
-export function sensitivity(model: ColourModel, belief: Belief, jar: JarContent): number[][] {
+function sensitivity(model: ColourModel, belief: Belief, jar: JarContent): number[][] {
   const here = expectedColour(model, belief, jar);
   const columns = belief.mean.map((_, i) => {
     if (i < belief.mean.length - 3 && !jar.tinterGrams[Math.floor(i / STRENGTHS_PER_TINTER)])

@@ -8,7 +8,7 @@ export interface FlammableVapour extends Vapour {
 }
 
 /** Share of the lower explosive limit that air in a spraying area is kept under (29 CFR 1910.94(c)(6)(ii); NFPA 33). */
-export const FIRE_SHARE_OF_LEL = 0.25;
+const FIRE_SHARE_OF_LEL = 0.25;
 
 /**
  * Lower explosive limit of the vapours of a blend together, volume fraction in air.

@@ -19,7 +19,7 @@ export interface ExposurePeriod {
 }
 
 /** How far a room is from perfect mixing: 1 is perfect, 10 very poor. */
-export const MIXING_FACTOR = { lowest: 1, highest: 10 } as const;
+const MIXING_FACTOR = { lowest: 1, highest: 10 } as const;
 
 /** Throws unless this is a mixing factor. */
 export function assertMixingFactor(mixingFactor: number): void {

@@ -71,10 +71,3 @@ const BY_ID = new Map(CUPS.map((row) => [row.id, row]));
 export function cup(id: CupId): Cup {
   return BY_ID.get(id) as Cup; // every CupId is a row
 }
-
-/**
- * Two readings of one liquid in Zahn cups, as fractions that 95 % of differences stay under: one person's, and two laboratories'.
- *
- * Source: ASTM D4212, precision statement.
- */
-export const ZAHN_PRECISION = { repeatability: 0.11, reproducibility: 0.33 } as const;

@@ -27,7 +27,7 @@ export interface IngredientDraft {
   readonly blend: readonly BlendRow[];
   readonly dropsG: string;
   readonly dropsCount: string;
-  readonly contains: 'none' | 'isocyanate' | 'acid' | 'oil';
+  readonly contains: 'none' | 'isocyanate' | 'acid' | 'oil' | 'aerosol';
   readonly letDownOf: string | undefined;
   readonly letDownIn: string | undefined;
   readonly letDownStrength: '0.1' | '0.01';
@@ -45,7 +45,7 @@ const usualFact = <U extends 'g/mL' | '%'>(text: string | undefined, unit: U): F
 });
 
 /** The facts of a sort at common practice. */
-export function usualFacts(is: IngredientSort, finish: Finish) {
+function usualFacts(is: IngredientSort, finish: Finish) {
   const usual = usualIngredient(is, finish);
   return {
     density: usualFact(usual.density, 'g/mL'),

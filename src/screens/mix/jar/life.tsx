@@ -29,7 +29,7 @@ export function Life({ jar }: { readonly jar: Jar }) {
 }
 
 /** An end to the minute for a pot, to the day for a shelf. */
-export const endWords = ({ as }: Pick<JarLife, 'as'>, atMs: number, nowMs: number): string =>
+const endWords = ({ as }: Pick<JarLife, 'as'>, atMs: number, nowMs: number): string =>
   as === 'pot' ? whenWords(atMs, nowMs) : dateWords(atMs, nowMs);
 
 function Warmth({ jar, life }: { readonly jar: Jar; readonly life: JarLife }) {

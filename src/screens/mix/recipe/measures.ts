@@ -23,11 +23,3 @@ export function measureKey({ amount: { unit }, by, of }: TypedLine): MeasureKey 
   if (unit === 'parts') return `parts-${by ?? 'mass'}`;
   return unit;
 }
-
-/** A measure as mixing says it. */
-export function toMeasure(key: MeasureKey): Measure {
-  const { unit, by = 'mass', of = 'mix' } = measureParts(key);
-  if (unit === '%') return { unit: 'share', of, by };
-  if (unit === 'parts') return { unit: 'parts', by };
-  return { unit };
-}

@@ -22,7 +22,7 @@ export function sizeProblem({ text, unit }: Draft<SizeUnit>): string | undefined
 }
 
 /** A batch brought to a size in grams or by volume. */
-export function sized(
+function sized(
   batch: Batch,
   { text, unit }: Draft<SizeUnit>,
   ingredients: ReturnType<typeof mixIngredients>,

@@ -1,0 +1,43 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+
+interface Package {
+  readonly license?: string;
+  readonly resolved?: string;
+  readonly dev?: boolean;
+  readonly optional?: boolean;
+  readonly devOptional?: boolean;
+}
+const lock = readFileSync('package-lock.json', 'utf8');
+const packages = Object.entries((JSON.parse(lock) as { packages: Record<string, Package> }).packages).filter(
+  ([name]) => name !== '',
+);
+const shipped = packages.filter(([, { dev, optional, devOptional }]) => !dev && !optional && !devOptional);
+
+// Licences that let an app be given away with its source under another; the last two for tools alone.
+const SHIPPED_LICENCES = [
+  'MIT',
+  'ISC',
+  'Apache-2.0',
+  'BSD-2-Clause',
+  'BSD-3-Clause',
+  '0BSD',
+  'BlueOak-1.0.0',
+];
+const TOOL_LICENCES = [...SHIPPED_LICENCES, 'MPL-2.0', 'CC-BY-4.0', 'MIT OR Apache-2.0', '(MIT OR CC0-1.0)'];
+const MOST_SHIPPED = 12;
+
+test('what the phone gets is little, and under licences that allow it', () => {
+  console.log(`packages in the app: ${shipped.length}, tools: ${packages.length - shipped.length}`);
+  expect(shipped.length).toBeLessThanOrEqual(MOST_SHIPPED);
+  expect(shipped.filter(([, { license = '' }]) => !SHIPPED_LICENCES.includes(license))).toEqual([]);
+});
+
+test('the tools are under licences that allow their use', () => {
+  expect(packages.filter(([, { license = '' }]) => !TOOL_LICENCES.includes(license))).toEqual([]);
+});
+
+test('the lock file names no address to fetch from', () => {
+  expect(packages.filter(([, { resolved }]) => resolved !== undefined)).toEqual([]);
+  expect(lock).not.toMatch(/https?:\/\/[^"]*registry/);
+});
