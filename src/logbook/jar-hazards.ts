@@ -3,7 +3,7 @@ import type { Shop } from './fold/fold';
 import type { Jar } from './fold/jars';
 import type { Finish } from './own-solvents';
 
-type Contents = Pick<Jar, 'id' | 'product' | 'thinner' | 'thinning' | 'retarder'> &
+type Contents = Pick<Jar, 'id' | 'name' | 'product' | 'thinner' | 'thinning' | 'retarder'> &
   Partial<Pick<Jar, 'contains' | 'weighUp' | 'boxedFrom'>>;
 type Shelf = Pick<Shop, 'jars' | 'ingredients' | 'weighUps'>;
 
@@ -22,7 +22,10 @@ const OF_CONTENT: Readonly<Record<string, Hazard>> = {
   isocyanate: 'isocyanate',
   acid: 'acid',
   oil: 'oil',
+  aerosol: 'aerosol',
 };
+/** Names that people give to a can under pressure. */
+const NAMED_AEROSOL = /aerosol|(spray|rattle)\s*-?\s*can/i;
 /** Names on cans that mean an isocyanate, where nobody ticked the box. A needless caution is the smaller fault. */
 const NAMED_ISOCYANATE = /isocyan|\b(hdi|mdi|tdi|ipdi)\b|polyurethane hardener|2k (activator|hardener)/i;
 
@@ -49,6 +52,7 @@ function addJar(jar: Contents, shelf: Shelf, found: Set<Hazard>, seen: Set<strin
   seen.add(jar.id);
   addFinish(jar.product.finish, found);
   addContents(jar.contains, found);
+  if (NAMED_AEROSOL.test(jar.name)) found.add('aerosol');
   addSolvents(jar.product.solvents ?? [], found);
   if (jar.thinning.percent.si > 0) addSolvents(jar.thinner.blend, found);
   if (jar.retarder) addSolvents([jar.retarder], found);
@@ -71,6 +75,7 @@ function addIngredient(id: string, shelf: Shelf, found: Set<Hazard>, seen: Set<s
     if (!ingredient.solvents) found.add('solvent');
   }
   if (NAMED_ISOCYANATE.test(ingredient.name)) found.add('isocyanate');
+  if (NAMED_AEROSOL.test(ingredient.name)) found.add('aerosol');
   for (const inner of ingredient.madeOf ?? []) addIngredient(inner.ingredient, shelf, found, seen);
 }
 

@@ -61,7 +61,7 @@ export const INGREDIENT_WORDS = {
   dropIs: (grams: string): string => `One drop weighs ${grams} g.`,
   contains: 'It contains',
   containsNothing: 'Nothing special',
-  containsOf: { isocyanate: 'Isocyanates', acid: 'Acid catalyst', oil: 'Drying oil' },
+  containsOf: { isocyanate: 'Isocyanates', acid: 'Acid catalyst', oil: 'Drying oil', aerosol: 'Aerosol can' },
   where: 'Source and dates',
   source: 'Bought from',
   lot: 'Lot',

@@ -137,3 +137,14 @@ describe('a finish brings its own', () => {
     expect(hazardsIn([waterJar(JAR, { thinner })])).toEqual(['solvent']);
   });
 });
+
+describe('a can under pressure is known by what was said of it', () => {
+  test.each([
+    { what: 'its name', more: { name: 'Clear, spray can' }, isAerosol: true },
+    { what: 'another name', more: { name: 'Aerosol gloss' }, isAerosol: true },
+    { what: 'a tick', more: { contains: ['aerosol'] as const }, isAerosol: true },
+    { what: 'nothing', more: { name: 'Clear, sprayed' }, isAerosol: false },
+  ])('$what: $isAerosol', ({ more, isAerosol }) => {
+    expect(hazardsIn([waterJar(JAR, more)]).includes('aerosol')).toBe(isAerosol);
+  });
+});

@@ -71,7 +71,7 @@ export function LetDownFields({ draft, patch, isTried }: IngredientPartProps) {
 
 /** Where it was bought, its lot, its days, and what it contains. */
 export function OriginFields({ draft, patch, isTried }: IngredientPartProps) {
-  const contents = ['none', 'isocyanate', 'acid', 'oil'] as const;
+  const contents = ['none', 'isocyanate', 'acid', 'oil', 'aerosol'] as const;
   const day = (key: 'opened' | 'useBy') => (
     <TextField
       label={INGREDIENT_WORDS[key]}
