@@ -18,7 +18,7 @@ export interface Accuracy {
   readonly firstStepS: number;
 }
 
-export const DEFAULT_ACCURACY: Accuracy = { tolerance: 0.08, negligible: 1e-5, firstStepS: 0.5 };
+export const DEFAULT_ACCURACY: Accuracy = { tolerance: 0.08, negligible: 1e-5, firstStepS: 1 };
 
 const MOST_GROWTH = 1.9;
 /** A step is taken again where its error is so many times what was aimed at. */
