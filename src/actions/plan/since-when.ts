@@ -1,4 +1,5 @@
 import type { Plan } from '../../planner/plan';
+import type { ReminderKind } from '../../reminders/kinds';
 import type { Reminder } from '../../reminders/reminder';
 
 /**
@@ -16,12 +17,16 @@ export function sinceWhen(
   const next = nextSteps(plan);
   return reminders.map((reminder) => {
     const at = before.get(reminder.id);
-    const isWaiting = reminder.stepId !== undefined && next.has(reminder.stepId);
+    const isWaiting =
+      !AFTER_THE_COAT.has(reminder.kind) && reminder.stepId !== undefined && next.has(reminder.stepId);
     return isWaiting && at !== undefined && at < reminder.at && at <= plan.now
       ? { ...reminder, at }
       : reminder;
   });
 }
+
+/** Of a coat that is not laid yet these are still to come, however late it is. */
+const AFTER_THE_COAT: ReadonlySet<ReminderKind> = new Set(['move-piece', 'check-blush']);
 
 /** The step of each piece that the person does next. */
 function nextSteps({ steps }: Plan): ReadonlySet<string> {

@@ -23,6 +23,17 @@ const nextCoats = (time: string): string[] => {
   return found.filter(({ kind }) => kind === 'next-coat').map((one) => `${one.stepId} ${clock(one.at)}`);
 };
 
+test('what follows a coat that is not laid yet has not come due', () => {
+  const live = planAt('12:00');
+  const found = sinceWhen(
+    planReminders(live, () => 0),
+    planReminders(planAt('09:10'), () => 0),
+    live,
+  );
+  const moves = found.filter(({ kind, stepId }) => kind === 'move-piece' && stepId === 'c');
+  expect(moves.map((one) => clock(one.at))).toEqual(['12:10']);
+});
+
 // The coat ended at 09:10 and the wait is an hour; the last entry was the coat.
 test.each([
   { now: '09:30', coats: ['c 10:10', 'e 11:20'] },
