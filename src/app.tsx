@@ -3,7 +3,7 @@ import { BottomBar } from './parts/bottom-bar';
 import { DemoBar } from './parts/demo-bar';
 import { Lazy, type LoadScreen } from './parts/lazy';
 import { ReminderRegion } from './parts/reminder-region';
-import { type Place, route } from './parts/route';
+import { type Place, type Route, route } from './parts/route';
 import { ShopContext, type ShopDoor } from './parts/shop-context';
 import { StorageNotice } from './parts/storage-notice';
 import { ToastRegion } from './parts/toast';
@@ -26,6 +26,12 @@ const SCREENS: Record<Place, LoadScreen> = {
   board: async () => (await import('./screens/board')).Board,
 };
 
+/** Whether a place can be shown: some need no more than the first page of a long logbook, the others wait for the rest of it. */
+function isReady({ isWhole, shop }: ShopDoor['open'], { place, rest: [id = ''] }: Route): boolean {
+  if (isWhole.value || ['bench', 'lay', 'board'].includes(place)) return true;
+  return place === 'piece' && (id === 'new' || shop.value.pieces.has(id));
+}
+
 export interface AppProps {
   /** Brings in the new version; undefined while there is none. */
   readonly newVersion: ReadonlySignal<(() => void) | undefined>;
@@ -38,6 +44,7 @@ export function App({ newVersion, door }: AppProps) {
   const { place, rest } = route.value;
   const shop = door.value;
   const isHeld = shop?.open.held.value !== undefined; // a reload would lose what is in memory only
+  const isWhole = shop?.open.isWhole.value === true;
   return (
     <ShopContext.Provider value={shop}>
       <button type="button" class="skip" onClick={() => document.getElementById('main')?.focus()}>
@@ -45,15 +52,15 @@ export function App({ newVersion, door }: AppProps) {
       </button>
       <UpdateBar onReload={isHeld ? undefined : newVersion.value} />
       {shop?.name === 'demo' && <DemoBar onLeave={() => shop.enter('own')} />}
-      {shop && place !== 'board' && <ReminderRegion key={shop.name} />}
+      {isWhole && place !== 'board' && <ReminderRegion key={shop?.name} />}
       <main id="main" tabIndex={-1}>
-        {shop ? (
+        {shop && isReady(shop.open, route.value) ? (
           <>
             <StorageNotice open={shop.open} />
             <Lazy key={[shop.name, place, ...rest].join('/')} load={SCREENS[place]} />
           </>
         ) : (
-          <p class="heard">{LAZY.loading}</p>
+          <p class={shop ? 'quiet' : 'heard'}>{LAZY.loading}</p>
         )}
       </main>
       <ToastRegion caveat={isHeld ? STORAGE_WORDS.heldMark : undefined} />

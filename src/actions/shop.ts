@@ -38,6 +38,8 @@ export interface OpenShop {
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
   /** Why the logbook could not be read; undefined when it could. */
   readonly failure: ReadonlySignal<StorageFailure | undefined>;
+  /** Whether everything kept has been read; the bench, a piece and the next coat need not wait for it. */
+  readonly isWhole: ReadonlySignal<boolean>;
   /** What this device would not keep: in memory only. */
   readonly held: ReadonlySignal<Held | undefined>;
   /** The clock, moved on every 20 s. */
@@ -66,18 +68,20 @@ const REST_MS = 150;
 export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {}): Promise<OpenShop> {
   const world: ShopNeeds = { ...THE_WORLD, ...given, store: given.store ?? openStore(NAMES[which]) };
   const needs: ActionNeeds = { ...world, logbook: createLogbook(world) };
-  const { shop, setAside, held, open, keepHeld } = needs.logbook;
+  const { shop, setAside, held, isWhole, openFirst, open, keepHeld } = needs.logbook;
   const failure = signal<StorageFailure | undefined>(undefined);
   const reopen = async (): Promise<void> => {
     const opened = await open();
     failure.value = opened.ok ? undefined : opened.failure;
     if (opened.ok) await keepHeld();
   };
-  await reopen();
+  await openFirst();
+  const whole = reopen();
+  if (shop.value.entries.size === 0) await whole;
   if (which === 'demo' && !failure.value && shop.value.entries.size === 0)
     failure.value = await fillDemo(needs);
   const { nowMs, stopClock } = startClock(world, reopen, shop);
-  const { outlooks, estimator, look, stopFollowing } = follow(shop, nowMs, world);
+  const { outlooks, estimator, look, stopFollowing } = follow(shop, nowMs, world, whole);
   const close = (): void => {
     stopClock();
     stopFollowing();
@@ -88,7 +92,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
     return which === 'demo' ? (await import('./leave-demo')).leaveDemo(needs) : succeed(undefined);
   };
   const actions = bindActions(needs);
-  const seen = { which, shop, setAside, held, failure, nowMs, outlooks, estimator };
+  const seen = { which, shop, setAside, held, isWhole, failure, nowMs, outlooks, estimator };
   return { ...seen, actions, needs, look, reopen, leave, close };
 }
 
@@ -116,17 +120,18 @@ function startClock(
   return { nowMs, stopClock };
 }
 
-/** Follows the outlooks with code that comes after the first screen. */
+/** Follows the outlooks of the whole shop, which learn from all that was ever checked, with code that comes after the first screen. */
 function follow(
   shop: ReadonlySignal<Shop>,
   nowMs: ReadonlySignal<number>,
   { startWorker, restMs }: ShopNeeds,
+  whole: Promise<void>,
 ) {
   const outlooks: Signal<ReadonlyMap<PieceId, Outlook>> = signal(new Map());
   const estimator: Estimator = createEstimator(startWorker);
-  const following = import('./outlooks').then(({ followOutlooks }) =>
-    followOutlooks({ shop, nowMs, outlooks, estimator, restMs }),
-  );
+  const following = whole
+    .then(() => import('./outlooks'))
+    .then(({ followOutlooks }) => followOutlooks({ shop, nowMs, outlooks, estimator, restMs }));
   following.catch(() => {
     const failed = { state: 'failed', message: NO_OUTLOOK_WORDS.lost } as const;
     outlooks.value = new Map([...shop.value.pieces.keys()].map((id) => [id, failed]));

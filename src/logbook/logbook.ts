@@ -2,6 +2,7 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import { fail, type Result, succeed } from '../result';
 import type { Refusal } from './admit';
 import { type Entry, type EntryBody, type Issue, parseEntry } from './entry';
+import { firstPageOf } from './first-page';
 import { createFold, type Shop } from './fold/fold';
 import type { StorageFailure } from './storage-failure';
 import type { Loaded, SetAside, Store } from './store';
@@ -36,7 +37,11 @@ export interface Logbook {
   readonly held: ReadonlySignal<Held | undefined>;
   /** What is kept but cannot be read. */
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
-  /** Reads everything kept; call it again when the page comes back from sleep. */
+  /** Whether everything kept has been read: before that, what the first screens show is right, but not all is there. */
+  readonly isWhole: ReadonlySignal<boolean>;
+  /** Reads what the first screens need of a long logbook; nothing of a short one. */
+  openFirst(): Promise<Result<void, StorageFailure>>;
+  /** Reads everything kept; what is logged meanwhile waits for it. Call it again when the page comes back from sleep. */
   open(): Promise<Result<void, StorageFailure>>;
   /** Tries again to keep what is held. */
   keepHeld(): Promise<Result<void, StorageFailure>>;
@@ -56,6 +61,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   const grow = createFold();
   const shop = signal(grow([]));
   const held = signal<Held | undefined>(undefined);
+  const isWhole = signal(false);
   const setAside = signal<readonly SetAside[]>([]);
   // So that each is checked against a shop that holds the one before: a double tap starts one piece.
   const inTurn = createTurns();
@@ -111,6 +117,16 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     return kept;
   }
 
+  async function openWhole(): Promise<Result<void, StorageFailure>> {
+    const opened = await load(store.loadAll(shop.value.entries));
+    if (opened.ok && !isWhole.value) {
+      const page = firstPageOf(shop.value, now());
+      if (page) void store.keepFirst(page);
+    }
+    isWhole.value = true; // or as whole as it can be: what failed is said
+    return opened;
+  }
+
   store.onKeptElsewhere((ids) => void load(store.load(ids)));
   const append: Logbook['append'] = (body, atMs = now()) => inTurn(() => appendNow(body, atMs));
   return {
@@ -119,7 +135,9 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     held,
     keepHeld,
     append,
-    open: () => load(store.loadAll(shop.value.entries)),
+    isWhole,
+    openFirst: () => load(store.loadFirst()),
+    open: () => inTurn(openWhole),
     strike: (id) => append({ kind: 'struck', entry: id }),
     take: (brought) => inTurn(() => keep(news(brought, shop.value, setAside.value))),
   };

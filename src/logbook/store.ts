@@ -1,12 +1,15 @@
 import { fail, type Result, succeed } from '../result';
 import { type Database, openDatabase, type Row } from './database';
 import { type Entry, type Issue, parseEntry } from './entry';
+import { type FirstPage, type FirstPages, openFirstPages } from './first-page';
+import { tell } from './fold/told';
 import { type StorageFailure, toStorageFailure } from './storage-failure';
 
 /** The shop's own logbook, and the one of the demo shop, kept apart. */
 export type LogbookName = 'coatwait' | 'coatwait-demo';
 
-const CHUNK = 2_000;
+const CHUNK = 1_000;
+const FEW = 500;
 
 /** Something kept that cannot be read, with what is wrong; it stays in storage as it is. */
 export interface SetAside {
@@ -26,6 +29,10 @@ export interface Store {
   /** Everything kept, but for what is known already. */
   loadAll(known?: ReadonlyMap<string, unknown>): Promise<Result<Loaded, StorageFailure>>;
   load(ids: readonly string[]): Promise<Result<Loaded, StorageFailure>>;
+  /** What a long logbook opens with, before the rest is read; nothing for a short one. */
+  loadFirst(): Promise<Result<Loaded, StorageFailure>>;
+  /** Keeps what the next cold start opens with. */
+  keepFirst(page: FirstPage): Promise<void>;
   /** Keeps every row under its key, all or none, and tells the other tabs. */
   keep(rows: readonly Row[]): Promise<Result<void, StorageFailure>>;
   /** Takes everything away: for leaving the demo shop. */
@@ -37,12 +44,18 @@ export interface Store {
 }
 
 /** Opens the storage of a logbook. */
-export function openStore(name: LogbookName, database = openDatabase(name)): Store {
+export function openStore(
+  name: LogbookName,
+  database = openDatabase(name),
+  firstPages = openFirstPages(name),
+): Store {
   const tabs = new BroadcastChannel(name);
   return {
     loadAll: (known = new Map()) =>
-      answer(() => (known.size === 0 ? inChunks(database) : others(database, known))),
+      answer(() => (known.size === 0 ? inChunks(database, known) : others(database, known))),
     load: (ids) => answer(() => some(database, ids)),
+    loadFirst: () => answer(() => first(database, firstPages)),
+    keepFirst: (page) => firstPages.keep(page),
     async keep(rows) {
       const kept = await answer(() => database.write(rows));
       if (kept.ok) tabs.postMessage(rows.map(([key]) => key));
@@ -56,14 +69,19 @@ export function openStore(name: LogbookName, database = openDatabase(name)): Sto
   };
 }
 
-/** Every row, a chunk at a time: the next is on its way while one is read, and a tap between two is answered. */
-async function inChunks(database: Database): Promise<Loaded> {
+/** Every row that is not known, a chunk at a time: the next is on its way while one is read, and a tap between two is answered. */
+async function inChunks(
+  database: Database,
+  known: ReadonlyMap<string, unknown>,
+  after?: string,
+): Promise<Loaded> {
   const entries: Entry[] = [];
   const setAside: SetAside[] = [];
-  let chunk = await database.readAfter(undefined, CHUNK);
+  let chunk = await database.readAfter(after, CHUNK);
   while (chunk.length > 0) {
     const next = database.readAfter(chunk.at(-1)?.[0], CHUNK);
-    const read = sort(chunk);
+    const read = sort(chunk.filter(([key]) => !known.has(key)));
+    for (const entry of read.entries) tell(entry); // here, and not all at once in the fold
     entries.push(...read.entries);
     setAside.push(...read.setAside);
     chunk = await next;
@@ -71,15 +89,21 @@ async function inChunks(database: Database): Promise<Loaded> {
   return { entries, setAside };
 }
 
+/** The first page, and whatever was logged since it was kept. */
+async function first(database: Database, pages: FirstPages): Promise<Loaded> {
+  const page = await pages.read();
+  if (!page) return { entries: [], setAside: [] };
+  const since = await inChunks(database, new Map(), page.after);
+  return { ...since, entries: [...page.entries, ...since.entries] };
+}
+
 async function some(database: Database, ids: readonly string[]): Promise<Loaded> {
   return sort((await database.read(ids)).filter(([, raw]) => raw !== undefined));
 }
 
 async function others(database: Database, known: ReadonlyMap<string, unknown>): Promise<Loaded> {
-  return some(
-    database,
-    (await database.keys()).filter((key) => !known.has(key)),
-  );
+  const missing = (await database.keys()).filter((key) => !known.has(key));
+  return missing.length < FEW ? some(database, missing) : inChunks(database, known);
 }
 
 function sort(rows: readonly Row[]): Loaded {
