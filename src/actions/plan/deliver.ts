@@ -35,10 +35,12 @@ export function deliverReminders(open: OpenShop, onAnswered: OnAnswered): () => 
       entries = open.shop.value.entries;
       loggedMs = open.needs.now();
     }
-    const { due } = standing.value;
+    const { due, missed } = standing.value;
     const fresh = due.filter((one) => !rung.has(mark(one)));
-    const gone = [...rung].filter((one) => !due.some((still) => mark(still) === one));
-    rung = new Set(due.map(mark));
+    // What was missed stays on the screen of the phone; what was answered, or has moved, is taken back.
+    const standingStill = new Set([...due, ...missed].map(mark));
+    const gone = [...rung].filter((one) => !standingStill.has(one));
+    rung = new Set([...due.map(mark), ...[...rung].filter((one) => standingStill.has(one))]);
     if (isOwn && gone.length > 0) void withdraw(gone.map((one) => one.slice(one.indexOf(' ') + 1)));
     if (fresh.length > 0 && open.needs.now() - loggedMs > JUST_LOGGED_MS) tell(fresh);
     clearTimeout(keeping);
