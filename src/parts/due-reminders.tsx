@@ -1,20 +1,27 @@
 import { useEffect } from 'preact/hooks';
+import { laysCoat } from '../actions/plan/answer-reminder';
 import { deliverReminders } from '../actions/plan/deliver';
 import { followReminders } from '../actions/plan/follow-reminders';
 import { reminderOfId } from '../actions/plan/reminder-of-id';
-import { grouped } from '../reminders/group';
+import { isFireKind } from '../reminders/kinds';
+import type { Reminder } from '../reminders/reminder';
 import { REMINDER_PAGE, REMINDER_WORDS } from '../words/reminders';
 import { Icon } from './icons';
 import { ReminderItem, sayAnswered } from './reminder-acts';
 import { linkTo } from './route';
 import { useShop } from './shop-context';
 
-const MOST_SHOWN = 2;
+/** A small phone keeps its page in sight. */
+const MOST_SHOWN = 1;
+
+/** What burns first, then what waits for the gun, then the rest. */
+const urgency = (reminder: Reminder): number =>
+  isFireKind(reminder.kind) ? 0 : laysCoat(reminder) || reminder.kind === 'window-closing' ? 1 : 2;
 
 /** What is due now, on top of every page; and what rings for it. */
 export function DueReminders() {
   const open = useShop();
-  const due = grouped(followReminders(open).value.due).flatMap(({ reminders }) => reminders);
+  const due = followReminders(open).value.due.toSorted((one, other) => urgency(one) - urgency(other));
   useEffect(
     () =>
       deliverReminders(open, (id, answer, answered) => {
