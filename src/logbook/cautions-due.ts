@@ -8,6 +8,8 @@ import { jarHazards } from './jar-hazards';
 
 /** A session ends when nothing was laid or confirmed for so long. */
 const PAUSE_MS = 4 * HOUR_S * 1000;
+/** Nobody works on without such a pause for longer than this; what is older need not be sorted. */
+const LONGEST_MS = 7 * 24 * HOUR_S * 1000;
 
 /** When the session that is going on at an instant began; the instant itself where none is. */
 export function sessionStartMs(
@@ -15,7 +17,9 @@ export function sessionStartMs(
   nowMs: number,
 ): number {
   const coats = [...pieces.values()].flatMap((piece) => piece.coats);
-  const times = [...coats, ...cautionsRead].map(({ atMs }) => atMs).filter((atMs) => atMs <= nowMs);
+  const times = [...coats, ...cautionsRead]
+    .map(({ atMs }) => atMs)
+    .filter((atMs) => atMs <= nowMs && atMs > nowMs - LONGEST_MS);
   let startMs = nowMs;
   for (const atMs of times.sort((one, other) => other - one)) {
     if (startMs - atMs > PAUSE_MS) break;

@@ -56,6 +56,9 @@ export interface Logbook {
   take(brought: Loaded): Promise<Result<void, StorageFailure>>;
 }
 
+/** What fits the shop. The first screen does not wait for it. */
+const rules = () => import('./admit');
+
 /** A live logbook on a store. */
 export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logbook {
   const grow = createFold();
@@ -86,8 +89,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   async function appendNow(body: EntryBody, atMs: number): Promise<Result<Entry, AppendFailure>> {
     const parsed = parseEntry({ ...body, id: newId(), v: 1, at: toInstant(atMs), zone: zone() }, now());
     if (!parsed.ok) return fail({ kind: 'faulty', issues: parsed.failure });
-    // The rules are loaded with the first entry: the first screen does not wait for them.
-    const { admit } = await import('./admit');
+    const { admit } = await rules();
     const admitted = admit(parsed.value, shop.value, now());
     if (!admitted.ok) return admitted;
     await keepOrHold(admitted.value);
@@ -123,6 +125,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
       const page = firstPageOf(shop.value, now());
       if (page) void store.keepFirst(page);
     }
+    void rules().catch(() => undefined); // on the way before the first coat needs them
     isWhole.value = true; // or as whole as it can be: what failed is said
     return opened;
   }
