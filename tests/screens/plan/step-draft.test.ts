@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import type { PlanStep } from '../../../src/logbook/kinds/plan';
 import { durationOf, minutesIn } from '../../../src/screens/plan/duration';
 import { NEW_STEPS, newStep } from '../../../src/screens/plan/new-step';
 import { draftOf, draftProblems, stepOf } from '../../../src/screens/plan/step-draft';
@@ -46,6 +45,6 @@ describe('a step', () => {
       ...wait,
       minutes: { earliest: 10, likely: 20, late: 30 },
       isOwn: true,
-    } satisfies PlanStep);
+    });
   });
 });
