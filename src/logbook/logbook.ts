@@ -1,4 +1,4 @@
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import { fail, type Result, succeed } from '../result';
 import type { Refusal } from './admit';
 import { type Entry, type EntryBody, type Issue, parseEntry } from './entry';
@@ -70,8 +70,11 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   const inTurn = createTurns();
 
   function show({ entries, setAside: more }: Loaded): void {
-    if (entries.length > 0) shop.value = grow(entries);
-    setAside.value = unread([...setAside.value, ...more], shop.value);
+    batch(() => {
+      if (entries.length > 0) shop.value = grow(entries);
+      const aside = [...setAside.value, ...more];
+      if (aside.length > 0) setAside.value = unread(aside, shop.value);
+    });
   }
 
   async function load(loading: Promise<Result<Loaded, StorageFailure>>) {

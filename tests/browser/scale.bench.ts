@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { CDPSession, Page } from 'playwright-core';
 import { inject, test } from 'vitest';
 import { say } from '../bench/clock';
 import { tenYears } from '../bench/ten-years';
@@ -65,6 +65,12 @@ const watch = (): void => {
   }).observe(document, { childList: true, subtree: true });
 };
 
+/** Processor time of the page's main thread so far, ms. */
+async function busyMs(devtools: CDPSession): Promise<number> {
+  const { metrics } = await devtools.send('Performance.getMetrics');
+  return (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? 0) * 1000;
+}
+
 /** From the tap to the line that says it is done, ms. */
 const layACoat = (page: Page): Promise<number> =>
   page.evaluate(
@@ -108,11 +114,11 @@ test('ten years in it', async () => {
   await fill(first, tenYears(ENTRIES, Date.now() - 3_600_000));
   await first.close();
 
-  for (let run = 0; run < 3; run++) {
+  for (const slowDown of [SLOW_DOWN, SLOW_DOWN, SLOW_DOWN, 1, 1]) {
     const page = await context.newPage();
     const devtools = await context.newCDPSession(page);
-    await devtools.send('Performance.enable');
-    await devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOW_DOWN });
+    await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
+    await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowDown });
     await page.addInitScript(watch);
     await page.goto(base);
     await page.waitForFunction(() => 'usableMs' in globalThis, undefined, { timeout: 120_000 });
@@ -127,13 +133,15 @@ test('ten years in it', async () => {
     const cautions = page.getByRole('button', { name: 'Read, and seen to' });
     if ((await cautions.count()) > 0) await cautions.tap();
     await page.getByRole('button', { name: 'Lay it' }).first().waitFor();
+    const before = await busyMs(devtools);
     const coatMs = await layACoat(page);
+    const coatBusyMs = (await busyMs(devtools)) - before;
     await devtools.send('HeapProfiler.collectGarbage');
     const { metrics } = await devtools.send('Performance.getMetrics');
     const heap = metrics.find(({ name }) => name === 'JSHeapUsedSize')?.value ?? 0;
     const late = frames.filter((ms) => ms > 20).length;
     say(
-      `${ENTRIES} entries, ${PHOTOS} photos, ${SLOW_DOWN} times slower: cold start ${usableMs.toFixed(0)} ms, a coat ${coatMs.toFixed(0)} ms, ` +
+      `${ENTRIES} entries, ${PHOTOS} photos, ${slowDown} times slower: cold start ${usableMs.toFixed(0)} ms, a coat ${coatMs.toFixed(0)} ms (${coatBusyMs.toFixed(0)} ms of processor time), ` +
         `memory ${(heap / 1e6).toFixed(0)} MB, scrolling: middle frame ${(frames[frames.length >> 1] ?? 0).toFixed(1)} ms, ${late} of ${frames.length} late`,
     );
     await page.close();
