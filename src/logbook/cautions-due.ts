@@ -16,7 +16,11 @@ export function sessionStartMs(
   { pieces, cautionsRead }: Pick<Shop, 'pieces' | 'cautionsRead'>,
   nowMs: number,
 ): number {
-  const coats = [...pieces.values()].flatMap((piece) => piece.coats);
+  const isOfThisWeek = (coat: { readonly atMs: number } | undefined): boolean =>
+    coat !== undefined && coat.atMs > nowMs - LONGEST_MS;
+  const coats = [...pieces.values()].flatMap((piece) =>
+    isOfThisWeek(piece.coats.at(-1)) ? piece.coats : [],
+  );
   const times = [...coats, ...cautionsRead]
     .map(({ atMs }) => atMs)
     .filter((atMs) => atMs <= nowMs && atMs > nowMs - LONGEST_MS);

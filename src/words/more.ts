@@ -63,10 +63,17 @@ export const MORE_WORDS = {
     title: 'Entries that could not be read',
     text: 'They are kept as they are, and go into every backup. A newer version of the app may read them.',
   },
+  privacy: {
+    title: 'Privacy',
+    lines: [
+      'Everything you log stays on this phone. There is no account and no server that holds it.',
+      'The app asks no other computer for anything once it is here, and counts nothing.',
+      'Something leaves the phone only when you share it: a backup, a table, a label, a calendar file.',
+    ],
+  },
   about: {
     title: 'About',
     lines: [
-      'Everything you log stays on this phone; no account, nothing is sent anywhere.',
       'Times are estimates from a drying model. The data sheet, the safety data sheet, local code and your own hand outrank them.',
       'It works without a network after the first visit.',
     ],

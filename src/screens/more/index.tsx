@@ -24,11 +24,13 @@ export function More() {
         <DemoSection />
         <Backup />
         <Tables />
-        <Section title={MORE_WORDS.about.title}>
-          {MORE_WORDS.about.lines.map((line) => (
-            <p key={line}>{line}</p>
-          ))}
-        </Section>
+        {[MORE_WORDS.privacy, MORE_WORDS.about].map(({ title, lines }) => (
+          <Section key={title} title={title}>
+            {lines.map((line) => (
+              <p key={line}>{line}</p>
+            ))}
+          </Section>
+        ))}
       </div>
     </Page>
   );
