@@ -14,7 +14,7 @@ export interface Layer {
 
 const FINEST_M = 0.08e-6;
 /** What was the skin of a coat is of no interest once the next coat has wetted it. */
-const JOINT_M = 0.5e-6;
+const JOINT_M = 0.8e-6;
 const GROWTH = 1.4;
 /** A coat's elements grow from the air downwards, and are never thicker than this share of it. */
 const COARSEST_SHARE = 1 / 9;

@@ -18,7 +18,7 @@ export interface Accuracy {
   readonly firstStepS: number;
 }
 
-export const DEFAULT_ACCURACY: Accuracy = { tolerance: 0.08, negligible: 1e-5, firstStepS: 1 };
+export const DEFAULT_ACCURACY: Accuracy = { tolerance: 0.1, negligible: 1e-5, firstStepS: 1 };
 
 const MOST_GROWTH = 1.9;
 /** A step is taken again where its error is so many times what was aimed at. */
@@ -91,10 +91,11 @@ export function createSolver(
         if (!ratios) fillFaces(work, mobilityLaw, temperatureK, i);
         solveSolvent(film, work, i, stepS, ratios ? (ratios[i] as number) : 1);
       }
-      if (pass === MOST_PASSES || distance(film, work, work.predicted.u) < AGREED * tolerance) break;
+      const { fromPredicted, fromExtrapolated } = compare(film, work);
+      if (pass === MOST_PASSES || fromPredicted < AGREED * tolerance)
+        return fromExtrapolated / toleranceFor(stepS);
       adopt(film, work);
     }
-    return distance(film, work, work.extrapolated) / toleranceFor(stepS);
   }
 
   /** Steps of hours are few and decide the dates: there accuracy costs nothing. */
@@ -230,24 +231,38 @@ function solveSolvent(film: Film, work: Work, i: number, stepS: number, ratio: n
     next[n] = (next[n] as number) + (upper[n] as number) * (next[n + 1] as number);
 }
 
-/** Largest difference of the solved wetness from another, over all nodes, relative to the wetness there. */
-function distance(film: Film, work: Work, other: readonly Float64Array[]): number {
-  const { wet, change } = work;
+/**
+ * Largest differences of the solved wetness from that at which the coefficients were taken, and from the extrapolated one, over
+ * all nodes, relative to the wetness there.
+ */
+function compare(
+  film: Film,
+  work: Work,
+): { readonly fromPredicted: number; readonly fromExtrapolated: number } {
+  const { wet, change, speed } = work;
   wet.fill(FLOOR, 0, film.nodes);
   change.fill(0, 0, film.nodes);
+  speed.fill(0, 0, film.nodes);
   for (let i = 0; i < film.solvents; i++) {
     if (!work.isActive[i]) continue;
-    const a = work.solved[i] as Float64Array;
-    const b = other[i] as Float64Array;
+    const solved = work.solved[i] as Float64Array;
+    const predicted = work.predicted.u[i] as Float64Array;
+    const extrapolated = work.extrapolated[i] as Float64Array;
     for (let n = 0; n < film.nodes; n++) {
-      wet[n] = (wet[n] as number) + (a[n] as number);
-      change[n] = (change[n] as number) + Math.abs((a[n] as number) - (b[n] as number));
+      const value = solved[n] as number;
+      wet[n] = (wet[n] as number) + value;
+      change[n] = (change[n] as number) + Math.abs(value - (predicted[n] as number));
+      speed[n] = (speed[n] as number) + Math.abs(value - (extrapolated[n] as number));
     }
   }
-  let largest = 0;
-  for (let n = 0; n < film.nodes; n++)
-    largest = Math.max(largest, (change[n] as number) / (wet[n] as number));
-  return largest;
+  let fromPredicted = 0;
+  let fromExtrapolated = 0;
+  for (let n = 0; n < film.nodes; n++) {
+    const share = 1 / (wet[n] as number);
+    fromPredicted = Math.max(fromPredicted, (change[n] as number) * share);
+    fromExtrapolated = Math.max(fromExtrapolated, (speed[n] as number) * share);
+  }
+  return { fromPredicted, fromExtrapolated };
 }
 
 /** Takes coefficients at the solution itself, for another pass. */
