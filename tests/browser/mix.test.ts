@@ -241,6 +241,7 @@ describe('scenario C: a catalysed lacquer', () => {
     await field('Air temperature').fill('30');
     await field('Humidity').fill('50');
     await button('Log the reading').tap();
+    await said(/Read today/).waitFor(); // logged, and back on the air
     await goTo('mix/jar/new', 'What is in the jar');
     await choose(/^Conversion/);
     await button('Fill the jar').tap();
