@@ -1,12 +1,12 @@
 /** Above this a weighing is worth a warning (common practice, no source). */
-const COARSE_UNCERTAINTY = 0.05;
+export const COARSE_UNCERTAINTY = 0.05;
 /** The usual strengths of a let-down: so much tinter by mass in the same clear (common practice, no source). */
 const LET_DOWN_STRENGTHS = [0.1, 0.01] as const;
 
 export type Weighing = 'fine' | 'coarse' | 'not-weighable';
 
-/** What half a division of the scale is of the mass, as a fraction. */
-export const weighingUncertainty = (massKg: number, divisionKg: number): number => divisionKg / 2 / massKg;
+/** What half a division of the scale is of the mass, as a fraction; both in the same unit, whichever that is. */
+export const weighingUncertainty = (mass: number, division: number): number => division / 2 / mass;
 
 /** Whether a scale can weigh a mass well, badly, or not at all: less than its own division. */
 export function weighing(massKg: number, divisionKg: number): Weighing {

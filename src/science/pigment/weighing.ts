@@ -1,16 +1,10 @@
+import { COARSE_UNCERTAINTY, weighingUncertainty } from '../mixing/weighing';
+
 /** In which form an amount is best weighed: neat, or let down in the same clear. */
 export type Form = 'neat' | 'let-down-10' | 'let-down-1';
 
 /** Share of the tinter in each form, a fraction by weight. */
 export const FORM_SHARE: Record<Form, number> = { neat: 1, 'let-down-10': 0.1, 'let-down-1': 0.01 };
-
-/** Above this part of an amount, half a division of the scale is too much of an error. Common practice, no source. */
-export const MOST_WEIGHING_ERROR = 0.05;
-
-/** Half a division over the amount: the largest error of a reading of the scale, a fraction. */
-export function weighingError(grams: number, divisionG: number): number {
-  return divisionG / 2 / grams;
-}
 
 /** An amount to put on the scale. */
 export interface Weighed {
@@ -34,8 +28,8 @@ export function toWeigh(neatGrams: number, divisionG: number, forms: readonly Fo
     const divisions = Math.round(neatGrams / FORM_SHARE[form] / divisionG);
     if (divisions < 1) continue;
     const grams = divisions * divisionG;
-    last = { form, grams, neatGrams: grams * FORM_SHARE[form], error: weighingError(grams, divisionG) };
-    if (last.error <= MOST_WEIGHING_ERROR) return last;
+    last = { form, grams, neatGrams: grams * FORM_SHARE[form], error: weighingUncertainty(grams, divisionG) };
+    if (last.error <= COARSE_UNCERTAINTY) return last;
   }
   return last;
 }

@@ -5,13 +5,8 @@ import { parseNumber } from '../../logbook/typed';
 import { Choice } from '../../parts/choice';
 import { NumberField } from '../../parts/number-field';
 import { draftProblem } from '../../parts/typed-field';
-import {
-  FORM_SHARE,
-  type Form,
-  MOST_WEIGHING_ERROR,
-  toWeigh,
-  weighingError,
-} from '../../science/pigment/weighing';
+import { COARSE_UNCERTAINTY, weighingUncertainty } from '../../science/mixing/weighing';
+import { FORM_SHARE, type Form, toWeigh } from '../../science/pigment/weighing';
 import { NEXT_WORDS, MIX_WORDS as WORDS } from '../../words/match';
 import { percentWords } from '../../words/quantities';
 import { gramsText } from './colour-text';
@@ -59,10 +54,10 @@ export function AmountField({ name, match, isTinter, amount, onAmount }: AmountF
 function errorHint({ text, form }: AmountDraft, { division }: Match, isTinter: boolean): string | undefined {
   const grams = parseNumber(text) ?? Number.NaN;
   const divisionG = division.si * 1000;
-  const error = weighingError(grams, divisionG);
+  const error = weighingUncertainty(grams, divisionG);
   if (!(error > 0)) return undefined;
   const said = error >= 1 ? WORDS.unweighable : WORDS.error(percentWords(error, error < 0.1 ? 1 : 0));
-  if (error <= MOST_WEIGHING_ERROR || !isTinter) return said;
+  if (error <= COARSE_UNCERTAINTY || !isTinter) return said;
   const better = toWeigh(grams * FORM_SHARE[form], divisionG, LET_DOWNS);
   return better && better.error < error
     ? `${said} ${WORDS.better(gramsText(better.grams, divisionG), NEXT_WORDS.form[better.form])}`

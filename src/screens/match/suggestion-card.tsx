@@ -3,8 +3,8 @@ import type { Match } from '../../logbook/fold/matches';
 import { LinkButton } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import { linkTo } from '../../parts/route';
+import { COARSE_UNCERTAINTY } from '../../science/mixing/weighing';
 import type { Suggestion, ToAdd } from '../../science/pigment/suggest';
-import { MOST_WEIGHING_ERROR } from '../../science/pigment/weighing';
 import { painterWords, NEXT_WORDS as WORDS } from '../../words/match';
 import { percentWords } from '../../words/quantities';
 import { differenceText, gramsText, labText } from './colour-text';
@@ -99,7 +99,7 @@ function Line({ match, advice, addition }: CardProps & { readonly addition: ToAd
       <span class="to-add-grams digits">{WORDS.grams(gramsText(grams, match.division.si * 1000))}</span>
       <span>
         <strong>{name(ingredient)}</strong> {what !== 'white' && WORDS.form[form]}
-        {error > MOST_WEIGHING_ERROR && <small>{WORDS.coarse(percentWords(error))}</small>}
+        {error > COARSE_UNCERTAINTY && <small>{WORDS.coarse(percentWords(error))}</small>}
       </span>
     </li>
   );

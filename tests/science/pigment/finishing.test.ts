@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { deltaE00 } from '../../../src/science/colour/delta-e-00';
 import type { Lab } from '../../../src/science/colour/lab';
+import { weighingUncertainty } from '../../../src/science/mixing/weighing';
 import { bareAim, clearShift } from '../../../src/science/pigment/clear-shift';
 import { afterPasses, passDensity, planToner } from '../../../src/science/pigment/dye-toner';
 import { coatsToHide, contrastRatio, filmToHideUm, hidingPower } from '../../../src/science/pigment/hiding';
 import { filmReflectance } from '../../../src/science/pigment/kubelka-munk';
-import { toWeigh, weighingError } from '../../../src/science/pigment/weighing';
+import { toWeigh } from '../../../src/science/pigment/weighing';
 import reference from '../../reference/kubelka-munk.json';
 
 const lab = (L: number, a: number, b: number): Lab<'D65/10'> => ({ white: 'D65/10', L, a, b });
@@ -120,7 +121,7 @@ describe('weighing on a scale of 0.01 g', () => {
     { grams: 0.105, error: 0.048 },
     { grams: 0.03, error: 0.167 },
   ])('$grams g is off by up to $error', ({ grams, error }) => {
-    expect(weighingError(grams, 0.01)).toBeCloseTo(error, 3);
+    expect(weighingUncertainty(grams, 0.01)).toBeCloseTo(error, 3);
   });
 
   test.each([
