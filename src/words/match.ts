@@ -168,6 +168,11 @@ export const NEXT_WORDS = {
     'drawn-down': 'against your draw-downs',
     usual: 'against common practice; draw it down to be surer',
   },
+  learnedEarlier: (trials: number): string =>
+    trials === 1
+      ? 'Strength learned from one earlier trial.'
+      : `Strength learned from ${trials} earlier trials.`,
+  learnedIn: 'Earlier matches:',
   learned: (count: number): string =>
     count === 1 ? 'Learned from one trial.' : `Learned from ${count} trials: each corrects the next.`,
   model: {

@@ -1,10 +1,16 @@
 import type { Advice } from '../../logbook/colour/advice';
+import type { LotChanges } from '../../logbook/colour/lessons';
 import type { Match } from '../../logbook/fold/matches';
 import type { PhotoAsk, PhotoRead } from './photo-read';
 
 /** What the desk is asked. */
 export type Question =
-  | { readonly ask: 'advice'; readonly match: Match; readonly all: readonly Match[] }
+  | {
+      readonly ask: 'advice';
+      readonly match: Match;
+      readonly all: readonly Match[];
+      readonly lots: LotChanges;
+    }
   | ({ readonly ask: 'photo' } & PhotoAsk);
 /** What it answers: by the number of the question. */
 export type Reply =
@@ -17,7 +23,7 @@ export class DeskError extends Error {
 }
 
 export interface ColourDesk {
-  advise(match: Match, all: readonly Match[]): Promise<Advice>;
+  advise(match: Match, all: readonly Match[], lots: LotChanges): Promise<Advice>;
   readPhoto(ask: PhotoAsk): Promise<PhotoRead>;
   /** Ends the worker; whatever was still asked is refused. */
   close(): void;
@@ -71,7 +77,7 @@ export function openColourDesk(start: () => Worker = startWorker): ColourDesk {
   }
 
   return {
-    advise: (match, all) => ask({ ask: 'advice', match, all }) as Promise<Advice>,
+    advise: (match, all, lots) => ask({ ask: 'advice', match, all, lots }) as Promise<Advice>,
     readPhoto: (photo) => ask({ ask: 'photo', ...photo }) as Promise<PhotoRead>,
     close: () => lose('Closed.'),
   };

@@ -42,7 +42,7 @@ async function readPicture({ picture, against, sample }: PhotoAsk): Promise<Phot
 }
 
 const answer = (question: Question) =>
-  question.ask === 'advice' ? advise(question.match, question.all) : readPicture(question);
+  question.ask === 'advice' ? advise(question.match, question.all, question.lots) : readPicture(question);
 
 addEventListener('message', async ({ data }: MessageEvent<{ number: number; question: Question }>) => {
   const { number, question } = data;

@@ -1,20 +1,15 @@
 import type { Lab } from '../../science/colour/lab';
-import {
-  afterTrials,
-  type Belief,
-  expectedColour,
-  firstBelief,
-  type Trial as ReadTrial,
-  tinterStrength,
-} from '../../science/pigment/belief';
+import { expectedColour, tinterStrength } from '../../science/pigment/belief';
 import { type Suggestion, suggestAddition } from '../../science/pigment/suggest';
 import type { Form } from '../../science/pigment/weighing';
-import type { Match, Trial } from '../fold/matches';
-import { type Aim, aimFor, shiftOf, toleranceOf } from './aim';
+import type { Match } from '../fold/matches';
+import { type Aim, aimFor, toleranceOf } from './aim';
+import { believe, readingOf, strangerIn } from './believe';
 import { contentOf } from './jar-content';
 import { sidesOf, sideThatCounts } from './judge';
+import { type EarlierTrial, type LotChanges, lessonsFor } from './lessons';
 import { baseOf, type KnownTinter, type MatchModel, modelJar, modelOf } from './model';
-import { isFirm, readSurface, setsUnder } from './surface';
+import { isFirm } from './surface';
 
 /** What has to be there before anything can be said. */
 export type Missing =
@@ -29,6 +24,8 @@ export interface Strength {
   /** Against what it was taken for at first. */
   readonly factor: number;
   readonly doubt: number;
+  /** Trials of other matches that taught it. */
+  readonly earlier: readonly EarlierTrial[];
 }
 
 export type Advice =
@@ -46,16 +43,14 @@ export type Advice =
       readonly isSpectral: boolean;
     };
 
-/** The least that a reading may be off in each of L*, a* and b*. Judgement; as in the simulated finisher. */
-const LEAST_READING_SD = 0.15;
-
 const missing = (what: Missing): Advice => ({ kind: 'missing', missing: what });
 
 /**
  * What to add next to the jar of a match, or what has to be read first.
- * @param all every match of the shop: the same base may have been drawn down for another
+ * @param all every match of the shop: the same base may have been drawn down for another, the same tinters weighed out
+ * @param lots when a tinter came from another lot
  */
-export function advise(match: Match, all: readonly Match[]): Advice {
+export function advise(match: Match, all: readonly Match[], lots: LotChanges): Advice {
   const aim = aimFor(match, 'bare');
   if (!aim) return missing({ what: 'target' });
   if (!isFirm(aim.surface)) return missing({ what: 'firm-target' });
@@ -67,39 +62,17 @@ export function advise(match: Match, all: readonly Match[]): Advice {
   const stranger = strangerIn(match, known.tinters);
   if (stranger !== undefined) return missing({ what: 'tinter-unknown', ingredient: stranger });
   if (!readingOf(match, last)) return missing({ what: 'trial-reading', trial: last.id, number: last.number });
-  return suggestFor(match, known, aim);
+  return suggestFor(match, known, aim, lessonsFor(match, known.tinters, all, lots));
 }
 
-/** A tinter in the jar whose effect nobody knows. */
-function strangerIn(match: Match, tinters: readonly KnownTinter[]): string | undefined {
-  const names = new Set(tinters.map(({ ingredient }) => ingredient));
-  return [...contentOf(match).tinterGrams.keys()].find((ingredient) => !names.has(ingredient));
-}
-
-/** The bare colour of a trial: read bare, or read under clear and the clear's shift taken off. */
-function readingOf(match: Match, { readings }: Trial): { lab: Lab; sd: number } | undefined {
-  const bare = readSurface(setsUnder(readings, 'bare'), match.white).surface;
-  if (isFirm(bare)) return { lab: bare.lab, sd: Math.max(bare.uncertaintyE00, LEAST_READING_SD) };
-  const clear = readSurface(setsUnder(readings, 'clear'), match.white).surface;
-  const shift = shiftOf(match)?.shift;
-  if (!isFirm(clear) || !shift) return undefined;
-  const { L, a, b, white } = clear.lab;
-  const lab = { white, L: L - shift.dL, a: a - shift.da, b: b - shift.db };
-  return { lab, sd: Math.max(2 * clear.uncertaintyE00, LEAST_READING_SD) };
-}
-
-function believe(match: Match, { model, tinters, doubts }: MatchModel) {
-  const trials = match.trials.flatMap((trial): ReadTrial[] => {
-    const read = readingOf(match, trial);
-    const jar = modelJar(match, tinters, trial.number);
-    return read && jar.whiteGrams > 0 ? [{ jar, reading: read.lab, readingSd: read.sd }] : [];
-  });
-  return { belief: afterTrials(model, firstBelief(doubts), trials), trialsUsed: trials.length };
-}
-
-function suggestFor(match: Match, known: MatchModel, aim: Aim): Advice {
+function suggestFor(
+  match: Match,
+  known: MatchModel,
+  aim: Aim,
+  lessons: ReturnType<typeof lessonsFor>,
+): Advice {
   const { model, tinters } = known;
-  const { belief, trialsUsed } = believe(match, known);
+  const { belief, trials } = believe(match, known, lessons);
   const jar = modelJar(match, tinters);
   const bench = {
     scaleDivisionG: match.division.si * 1000,
@@ -113,10 +86,15 @@ function suggestFor(match: Match, known: MatchModel, aim: Aim): Advice {
     kind: 'advice',
     suggestion,
     tinters: tinters.map(({ ingredient }) => ingredient),
-    strengths: tinters.map(({ ingredient, from }, i) => ({ ingredient, from, ...strengthOf(belief, i) })),
+    strengths: tinters.map(({ ingredient, from }, i) => ({
+      ingredient,
+      from,
+      ...tinterStrength(belief, i),
+      earlier: lessons[i]?.trials ?? [],
+    })),
     aim,
     expected: expectedColour(model, belief, jar),
-    trialsUsed,
+    trialsUsed: trials.length,
     isSpectral: known.isSpectral,
   };
 }
@@ -127,8 +105,6 @@ function passOf(match: Match): Suggestion | undefined {
   const judged = last && sideThatCounts(match, sidesOf(match, last))?.judgement?.verdict;
   return judged?.kind === 'pass' ? { kind: 'stop', dE00: judged.dE00 } : undefined;
 }
-
-const strengthOf = (belief: Belief, tinter: number) => tinterStrength(belief, tinter);
 
 /** In which forms a tinter can be weighed here. */
 export const formsOf = ({ letDowns }: Pick<Match, 'letDowns'>): Form[] => ['neat', ...letDowns];

@@ -10,11 +10,11 @@ import { gramsText } from './colour-text';
 import { Strengths } from './strengths';
 import { SuggestionCard } from './suggestion-card';
 import { useAdvice } from './use-advice';
-import { type OfMatch, useMatches, useNames } from './use-match';
+import { type OfMatch, useLotChanges, useMatches, useNames } from './use-match';
 
 /** What to add next, worked out from everything read so far. */
 export function NextAddition({ match }: OfMatch) {
-  const { shown, retry } = useAdvice(match, useMatches());
+  const { shown, retry } = useAdvice(match, useMatches(), useLotChanges(match));
   return (
     <Section title={MATCH_WORDS.next}>
       <div class="stack" aria-live="polite">

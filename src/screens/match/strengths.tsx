@@ -1,4 +1,6 @@
 import type { Advice } from '../../logbook/colour/advice';
+import { linkTo } from '../../parts/route';
+import { useShop } from '../../parts/shop-context';
 import { NEXT_WORDS as WORDS } from '../../words/match';
 import { numberWords, percentWords } from '../../words/quantities';
 
@@ -10,22 +12,48 @@ interface StrengthsProps {
 /** What the tinters have turned out to be worth, and what the advice rests on. */
 export function Strengths({ advice, name }: StrengthsProps) {
   const { strengths, trialsUsed, isSpectral } = advice;
+  const earlier = strengths.flatMap((one) => one.earlier);
+  const count = new Set(earlier.map(({ trial }) => trial)).size;
   return (
-    <details class="caution-more">
-      <summary>{WORDS.strengths}</summary>
-      <dl class="facts">
-        {strengths.map(({ ingredient, factor, doubt, from }) => (
-          <div key={ingredient}>
-            <dt>{name(ingredient)}</dt>
-            <dd class="digits">
-              {WORDS.strength(numberWords(factor, 2), percentWords(doubt))}
-              <small>{WORDS.strengthFrom[from]}</small>
-            </dd>
-          </div>
+    <>
+      {count > 0 && <p class="quiet small">{WORDS.learnedEarlier(count)}</p>}
+      <details class="caution-more">
+        <summary>{WORDS.strengths}</summary>
+        <dl class="facts">
+          {strengths.map(({ ingredient, factor, doubt, from, earlier: own }) => (
+            <div key={ingredient}>
+              <dt>{name(ingredient)}</dt>
+              <dd class="digits">
+                {WORDS.strength(numberWords(factor, 2), percentWords(doubt))}
+                <small>{WORDS.strengthFrom[from]}</small>
+                {own.length > 0 && <small>{WORDS.learnedEarlier(own.length)}</small>}
+              </dd>
+            </div>
+          ))}
+        </dl>
+        <p class="quiet small">{WORDS.learned(trialsUsed)}</p>
+        <EarlierMatches ids={[...new Set(earlier.map(({ match }) => match))]} />
+        <p class="quiet small">{isSpectral ? WORDS.model.spectral : WORDS.model.bands}</p>
+      </details>
+    </>
+  );
+}
+
+/** Where to see what the strengths were learned from, the newest first. */
+function EarlierMatches({ ids }: { readonly ids: readonly string[] }) {
+  const { matches } = useShop().shop.value;
+  const known = ids.flatMap((id) => matches.get(id) ?? []).toReversed();
+  if (known.length === 0) return null;
+  return (
+    <>
+      <p class="quiet small">{WORDS.learnedIn}</p>
+      <ul class="plain-list">
+        {known.map(({ id, name }) => (
+          <li key={id}>
+            <a href={linkTo('match', id)}>{name}</a>
+          </li>
         ))}
-      </dl>
-      <p class="quiet small">{WORDS.learned(trialsUsed)}</p>
-      <p class="quiet small">{isSpectral ? WORDS.model.spectral : WORDS.model.bands}</p>
-    </details>
+      </ul>
+    </>
   );
 }

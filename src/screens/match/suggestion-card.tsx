@@ -49,7 +49,7 @@ interface Of<Kind extends Suggestion['kind']> extends CardProps {
 
 function Add({ match, advice, suggestion }: Of<'add'>) {
   const { additions, predicted, dE00, uncertaintyE00 } = suggestion;
-  const isGuess = advice.trialsUsed <= 1 && advice.strengths.some(({ from }) => from === 'usual');
+  const isGuess = advice.trialsUsed <= 1 && advice.strengths.some(isGuessed);
   return (
     <>
       <h3>{WORDS.add}</h3>
@@ -75,6 +75,10 @@ function Add({ match, advice, suggestion }: Of<'add'>) {
     </>
   );
 }
+
+/** Taken for what is common practice, and never tried. */
+const isGuessed = ({ from, earlier }: Given['strengths'][number]): boolean =>
+  from === 'usual' && earlier.length === 0;
 
 const AddOther = ({ match }: { readonly match: Match }) => (
   <LinkButton kind="plain" href={linkTo('match', match.id, 'mix')}>

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useCallback, useEffect, useRef } from 'preact/hooks';
 import { type ColourDesk, openColourDesk } from '../../actions/match/colour-desk';
 import type { Advice } from '../../logbook/colour/advice';
+import type { LotChanges } from '../../logbook/colour/lessons';
 import type { Match } from '../../logbook/fold/matches';
 
 export type AdviceState =
@@ -19,18 +20,17 @@ export function useDesk(): () => ColourDesk {
 }
 
 /** The advice for a match, worked out off the main thread again whenever what it rests on changes. */
-export function useAdvice(match: Match, all: readonly Match[]) {
+export function useAdvice(match: Match, all: readonly Match[], lots: LotChanges) {
   const desk = useDesk();
   const shown = useSignal<AdviceState>({ state: 'working' });
   const asked = useRef(0);
-  const alike = all.filter(({ base, white }) => base === match.base && white === match.white);
-  const content = JSON.stringify([match, alike]);
+  const content = JSON.stringify([match, all.filter((other) => bearsOn(match, other)), lots]);
   const ask = useCallback(async () => {
-    const [given, others] = JSON.parse(content) as [Match, Match[]];
+    const [given, others, changes] = JSON.parse(content) as [Match, Match[], LotChanges];
     asked.current++;
     const number = asked.current;
     const answer = await desk()
-      .advise(given, others)
+      .advise(given, others, changes)
       .then(
         (advice): AdviceState => ({ state: 'ready', advice }),
         (): AdviceState => ({ state: 'lost' }),
@@ -39,4 +39,12 @@ export function useAdvice(match: Match, all: readonly Match[]) {
   }, [content, desk, shown]);
   useEffect(() => void ask(), [ask]);
   return { shown: shown.value, retry: () => void ask() };
+}
+
+/** Whether another match was made with the same base, or has a tinter of this one. */
+function bearsOn({ base, tinters }: Match, other: Match): boolean {
+  return (
+    base === other.base ||
+    tinters.some(({ ingredient }) => other.tinters.some((one) => one.ingredient === ingredient))
+  );
 }

@@ -1,4 +1,5 @@
 import type { ComponentType } from 'preact';
+import type { LotChanges } from '../../logbook/colour/lessons';
 import type { Match } from '../../logbook/fold/matches';
 import { LinkButton } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
@@ -35,6 +36,14 @@ export function NotHere() {
 
 /** Every match of the shop: the same base may have been read for another. */
 export const useMatches = (): readonly Match[] => [...useShop().shop.value.matches.values()];
+
+/** When the tinters of a match came from another lot. */
+export function useLotChanges({ tinters }: Match): LotChanges {
+  const { ingredients } = useShop().shop.value;
+  return Object.fromEntries(
+    tinters.map(({ ingredient }) => [ingredient, ingredients.get(ingredient)?.lotChangesMs ?? []]),
+  );
+}
 
 /** The name of an ingredient as the shop has it. */
 export function useNames(): (ingredient: string) => string {

@@ -31,7 +31,7 @@ const missing = { kind: 'missing', missing: { what: 'target' } } as const;
 test('each question gets its own answer, in whatever order they come', async () => {
   const puppets: Puppet[] = [];
   const desk = deskWith(puppets);
-  const [one, other] = [desk.advise(match, []), desk.advise(match, [match])];
+  const [one, other] = [desk.advise(match, [], {}), desk.advise(match, [match], {})];
   expect(puppets).toHaveLength(1);
   const [first, second] = puppets[0]?.asked ?? [];
   puppets[0]?.onmessage?.({ data: { number: second?.number ?? 0, ok: true, value: missing } });
@@ -43,11 +43,11 @@ test('each question gets its own answer, in whatever order they come', async () 
 test('a lost worker settles everything that waits, and the next question gets a new one', async () => {
   const puppets: Puppet[] = [];
   const desk = deskWith(puppets);
-  const waiting = [desk.advise(match, []), desk.advise(match, [])];
+  const waiting = [desk.advise(match, [], {}), desk.advise(match, [], {})];
   puppets[0]?.onerror?.({ message: 'gone' });
   for (const one of waiting) await expect(one).rejects.toThrow('gone');
   expect(puppets[0]?.isEnded).toBe(true);
-  const again = desk.advise(match, []);
+  const again = desk.advise(match, [], {});
   expect(puppets).toHaveLength(2);
   desk.close();
   await expect(again).rejects.toThrow('Closed.');
@@ -57,5 +57,5 @@ test('a worker that cannot be started is told, not waited for', async () => {
   const desk = openColourDesk(() => {
     throw new Error('no workers here');
   });
-  await expect(desk.advise(match, [])).rejects.toThrow('no workers here');
+  await expect(desk.advise(match, [], {})).rejects.toThrow('no workers here');
 });

@@ -7,7 +7,7 @@ import { MatchOnPaper, tinterId, WHITE } from './a-match';
 
 const CREAM = [['86.5', '-0.6', '14.8']] as const;
 const BASE = [['95.5', '-0.8', '2.2']] as const;
-const adviceOf = (match: Match) => advise(match, [match]);
+const adviceOf = (match: Match) => advise(match, [match], {});
 const begun = (tinters: ConstructorParameters<typeof MatchOnPaper>[0], more = {}) =>
   new MatchOnPaper(tinters, { through: 'bare', ...more }).read({ as: 'target' }, CREAM);
 const withBase = (tinters: ConstructorParameters<typeof MatchOnPaper>[0], more = {}) =>

@@ -80,9 +80,9 @@ test('the clear shift is -0.6/-0.1/+2.2, and the new aim for the bare colour 87.
 
 describe('the advice', () => {
   test('after the pass bare is to stop or to leave it; after the clear it is to add again', () => {
-    const bare = advise(cabinet().fold(), [cabinet().fold()]);
+    const bare = advise(cabinet().fold(), [cabinet().fold()], {});
     expect(bare.kind === 'advice' && bare.suggestion.kind).toBe('stop');
-    const again = advise(underClear().fold(), [underClear().fold()]);
+    const again = advise(underClear().fold(), [underClear().fold()], {});
     expect(again.kind === 'advice' && again.suggestion.kind).toBe('add');
     // The jar is now too yellow for its aim, and white is the only way back.
     expect(
