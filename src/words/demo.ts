@@ -20,10 +20,46 @@ export const DEMO_JARS = {
   thinner: 'Medium thinner',
 } as const;
 
+export const DEMO_INGREDIENTS = {
+  clear: { name: 'Clear lacquer, gloss', note: 'Stir before every use; the can is from the spring.' },
+  base: { name: 'White lacquer' },
+  white: { name: 'White tinter' },
+  ochre: { name: 'Ochre' },
+  umber: { name: 'Raw umber' },
+  red: { name: 'Red oxide' },
+  black: { name: 'Black', note: 'Strong: weigh it out as a let-down when little is wanted.' },
+  dye: { name: 'Amber dye' },
+  flatting: { name: 'Flatting paste' },
+  thinner: { name: 'Medium thinner' },
+  retarder: { name: 'Slow retarder' },
+} as const;
+
+export const DEMO_RECIPES = {
+  clear: {
+    name: 'Clear for spraying',
+    first: 'Came out dry on a warm afternoon: needs retarder.',
+    note: 'Flows out well at 21 °C. Thin coats, twelve of them for an instrument.',
+  },
+  full: { name: 'Clear for full coats', note: 'Two coats, then leave it alone for ten days.' },
+  caddy: {
+    name: 'White for the tea caddy',
+    first: 'Too yellow beside the body. Less ochre, a touch of umber.',
+    note: 'Close enough for the inside of the lid; the outside goes on in Match.',
+  },
+  amber: { name: 'Amber toner', note: 'Three light passes over spruce, then clear.' },
+  edge: {
+    name: 'Brown edge shading',
+    where: 'Two fingers wide along the edge, fading inwards.',
+    note: 'Spray it dry and low, and stop before it looks right: the clear darkens it.',
+  },
+  satin: { name: 'Satin for insides', note: 'Last coat only; flat coats on flat coats go grey.' },
+} as const;
+
 export const DEMO_GRITS = { level: 'P800, dry' } as const;
 
-export const DEMO_MATCH = {
-  name: 'Tea caddy, old white',
-  base: 'White lacquer',
-  tinters: ['Ochre', 'Raw umber', 'Red oxide'],
+export const DEMO_MATCH = { name: 'Tea caddy, old white' } as const;
+
+export const DEMO_FILTER = {
+  name: 'Organic vapour, with prefilter',
+  basis: 'The filter maker’s change-out schedule for these solvents.',
 } as const;

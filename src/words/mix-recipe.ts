@@ -116,4 +116,7 @@ export const RECIPE_WORDS = {
   toIngredients: 'To the ingredients',
   jars: 'Jars made from it',
   noJars: 'None yet.',
+  usedOn: 'Pieces it was used on',
+  coatsOfIt: (count: number, last: string): string =>
+    count === 1 ? `one coat, ${last}` : `${count} coats, the last ${last}`,
 } as const;

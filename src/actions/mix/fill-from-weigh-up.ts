@@ -1,9 +1,9 @@
 import { pouredKg, type WeighUp } from '../../logbook/fold/weigh-ups';
+import { mixedProduct } from '../../logbook/mixed-product';
 import type { Batch } from '../../science/mixing/ingredient';
 import { JAR_WORDS } from '../../words/mix-jar';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseMix, refuseWith } from './mix-refused';
-import { mixedProduct } from './mixed-product';
 
 export type MixedJarSaid = Pick<Said<'jar-filled'>, 'name' | 'life' | 'keepBack' | 'note'>;
 

@@ -1,5 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
 import { mixIngredients } from '../../logbook/mix-ingredients';
+import { finishOf } from '../../logbook/mixed-product';
 import type { Finish } from '../../logbook/own-solvents';
 import { type Result, succeed } from '../../result';
 import {
@@ -15,7 +16,6 @@ import type { Batch } from '../../science/mixing/ingredient';
 import { mixPigmentOfSolids, pigmentOfCritical } from '../../science/mixing/mix-pigment';
 import { type VocContent, vocContent } from '../../science/mixing/voc';
 import type { Blend } from '../../science/solvents/blend';
-import { finishOf } from './mixed-product';
 
 /** What a mix is; each fact stands or falls alone, so that one missing density does not hide the rest. */
 export interface MixFacts {

@@ -9,6 +9,9 @@ const READ: readonly (readonly [daysAgo: number, temperatureC: number, humidity:
   [10, 21.5, 47],
   [6, 21, 44],
   [5, 20, 49],
+  [4, 20.5, 50],
+  [3, 21, 52],
+  [2, 21.5, 48],
   [1, 21, 45],
 ];
 

@@ -1,13 +1,17 @@
 import { DEMO_JARS } from '../../words/demo';
 import { USUAL_SOLVENTS } from '../own-solvents';
+import { describeShelf } from './ingredients';
 import type { Pen } from './pen';
-import { percent } from './said';
+import { writeRecipes } from './recipes';
+import { ml, months, percent } from './said';
+import { weighUpWhite } from './weigh-up';
 
 const THINNER = { name: DEMO_JARS.thinner, blend: USUAL_SOLVENTS.nitrocellulose };
+const LIFE = { span: months(12), as: 'shelf' } as const;
 
-/** The jars of the demo, and their ids. */
+/** The jars of the demo, and their ids: two filled by eye, and a white that was weighed up from its recipe. */
 export function fillDemoJars(pen: Pen) {
-  const [gloss, white, full] = [pen.newId(), pen.newId(), pen.newId()];
+  const [gloss, full] = [pen.newId(), pen.newId()];
   pen.write(
     {
       kind: 'jar-filled',
@@ -17,20 +21,10 @@ export function fillDemoJars(pen: Pen) {
       thinner: THINNER,
       thinning: { of: 'lacquer', percent: percent(50) },
       retarder: { of: 'mix', solvent: '2-butoxyethanol', percent: percent(3) },
+      amount: ml(1000),
+      life: LIFE,
     },
     pen.daysAgo(14, 8, 20),
-  );
-  pen.write(
-    {
-      kind: 'jar-filled',
-      jar: white,
-      name: DEMO_JARS.white,
-      product: { finish: 'nitrocellulose', volumeSolids: percent(26) },
-      thinner: THINNER,
-      thinning: { of: 'lacquer', percent: percent(60) },
-      pigment: { shareOfSolids: percent(18), shape: 'grains' },
-    },
-    pen.daysAgo(7, 9),
   );
   pen.write(
     {
@@ -40,8 +34,11 @@ export function fillDemoJars(pen: Pen) {
       product: { finish: 'nitrocellulose', volumeSolids: percent(24) },
       thinner: THINNER,
       thinning: { of: 'mix', percent: percent(10) },
+      amount: ml(500),
+      life: LIFE,
     },
     pen.daysAgo(13, 8, 40),
   );
-  return { gloss, white, full };
+  const shelf = describeShelf(pen);
+  return { shelf, gloss, white: weighUpWhite(pen, writeRecipes(pen, shelf)), full };
 }

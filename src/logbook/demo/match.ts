@@ -1,14 +1,16 @@
 import { DEMO_MATCH } from '../../words/demo';
 import type { ReadingSet } from '../fold/matches';
+import type { fillDemoJars } from './jars';
 import type { Pen } from './pen';
 import { bare, grams } from './said';
 
+type Shelf = ReturnType<typeof fillDemoJars>['shelf'];
 type Lab = readonly [L: string, a: string, b: string];
 
 /** The lid of the caddy is led to the white of its body: two trials read, the third still a little short. */
-export function matchCaddy(pen: Pen, piece: string): void {
+export function matchCaddy(pen: Pen, piece: string, shelf: Shelf): void {
   const match = pen.newId();
-  const { base, ochre, umber, red } = describeBench(pen);
+  const { base, ochre, umber, red } = shelf;
   pen.write(
     {
       kind: 'match-described',
@@ -66,21 +68,6 @@ export function matchCaddy(pen: Pen, piece: string): void {
     pen.daysAgo(2, 15, 30),
   );
   read({ as: 'trial', trial: third }, THIRD, pen.daysAgo(1, 9));
-}
-
-function describeBench(pen: Pen) {
-  const describe = (name: string, is: 'white-base' | 'tinter'): string => {
-    const ingredient = pen.newId();
-    pen.write({ kind: 'ingredient-described', ingredient, name, is }, pen.daysAgo(3, 8));
-    return ingredient;
-  };
-  const [ochre, umber, red] = DEMO_MATCH.tinters;
-  return {
-    base: describe(DEMO_MATCH.base, 'white-base'),
-    ochre: describe(ochre, 'tinter'),
-    umber: describe(umber, 'tinter'),
-    red: describe(red, 'tinter'),
-  };
 }
 
 const TARGET: readonly Lab[] = [

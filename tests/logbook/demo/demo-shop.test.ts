@@ -1,11 +1,15 @@
 import { describe, expect, test } from 'vitest';
+import { mixFacts } from '../../../src/actions/mix/mix-facts';
 import { requestFor } from '../../../src/actions/request';
 import { answer } from '../../../src/estimator/answer';
 import { admit } from '../../../src/logbook/admit';
 import { demoShop } from '../../../src/logbook/demo/demo-shop';
 import { parseEntry } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
+import { pouredKg } from '../../../src/logbook/fold/weigh-ups';
 import { inOrder } from '../../../src/logbook/order';
+import { batchOfLines, typedLines } from '../../../src/logbook/recipe-batch';
+import { coatedFrom, jarsOfRecipe } from '../../../src/logbook/recipe-use';
 import { DEMO_PIECES } from '../../../src/words/demo';
 import { id } from '../entries';
 
@@ -38,6 +42,39 @@ describe('the demo shop', () => {
     });
     expect(kept).toHaveLength(entries.length);
     expect(fold(entries).pieces.size).toBe(4);
+  });
+
+  test('answers what exactly was in the jar of a coat, and where a recipe went', () => {
+    const shop = fold(demoAt(Date.UTC(2026, 5, 15, 13)));
+    const caddy = [...shop.pieces.values()].find(({ name }) => name === DEMO_PIECES.caddy.name);
+    const jars = new Set(caddy?.coats.map(({ jar }) => jar));
+    expect(jars.size).toBe(1);
+    const jar = shop.jars.get([...jars][0] ?? '');
+    const weighUp = shop.weighUps.get(jar?.weighUp ?? '');
+    const recipe = shop.recipes.get(weighUp?.recipe ?? '');
+    expect(recipe?.version).toBe(2);
+    expect(weighUp && pouredKg(weighUp).every((kg) => kg !== undefined && kg > 0)).toBe(true);
+    // By hand: 200.14 g base at 1.15 g/mL, 1.61 g ochre at 1.5, 0.30 g umber at 1.45, 87.61 g thinner at 0.84 (60 % of 173.91 mL is
+    // 104.35 mL or 87.65 g, poured 0.04 g short): 174.03 + 1.07 + 0.21 + 104.30 = 279.6 mL, of which 26 % of the base and 40 % of the tinters stay.
+    expect(Number(jar?.amount?.si) * 1e6).toBeCloseTo(279.6, 1);
+    expect(jar?.product.volumeSolids.si).toBeCloseTo((174.03 * 0.26 + 1.28 * 0.4) / 279.6, 4);
+    const coated = coatedFrom(jarsOfRecipe(recipe?.id ?? '', shop), shop);
+    expect(coated.map(({ piece, coats }) => [piece.name, coats])).toEqual([[DEMO_PIECES.caddy.name, 3]]);
+  });
+
+  test('has recipes of every use, all of which can be weighed up', () => {
+    const shop = fold(demoAt(Date.UTC(2026, 5, 15, 13)));
+    const recipes = [...shop.recipes.values()];
+    expect(new Set(recipes.map(({ use }) => use.as))).toEqual(
+      new Set(['clear', 'opaque', 'dye-toner', 'shading']),
+    );
+    for (const recipe of recipes) {
+      const batch = batchOfLines(typedLines(recipe), shop);
+      expect(batch.ok && mixFacts(batch.value, shop)).toMatchObject({
+        ok: true,
+        value: { volumeSolids: { ok: true }, densityKgM3: { ok: true }, voc: { ok: true } },
+      });
+    }
   });
 
   const nowMs = Date.UTC(2026, 5, 15, 13);

@@ -15,6 +15,7 @@ import { UNDER_WORDS, USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mi
 import { whenWords } from '../../../words/times';
 import { NothingHere } from '../nothing-here';
 import { CardPhotos } from './card-photos';
+import { MadeOfIt } from './made-of-it';
 import { SHOWN, type Shown, shownLine } from './shown-line';
 import { newestOf, versionsOf } from './versions';
 import { WhatItIs } from './what-it-is';
@@ -43,7 +44,7 @@ export function RecipePage({ id }: { readonly id: string }) {
       <Lines recipe={recipe} />
       {batch.ok && <WhatItIs batch={batch.value} />}
       <CardPhotos recipe={recipe} />
-      <JarsOf id={id} />
+      <MadeOfIt id={id} />
       <Versions recipe={recipe} />
       <Acts recipe={recipe} />
     </Page>
@@ -95,29 +96,6 @@ function Lines({ recipe }: { readonly recipe: Recipe }) {
           </div>
         ))}
       </dl>
-    </Section>
-  );
-}
-
-function JarsOf({ id }: { readonly id: string }) {
-  const { shop } = useShop();
-  const weighUps = new Set(
-    [...shop.value.weighUps.values()].filter(({ recipe }) => recipe === id).map((one) => one.id),
-  );
-  const jars = [...shop.value.jars.values()].filter(
-    ({ weighUp }) => weighUp !== undefined && weighUps.has(weighUp),
-  );
-  return (
-    <Section title={WORDS.jars}>
-      {jars.length === 0 ? (
-        <p class="quiet">{WORDS.noJars}</p>
-      ) : (
-        <ul class="rows">
-          {jars.map((jar) => (
-            <Row key={jar.id} href={linkTo('mix', 'jar', jar.id)} title={jar.name} />
-          ))}
-        </ul>
-      )}
     </Section>
   );
 }

@@ -1,8 +1,8 @@
 import { mixFacts } from '../../../actions/mix/mix-facts';
 import { mixSentence } from '../../../actions/mix/mix-refused';
-import { mixedProduct } from '../../../actions/mix/mixed-product';
 import { touchTimeS } from '../../../actions/mix/touch-time';
 import { jarFilm } from '../../../logbook/jar-film';
+import { mixedProduct } from '../../../logbook/mixed-product';
 import { quantity } from '../../../logbook/typed';
 import { LinkButton } from '../../../parts/button';
 import { Notice } from '../../../parts/notice';

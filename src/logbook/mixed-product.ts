@@ -1,7 +1,4 @@
-import type { Shop } from '../../logbook/fold/fold';
-import { mixIngredients } from '../../logbook/mix-ingredients';
-import type { Finish } from '../../logbook/own-solvents';
-import { type Result, succeed } from '../../result';
+import { type Result, succeed } from '../result';
 import {
   type Composition,
   composition,
@@ -9,13 +6,16 @@ import {
   mixSolvents,
   mixVolumeSolids,
   partSolidsM3,
-} from '../../science/mixing/composition';
-import { andThen, type MixFailure } from '../../science/mixing/failure';
-import { type Batch, batchMassKg } from '../../science/mixing/ingredient';
-import { mixPigmentOfSolids } from '../../science/mixing/mix-pigment';
-import type { Said } from '../log';
+} from '../science/mixing/composition';
+import { andThen, type MixFailure } from '../science/mixing/failure';
+import { type Batch, batchMassKg } from '../science/mixing/ingredient';
+import { mixPigmentOfSolids } from '../science/mixing/mix-pigment';
+import type { EntryOf } from './entry';
+import type { Shop } from './fold/fold';
+import { mixIngredients } from './mix-ingredients';
+import type { Finish } from './own-solvents';
 
-type Filled = Said<'jar-filled'>;
+type Filled = EntryOf<'jar-filled'>;
 /** What a mix is, as a jar says it: a product of its own, with nothing added. */
 export type MixedProduct = Pick<
   Filled,

@@ -1,0 +1,37 @@
+import { coatedFrom, jarsOfRecipe } from '../../../logbook/recipe-use';
+import { Section } from '../../../parts/page';
+import { linkTo } from '../../../parts/route';
+import { Row } from '../../../parts/row';
+import { useShop } from '../../../parts/shop-context';
+import { RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { whenWords } from '../../../words/times';
+
+/** The jars that a recipe became, and the pieces that they were laid on. */
+export function MadeOfIt({ id }: { readonly id: string }) {
+  const { shop, nowMs } = useShop();
+  const jars = jarsOfRecipe(id, shop.value);
+  const coated = coatedFrom(jars, shop.value);
+  return (
+    <>
+      <Section title={WORDS.jars}>
+        {jars.length === 0 && <p class="quiet">{WORDS.noJars}</p>}
+        <ul class="rows">
+          {jars.map((jar) => (
+            <Row key={jar.id} href={linkTo('mix', 'jar', jar.id)} title={jar.name} />
+          ))}
+        </ul>
+      </Section>
+      {coated.length > 0 && (
+        <Section title={WORDS.usedOn}>
+          <ul class="rows">
+            {coated.map(({ piece, coats, lastMs }) => (
+              <Row key={piece.id} href={linkTo('piece', piece.id)} title={piece.name}>
+                <p class="quiet digits">{WORDS.coatsOfIt(coats, whenWords(lastMs, nowMs.value))}</p>
+              </Row>
+            ))}
+          </ul>
+        </Section>
+      )}
+    </>
+  );
+}
