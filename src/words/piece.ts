@@ -30,6 +30,10 @@ export const PIECE_WORDS = {
   sinceSpan: (span: string): string => `for about ${span}`,
   estimate: 'An estimate with its band: one in ten comes before it, one in ten after it.',
   finish: 'Its finish, now',
+  matches: 'Its colour matches',
+  matchLine: (trials: number, begun: string, isAway: boolean): string =>
+    `${trials === 1 ? '1 trial' : `${trials} trials`}, begun ${begun}${isAway ? ', put away' : ''}`,
+  startMatch: 'Match its colour',
 } as const;
 
 export const COAT_WORDS = {

@@ -71,8 +71,8 @@ const asTyped = <U extends 'g' | 'ratio'>(quantity: Quantity | undefined, unit: 
   unit,
 });
 
-/** A new match: for the newest open piece, with the instrument, scale and bench of the last one. */
-export function freshDraft(shop: Shop): MatchDraft {
+/** A new match: with the instrument, scale and bench of the last one. */
+export function freshDraft(shop: Shop, piece = ''): MatchDraft {
   const last = [...shop.matches.values()].at(-1);
   const bases = whiteBases(shop);
   const draft = last ? draftOf(last) : undefined;
@@ -88,7 +88,7 @@ export function freshDraft(shop: Shop): MatchDraft {
     ...draft,
     base: draft?.base ?? bases[0]?.id ?? NEW_BASE,
     name: '',
-    piece: '',
+    piece,
     jarHolds: empty('g'),
     tolerance: empty('ratio'),
     yellowing: empty('ratio'),

@@ -6,7 +6,7 @@ import { Button } from '../../parts/button';
 import { Choice } from '../../parts/choice';
 import { Page } from '../../parts/page';
 import { Refusal } from '../../parts/refusal';
-import { goTo, linkTo } from '../../parts/route';
+import { goTo, linkTo, route } from '../../parts/route';
 import { SelectField } from '../../parts/select-field';
 import { useShop } from '../../parts/shop-context';
 import { TextField } from '../../parts/text-field';
@@ -29,17 +29,17 @@ import { TinterTicks } from './tinter-ticks';
 import type { OfMatch } from './use-match';
 
 /** Starts a match. */
-export const NewMatch = () => <MatchForm />;
+export const NewMatch = () => <MatchForm piece={route.value.query.get('piece') ?? ''} />;
 
 /** Changes one. */
 export const ChangeMatch = ({ match }: OfMatch) => <MatchForm match={match} />;
 
 const LIGHTS = (Object.keys(WHITE_POINTS) as White[]).map((value) => ({ value, label: lightWords(value) }));
 
-function MatchForm({ match }: { readonly match?: Match }) {
+function MatchForm({ match, piece = '' }: { readonly match?: Match; readonly piece?: string }) {
   const { shop, needs, actions } = useShop();
   const form = useForm();
-  const draft = useSignal(match ? draftOf(match) : freshDraft(shop.value));
+  const draft = useSignal(match ? draftOf(match) : freshDraft(shop.value, piece));
   const patch = (some: Partial<MatchDraft>): void => {
     draft.value = { ...draft.value, ...some };
   };

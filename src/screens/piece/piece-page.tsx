@@ -12,6 +12,7 @@ import { Acts } from './acts';
 import { Finish } from './finish';
 import { Headline } from './headline';
 import { History } from './history';
+import { Matches } from './matches';
 import { MilestoneList } from './milestone-list';
 
 /** One piece: when it may be touched, its finish cut through, what may be done, and what was done. */
@@ -51,6 +52,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
             </LinkButton>
           </div>
         </Section>
+        <Matches piece={piece} />
         <Section title={PIECE_WORDS.history}>
           <History piece={piece} />
         </Section>

@@ -1,0 +1,37 @@
+import type { Piece } from '../../logbook/fold/pieces';
+import { LinkButton } from '../../parts/button';
+import { Section } from '../../parts/page';
+import { linkTo } from '../../parts/route';
+import { Row } from '../../parts/row';
+import { useShop } from '../../parts/shop-context';
+import { PIECE_WORDS as WORDS } from '../../words/piece';
+import { whenWords } from '../../words/times';
+
+/** The colours matched for a piece, the newest first, and the way to another. */
+export function Matches({ piece }: { readonly piece: Piece }) {
+  const { shop, nowMs } = useShop();
+  const own = [...shop.value.matches.values()].filter((match) => match.piece === piece.id).toReversed();
+  if (own.length === 0 && piece.closedMs !== undefined) return null;
+  return (
+    <Section title={WORDS.matches}>
+      {own.length > 0 && (
+        <ul class="rows">
+          {own.map(({ id, name, trials, begunMs, putAwayMs }) => (
+            <Row key={id} href={linkTo('match', id)} title={name}>
+              <p class="quiet small">
+                {WORDS.matchLine(trials.length, whenWords(begunMs, nowMs.value), putAwayMs !== undefined)}
+              </p>
+            </Row>
+          ))}
+        </ul>
+      )}
+      {piece.closedMs === undefined && (
+        <div class="acts">
+          <LinkButton icon="add" href={`${linkTo('match', 'new')}?piece=${piece.id}`}>
+            {WORDS.startMatch}
+          </LinkButton>
+        </div>
+      )}
+    </Section>
+  );
+}
