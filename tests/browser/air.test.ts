@@ -1,39 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest';
-import { launch, MOBILE } from './browser';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { goTo, here, openApp, page } from './app';
+import { MOBILE } from './browser';
+import { axeViolations, overTheSide } from './looked-at';
+import { button, choose, field } from './on-screen';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const base = inject('baseUrl');
-
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-let problems: string[];
-
-async function enter(options: Parameters<Browser['newContext']>[0] = MOBILE): Promise<void> {
-  context = await browser.newContext(options);
-  page = await context.newPage();
-  page.setDefaultTimeout(15_000);
-  problems = [];
-  page.on('pageerror', (error) => problems.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') problems.push(message.text());
-  });
-  await page.goto(base);
-  await page.getByRole('heading', { level: 1 }).waitFor();
-}
-
-const go = async (place: string, title: string): Promise<void> => {
-  await page.goto(`${base}#/${place}`);
-  await page.getByRole('heading', { level: 1, name: title }).waitFor();
-};
-const button = (name: string | RegExp) => page.getByRole('button', { name });
-const field = (name: string) => page.getByRole('textbox', { name, exact: true });
-const choose = (name: string | RegExp) =>
-  page.getByRole('radio', typeof name === 'string' ? { name, exact: true } : { name }).tap();
+const go = (place: string, title: string): Promise<void> => goTo(`#/${place}`, title);
 const main = () => page.locator('main');
 const closeToast = () => button('Close this message').tap();
 
@@ -63,19 +34,8 @@ async function fillJar(name: string, finish: RegExp): Promise<void> {
   await page.getByRole('heading', { name }).first().waitFor();
 }
 
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-afterEach(async () => {
-  expect(problems).toEqual([]);
-  await context?.close();
-});
-
 describe('the air', () => {
-  beforeEach(() => enter());
+  beforeEach(() => openApp());
 
   test('a humid afternoon: margin 1.2 K, do not spray, and what would help', async () => {
     await readAir('27', '78', '24');
@@ -137,7 +97,7 @@ describe('the air', () => {
 });
 
 describe('before a coat', () => {
-  beforeEach(() => enter());
+  beforeEach(() => openApp());
 
   test('cautions stand, are confirmed once, and are in the log; fire ones offer no silence', async () => {
     await startPiece('Small box');
@@ -174,7 +134,7 @@ describe('before a coat', () => {
 });
 
 test('the room: figures beside the own extraction, clearance counted down, a limit of 0 caught', async () => {
-  await enter();
+  await openApp();
   await fillJar('Gloss', /^Nitrocellulose/);
   await go('air/room-form', 'Describe the room');
   await field('Volume').fill('50');
@@ -206,9 +166,9 @@ test('the room: figures beside the own extraction, clearance counted down, a lim
 });
 
 test('an old white finish: sanding is shut until it is treated as lead; drops give its class', async () => {
-  await enter();
+  await openApp();
   await startPiece('Radio cabinet');
-  const piece = new URL(page.url()).hash.split('/')[2] ?? '';
+  const piece = here().split('/')[2] ?? '';
   await go(`air/old/${piece}`, 'Radio cabinet');
   await choose('Opaque: white or a colour');
   await button('Keep this').tap();
@@ -239,7 +199,7 @@ test('an old white finish: sanding is shut until it is treated as lead; drops gi
 });
 
 test('a conversion varnish is worked out by its law, moved to its sheet; a window that ends first is caught', async () => {
-  await enter();
+  await openApp();
   await startPiece('Small table');
   await fillJar('Varnish', /^Conversion/);
   await go('air/finishes', 'Finishes and data sheets');
@@ -284,19 +244,12 @@ describe.each([
   { name: 'small', options: { ...MOBILE, viewport: { width: 360, height: 640 } } },
 ])('$name', ({ options }) => {
   test('no axe violation, nothing off the side, every target at least 44 px high', async () => {
-    await enter(options);
+    await openApp(options);
     await readAir('21', '47');
     for (const place of PAGES) {
-      await page.goto(`${base}#/${place}`);
-      await page.locator('main h1').first().waitFor();
-      await page.evaluate(axeSource);
-      const { violations } = await page.evaluate(() =>
-        (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
-      );
-      expect(violations.map(({ id, nodes }) => `${place} ${id}: ${nodes[0]?.html}`)).toEqual([]);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
-      ).toBeLessThanOrEqual(0);
+      await goTo(`#/${place}`);
+      expect(await axeViolations(), place).toEqual([]);
+      expect(await overTheSide()).toBe(0);
       const low = await page.evaluate(() =>
         [...document.querySelectorAll('main :is(button, a.button, .row > a, summary, label.tile)')]
           .filter((one) => one.getBoundingClientRect().height > 0 && one.getBoundingClientRect().height < 44)

@@ -1,62 +1,14 @@
-import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
-import { createRequire } from 'node:module';
 import type { AddressInfo } from 'node:net';
-import type { AxeResults } from 'axe-core';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest';
-import { launch, MOBILE } from './browser';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { base, context, goTo, newPage, openApp, page, takePhone } from './app';
+import { MOBILE } from './browser';
+import { axeViolations, overTheSide } from './looked-at';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const base = inject('baseUrl');
 const PLACES = ['bench', 'mix', 'lay', 'match', 'air'] as const;
 
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-let problems: string[];
-
-async function open(
-  options: Parameters<Browser['newContext']>[0] = MOBILE,
-  address: string = base,
-): Promise<void> {
-  context = await browser.newContext(options);
-  page = await context.newPage();
-  problems = [];
-  page.on('pageerror', (error) => problems.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') problems.push(message.text());
-  });
-  page.on('request', (request) => {
-    if (!request.url().startsWith(address)) problems.push(`asked another origin: ${request.url()}`);
-  });
-  await page.goto(address);
-  await page.getByRole('heading', { level: 1, name: 'Bench' }).waitFor();
-}
-
-async function axeViolations(): Promise<string[]> {
-  await page.evaluate(axeSource); // evaluate, not a script element: the policy forbids those
-  const { violations } = await page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
-  );
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
-
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-afterEach(async () => {
-  await context?.close();
-});
-
 describe('on a phone', () => {
-  beforeEach(() => open());
-  afterEach(() => {
-    expect(problems).toEqual([]); // no error, no breach of the content security policy, no other origin
-  });
+  beforeEach(() => openApp());
 
   test('shows the bench, and by touch each place, with the reader at its title', async () => {
     for (const [link, title] of [
@@ -117,14 +69,12 @@ describe.each([
   { name: 'wide', options: { viewport: { width: 1100, height: 800 } } },
 ])('$name', ({ options }) => {
   test('has no axe violation and nothing runs off the side', async () => {
-    await open(options);
+    await openApp(options);
     for (const place of PLACES) {
-      await page.goto(`${base}#/${place}`);
-      await page.locator(`main h2`).first().waitFor();
+      await goTo(`#/${place}`);
+      await page.locator('main h2').first().waitFor();
       expect(await axeViolations()).toEqual([]);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
-      ).toBeLessThanOrEqual(0);
+      expect(await overTheSide()).toBe(0);
     }
   });
 });
@@ -148,7 +98,10 @@ async function serveWithNewerVersions(): Promise<{ address: string; release(): v
 
 test('a new version waits for a tap; a page with a form in progress stays as it is until then', async () => {
   const { address, release, close } = await serveWithNewerVersions();
-  await open(MOBILE, address);
+  await takePhone(MOBILE);
+  await newPage(address);
+  await page.goto(address);
+  await page.getByRole('heading', { level: 1, name: 'Bench' }).waitFor();
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   await page.evaluate(() => Object.assign(globalThis, { formInProgress: true }));
   release();

@@ -1,23 +1,8 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { launch } from './browser';
+import { expect, test } from 'vitest';
+import { openApp, page } from './app';
 
 // The main job from the keyboard alone: start a piece, fill a jar, lay a coat, undo it.
-const base = inject('baseUrl');
 const MOST_TABS = 120;
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-
-beforeAll(async () => {
-  browser = await launch();
-  context = await browser.newContext({ viewport: { width: 1100, height: 800 } });
-  page = await context.newPage();
-  page.setDefaultTimeout(20_000);
-  await page.goto(base);
-  await page.getByRole('heading', { level: 1 }).waitFor();
-});
-afterAll(() => browser?.close());
 
 /** What the focus is on, as a reader would say it, and whether it can be seen there. */
 const focused = (): Promise<{ name: string; isSeen: boolean }> =>
@@ -56,6 +41,7 @@ async function write(name: RegExp, text: string): Promise<void> {
 }
 
 test('a piece, a jar and a coat, and its undo, without a pointer', async () => {
+  await openApp({ viewport: { width: 1100, height: 800 } });
   await press(/^Start (your first|a) piece/);
   await page.getByRole('heading', { level: 1, name: 'Start a piece' }).waitFor();
   await write(/^Name/, 'Small box');

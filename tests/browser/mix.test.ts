@@ -1,59 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
-import type { Browser, BrowserContext, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, test } from 'vitest';
-import { launch, MOBILE } from './browser';
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const base = inject('baseUrl');
-
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-let problems: string[];
-
-async function enter(options: Parameters<Browser['newContext']>[0] = MOBILE): Promise<void> {
-  context = await browser.newContext(options);
-  await openApp();
-}
-
-async function openApp(hash = ''): Promise<void> {
-  page = await context.newPage();
-  page.setDefaultTimeout(15_000);
-  problems = [];
-  page.on('pageerror', (error) => problems.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') problems.push(message.text());
-  });
-  page.on('request', (request) => {
-    const isOwn = request.url().startsWith(base) || request.url().startsWith('blob:');
-    if (!isOwn) problems.push(`asked another origin: ${request.url()}`);
-  });
-  await page.goto(`${base}${hash}`);
-  await page.getByRole('heading', { level: 1 }).waitFor();
-}
-
-/** The phone takes the page away without a word, and it is opened again where it was. */
-async function killAndReopen(): Promise<void> {
-  const { hash } = new URL(page.url());
-  await page.close({ runBeforeUnload: false });
-  await openApp(hash);
-}
-
-const button = (name: string | RegExp) => page.getByRole('button', { name });
-const link = (name: string | RegExp) => page.getByRole('main').getByRole('link', { name });
-const field = (name: string) => page.getByRole('textbox', { name, exact: true });
-const list = (name: string) => page.getByRole('combobox', { name, exact: true });
-const choose = (name: RegExp) => page.getByRole('radio', { name }).tap();
-const heading = (name: string | RegExp) => page.getByRole('heading', { name });
-const section = (title: string) => page.locator('section', { has: heading(title) });
-const said = (text: string | RegExp) => page.getByRole('main').getByText(text).first();
-
-async function goTo(hash: string, title: string | RegExp): Promise<void> {
-  await page.goto(`${base}#/${hash}`);
-  await page.getByRole('heading', { level: 1, name: title }).waitFor();
-}
+import type { Locator } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { base, context, goTo, here, killAndReopen, openApp, openPage, page } from './app';
+import { MOBILE } from './browser';
+import { axeViolations, overTheSide } from './looked-at';
+import { button, choose, field, heading, link, list, said, section } from './on-screen';
 
 interface Facts {
   readonly drops?: string;
@@ -61,7 +11,7 @@ interface Facts {
 }
 
 async function addIngredient(sort: RegExp, name: string, { drops, density }: Facts = {}): Promise<void> {
-  await goTo('mix/ingredient/new', 'A new ingredient');
+  await goTo('#/mix/ingredient/new', 'A new ingredient');
   await choose(sort);
   await field('Name').fill(name);
   if (drops !== undefined) await field('Weight of the drops').fill(drops);
@@ -73,7 +23,7 @@ async function addIngredient(sort: RegExp, name: string, { drops, density }: Fac
 type Line = readonly [name: string, amount: string, unit: string];
 
 async function writeRecipe(name: string, lines: readonly Line[]): Promise<void> {
-  await goTo('mix/recipe/new', 'A new recipe');
+  await goTo('#/mix/recipe/new', 'A new recipe');
   await field('Name of the recipe').fill(name);
   for (const [i, [ingredient, amount, unit]] of lines.entries()) {
     if (i > 0) await button('Another ingredient').tap();
@@ -117,28 +67,9 @@ async function pourTheRest(): Promise<void> {
   }
 }
 
-async function axeViolations(): Promise<string[]> {
-  await page.evaluate(axeSource); // evaluate, not a script element: the policy forbids those
-  const { violations } = await page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
-  );
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
-
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-afterEach(async () => {
-  await context?.close();
-  expect(problems).toEqual([]); // no error, no breach of the content security policy, no other origin
-});
-
 describe('scenario E: scaling drops', () => {
   test('the job is said first; the drops are weighed, one is poured over, the app is killed; the jar is filled and laid from', async () => {
-    await enter();
+    await openApp();
     await agedWhite();
 
     await link('How much to mix').tap();
@@ -170,21 +101,20 @@ describe('scenario E: scaling drops', () => {
     await button(/^Exactly/).tap();
     await heading('Pour Ochre').waitFor();
     const before = white + letDown;
-    await killAndReopen();
+    await killAndReopen(here());
     await heading('Pour Ochre').waitFor(); // the pours before the kill are there
     const ochre = (await target()) - before;
     await field('The scale shows now').fill((before + ochre * 1.1).toFixed(2));
     await button('Note what was poured').tap();
     await said(/^Ochre is over by (9|10)/).waitFor();
     await pourTheRest();
-    expect(problems).toEqual([]);
 
     await button('Fill the jar').tap();
     await link('Lay a coat from it').waitFor();
     const left = Number.parseFloat(await textOf(section('What is left').locator('.outcome-figure')));
     expect(left).toBeGreaterThan(165 * 1.08); // a tenth more than planned
     expect(left).toBeLessThan(165 * 1.12);
-    const jar = new URL(page.url()).hash;
+    const jar = here();
 
     await page.goto(`${base}#/piece/new`);
     await field('Name').fill('Radio cabinet');
@@ -214,8 +144,8 @@ describe('scenario E: scaling drops', () => {
 
 describe('scenario B: a full clear', () => {
   test('12 coats on 0.205 m2: about 50 mL a coat, 600 in all, 400 to 470 mL lacquer, 200 to 240 mL thinner, 12.5 um dry', async () => {
-    await enter();
-    await goTo('mix/amount', 'How much to mix');
+    await openApp();
+    await goTo('#/mix/amount', 'How much to mix');
     await field('Area').fill('0.205');
     await field('Coats').fill('12');
     await field('Wet film of a coat').fill('85');
@@ -236,13 +166,13 @@ describe('scenario B: a full clear', () => {
 
 describe('scenario C: a catalysed lacquer', () => {
   test('a pot life of 8 h in a shop at 30 C is 4 h, and is on the jar, on the list and on the label', async () => {
-    await enter();
-    await goTo('air/read', /./);
+    await openApp();
+    await goTo('#/air/read', /./);
     await field('Air temperature').fill('30');
     await field('Humidity').fill('50');
     await button('Log the reading').tap();
     await said(/Read today/).waitFor(); // logged, and back on the air
-    await goTo('mix/jar/new', 'What is in the jar');
+    await goTo('#/mix/jar/new', 'What is in the jar');
     await choose(/^Conversion/);
     await button('Fill the jar').tap();
     await section('Pot life').getByText('4 h left').waitFor();
@@ -251,24 +181,24 @@ describe('scenario C: a catalysed lacquer', () => {
     await said('DANGER').waitFor();
     await said(/Acid: burns skin and eyes/).waitFor();
     await page.getByRole('img', { name: /QR code that leads to jar/ }).waitFor();
-    await goTo('mix', 'Mix');
+    await goTo('#/mix', 'Mix');
     await said('Pot life: 4 h left').waitFor();
   });
 });
 
 describe('a jar', () => {
   test('is filled in one tap at common practice, found by the code on its lid, offline', async () => {
-    await enter();
-    await goTo('mix/jar/new', 'What is in the jar');
+    await openApp();
+    await goTo('#/mix/jar/new', 'What is in the jar');
     await button('Fill the jar').tap();
     await link('Lay a coat from it').waitFor();
     const code = await textOf(section('What is in it').locator('dd').last());
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
     await context.setOffline(true);
     await page.close();
-    await openApp(`#/mix/jar/${code}`); // the link on the label
+    await openPage(`#/mix/jar/${code}`); // the link on the label
     await link('Lay a coat from it').waitFor();
-    await goTo('mix/find', 'Find a jar');
+    await goTo('#/mix/find', 'Find a jar');
     await field('Code on the label').fill('ABC-12');
     await button('Find it').tap();
     await said('A code has six letters and digits, such as K7Q-2MD.').waitFor();
@@ -278,9 +208,9 @@ describe('a jar', () => {
   });
 
   test('is set right by weighing, and boxed with another', async () => {
-    await enter();
+    await openApp();
     for (const amount of ['100', '200']) {
-      await goTo('mix/jar/new', 'What is in the jar');
+      await goTo('#/mix/jar/new', 'What is in the jar');
       await page.getByText('How much, and how long it keeps').tap();
       await field('In the jar').fill(amount);
       await button('Fill the jar').tap();
@@ -300,8 +230,8 @@ describe('a jar', () => {
 
 describe('bad input', () => {
   test('is caught where it is, in a sentence, and what was typed stays', async () => {
-    await enter();
-    await goTo('mix/jar/new', 'What is in the jar');
+    await openApp();
+    await goTo('#/mix/jar/new', 'What is in the jar');
     await field('Volume solids of the lacquer as sold').fill('120');
     await field('How much thinner').fill('-5');
     await button('Fill the jar').tap();
@@ -311,7 +241,7 @@ describe('bad input', () => {
 
     await addIngredient(/^White base/, 'White', { density: '' });
     await addIngredient(/^Tinter/, 'Black');
-    await goTo('mix/recipe/new', 'A new recipe');
+    await goTo('#/mix/recipe/new', 'A new recipe');
     const row = page.getByRole('group', { name: 'Ingredient 1' });
     await field('Name of the recipe').fill('Grey');
     await row.getByRole('combobox', { name: 'Ingredient 1' }).selectOption({ label: 'White' });
@@ -326,17 +256,17 @@ describe('bad input', () => {
     await said('Give an amount above 0.').waitFor();
     expect(await row.getByRole('textbox', { name: 'Amount' }).inputValue()).toBe('0');
 
-    await goTo('mix/cup', 'Flow cup');
+    await goTo('#/mix/cup', 'Flow cup');
     await field('Time').fill('500');
     await said(/This time says nothing in this cup/).waitFor();
-    await goTo('mix/jar/nowhere', 'Jar');
+    await goTo('#/mix/jar/nowhere', 'Jar');
     await said('This is not in the logbook').waitFor();
   });
 });
 
 describe('a dried card', () => {
   test('is photographed, kept small on this device, and still there after the app was killed', async () => {
-    await enter();
+    await openApp();
     await addIngredient(/^White base/, 'White');
     await writeRecipe('Plain white', [['White', '10', 'g']]);
     const png = await page.screenshot();
@@ -344,7 +274,7 @@ describe('a dried card', () => {
       .locator('input[type=file]')
       .setInputFiles({ name: 'card.png', mimeType: 'image/png', buffer: png });
     await page.getByRole('img', { name: 'Photo 1 of the dried card' }).waitFor();
-    await killAndReopen();
+    await killAndReopen(here());
     const photo = page.getByRole('img', { name: 'Photo 1 of the dried card' });
     await photo.waitFor();
     expect(await photo.evaluate((image) => (image as HTMLImageElement).naturalWidth)).toBeGreaterThan(100);
@@ -363,17 +293,17 @@ describe.each([
   { name: 'small', options: { ...MOBILE, viewport: { width: 360, height: 640 } } },
 ])('$name', ({ options }) => {
   test('no page of the place has an axe violation, and nothing runs off its side', async () => {
-    await enter(options);
+    await openApp(options);
     await agedWhite();
-    const recipe = new URL(page.url()).hash;
+    const recipe = here();
     await link('Weigh it up').tap();
     await button('Begin to pour').tap();
     await heading('Pour White').waitFor();
-    const weighUp = new URL(page.url()).hash;
-    await goTo('mix/jar/new', 'What is in the jar');
+    const weighUp = here();
+    await goTo('#/mix/jar/new', 'What is in the jar');
     await button('Fill the jar').tap();
     await link('Lay a coat from it').waitFor();
-    const jar = new URL(page.url()).hash;
+    const jar = here();
     const pages = [
       '#/mix',
       '#/mix/jar/new',
@@ -391,11 +321,9 @@ describe.each([
     );
     pages.push('#/mix/amount', '#/mix/cup', '#/mix/fill', '#/mix/find');
     for (const hash of pages) {
-      await page.goto(`${base}${hash}`);
-      await page.getByRole('heading', { level: 1 }).waitFor();
+      await goTo(hash);
       expect([hash, await axeViolations()]).toEqual([hash, []]);
-      const overhang = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect([hash, overhang]).toEqual([hash, Math.min(0, overhang)]);
+      expect([hash, await overTheSide()]).toEqual([hash, 0]);
     }
   });
 });

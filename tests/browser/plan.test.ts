@@ -1,33 +1,22 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import ICAL from 'ical.js';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest';
-import { launch, MOBILE } from './browser';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { base, context, goTo, here, newPage, page, takePhone } from './app';
+import { MOBILE } from './browser';
+import { axeViolations, overTheSide } from './looked-at';
+import { button } from './on-screen';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const base = inject('baseUrl');
 /** A Wednesday, nine o'clock in the shop. Long past, so that the worker's own clock is later than any tap. */
 const NINE = new Date('2025-03-05T09:00:00+01:00').getTime();
 const MINUTE_MS = 60_000;
 const PHONE = { ...MOBILE, timezoneId: 'Europe/Berlin' };
 
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-let problems: string[];
-
 /** A cold start in the same browser profile, at an instant of the invented clock. */
 async function openAt(atMs: number, hash = ''): Promise<void> {
-  page = await context.newPage();
-  page.setDefaultTimeout(12_000);
-  page.on('pageerror', (error) => problems.push(error.message));
+  await newPage();
   await page.clock.install({ time: atMs });
-  await page.goto(`${base}${hash}`);
-  await page.getByRole('heading', { level: 1 }).waitFor();
+  await goTo(hash);
 }
-const button = (name: string | RegExp) => page.getByRole('button', { name });
 const alert = () => page.getByRole('complementary', { name: 'Reminders due' });
 
 async function allow(): Promise<void> {
@@ -47,7 +36,7 @@ async function planBox(): Promise<string> {
   await page.getByRole('radio', { name: 'Sealed wood' }).check();
   await button('Start this piece').tap();
   await page.getByRole('heading', { name: 'Walnut box' }).first().waitFor();
-  const id = new URL(page.url()).hash.split('/')[2] ?? '';
+  const id = here().split('/')[2] ?? '';
   await page.goto(`${base}#/mix/jar/new`);
   await page.getByRole('textbox', { name: 'Name of the jar' }).fill('Gloss');
   await button('Fill the jar').tap();
@@ -121,20 +110,9 @@ async function tapAnswer(action: string): Promise<void> {
   }, action);
 }
 
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser?.close();
-});
 beforeEach(async () => {
-  context = await browser.newContext(PHONE);
-  problems = [];
+  await takePhone(PHONE);
   await openAt(NINE);
-});
-afterEach(async () => {
-  await context.close();
-  expect(problems).toEqual([]);
 });
 
 describe('a reminder', () => {
@@ -315,21 +293,11 @@ describe('every page of the plan', () => {
         'board',
         'bench',
       ]) {
-        await page.goto(`${base}#/${hash}`);
-        await page.getByRole('heading', { level: 1 }).waitFor();
+        await goTo(`#/${hash}`);
         for (const summary of await page.locator('main summary').all()) await summary.click();
         expect(await axeViolations(), hash).toEqual([]);
-        const beyond = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-        expect(beyond, hash).toBeLessThanOrEqual(0);
+        expect(await overTheSide(), hash).toBe(0);
       }
     },
   );
-
-  async function axeViolations(): Promise<string[]> {
-    await page.evaluate(axeSource);
-    const { violations } = await page.evaluate(() =>
-      (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
-    );
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-  }
 });

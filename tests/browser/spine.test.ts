@@ -1,53 +1,11 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest';
-import { launch, MOBILE } from './browser';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { base, context, here, killAndReopen, openApp, page } from './app';
+import { MOBILE } from './browser';
+import { axeViolations, overTheSide } from './looked-at';
+import { button, choose, field, heading, section } from './on-screen';
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const base = inject('baseUrl');
 const HOUR_MS = 3_600_000;
-
-let browser: Browser;
-let context: BrowserContext;
-let page: Page;
-let problems: string[];
-
-async function enter(options: Parameters<Browser['newContext']>[0] = MOBILE): Promise<void> {
-  context = await browser.newContext(options);
-  await openApp();
-}
-
-/** A cold start: a new page in the same browser profile. */
-async function openApp(hash = ''): Promise<void> {
-  page = await context.newPage();
-  page.setDefaultTimeout(15_000);
-  problems = [];
-  page.on('pageerror', (error) => problems.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') problems.push(message.text());
-  });
-  page.on('request', (request) => {
-    const isOwn = request.url().startsWith(base) || request.url().startsWith('blob:');
-    if (!isOwn) problems.push(`asked another origin: ${request.url()}`);
-  });
-  await page.goto(`${base}${hash}`);
-  await page.getByRole('heading', { level: 1 }).waitFor();
-}
-
-/** The phone takes the page away without a word, and it is opened again. */
-async function killAndReopen(hash = ''): Promise<void> {
-  await page.close({ runBeforeUnload: false });
-  await openApp(hash);
-}
-
-const button = (name: string | RegExp) => page.getByRole('button', { name });
-const field = (name: string) => page.getByRole('textbox', { name, exact: true });
-const choose = (name: string | RegExp) =>
-  page.getByRole('radio', typeof name === 'string' ? { name, exact: true } : { name }).tap();
-const heading = (name: string | RegExp) => page.getByRole('heading', { name });
-const section = (title: string) => page.locator('section', { has: heading(title) });
 
 /** Local time as a clock field writes it. */
 function clock(atMs: number): string {
@@ -68,7 +26,7 @@ async function startPiece(name: string, atMs?: number): Promise<string> {
   await sayWhen(atMs);
   await button('Start this piece').tap();
   await heading(name).first().waitFor();
-  return new URL(page.url()).hash;
+  return here();
 }
 
 async function fillJar(name: string): Promise<void> {
@@ -107,29 +65,8 @@ const told = async () => ({
   done: await section('What was done').locator('li').allInnerTexts(),
 });
 
-async function axeViolations(): Promise<string[]> {
-  await page.evaluate(axeSource); // evaluate, not a script element: the policy forbids those
-  const { violations } = await page.evaluate(() =>
-    (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
-  );
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
-
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-afterEach(async () => {
-  await context?.close();
-});
-
 describe('in the own shop', () => {
-  beforeEach(() => enter());
-  afterEach(() => {
-    expect(problems).toEqual([]); // no error, no breach of the content security policy, no other origin
-  });
+  beforeEach(() => openApp());
 
   test('a first coat by touch, then the next in two taps from a cold start, and its undo', async () => {
     const piece = await startPiece('Small box');
@@ -142,7 +79,7 @@ describe('in the own shop', () => {
     await page.getByRole('navigation').getByRole('link', { name: 'Lay a coat' }).tap();
     await button('Lay it').first().tap();
     await page.getByText('Coat 2 laid on Small box.').waitFor();
-    expect(new URL(page.url()).hash).toBe(piece);
+    expect(here()).toBe(piece);
     expect((await told()).done[0]).toMatch(/^Coat 2/);
 
     await page.getByRole('status').getByRole('button', { name: 'Undo' }).tap();
@@ -283,7 +220,7 @@ describe('in the own shop', () => {
     await button('Write a backup file').tap();
     const backup = readFileSync(await (await downloading).path());
     await context.close();
-    await enter();
+    await openApp();
     await page.goto(`${base}#/more`);
     const input = page.locator('input[type="file"]');
     await input.setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{') });
@@ -296,7 +233,7 @@ describe('in the own shop', () => {
 });
 
 test('the demo shop comes with one tap, stays apart, and goes with one tap', async () => {
-  await enter();
+  await openApp();
   await button('Look around the demo shop').tap();
   await page.locator('.row').first().waitFor();
   expect(await page.locator('.row').count()).toBeGreaterThanOrEqual(4);
@@ -317,7 +254,7 @@ describe.each([
   { name: 'wide', options: { viewport: { width: 1100, height: 800 } } },
 ])('$name', ({ options }) => {
   test('no screen of the spine has an axe violation, and nothing runs off the side', async () => {
-    await enter(options);
+    await openApp(options);
     await button('Look around the demo shop').click();
     await page.locator('.row .band-likely').first().waitFor({ timeout: 20_000 });
     const pieces = await page
@@ -329,9 +266,7 @@ describe.each([
       await page.goto(`${base}${hash}`);
       await page.locator('main h2').first().waitFor({ state: 'attached' });
       expect(await axeViolations(), `${hash}`).toEqual([]);
-      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(over, `${hash}`).toBeLessThanOrEqual(0);
+      expect(await overTheSide(), `${hash}`).toBe(0);
     }
-    expect(problems).toEqual([]);
   });
 });

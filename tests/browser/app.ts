@@ -1,0 +1,79 @@
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, inject } from 'vitest';
+import { launch, MOBILE } from './browser';
+
+// The app as a test has it: one Chromium a file, a phone of its own a test, and nothing that goes wrong unseen.
+export const base = inject('baseUrl');
+const LONGEST_MS = 20_000;
+
+let browser: Browser;
+let problems: string[] = [];
+/** The phone of this test: what it keeps goes with it. */
+export let context: BrowserContext;
+/** The page on screen. */
+export let page: Page;
+
+beforeAll(async () => {
+  browser = await launch();
+});
+afterEach(async ({ task }) => {
+  if (task.result?.state === 'fail') await sayWhatIsShown();
+  await context?.close();
+  const seen = problems;
+  problems = [];
+  expect(seen).toEqual([]); // no error, no breach of the content security policy, no other origin
+});
+afterAll(() => browser?.close());
+
+/** A phone of its own, with nothing on it. */
+export async function takePhone(options: BrowserContextOptions = MOBILE): Promise<void> {
+  context = await browser.newContext(options);
+}
+
+/** An empty page on this phone, watched from now on. */
+export async function newPage(origin: string = base): Promise<Page> {
+  page = await context.newPage();
+  page.setDefaultTimeout(LONGEST_MS);
+  page.on('pageerror', (error) => problems.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') problems.push(message.text());
+  });
+  page.on('request', (request) => {
+    const isOwn = request.url().startsWith(origin) || request.url().startsWith('blob:');
+    if (!isOwn) problems.push(`asked another origin: ${request.url()}`);
+  });
+  return page;
+}
+
+/** A cold start: a new page on this phone. */
+export async function openPage(hash = ''): Promise<Page> {
+  await newPage();
+  await goTo(hash);
+  return page;
+}
+
+/** The app on a phone of its own. */
+export async function openApp(options: BrowserContextOptions = MOBILE, hash = ''): Promise<Page> {
+  await takePhone(options);
+  return openPage(hash);
+}
+
+/** The phone takes the page away without a word, and it is opened again. */
+export async function killAndReopen(hash = ''): Promise<void> {
+  await page.close({ runBeforeUnload: false });
+  await openPage(hash);
+}
+
+/** Goes to an address of the app, and waits for its title. */
+export async function goTo(hash: string, title?: string | RegExp): Promise<void> {
+  await page.goto(`${base}${hash}`);
+  await page.getByRole('heading', { level: 1, ...(title !== undefined && { name: title }) }).waitFor();
+}
+
+/** Where the page is. */
+export const here = (): string => new URL(page.url()).hash;
+
+async function sayWhatIsShown(): Promise<void> {
+  const shown = await page?.locator('body').ariaSnapshot({ timeout: 2_000 }).catch(String);
+  console.log(`At ${page?.url()}, with ${JSON.stringify(problems)}, the page showed:\n${shown}`);
+}

@@ -1,0 +1,16 @@
+import type { Locator } from 'playwright-core';
+import { page } from './app';
+
+// What a person looks for on the screen, by its role and its words.
+type Words = string | RegExp;
+export const button = (name: Words): Locator => page.getByRole('button', { name });
+export const link = (name: Words): Locator => page.getByRole('main').getByRole('link', { name });
+export const field = (name: string): Locator => page.getByRole('textbox', { name, exact: true });
+export const list = (name: string): Locator => page.getByRole('combobox', { name, exact: true });
+export const heading = (name: Words): Locator => page.getByRole('heading', { name });
+export const title = (name: Words): Promise<void> => page.getByRole('heading', { level: 1, name }).waitFor();
+export const section = (name: string): Locator => page.locator('section', { has: heading(name) });
+export const said = (text: Words): Locator => page.getByRole('main').getByText(text).first();
+/** A text is taken whole, a pattern anywhere. */
+export const choose = (name: Words): Promise<void> =>
+  page.getByRole('radio', { name, exact: typeof name === 'string' }).tap();
