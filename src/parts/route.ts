@@ -46,6 +46,20 @@ export function goTo(place: Place, ...rest: readonly string[]): void {
   location.hash = linkTo(place, ...rest);
 }
 
+/** Asked before a wait: tells, after it, whether the reader is still on the page. */
+export function stillHere(): () => boolean {
+  const { hash } = location;
+  return () => location.hash === hash;
+}
+
+/** Asked before a wait: goes on to an address after it, unless the reader has gone elsewhere meanwhile. */
+export function fromHere(): (address: string) => void {
+  const isHere = stillHere();
+  return (address) => {
+    if (isHere()) location.hash = address;
+  };
+}
+
 /** Whether the reader has moved since the app opened; on opening nothing takes the focus. */
 export const arrivedByLink = (): boolean => moves > 0;
 

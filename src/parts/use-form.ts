@@ -1,6 +1,9 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals';
 import type { Refused } from '../actions/shop';
 import type { Result } from '../result';
+import { LEFT_REFUSED } from '../words/common';
+import { stillHere } from './route';
+import { showToast } from './toast';
 
 export interface Form {
   /** Sending was tried: from now on every field says what is wrong with it. */
@@ -10,7 +13,7 @@ export interface Form {
   readonly refused: ReadonlySignal<Refused | undefined>;
   /** Begins afresh: an empty field is no problem until it is sent again. */
   reset(): void;
-  /** Sends what is whole, once at a time; gives what was kept. What is not whole gets the focus instead. */
+  /** Sends what is whole, once at a time; gives what was kept. What is not whole gets the focus; who has left is told what was refused. */
   send<Value>(isWhole: boolean, act: () => Promise<Result<Value, Refused>>): Promise<Value | undefined>;
 }
 
@@ -31,12 +34,15 @@ export function useForm(): Form {
       isTried.value = true;
       if (!isWhole) requestAnimationFrame(focusFirstProblem);
       if (!isWhole || isBusy.value) return undefined;
+      const isHere = stillHere();
       isBusy.value = true;
       const done = await act();
       isBusy.value = false;
       refused.value = done.ok ? undefined : done.failure;
-      if (!done.ok) requestAnimationFrame(focusFirstProblem);
-      return done.ok ? done.value : undefined;
+      if (done.ok) return done.value;
+      if (isHere()) requestAnimationFrame(focusFirstProblem);
+      else showToast({ text: LEFT_REFUSED(done.failure.sentence) });
+      return undefined;
     },
   };
 }

@@ -34,6 +34,8 @@ export const CHART = {
 } as const;
 
 export const REFUSED = 'Not logged';
+/** Said where the reader no longer sees the form. */
+export const LEFT_REFUSED = (why: string): string => `${REFUSED}: ${why}`;
 
 export const UNDO = {
   undone: (what: string): string => `Undone: ${what}.`,

@@ -4,7 +4,7 @@ import { filtersInUse } from '../../logbook/filter-clock';
 import { LIMITS } from '../../logbook/limits';
 import { areWhole, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { Ticks } from '../../parts/tick';
 import { TimeField } from '../../parts/time-field';
@@ -24,6 +24,7 @@ export function SprayingEnded() {
   const worn = useSignal<readonly string[]>(inUse.map(({ id }) => id));
 
   async function send(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const said = { lasted: lasted.value, filters: [...worn.value] };
     const kept = await form.send(areWhole([lasted, LIMITS.sprayTime]), () =>
@@ -31,7 +32,7 @@ export function SprayingEnded() {
     );
     if (!kept) return;
     showToast({ text: WORDS.logged, onUndo: () => void actions.undo(kept.id) });
-    goTo('air', 'room');
+    goOn(linkTo('air', 'room'));
   }
 
   return (

@@ -4,7 +4,7 @@ import { FILTER_PARTS } from '../../logbook/kinds/cartridge';
 import { LIMITS } from '../../logbook/limits';
 import { areWhole, given, OneOf, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { TextField } from '../../parts/text-field';
 import { showToast } from '../../parts/toast';
@@ -27,6 +27,7 @@ export function FilterForm() {
   const hasName = name.value.trim() !== '';
 
   async function send(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const isWhole =
       hasName && areWhole([wear, LIMITS.wearTime, 'optional'], [open, LIMITS.openTime, 'optional']);
@@ -40,7 +41,7 @@ export function FilterForm() {
     const kept = await form.send(isWhole, () => openFilter(needs, said));
     if (!kept) return;
     showToast({ text: WORDS.saved(kept.name), onUndo: () => void actions.undo(kept.id) });
-    goTo('air', 'filters');
+    goOn(linkTo('air', 'filters'));
   }
 
   return (

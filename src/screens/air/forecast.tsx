@@ -4,7 +4,7 @@ import { MOVEMENTS } from '../../logbook/kinds/air';
 import { LIMITS } from '../../logbook/limits';
 import { areWhole, given, OneOf, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import type { Draft } from '../../parts/typed-field';
@@ -41,6 +41,7 @@ export function SetForecast() {
   const refused = form.refused.value?.fields;
 
   async function send(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const isWhole = areWhole(
       [day, LIMITS.temperature],
@@ -59,7 +60,7 @@ export function SetForecast() {
     );
     if (!kept) return;
     showToast({ text: WORDS.saved, onUndo: () => void shop.actions.undo(kept.id) });
-    goTo('air');
+    goOn(linkTo('air'));
   }
 
   return (

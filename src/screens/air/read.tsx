@@ -5,7 +5,7 @@ import { MOVEMENTS } from '../../logbook/kinds/air';
 import { LIMITS } from '../../logbook/limits';
 import { areWhole, given, OneOf, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { instantOf, NOW, type TimeChoice } from '../../parts/time-choice';
 import { TimeField } from '../../parts/time-field';
@@ -45,6 +45,7 @@ export function ReadAir() {
   const isShown = by.value === 'shown';
 
   async function send(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const isWhole =
       areWhole([temperature, LIMITS.temperature], [piece, LIMITS.temperature, 'optional']) &&
@@ -64,7 +65,7 @@ export function ReadAir() {
     );
     if (!kept) return;
     showToast({ text: WORDS.logged, onUndo: () => void shop.actions.undo(kept.id) });
-    goTo('air');
+    goOn(linkTo('air'));
   }
 
   return (

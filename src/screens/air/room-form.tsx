@@ -5,7 +5,7 @@ import { FLOW_ORIGINS } from '../../logbook/kinds/room';
 import { LIMITS } from '../../logbook/limits';
 import { areWhole, given, OneOf, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import type { Draft } from '../../parts/typed-field';
@@ -34,6 +34,7 @@ export function RoomForm() {
   const { volume, airFlow, mixing, limit, flowFrom } = useDrafts(shop.value.room, useUnits() === 'us');
 
   async function send(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const isWhole = areWhole(
       [volume, LIMITS.roomVolume],
@@ -51,7 +52,7 @@ export function RoomForm() {
     const kept = await form.send(isWhole, () => describeRoom(needs, said));
     if (!kept) return;
     showToast({ text: WORDS.saved, onUndo: () => void actions.undo(kept.id) });
-    goTo('air', 'room');
+    goOn(linkTo('air', 'room'));
   }
 
   return (

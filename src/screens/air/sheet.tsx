@@ -9,7 +9,7 @@ import { LIMITS } from '../../logbook/limits';
 import { sheetOf } from '../../logbook/sheet-times';
 import { areWhole, given, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
-import { goTo, linkTo, route } from '../../parts/route';
+import { fromHere, linkTo, route } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import type { Draft } from '../../parts/typed-field';
@@ -54,6 +54,7 @@ function SheetForm({ jar }: { readonly jar: Jar }) {
   const times = [touch, recoatFrom, recoatUntil, sand, cured, potLife] as const;
 
   async function send(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const isWhole =
       areWhole([temperature, LIMITS.temperature], [humidity, LIMITS.humidity]) &&
@@ -76,7 +77,7 @@ function SheetForm({ jar }: { readonly jar: Jar }) {
     const kept = await form.send(isWhole, () => enterSheet(needs, said));
     if (!kept) return;
     showToast({ text: WORDS.saved, onUndo: () => void actions.undo(kept.id) });
-    goTo('air', 'finishes');
+    goOn(linkTo('air', 'finishes'));
   }
 
   const time = (label: string, of: (typeof times)[number], at: string, hint: string = WORDS.empty) => (

@@ -1,6 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { Actions } from '../../actions/shop';
-import { goTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { sayLogged } from '../../parts/undo';
 import type { Form } from '../../parts/use-form';
@@ -19,6 +19,7 @@ export function useLay(
   const { actions, shop } = useShop();
 
   async function lay(): Promise<void> {
+    const goOn = fromHere();
     const { piece = '', jar = '', how } = draft.value;
     const isWhole = isFilmWhole(draft.value) && isAirWhole(air.value);
     const atMs = instantMs() ?? Number.NaN;
@@ -32,7 +33,7 @@ export function useLay(
     const now = shop.value.pieces.get(piece);
     const number = (now?.coats.findIndex(({ id }) => id === laid.id) ?? 0) + 1;
     sayLogged(actions, laid.id, FILM_WORDS.coat(number), LAY_WORDS.laid(number, now?.name ?? ''));
-    goTo('piece', piece);
+    goOn(linkTo('piece', piece));
   }
 
   return (event) => {

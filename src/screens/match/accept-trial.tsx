@@ -2,7 +2,7 @@ import { acceptTrial } from '../../actions/match/accept-trial';
 import { jarFromTrial } from '../../actions/match/jar-from-trial';
 import type { Match, Trial } from '../../logbook/fold/matches';
 import { Button, LinkButton } from '../../parts/button';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { TRIAL_WORDS as WORDS } from '../../words/match';
@@ -16,6 +16,7 @@ interface OfTrial {
 export function AcceptTrial({ match, trial }: OfTrial) {
   const { needs, actions } = useShop();
   async function accept(): Promise<void> {
+    const goOn = fromHere();
     const done = await acceptTrial(needs, match, trial.number);
     if (!done.ok) return showToast({ text: done.failure.sentence });
     const [accepted, written] = done.value.entries;
@@ -23,11 +24,12 @@ export function AcceptTrial({ match, trial }: OfTrial) {
       text: WORDS.accepted,
       onUndo: () => void actions.undo(accepted).then(() => actions.undo(written)),
     });
-    goTo('mix', 'recipe', done.value.recipe);
+    goOn(linkTo('mix', 'recipe', done.value.recipe));
   }
   async function fill(): Promise<void> {
+    const goOn = fromHere();
     const done = await jarFromTrial(needs, match, trial.number, match.accepted?.recipe ?? '');
-    if (done.ok) goTo('mix', 'weigh', done.value);
+    if (done.ok) goOn(linkTo('mix', 'weigh', done.value));
     else showToast({ text: done.failure.sentence });
   }
   if (match.accepted?.trial === trial.id)

@@ -6,7 +6,7 @@ import { Button } from '../../parts/button';
 import { Choice } from '../../parts/choice';
 import { Page } from '../../parts/page';
 import { Refusal } from '../../parts/refusal';
-import { goTo, linkTo, route } from '../../parts/route';
+import { fromHere, linkTo, route } from '../../parts/route';
 import { SelectField } from '../../parts/select-field';
 import { useShop } from '../../parts/shop-context';
 import { TextField } from '../../parts/text-field';
@@ -46,6 +46,7 @@ function MatchForm({ match, piece = '' }: { readonly match?: Match; readonly pie
   const part = { draft: draft.value, patch, isTried: form.isTried.value };
 
   async function send(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const said = () => saidOf(draft.value, candidates(shop.value, match));
     const kept = await form.send(isWhole(draft.value), () => describeMatch(needs, said(), match?.id));
@@ -54,7 +55,7 @@ function MatchForm({ match, piece = '' }: { readonly match?: Match; readonly pie
       text: match ? WORDS.saved : WORDS.started,
       onUndo: () => void actions.undo(kept.id),
     });
-    goTo('match', kept.match);
+    goOn(linkTo('match', kept.match));
   }
 
   return (

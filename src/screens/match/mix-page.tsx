@@ -4,7 +4,7 @@ import { LIMITS } from '../../logbook/limits';
 import { Button } from '../../parts/button';
 import { Page } from '../../parts/page';
 import { Refusal } from '../../parts/refusal';
-import { goTo, linkTo, route } from '../../parts/route';
+import { fromHere, linkTo, route } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { TimeField } from '../../parts/time-field';
 import { showToast } from '../../parts/toast';
@@ -48,6 +48,7 @@ export function MixPage({ match }: OfMatch) {
     said.length > 0 && said.every(({ text }) => draftProblem({ text, unit: 'g' }, LIMITS.mass) === undefined);
 
   async function send(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const added = said.map(({ ingredient, form: as, text }) => ({
       ingredient,
@@ -59,7 +60,7 @@ export function MixPage({ match }: OfMatch) {
     );
     if (!kept) return;
     showToast({ text: WORDS.saved(number), onUndo: () => void actions.undo(kept.id) });
-    goTo('match', match.id);
+    goOn(linkTo('match', match.id));
   }
 
   return (

@@ -2,7 +2,7 @@ import type { PhotoRead } from '../../actions/match/photo-read';
 import { readColour } from '../../actions/match/read-colour';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
-import { goTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { lightWords, READ_WORDS, PHOTO_WORDS as WORDS } from '../../words/match';
@@ -70,6 +70,7 @@ function Found({ match, of, read, against }: Omit<ResultProps, 'state'> & { read
 function LogIt({ match, of, read, against }: Omit<ResultProps, 'state'> & { readonly read: Read }) {
   const { needs, actions } = useShop();
   async function logIt(): Promise<void> {
+    const goOn = fromHere();
     const { white, L, a, b } = read.lab;
     const done = await readColour(needs, {
       match: match.id,
@@ -80,7 +81,7 @@ function LogIt({ match, of, read, against }: Omit<ResultProps, 'state'> & { read
     });
     if (!done.ok) return showToast({ text: done.failure.sentence });
     showToast({ text: READ_WORDS.saved, onUndo: () => void actions.undo(done.value.id) });
-    goTo('match', match.id, ...pageOf(of));
+    goOn(linkTo('match', match.id, ...pageOf(of)));
   }
   return (
     <div class="acts">

@@ -4,7 +4,7 @@ import { Button, LinkButton } from '../../parts/button';
 import { Choice } from '../../parts/choice';
 import { Page } from '../../parts/page';
 import { Refusal } from '../../parts/refusal';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { useForm } from '../../parts/use-form';
@@ -37,6 +37,7 @@ function ReadForm({ match, of }: ReadFormProps) {
   const { how } = drafts;
 
   async function send(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const said = readingsSaid(match, of, drafts);
     const kept = await form.send(said !== undefined, () =>
@@ -45,7 +46,7 @@ function ReadForm({ match, of }: ReadFormProps) {
     if (!kept) return;
     showToast({ text: WORDS.saved, onUndo: () => void actions.undo(kept.id) });
     const back = of.as === 'trial' || of.as === 'target' ? [] : pageOf(of);
-    goTo('match', match.id, ...back);
+    goOn(linkTo('match', match.id, ...back));
   }
 
   return (

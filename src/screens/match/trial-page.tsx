@@ -4,7 +4,7 @@ import { sidesOf } from '../../logbook/colour/judge';
 import type { Match, Trial } from '../../logbook/fold/matches';
 import { Button, LinkButton } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { undoWithToast } from '../../parts/undo';
 import { MATCH_WORDS, NEXT_WORDS, STAND_WORDS, TRIAL_WORDS as WORDS } from '../../words/match';
@@ -85,8 +85,9 @@ function Content({ match, trial }: OfTrial) {
           kind="plain"
           icon="undo"
           onClick={async () => {
+            const goOn = fromHere();
             await undoWithToast(actions, trial.entry, MATCH_WORDS.trialShort(trial.number));
-            goTo('match', match.id);
+            goOn(linkTo('match', match.id));
           }}
         >
           {WORDS.undoTrial}

@@ -1,6 +1,6 @@
 import { Button } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { sayLogged } from '../../parts/undo';
 import { type Form, useForm } from '../../parts/use-form';
@@ -15,10 +15,11 @@ export function ChangePage() {
   const form = useForm();
 
   async function keep(said: PieceSaid, isWhole: boolean): Promise<void> {
+    const goOn = fromHere();
     const kept = await form.send(isWhole, () => actions.changePiece({ piece: piece.id, ...said }));
     if (!kept) return;
     sayLogged(actions, kept.id, EVENT_WORDS.changed, PIECE_FORM.saved);
-    goTo('piece', piece.id);
+    goOn(linkTo('piece', piece.id));
   }
 
   return (
@@ -41,10 +42,11 @@ function Closing({ form }: { readonly form: Form }) {
   const { piece } = usePiece();
 
   async function close(): Promise<void> {
+    const goOn = fromHere();
     const closed = await form.send(true, () => actions.closePiece(piece.id));
     if (!closed) return;
     sayLogged(actions, closed.id, EVENT_WORDS.closed, PIECE_FORM.closed(piece.name));
-    goTo('bench');
+    goOn(linkTo('bench'));
   }
 
   return (

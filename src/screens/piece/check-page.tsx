@@ -5,7 +5,7 @@ import { CHECK_RESULTS, CHECK_TESTS } from '../../logbook/kinds/check';
 import { Choice } from '../../parts/choice';
 import { OneOf, Send } from '../../parts/form-fields';
 import { Page, Section } from '../../parts/page';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { TimeField } from '../../parts/time-field';
 import { sayLogged } from '../../parts/undo';
@@ -64,6 +64,7 @@ function useCheck() {
   const found = useSignal<Check['result'] | undefined>(undefined);
 
   async function log(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const said = { piece: piece.id, test: test.value, result: found.value ?? 'passes' };
     const isWhole = found.value !== undefined;
@@ -71,7 +72,7 @@ function useCheck() {
     if (!logged) return;
     const what = EVENT_WORDS.checks[said.test][said.result];
     sayLogged(actions, logged.id, what, CHECK_FORM.logged(what));
-    goTo('piece', piece.id);
+    goOn(linkTo('piece', piece.id));
   }
 
   return { form, time, test, found, log: (event: Event) => void log(event) };

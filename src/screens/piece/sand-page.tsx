@@ -4,7 +4,7 @@ import { SANDING_STAGES } from '../../logbook/kinds/coat';
 import { LIMITS } from '../../logbook/limits';
 import { OneOf, Quantity, Send, Words } from '../../parts/form-fields';
 import { Page, Section } from '../../parts/page';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { SandingGate } from '../../parts/sanding-gate';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { TimeField } from '../../parts/time-field';
@@ -69,6 +69,7 @@ function useSanding() {
   const grit = useSignal('');
 
   async function log(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const isWhole = draftProblem(removed.value, LIMITS.removed) === undefined;
     const gritSaid = grit.value.trim();
@@ -82,7 +83,7 @@ function useSanding() {
     if (!logged) return;
     const what = EVENT_WORDS.sanded[said.stage];
     sayLogged(actions, logged.id, what, SAND_FORM.logged(what, typedWords(said.removed)));
-    goTo('piece', piece.id);
+    goOn(linkTo('piece', piece.id));
   }
 
   return { form, time, stage, removed, grit, log: (event: Event) => void log(event) };

@@ -1,5 +1,5 @@
 import { Page } from '../../parts/page';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { TimeField } from '../../parts/time-field';
 import { sayLogged } from '../../parts/undo';
@@ -15,10 +15,11 @@ export function StartPage() {
   const time = useTime();
 
   async function start(said: PieceSaid, isWhole: boolean): Promise<void> {
+    const goOn = fromHere();
     const started = await form.send(isWhole, () => actions.startPiece(said, time.instantMs() ?? Number.NaN));
     if (!started) return;
     sayLogged(actions, started.id, EVENT_WORDS.started, PIECE_FORM.started(said.name));
-    goTo('piece', started.piece);
+    goOn(linkTo('piece', started.piece));
   }
 
   return (

@@ -5,7 +5,7 @@ import { Button } from '../../parts/button';
 import { Choice } from '../../parts/choice';
 import { Page, Section } from '../../parts/page';
 import { Refusal } from '../../parts/refusal';
-import { goTo, linkTo } from '../../parts/route';
+import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { undoWithToast } from '../../parts/undo';
@@ -37,6 +37,7 @@ export function StartPlanPage() {
   const counted = useSignal<'count' | 'afresh'>('count');
 
   async function start(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const chosen = job.value ?? 'full-clear';
     const { coatsADay, steps } = startPlan(chosen, needs.newId);
@@ -54,7 +55,7 @@ export function StartPlanPage() {
       text: START_PLAN.made,
       onUndo: () => void undoWithToast(actions, made.id, PLAN_WORDS.title),
     });
-    goTo('plan', piece.id);
+    goOn(linkTo('plan', piece.id));
   }
 
   return (

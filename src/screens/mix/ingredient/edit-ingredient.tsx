@@ -6,7 +6,7 @@ import { Button } from '../../../parts/button';
 import { Choice } from '../../../parts/choice';
 import { Page, Section } from '../../../parts/page';
 import { Refusal } from '../../../parts/refusal';
-import { linkTo, route } from '../../../parts/route';
+import { fromHere, linkTo, route } from '../../../parts/route';
 import { SelectField } from '../../../parts/select-field';
 import { useShop } from '../../../parts/shop-context';
 import { TextField } from '../../../parts/text-field';
@@ -68,13 +68,14 @@ function IngredientForm({ title, start, backTo, id }: FormProps) {
     draft.value = { ...draft.value, ...some };
   };
   async function keep(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const isWhole = ingredientProblems(draft.value).length === 0;
     const said = () => describeIngredient(needs, ingredientSaid(draft.value), id);
     const kept = await form.send(isWhole, said);
     if (!kept) return;
     showToast({ text: WORDS.kept(kept.name), onUndo: () => void actions.undo(kept.id) });
-    location.hash = backTo;
+    goOn(backTo);
   }
   const parts: IngredientPartProps = { draft: draft.value, patch, isTried: form.isTried.value };
   return (

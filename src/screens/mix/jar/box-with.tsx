@@ -3,7 +3,7 @@ import { boxJars } from '../../../actions/mix/box-jars';
 import type { Jar } from '../../../logbook/fold/jars';
 import { Button } from '../../../parts/button';
 import { Refusal } from '../../../parts/refusal';
-import { goTo } from '../../../parts/route';
+import { fromHere, linkTo } from '../../../parts/route';
 import { SelectField } from '../../../parts/select-field';
 import { useShop } from '../../../parts/shop-context';
 import { showToast } from '../../../parts/toast';
@@ -21,10 +21,11 @@ export function BoxWith({ jar }: { readonly jar: Jar }) {
   if (jar.emptiedMs !== undefined || others.length === 0) return null;
   const other = others.find(({ id }) => id === chosen.value);
   const box = async (): Promise<void> => {
+    const goOn = fromHere();
     const boxed = other && (await form.send(true, () => boxJars(needs, jar, other)));
     if (!boxed) return;
     showToast({ text: WORDS.boxed(boxed.name), onUndo: () => void actions.undo(boxed.id) });
-    goTo('mix', 'jar', boxed.jar);
+    goOn(linkTo('mix', 'jar', boxed.jar));
   };
   return (
     <details class="more">

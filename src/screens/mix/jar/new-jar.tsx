@@ -7,7 +7,7 @@ import { Button } from '../../../parts/button';
 import { Choice } from '../../../parts/choice';
 import { Page, Section } from '../../../parts/page';
 import { Refusal } from '../../../parts/refusal';
-import { goTo, linkTo } from '../../../parts/route';
+import { fromHere, linkTo } from '../../../parts/route';
 import { useShop, useUnits } from '../../../parts/shop-context';
 import { TextField } from '../../../parts/text-field';
 import { showToast } from '../../../parts/toast';
@@ -29,12 +29,13 @@ export function NewJar() {
     draft.value = { ...draft.value, ...some };
   };
   async function fill(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const isReady = isWhole(draft.value) && mixSolids(draft.value) !== 'too-thin';
     const filled = await form.send(isReady, () => actions.fillJar(saidOf(draft.value)));
     if (!filled) return;
     showToast({ text: JAR_FORM.filled(filled.name), onUndo: () => void actions.undo(filled.id) });
-    goTo('mix', 'jar', filled.jar);
+    goOn(linkTo('mix', 'jar', filled.jar));
   }
   const parts = { draft: draft.value, patch, isTried: form.isTried.value };
   const isOpen = form.isTried.value && !isWhole(draft.value);

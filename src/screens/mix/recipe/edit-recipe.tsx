@@ -6,7 +6,7 @@ import { EmptyState } from '../../../parts/empty-state';
 import { NumberField } from '../../../parts/number-field';
 import { Page, Section } from '../../../parts/page';
 import { Refusal } from '../../../parts/refusal';
-import { goTo, linkTo } from '../../../parts/route';
+import { fromHere, linkTo } from '../../../parts/route';
 import { SelectField } from '../../../parts/select-field';
 import { useShop } from '../../../parts/shop-context';
 import { TextField } from '../../../parts/text-field';
@@ -70,6 +70,7 @@ function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
     if (previous === undefined) unfinished = draft.value;
   };
   async function keep(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const kept = await form.send(isWhole(draft.value), () =>
       writeRecipe(needs, recipeSaid(draft.value, previous)),
@@ -77,7 +78,7 @@ function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
     if (!kept) return;
     if (previous === undefined) unfinished = undefined;
     showToast({ text: WORDS.kept(kept.name), onUndo: () => void actions.undo(kept.id) });
-    goTo('mix', 'recipe', kept.recipe);
+    goOn(linkTo('mix', 'recipe', kept.recipe));
   }
   const isTried = form.isTried.value;
   return (

@@ -6,7 +6,7 @@ import type { WeighUp } from '../../../logbook/fold/weigh-ups';
 import { LIMITS } from '../../../logbook/limits';
 import { Button } from '../../../parts/button';
 import { Refusal } from '../../../parts/refusal';
-import { goTo } from '../../../parts/route';
+import { fromHere, linkTo } from '../../../parts/route';
 import { useShop } from '../../../parts/shop-context';
 import { TextField } from '../../../parts/text-field';
 import { showToast } from '../../../parts/toast';
@@ -32,6 +32,7 @@ export function FillFromWeighUp({ weighUp, name: recipeName, totalKg }: FillProp
   const keepBack = useSignal<Draft<'%'>>({ text: '10', unit: '%' });
   const form = useForm();
   async function fill(event: Event): Promise<void> {
+    const goOn = fromHere();
     event.preventDefault();
     const isWhole =
       name.value.trim() !== '' &&
@@ -46,7 +47,7 @@ export function FillFromWeighUp({ weighUp, name: recipeName, totalKg }: FillProp
     );
     if (!filled) return;
     showToast({ text: JAR_FORM.filled(filled.name), onUndo: () => void actions.undo(filled.id) });
-    goTo('mix', 'jar', filled.jar);
+    goOn(linkTo('mix', 'jar', filled.jar));
   }
   return (
     <form class="stack" noValidate onSubmit={fill}>

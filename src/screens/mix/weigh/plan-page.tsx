@@ -7,7 +7,7 @@ import { Notice } from '../../../parts/notice';
 import { NumberField } from '../../../parts/number-field';
 import { Page, Section } from '../../../parts/page';
 import { Refusal } from '../../../parts/refusal';
-import { goTo, linkTo, route } from '../../../parts/route';
+import { fromHere, linkTo, route } from '../../../parts/route';
 import { useShop } from '../../../parts/shop-context';
 import { useForm } from '../../../parts/use-form';
 import type { Batch } from '../../../science/mixing/ingredient';
@@ -113,6 +113,7 @@ function Ready({ recipe, batch, sizeIsRight, letDowns }: ReadyProps) {
   const lines = planLines(batch, divisionKg, shop.value);
   const isTared = taring.now.value === 'tared';
   const begin = async (): Promise<void> => {
+    const goOn = fromHere();
     const begun = await form.send(sizeIsRight, () =>
       beginWeighUp(needs, {
         recipe: recipe.id,
@@ -121,7 +122,7 @@ function Ready({ recipe, batch, sizeIsRight, letDowns }: ReadyProps) {
         isTared,
       }),
     );
-    if (begun) goTo('mix', 'weigh', begun.weighUp);
+    if (begun) goOn(linkTo('mix', 'weigh', begun.weighUp));
   };
   return (
     <>

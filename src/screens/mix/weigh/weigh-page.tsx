@@ -8,7 +8,7 @@ import { Notice } from '../../../parts/notice';
 import { NumberField } from '../../../parts/number-field';
 import { Page, Section } from '../../../parts/page';
 import { Refusal } from '../../../parts/refusal';
-import { goTo, linkTo } from '../../../parts/route';
+import { fromHere, linkTo } from '../../../parts/route';
 import { useShop } from '../../../parts/shop-context';
 import { showToast } from '../../../parts/toast';
 import { draftProblem } from '../../../parts/typed-field';
@@ -175,11 +175,12 @@ function Acts({ weighUp }: { readonly weighUp: WeighUp }) {
     if (done) showToast({ text: done.ok ? WORDS.undone : done.failure.sentence });
   }
   async function drop(): Promise<void> {
+    const goOn = fromHere();
     const done = await dropWeighUp(needs, weighUp.id);
     if (!done.ok) showToast({ text: done.failure.sentence });
     else {
       showToast({ text: WORDS.dropped, onUndo: () => void actions.undo(done.value.id) });
-      goTo('mix');
+      goOn(linkTo('mix'));
     }
   }
   return (
