@@ -283,7 +283,7 @@ describe('a dried card', () => {
       mimeType: 'image/png',
       buffer: Buffer.from('no picture'),
     });
-    await said('This picture could not be read. Take another one.').waitFor();
+    await said('This file is no photo. Choose a JPEG, PNG, WebP, HEIC or AVIF.').waitFor();
   });
 });
 

@@ -1,10 +1,17 @@
 import { advise } from '../../logbook/colour/advice';
-import type { Corners } from '../../science/colour/photo-patch';
+import type { Corners, Photo } from '../../science/colour/photo-patch';
 import type { Question, Reply } from './colour-desk';
-import { type Against, type PhotoAsk, type PhotoRead, readPhoto } from './photo-read';
+import { type PhotoAsk, type PhotoRead, readPhoto } from './photo-read';
+
+interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
 
 /** The part of a photograph that was marked: the rest of its twelve million pixels need not be copied. */
-function markedBox(corners: readonly Corners[], { width, height }: ImageBitmap) {
+function markedBox(corners: readonly Corners[], { width, height }: ImageBitmap): Box {
   const points = corners.flat();
   const clamp = (value: number, most: number): number => Math.min(Math.max(value, 0), most);
   const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
@@ -15,30 +22,34 @@ function markedBox(corners: readonly Corners[], { width, height }: ImageBitmap) 
   return { left, top, width: Math.max(right - left, 1), height: Math.max(bottom - top, 1) };
 }
 
-const shifted = (corners: Corners, left: number, top: number): Corners =>
-  corners.map(({ x, y }) => ({ x: x - left, y: y - top })) as unknown as Corners;
-const shiftedAgainst = (against: Against, left: number, top: number): Against => ({
-  ...against,
-  corners: shifted(against.corners, left, top),
-});
+/** More is drawn smaller: copies of the largest photos would not fit beside each other in a phone's memory, and no patch needs it. */
+const MOST_PIXELS = 16_000_000;
 
 /** Decodes the photograph here, so that it never touches the page's own thread. */
 async function readPicture({ picture, against, sample }: PhotoAsk): Promise<PhotoRead> {
   const startMs = performance.now();
   const bitmap = await createImageBitmap(picture).catch(() => undefined);
   if (!bitmap) return { kind: 'fault', fault: 'not-a-picture' };
-  const { left, top, width, height } = markedBox([against.corners, sample], bitmap);
-  const drawing = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true });
-  if (!drawing) return { kind: 'fault', fault: 'not-a-picture' };
-  drawing.drawImage(bitmap, -left, -top);
+  const box = markedBox([against.corners, sample], bitmap);
+  const scale = Math.min(1, Math.sqrt(MOST_PIXELS / (box.width * box.height)));
+  const photo = drawn(bitmap, box, scale);
   bitmap.close();
-  const { data: rgba } = drawing.getImageData(0, 0, width, height);
-  const read = readPhoto(
-    { width, height, rgba },
-    shiftedAgainst(against, left, top),
-    shifted(sample, left, top),
-  );
+  if (!photo) return { kind: 'fault', fault: 'not-a-picture' };
+  const placed = (corners: Corners): Corners =>
+    corners.map(({ x, y }) => ({
+      x: (x - box.left) * scale,
+      y: (y - box.top) * scale,
+    })) as unknown as Corners;
+  const read = readPhoto(photo, { ...against, corners: placed(against.corners) }, placed(sample));
   return read.kind === 'read' ? { ...read, tookMs: performance.now() - startMs } : read;
+}
+
+/** A part of the photograph as pixels. */
+function drawn(bitmap: ImageBitmap, { left, top, ...box }: Box, scale: number): Photo | undefined {
+  const [width, height] = [Math.ceil(box.width * scale), Math.ceil(box.height * scale)];
+  const drawing = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true });
+  drawing?.drawImage(bitmap, -left * scale, -top * scale, bitmap.width * scale, bitmap.height * scale);
+  return drawing ? { width, height, rgba: drawing.getImageData(0, 0, width, height).data } : undefined;
 }
 
 const answer = (question: Question) =>

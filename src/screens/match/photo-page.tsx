@@ -1,18 +1,19 @@
 import { useId } from 'preact/hooks';
 import { LIMITS } from '../../logbook/limits';
 import { Button } from '../../parts/button';
-import { Choice } from '../../parts/choice';
+import { Choice, Problem } from '../../parts/choice';
 import { Notice } from '../../parts/notice';
 import { Page } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { draftProblem, TypedField } from '../../parts/typed-field';
 import { PHOTO_WORDS as WORDS } from '../../words/match';
+import { PHOTO_FAULTS } from '../../words/photo';
 import { PhotoPicture } from './photo-picture';
 import { PhotoResult } from './photo-result';
 import { type ReadOf, readOf } from './read-of';
 import { useDesk } from './use-advice';
 import { NotHere, type OfMatch, pathOfPage, useNames } from './use-match';
-import { askOf, type PhotoDrafts, type PhotoState, usePhoto } from './use-photo';
+import { askOf, choosePhoto, leavePhoto, type PhotoDrafts, type PhotoState, usePhoto } from './use-photo';
 
 /** Reads a colour from a photo, for ranking. */
 export function PhotoPage({ match }: OfMatch) {
@@ -23,20 +24,22 @@ export function PhotoPage({ match }: OfMatch) {
 function PhotoForm({ match, of }: OfMatch & { readonly of: ReadOf }) {
   const photo = usePhoto();
   const desk = useDesk();
-  const { picture, against, reflectance, shown } = photo;
+  const { picture, size, against, reflectance, shown } = photo;
   const isCardWrong =
     against.value === 'grey-card' && draftProblem(reflectance.value, LIMITS.reflectance) !== undefined;
 
   async function read(): Promise<void> {
     const ask = askOf(photo);
     if (!ask || isCardWrong) return;
-    shown.value = { state: 'reading' };
-    shown.value = await desk()
+    const reading: PhotoState = { state: 'reading' };
+    shown.value = reading;
+    const answer = await desk()
       .readPhoto(ask)
       .then(
-        (answer): PhotoState => ({ state: 'read', read: answer }),
+        (read): PhotoState => ({ state: 'read', read }),
         (): PhotoState => ({ state: 'lost' }),
       );
+    if (shown.value === reading) shown.value = answer; // else the photo or its marks have changed since
   }
 
   return (
@@ -50,7 +53,12 @@ function PhotoForm({ match, of }: OfMatch & { readonly of: ReadOf }) {
       {picture.value && <Marking photo={photo} picture={picture.value} />}
       {picture.value && (
         <div class="acts">
-          <Button kind="main" isWide disabled={shown.value.state === 'reading'} onClick={() => void read()}>
+          <Button
+            kind="main"
+            isWide
+            disabled={!size.value || shown.value.state === 'reading'}
+            onClick={() => void read()}
+          >
             {WORDS.read}
           </Button>
         </div>
@@ -62,8 +70,9 @@ function PhotoForm({ match, of }: OfMatch & { readonly of: ReadOf }) {
   );
 }
 
-function ChoosePhoto({ photo: { picture, shown } }: { readonly photo: PhotoDrafts }) {
+function ChoosePhoto({ photo }: { readonly photo: PhotoDrafts }) {
   const id = useId();
+  const fault = photo.fault.value;
   return (
     <div class="field">
       <label for={id}>{WORDS.choose}</label>
@@ -71,11 +80,10 @@ function ChoosePhoto({ photo: { picture, shown } }: { readonly photo: PhotoDraft
         id={id}
         type="file"
         accept="image/*"
-        onChange={(event) => {
-          picture.value = event.currentTarget.files?.[0];
-          shown.value = { state: 'none' };
-        }}
+        aria-describedby={`${id}-problem`}
+        onChange={(event) => void choosePhoto(photo, event.currentTarget.files?.[0])}
       />
+      <Problem id={`${id}-problem`} text={fault && PHOTO_FAULTS[fault]} />
     </div>
   );
 }
@@ -137,6 +145,7 @@ function Marking({ photo, picture }: { readonly photo: PhotoDrafts; readonly pic
         onSize={(next) => {
           size.value = next;
         }}
+        onBroken={() => leavePhoto(photo, 'not-opened')}
       />
       {against.value === 'chart' && <p class="quiet small">{WORDS.chartHint}</p>}
       <Choice

@@ -12,6 +12,7 @@ export interface PictureProps {
   readonly onMarks: (marks: Marks) => void;
   readonly sampleSize: SampleSize;
   readonly onSize: (size: Size) => void;
+  readonly onBroken: () => void;
 }
 
 const NUDGE = 0.004;
@@ -59,6 +60,7 @@ export function PhotoPicture(props: PictureProps) {
             onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) =>
               props.onSize({ width: naturalWidth, height: naturalHeight })
             }
+            onError={props.onBroken}
           />
         )}
         <MarksOver marks={marks} chosen={chosen.value} sampleSize={props.sampleSize} />

@@ -3,12 +3,14 @@ import { useEffect, useId } from 'preact/hooks';
 import { photographCard } from '../../../actions/mix/card-photo';
 import type { Recipe } from '../../../logbook/fold/recipes';
 import { openPhotos } from '../../../logbook/photos';
+import { checkPicture } from '../../../logbook/picture/check-picture';
 import { Problem } from '../../../parts/choice';
 import { Icon } from '../../../parts/icons';
 import { Section } from '../../../parts/page';
 import { useShop } from '../../../parts/shop-context';
 import { showToast } from '../../../parts/toast';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { PHOTO_FAULTS } from '../../../words/photo';
 import { smallPicture } from './small-picture';
 
 const photos = openPhotos();
@@ -20,10 +22,10 @@ export function CardPhotos({ recipe }: { readonly recipe: Recipe }) {
   const id = useId();
   async function keep(file: File | undefined): Promise<void> {
     if (!file) return;
-    const small = await smallPicture(file).catch(() => undefined);
-    problem.value = small ? undefined : WORDS.photoFaulty;
-    if (!small) return;
-    const kept = await photographCard(needs, photos, recipe.id, small);
+    const small = await smallPicture(file);
+    problem.value = small.ok ? undefined : PHOTO_FAULTS[small.failure];
+    if (!small.ok) return;
+    const kept = await photographCard(needs, photos, recipe.id, small.value);
     if (kept.ok) showToast({ text: WORDS.photoKept, onUndo: () => void actions.undo(kept.value.id) });
     else problem.value = kept.failure.sentence;
   }
@@ -44,7 +46,10 @@ export function CardPhotos({ recipe }: { readonly recipe: Recipe }) {
           type="file"
           accept="image/*"
           capture="environment"
-          onChange={(event) => void keep(event.currentTarget.files?.[0])}
+          onChange={({ currentTarget }) => {
+            void keep(currentTarget.files?.[0]);
+            currentTarget.value = ''; // so that the same file can be chosen again
+          }}
         />
       </label>
       <Problem id={`${id}-problem`} text={problem.value} />
@@ -58,7 +63,7 @@ function Photo({ id, describe }: { readonly id: string; readonly describe: strin
   useEffect(() => {
     let made: string | undefined;
     let isShown = true;
-    void photos.read(id).then((picture) => {
+    void readWhole(id).then((picture) => {
       if (!isShown) return;
       made = picture && URL.createObjectURL(picture);
       address.value = made ?? 'away';
@@ -70,4 +75,10 @@ function Photo({ id, describe }: { readonly id: string; readonly describe: strin
   }, [id, address]);
   if (address.value === 'away') return <p class="quiet">{WORDS.photoAway}</p>;
   return address.value === undefined ? null : <img src={address.value} alt={describe} />;
+}
+
+/** The photo, where it is here and is one: a backup may have brought anything. */
+async function readWhole(id: string): Promise<Blob | undefined> {
+  const picture = await photos.read(id);
+  return picture && (await checkPicture(picture)).ok ? picture : undefined;
 }
