@@ -27,12 +27,14 @@ export function heifOutline(file: DataView): Outline | undefined {
 
 function reachesEnd(file: DataView): boolean {
   let at = 0;
+  let hasPixels = false;
   while (at + HEAD_BYTES <= file.byteLength) {
     const bytes = fourBytesAt(file, at);
-    if (bytes === TO_THE_END) return true;
+    hasPixels ||= lettersAt(file, at + 4, 4) === 'mdat';
+    if (bytes === TO_THE_END) return hasPixels;
     at += bytes === LONG_SIZE ? longSize(file, at) : Math.max(bytes, HEAD_BYTES);
   }
-  return at === file.byteLength;
+  return hasPixels && at === file.byteLength;
 }
 
 const longSize = (file: DataView, at: number): number =>

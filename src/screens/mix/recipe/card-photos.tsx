@@ -22,9 +22,12 @@ export function CardPhotos({ recipe }: { readonly recipe: Recipe }) {
   const id = useId();
   async function keep(file: File | undefined): Promise<void> {
     if (!file) return;
+    problem.value = undefined;
     const small = await smallPicture(file);
-    problem.value = small.ok ? undefined : PHOTO_FAULTS[small.failure];
-    if (!small.ok) return;
+    if (!small.ok) {
+      problem.value = PHOTO_FAULTS[small.failure];
+      return;
+    }
     const kept = await photographCard(needs, photos, recipe.id, small.value);
     if (kept.ok) showToast({ text: WORDS.photoKept, onUndo: () => void actions.undo(kept.value.id) });
     else problem.value = kept.failure.sentence;
