@@ -1,5 +1,7 @@
 // English text of the Match place.
 
+import { PHOTO_FAULTS } from './photo';
+
 type Size = 'hint' | 'little' | 'clearly' | 'far';
 type Direction = 'light' | 'dark' | 'yellow' | 'blue' | 'red' | 'green' | 'clean' | 'dirty';
 
@@ -409,7 +411,7 @@ export const PHOTO_WORDS = {
     `Carried over to ${light} as the eye adapts (Bradford): good enough to rank by. Rank photos against a photo of the target, taken the same way.`,
   log: 'Log it, for ranking',
   faults: {
-    'not-a-picture': 'This file is no photo that can be opened. Choose another.',
+    'not-a-picture': PHOTO_FAULTS['not-opened'],
     'reference-outside': 'A corner of the chart or card lies outside the photo. Mark it again.',
     'reference-crossed': 'The corners do not go round. Mark them in the order they are named.',
     'reference-too-small': 'The chart or card is too small in the photo. Go nearer.',

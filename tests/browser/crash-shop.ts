@@ -3,7 +3,7 @@ import type { Entry, EntryBody } from '../../src/logbook/entry';
 import { newId } from '../../src/logbook/new-id';
 
 /** The logbook that the killed browser begins with: a jar, a recipe, and a weigh-up with room for many pours. */
-export async function crashShop(): Promise<{ readonly backup: string; readonly weighUp: string }> {
+export async function crashShop(): Promise<Readonly<Record<'backup' | 'recipe' | 'weighUp', string>>> {
   const [jar, clear, tint, recipe, weighUp] = Array.from({ length: 5 }, newId) as [
     string,
     string,
@@ -39,5 +39,5 @@ export async function crashShop(): Promise<{ readonly backup: string; readonly w
   ];
   const at = new Date(Date.now() - 3_600_000).toISOString();
   const entries = bodies.map((body) => ({ id: newId(), v: 1, at, zone: 'Europe/Berlin', ...body }) as Entry);
-  return { backup: await writeBackup({ entries, setAside: [] }, Date.now()), weighUp };
+  return { backup: await writeBackup({ entries, setAside: [] }, Date.now()), recipe, weighUp };
 }

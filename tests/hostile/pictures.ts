@@ -33,13 +33,16 @@ interface Png {
   /** Bytes of a chunk that says nothing. */
   readonly ballast?: number;
   readonly frames?: number;
+  /** The pixels are none, though the file is whole. */
+  readonly isTorn?: boolean;
 }
 
 /** A grey PNG; one of several frames is animated. */
-export function png({ width, height, depth = 8, says, ballast = 0, frames = 1 }: Png): Bytes {
+export function png({ width, height, depth = 8, says, ballast = 0, frames = 1, isTorn = false }: Png): Bytes {
   const size = says ?? { width, height };
   const row = bytes([0], new Uint8Array(width * (depth / 8)).fill(0x80));
-  const pixels = new Uint8Array(deflateSync(joined(...Array.from({ length: height }, () => row))));
+  const rows = new Uint8Array(deflateSync(joined(...Array.from({ length: height }, () => row))));
+  const pixels = isTorn ? new Uint8Array(rows.length) : rows;
   const control = (n: number) =>
     chunk('fcTL', [...four(n), ...four(width), ...four(height), ...four(0), ...four(0), 0, 1, 0, 1, 0, 0]);
   const more = Array.from({ length: frames - 1 }, (_, i) => [
@@ -108,7 +111,7 @@ const riff = (...chunks: readonly Uint8Array[]): Bytes => riffChunk('RIFF', join
 export function animated(webp: Uint8Array, { width, height }: { width: number; height: number }): Bytes {
   const frame = joined(
     bytes(little(0, 6), little(width - 1, 3), little(height - 1, 3), little(100, 3), [0]),
-    webp.subarray(12), // the chunk of the still
+    webp.subarray(Math.max(12, Buffer.from(webp).indexOf('VP8 '))), // the chunk of the still
   );
   const canvas = bytes([2, 0, 0, 0], little(width - 1, 3), little(height - 1, 3));
   const frames = [riffChunk('ANMF', frame), riffChunk('ANMF', frame)];
