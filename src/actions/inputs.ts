@@ -1,7 +1,10 @@
 import type { Belief } from '../estimator/estimate';
 import type { Shop } from '../logbook/fold/fold';
+import type { Jar } from '../logbook/fold/jars';
 import type { Piece } from '../logbook/fold/pieces';
+import { jarFilmAt } from '../logbook/jar-film-at';
 import { sheetOf } from '../logbook/sheet-times';
+import { leavesNoLacquer } from '../logbook/volumes-in-mix';
 
 /** A text that changes when anything changes that the outlook of a piece is worked out from, but for the clock. */
 export function inputsOf(piece: Piece, shop: Shop, belief: Belief | undefined): string {
@@ -17,17 +20,26 @@ export function inputsOf(piece: Piece, shop: Shop, belief: Belief | undefined): 
     [piece.coats, piece.sandings, piece.checks, readings.slice(inForce)].map((lines) =>
       lines.map(({ id }) => id),
     ),
-    [...new Set(piece.coats.map(({ jar }) => jar))].map((id) => contentOf(id, shop)),
+    [...new Set(piece.coats.map(({ jar }) => jar))].map((id) => contentOf(id, piece, shop)),
     forecast?.id,
     settings.sandingTemperature?.si,
     belief && [belief.mean.toFixed(2), belief.spread.toFixed(2)],
   ]);
 }
 
-function contentOf(id: string, shop: Shop) {
+function contentOf(id: string, piece: Piece, shop: Shop) {
   const jar = shop.jars.get(id);
   const sheet = sheetOf(id, shop)?.id;
-  return jar && [jar.product, jar.thinner.blend, jar.thinning, jar.retarder, jar.pigment, sheet];
+  const solids = jar && solidsLaid(jar, piece, shop);
+  return jar && [jar.product, jar.thinner.blend, jar.thinning, jar.retarder, jar.pigment, sheet, solids];
+}
+
+/** The volume solids of each coat from a jar that has lost solvent: they hang on every weighing and on every other piece. */
+function solidsLaid(jar: Jar, { coats }: Piece, shop: Shop): readonly number[] {
+  if (jar.weighings.length === 0) return [];
+  const added = jar.retarder ? [jar.thinning, jar.retarder] : [jar.thinning];
+  const own = leavesNoLacquer(added) ? [] : coats.filter((coat) => coat.jar === jar.id);
+  return own.map(({ atMs }) => jarFilmAt(jar, atMs, shop).volumeSolids);
 }
 
 /** The product of a piece's newest coat, as a text: what other pieces have taught of it holds for this one. */

@@ -1,9 +1,10 @@
 import type { Belief, Check } from '../estimator/estimate';
 import type { PlainRequest } from '../estimator/plain';
 import type { Shop } from '../logbook/fold/fold';
+import type { Jar } from '../logbook/fold/jars';
 import type { Piece } from '../logbook/fold/pieces';
 import { type HistoryFault, type Stack, stackHistory, stackOf, type TimedHistory } from '../logbook/history';
-import { type JarContent, withoutRetarder } from '../logbook/jar-film';
+import { withoutRetarder } from '../logbook/jar-film';
 import { again } from '../logbook/stack-events';
 import { type Result, succeed } from '../result';
 import { thinnerLast, type WhatIf, warmerFrom } from './what-if';
@@ -63,11 +64,11 @@ function whatIfs(piece: Piece, shop: Shop, { history }: TimedHistory, nowS: numb
 function withoutAnyRetarder(piece: Piece, shop: Shop): Stack | undefined {
   if (!piece.coats.some(({ jar }) => shop.jars.get(jar)?.retarder)) return undefined;
   const jars = new Map(piece.coats.flatMap(({ jar: id }) => plainJar(id, shop)));
-  const laid = stackOf(piece, { jars });
+  const laid = stackOf(piece, { ...shop, jars });
   return laid.ok ? laid.value.stack : undefined;
 }
 
-function plainJar(id: string, { jars }: Shop): [string, JarContent][] {
+function plainJar(id: string, { jars }: Shop): [string, Jar][] {
   const jar = jars.get(id);
   return jar ? [[id, withoutRetarder(jar)]] : [];
 }

@@ -7,7 +7,8 @@ import { airLog } from './air-log';
 import type { Shop } from './fold/fold';
 import type { Piece } from './fold/pieces';
 import type { AirFrom } from './forecast-air';
-import { type JarContent, type JarFilm, jarFilm, thinnerShares } from './jar-film';
+import { thinnerShares } from './jar-film';
+import { jarFilmAt } from './jar-film-at';
 import { type CoatFromJar, solventsOf, stackEvents } from './stack-events';
 
 /** The history of a stack, and the instant from which its seconds count. */
@@ -21,10 +22,8 @@ export type HistoryFault =
   | { readonly kind: 'no-coats' | 'unknown-jar' | 'no-room-for-lacquer' }
   | { readonly kind: 'no-drying-law'; readonly finish: string };
 
-/** What of the shop decides how a piece dries. */
-export interface Stock extends Pick<Shop, 'airReadings' | 'forecast' | 'settings'> {
-  readonly jars: ReadonlyMap<string, JarContent>;
-}
+/** What of the shop decides how a piece dries; of the other pieces, what they took out of its jars. */
+export type Stock = Pick<Shop, 'jars' | 'pieces' | 'airReadings' | 'forecast' | 'settings'>;
 
 /** How long after the last thing done the air is laid out. */
 const OUTLOOK_MS = 400 * DAY_S * 1000;
@@ -54,9 +53,9 @@ export type Stack = Pick<PlainHistory, 'binder' | 'solvents' | 'events' | 'openB
 /** What was laid on a piece and sanded off it. */
 export function stackOf(
   piece: Piece,
-  { jars }: Pick<Stock, 'jars'>,
+  stock: Pick<Stock, 'jars' | 'pieces'>,
 ): Result<{ readonly stack: Stack; readonly startMs: number }, HistoryFault> {
-  const coats = coatsFromJars(piece, jars);
+  const coats = coatsFromJars(piece, stock);
   if (!coats.ok) return coats;
   const newest = coats.value.findLast(({ coat }) => coat.how !== 'flash');
   const first = coats.value[0];
@@ -70,15 +69,14 @@ export function stackOf(
   return succeed({ startMs: first.coat.atMs, stack: { binder, solvents, events, openBaseM } });
 }
 
-function coatsFromJars({ coats }: Piece, jars: Stock['jars']): Result<CoatFromJar[], HistoryFault> {
-  const films = new Map<string, JarFilm>();
+function coatsFromJars(
+  { coats }: Piece,
+  stock: Pick<Stock, 'jars' | 'pieces'>,
+): Result<CoatFromJar[], HistoryFault> {
   try {
     const found = coats.flatMap((coat) => {
-      const jar = jars.get(coat.jar);
-      if (!jar) return [];
-      const film = films.get(coat.jar) ?? jarFilm(jar);
-      films.set(coat.jar, film);
-      return [{ coat, film, flash: thinnerShares(jar) }];
+      const jar = stock.jars.get(coat.jar);
+      return jar ? [{ coat, film: jarFilmAt(jar, coat.atMs, stock), flash: thinnerShares(jar) }] : [];
     });
     return found.length === coats.length ? succeed(found) : fail({ kind: 'unknown-jar' });
   } catch (error) {

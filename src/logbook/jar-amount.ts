@@ -33,8 +33,15 @@ export interface JarAmount {
 type Held = { -readonly [Key in keyof JarAmount]: JarAmount[Key] };
 type Step = readonly [atMs: number, change: (held: Held) => void];
 
-/** What is left in a jar: what was filled in, less every coat, pour and what evaporated; a weighing sets it right. */
-export function jarAmount(jar: Jar, { pieces }: Pick<Shop, 'pieces'>): JarAmount {
+/**
+ * What is left in a jar: what was filled in, less every coat, pour and what evaporated; a weighing sets it right.
+ * @param untilMs what was done from this moment on is left out
+ */
+export function jarAmount(
+  jar: Jar,
+  { pieces }: Pick<Shop, 'pieces'>,
+  untilMs = Number.POSITIVE_INFINITY,
+): JarAmount {
   const film = jarFilm(jar);
   const filledM3 = jar.amount?.si;
   const held: Held = {
@@ -50,13 +57,13 @@ export function jarAmount(jar: Jar, { pieces }: Pick<Shop, 'pieces'>): JarAmount
   };
   const solventKgM3 = film.solvents.reduce((sum, { id, share }) => sum + share * solvent(id).densityKgM3, 0);
   const steps: Step[] = [
-    ...[...pieces.values()].flatMap((piece) => coatsOf(piece, jar, film.volumeSolids)),
+    ...[...pieces.values()].flatMap((piece) => coatsOf(piece, jar)),
     ...jar.drawings.map(({ atMs, volumeM3 }): Step => [atMs, (now) => draw(now, volumeM3)]),
     ...jar.weighings.map(
       ({ atMs, mass, missing }): Step => [atMs, (now) => weigh(now, mass.si, missing, solventKgM3)],
     ),
   ];
-  for (const [, change] of steps.sort(([one], [other]) => one - other)) change(held);
+  for (const [atMs, change] of steps.sort(([one], [other]) => one - other)) if (atMs < untilMs) change(held);
   return held;
 }
 
@@ -68,12 +75,12 @@ function draw(held: Held, volumeM3: number): void {
   if (held.leftM3 !== undefined) held.leftM3 = Math.max(0, held.leftM3 - volumeM3);
 }
 
-function coatsOf(piece: Piece, jar: Jar, volumeSolids: number): Step[] {
+function coatsOf(piece: Piece, jar: Jar): Step[] {
   const own = piece.coats.filter((coat) => coat.jar === jar.id && coat.how !== 'flash');
   return own.map((coat) => [
     coat.atMs,
     (held) => {
-      const volumeM3 = coatVolumeM3(coat, piece, volumeSolids);
+      const volumeM3 = coatVolumeM3(coat, piece, held.volumeSolids);
       if (volumeM3 === undefined) held.uncountedCoats++;
       else {
         held.laidM3 += volumeM3;

@@ -55,7 +55,7 @@ export const thinnerShares = ({ thinner }: JarContent): JarFilm['solvents'] =>
   shares(poured(thinner.blend, 1));
 
 /** The same jar mixed without its retarder. */
-export const withoutRetarder = ({ retarder: _, ...jar }: JarContent): JarContent => jar;
+export const withoutRetarder = ({ retarder: _, ...jar }: Jar): Jar => jar;
 
 type Parts = readonly { readonly solvent: string; readonly volume: number }[];
 

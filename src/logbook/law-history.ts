@@ -6,7 +6,7 @@ import { airLog } from './air-log';
 import { measuredAir } from './air-now';
 import type { Shop } from './fold/fold';
 import type { Coat, Piece } from './fold/pieces';
-import { jarFilm } from './jar-film';
+import { jarFilmAt } from './jar-film-at';
 import { sheetOf, sheetTimes } from './sheet-times';
 import { dryFilmM } from './stack-events';
 
@@ -46,10 +46,10 @@ export function lawHistory(piece: Piece, shop: Shop): TimedLawHistory | undefine
   };
 }
 
-function lawCoat(coat: Coat, { jars }: Shop, atS: number): LawCoat[] {
-  const jar = jars.get(coat.jar);
+function lawCoat(coat: Coat, shop: Shop, atS: number): LawCoat[] {
+  const jar = shop.jars.get(coat.jar);
   if (!jar) return [];
-  const film = jarFilm(jar);
+  const film = jarFilmAt(jar, coat.atMs, shop);
   const dryM = dryFilmM(coat, film);
   return [{ atS, dryM, volatileM: (dryM * (1 - film.volumeSolids)) / film.volumeSolids }];
 }

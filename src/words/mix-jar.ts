@@ -88,7 +88,8 @@ export const JAR_WORDS = {
   inIt: 'What is in it',
   finish: 'Finish',
   solids: 'Volume solids, ready to lay',
-  solidsNow: 'Volume solids now, after what evaporated',
+  solidsNow: (percent: string): string =>
+    `Volume solids are ${percent} now. Coats laid since it was weighed are reckoned with that.`,
   density: 'Density',
   usualDensity: 'common practice',
   pigment: 'Pigment in the dry film',

@@ -69,6 +69,7 @@ export const INPUT_WORDS = {
   coatsText: (count: number, dry: string): string =>
     `${count === 1 ? '1 coat' : `${count} coats`}, ${dry} dry`,
   sprayed: (asSold: string, sprayed: string): string => `${asSold} solids as sold, ${sprayed} as it goes on`,
+  mixed: (sprayed: string): string => `${sprayed} solids as it goes on, by what was poured`,
   ownSaid: 'Solvents of the can itself',
   ownSaidText: 'as you said',
   ownUsualText: 'the usual ones for this finish',

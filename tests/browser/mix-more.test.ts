@@ -47,3 +47,30 @@ test('what exactly was in the jar is followed from a coat of the demo to its rec
   await link(/^Tea caddy, white/).tap();
   await titled('Tea caddy, white');
 });
+
+test('a jar that lost solvent by its weight says so, and a coat laid later shows the thicker mix', async () => {
+  await openDemo();
+  await page.goto(`${base}#/mix`);
+  await link(/^White, spray/).tap();
+  await titled('White, spray');
+  await page.getByText('Weigh it again').tap();
+  await page.getByRole('textbox', { name: 'It weighs, without the jar', exact: true }).fill('170');
+  await page.getByRole('radio', { name: /^Evaporated/ }).tap();
+  await page.getByRole('button', { name: 'Note it' }).first().tap();
+  // By hand: 190.5 mL or 197.4 g hold 31.2 mL of solids; 27.4 g of solvent at 0.846 g/mL, or 32.4 mL, are gone: 31.2/158.1 = 19.7 %.
+  await page.getByText('Volume solids are 19.7\u00a0% now.').waitFor();
+  await layOn('Tea caddy, white');
+  await page.goto(`${base}#/bench`);
+  await link(/Tea caddy, white/).tap();
+  await link('Why these times?').tap();
+  await page.getByText(/16\.4\s%–19\.7\s% solids as it goes on/).waitFor();
+});
+
+async function layOn(piece: string): Promise<void> {
+  await link('Lay a coat from it').tap();
+  await page.getByRole('heading', { level: 1, name: 'Lay a coat' }).waitFor();
+  await page.getByRole('button', { name: 'Read, and seen to' }).tap();
+  await page.getByRole('radio', { name: new RegExp(`^${piece}`) }).tap();
+  await page.getByRole('button', { name: 'Lay it' }).first().tap();
+  await page.getByText(`laid on ${piece}.`).waitFor();
+}

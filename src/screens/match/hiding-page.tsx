@@ -1,6 +1,6 @@
 import { hides } from '../../logbook/colour/hides';
 import type { Match } from '../../logbook/fold/matches';
-import { jarFilm } from '../../logbook/jar-film';
+import { jarFilmAt } from '../../logbook/jar-film-at';
 import { dryFilmM } from '../../logbook/stack-events';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
@@ -28,10 +28,12 @@ export function HidingPage({ match }: OfMatch) {
 
 /** The film of a coat: of the newest on the piece, as its drying is worked out; else of the draw-down. */
 function useCoatFilm(match: Match) {
-  const { pieces, jars } = useShop().shop.value;
+  const shop = useShop().shop.value;
+  const { pieces, jars } = shop;
   const coat = pieces.get(match.piece ?? '')?.coats.findLast(({ how }) => how !== 'flash');
   const jar = coat && jars.get(coat.jar);
-  if (coat && jar) return { um: metresToUm(dryFilmM(coat, jarFilm(jar))), from: 'piece' as const };
+  if (coat && jar)
+    return { um: metresToUm(dryFilmM(coat, jarFilmAt(jar, coat.atMs, shop))), from: 'piece' as const };
   const drawdown = match.hiding.at(-1);
   return drawdown && { um: metresToUm(drawdown.dryFilm.si), from: 'drawdown' as const };
 }

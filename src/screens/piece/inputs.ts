@@ -3,6 +3,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/jars';
 import type { Piece } from '../../logbook/fold/pieces';
 import { jarFilm } from '../../logbook/jar-film';
+import { jarFilmAt } from '../../logbook/jar-film-at';
 import { FINISH_NAMES } from '../../words/mix-jar';
 import { PIECE_FORM } from '../../words/piece';
 import { filmWords, percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
@@ -34,7 +35,7 @@ export function inputsOf(piece: Piece, shop: Shop, estimate: Estimate, units: Un
     input(WORDS.finish, FINISH_NAMES[finish].label, 'log'),
     input(WORDS.constants, WORDS.constantsText, 'fit'),
     input(WORDS.coats, WORDS.coatsText(piece.coats.length, filmWords(estimate.now.dryM, units)), 'log'),
-    ...jars.flatMap(ofJar),
+    ...jars.flatMap((jar) => ofJar(jar, piece, shop)),
     input(WORDS.base, PIECE_FORM.bases[piece.base].label, 'log'),
     ofAir(piece, shop),
     input(WORDS.movement, WORDS.movementText, 'practice'),
@@ -43,11 +44,13 @@ export function inputsOf(piece: Piece, shop: Shop, estimate: Estimate, units: Un
   ];
 }
 
-function ofJar(jar: Jar): readonly Input[] {
+function ofJar(jar: Jar, piece: Piece, shop: Shop): readonly Input[] {
   const film = jarFilm(jar);
   const { name, product, thinner, thinning, retarder, pigment } = jar;
   const isSaid = film.ownSolvents === 'said';
-  const solids = WORDS.sprayed(typedWords(product.volumeSolids.typed), percentWords(film.volumeSolids, 1));
+  const laid = laidSolids(jar, piece, shop);
+  const isMixed = jar.weighUp !== undefined || jar.boxedFrom !== undefined;
+  const solids = isMixed ? WORDS.mixed(laid) : WORDS.sprayed(typedWords(product.volumeSolids.typed), laid);
   const rows = [
     input(name, solids, 'log', `${jar.id} solids`),
     input(
@@ -56,13 +59,9 @@ function ofJar(jar: Jar): readonly Input[] {
       isSaid ? 'log' : 'practice',
       `${jar.id} own`,
     ),
-    input(
-      WORDS.thinner,
-      `${thinner.name}, ${typedWords(thinning.percent.typed)}`,
-      'log',
-      `${jar.id} thinner`,
-    ),
   ];
+  const added = `${thinner.name}, ${typedWords(thinning.percent.typed)}`;
+  if (!isMixed) rows.push(input(WORDS.thinner, added, 'log', `${jar.id} thinner`));
   if (retarder)
     rows.push(input(WORDS.retarder, typedWords(retarder.percent.typed), 'log', `${jar.id} retarder`));
   if (pigment)
@@ -70,6 +69,13 @@ function ofJar(jar: Jar): readonly Input[] {
       input(WORDS.pigment, WORDS.pigmentText(percentWords(film.pigment)), 'log', `${jar.id} pigment`),
     );
   return rows;
+}
+
+/** The solids of the coats from a jar: one figure, or from which to which where solvent left it in between. */
+function laidSolids(jar: Jar, { coats }: Piece, shop: Shop): string {
+  const own = coats.filter((coat) => coat.jar === jar.id);
+  const solids = own.map(({ atMs }) => percentWords(jarFilmAt(jar, atMs, shop).volumeSolids, 1));
+  return [...new Set([solids[0], solids.at(-1)])].join('–');
 }
 
 function ofAir(piece: Piece, { airReadings, forecast }: Shop): Input {

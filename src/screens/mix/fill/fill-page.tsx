@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { jarFilm } from '../../../logbook/jar-film';
+import { jarAmount } from '../../../logbook/jar-amount';
 import { parseNumber } from '../../../logbook/typed';
 import { Choice } from '../../../parts/choice';
 import { NumberField } from '../../../parts/number-field';
@@ -114,7 +114,7 @@ function FromJar({ patch }: Pick<FieldsProps, 'patch'>) {
       onChange={(id) => {
         chosen.value = id;
         const jar = shop.value.jars.get(id);
-        if (jar) patch({ solids: numberWords(jarFilm(jar).volumeSolids * 100, 1) });
+        if (jar) patch({ solids: numberWords(jarAmount(jar, shop.value).volumeSolids * 100, 1) });
       }}
     />
   );

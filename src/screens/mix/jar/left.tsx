@@ -52,7 +52,7 @@ function notes(amount: JarAmount): string[] {
   if (evaporatedKg > 0)
     all.push(
       WORDS.evaporated(numberWords(evaporatedKg * 1000, 1)),
-      `${WORDS.solidsNow}: ${percentWords(volumeSolids, 1)}`,
+      WORDS.solidsNow(percentWords(volumeSolids, 1)),
     );
   return all;
 }
