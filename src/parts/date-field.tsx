@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import { Problem } from './choice';
+import { Field, tied } from './field';
 
 export interface DateFieldProps {
   readonly label: string;
@@ -15,22 +15,13 @@ export interface DateFieldProps {
 export function DateField({ label, day, onDay, kind = 'date', hint, problem }: DateFieldProps) {
   const id = useId();
   return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <div class="entry">
-        <input
-          id={id}
-          type={kind}
-          value={day}
-          aria-invalid={problem !== undefined}
-          aria-describedby={`${id}-hint ${id}-problem`}
-          onInput={(event) => onDay(event.currentTarget.value)}
-        />
-      </div>
-      <p id={`${id}-hint`} class="hint">
-        {hint}
-      </p>
-      <Problem id={`${id}-problem`} text={problem} />
-    </div>
+    <Field {...{ id, label, hint, problem }}>
+      <input
+        {...tied(id, problem)}
+        type={kind}
+        value={day}
+        onInput={(event) => onDay(event.currentTarget.value)}
+      />
+    </Field>
   );
 }

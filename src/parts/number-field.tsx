@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import { Problem } from './choice';
+import { Field, tied } from './field';
 
 export interface UnitOption<Unit extends string> {
   readonly value: Unit;
@@ -30,28 +30,19 @@ export function NumberField<Unit extends string>(props: NumberFieldProps<Unit>) 
   const { label, text, onText, units = [], hint, problem, isSigned } = props;
   const id = useId();
   return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <div class="entry">
-        <input
-          id={id}
-          type="text"
-          inputMode={isSigned ? 'text' : 'decimal'}
-          autocomplete="off"
-          enterkeyhint="next"
-          value={text}
-          aria-invalid={problem !== undefined}
-          aria-describedby={`${id}-hint ${id}-problem`}
-          onInput={(event) => onText(event.currentTarget.value)}
-        />
-        {units.length === 1 && <span class="unit">{units[0]?.label}</span>}
-        {units.length > 1 && <UnitKeys {...props} units={units} />}
-      </div>
-      <p id={`${id}-hint`} class="hint">
-        {hint}
-      </p>
-      <Problem id={`${id}-problem`} text={problem} />
-    </div>
+    <Field {...{ id, label, hint, problem }}>
+      <input
+        {...tied(id, problem)}
+        type="text"
+        inputMode={isSigned ? 'text' : 'decimal'}
+        autocomplete="off"
+        enterkeyhint="next"
+        value={text}
+        onInput={(event) => onText(event.currentTarget.value)}
+      />
+      {units.length === 1 && <span class="unit">{units[0]?.label}</span>}
+      {units.length > 1 && <UnitKeys {...props} units={units} />}
+    </Field>
   );
 }
 

@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import { Problem } from './choice';
+import { Field, tied } from './field';
 
 export interface SelectFieldProps<Value extends string> {
   readonly label: string;
@@ -17,28 +17,19 @@ export function SelectField<Value extends string>(props: SelectFieldProps<Value>
   const { label, options, value, onChange, prompt, hint, problem } = props;
   const id = useId();
   return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <div class="entry">
-        <select
-          id={id}
-          value={value ?? ''}
-          aria-invalid={problem !== undefined}
-          aria-describedby={`${id}-hint ${id}-problem`}
-          onChange={(event) => onChange(event.currentTarget.value as Value)}
-        >
-          {value === undefined && <option value="">{prompt ?? ''}</option>}
-          {options.map((option) => (
-            <option key={option.value} value={option.value}>
-              {option.label}
-            </option>
-          ))}
-        </select>
-      </div>
-      <p id={`${id}-hint`} class="hint">
-        {hint}
-      </p>
-      <Problem id={`${id}-problem`} text={problem} />
-    </div>
+    <Field {...{ id, label, hint, problem }}>
+      <select
+        {...tied(id, problem)}
+        value={value ?? ''}
+        onChange={(event) => onChange(event.currentTarget.value as Value)}
+      >
+        {value === undefined && <option value="">{prompt ?? ''}</option>}
+        {options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.label}
+          </option>
+        ))}
+      </select>
+    </Field>
   );
 }

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { AirReading, Forecast } from '../../logbook/fold/air';
 import { MOVEMENTS } from '../../logbook/kinds/air';
 import { LIMITS } from '../../logbook/limits';
+import { DateField } from '../../parts/date-field';
 import { areWhole, given, OneOf, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
 import { fromHere, linkTo } from '../../parts/route';
@@ -10,7 +11,6 @@ import { showToast } from '../../parts/toast';
 import type { Draft } from '../../parts/typed-field';
 import { useForm } from '../../parts/use-form';
 import { AIR_WORDS, READ_WORDS, FORECAST_WORDS as WORDS } from '../../words/air';
-import { ClockField } from './clock-field';
 
 const DAY_FROM = '07:00';
 const NIGHT_FROM = '19:00';
@@ -68,7 +68,15 @@ export function SetForecast() {
       <form class="stack" onSubmit={send} noValidate>
         <p>{WORDS.intro}</p>
         <Quantity label={WORDS.day} of={day} limit={LIMITS.temperature} form={form} at="dayTemperature" />
-        <ClockField label={WORDS.dayFrom} value={dayFrom} problem={refused?.['dayFrom']} />
+        <DateField
+          label={WORDS.dayFrom}
+          kind="time"
+          day={dayFrom.value}
+          onDay={(time) => {
+            dayFrom.value = time;
+          }}
+          problem={refused?.['dayFrom']}
+        />
         <Quantity
           label={WORDS.night}
           of={night}
@@ -76,7 +84,15 @@ export function SetForecast() {
           form={form}
           at="nightTemperature"
         />
-        <ClockField label={WORDS.nightFrom} value={nightFrom} problem={refused?.['nightFrom']} />
+        <DateField
+          label={WORDS.nightFrom}
+          kind="time"
+          day={nightFrom.value}
+          onDay={(time) => {
+            nightFrom.value = time;
+          }}
+          problem={refused?.['nightFrom']}
+        />
         <Quantity
           label={WORDS.humidity}
           hint={WORDS.humidityHint}

@@ -4,7 +4,7 @@ import { MomentTime } from '../../parts/moment-time';
 import { PieceFace } from '../../parts/piece-face';
 import { linkTo } from '../../parts/route';
 import { Row, type RowProps } from '../../parts/row';
-import { useShop, useUnits } from '../../parts/shop-context';
+import { useShop } from '../../parts/shop-context';
 import type { Standing } from '../../parts/standing';
 import { BENCH_WORDS } from '../../words/bench';
 import { spanWords, whenWords } from '../../words/times';
@@ -16,8 +16,7 @@ interface PieceRowProps {
 
 /** One piece: its face, how it stands, and the moment it waits for. */
 export function PieceRow({ standing, scaleUmMax }: PieceRowProps) {
-  const { shop, outlooks, nowMs } = useShop();
-  const units = useUnits();
+  const { outlooks, nowMs } = useShop();
   const { piece, after, moment, may } = standing;
   const outlook = outlooks.value.get(piece.id);
   const state = stateOf(standing, outlook, nowMs.value);
@@ -26,9 +25,7 @@ export function PieceRow({ standing, scaleUmMax }: PieceRowProps) {
     <Row
       href={linkTo('piece', piece.id)}
       title={piece.name}
-      face={
-        <PieceFace {...{ piece, outlook, units, scaleUmMax }} jars={shop.value.jars} nowMs={nowMs.value} />
-      }
+      face={<PieceFace {...{ piece, scaleUmMax }} />}
       {...(state && { state })}
     >
       {may !== undefined && moment && (

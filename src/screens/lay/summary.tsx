@@ -1,5 +1,5 @@
 import { PieceFace } from '../../parts/piece-face';
-import { useShop, useUnits } from '../../parts/shop-context';
+import { useShop } from '../../parts/shop-context';
 import { airLine, LAY_WORDS } from '../../words/lay';
 import { unitWord } from '../../words/logbook';
 import { COAT_WORDS } from '../../words/piece';
@@ -15,19 +15,13 @@ interface SummaryProps {
 
 /** The coat that a tap will log, in four lines. */
 export function Summary({ draft, air, when }: SummaryProps) {
-  const { shop, outlooks, nowMs } = useShop();
-  const units = useUnits();
+  const { shop } = useShop();
   const piece = shop.value.pieces.get(draft.piece ?? '');
   const jar = shop.value.jars.get(draft.jar ?? '');
   if (!piece || !jar) return null;
   return (
     <div class="lay-summary">
-      <PieceFace
-        {...{ piece, units }}
-        outlook={outlooks.value.get(piece.id)}
-        jars={shop.value.jars}
-        nowMs={nowMs.value}
-      />
+      <PieceFace piece={piece} />
       <div>
         <p class="row-title">{LAY_WORDS.onPiece(piece.coats.length + 1, piece.name)}</p>
         <p>{LAY_WORDS.fromJar(jar.name)}</p>

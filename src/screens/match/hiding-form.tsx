@@ -2,9 +2,8 @@ import { useSignal } from '@preact/signals';
 import type { Said } from '../../actions/log';
 import { readHiding } from '../../actions/match/read-hiding';
 import { LIMITS } from '../../logbook/limits';
-import { Button } from '../../parts/button';
 import { Choice } from '../../parts/choice';
-import { Refusal } from '../../parts/refusal';
+import { Send } from '../../parts/form-fields';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { type Draft, draftProblem, TypedField } from '../../parts/typed-field';
@@ -79,12 +78,7 @@ export function HidingForm({ match }: OfMatch) {
         <LuminanceField {...part} name="whiteCard" label={WORDS.card} />
         <LuminanceField {...part} name="whiteCoated" label={WORDS.coated} />
       </fieldset>
-      <Refusal refused={form.refused.value} />
-      <div class="acts">
-        <Button kind="main" isSubmit isWide disabled={form.isBusy.value}>
-          {WORDS.save}
-        </Button>
-      </div>
+      <Send form={form}>{WORDS.save}</Send>
     </form>
   );
 }

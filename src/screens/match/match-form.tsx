@@ -2,10 +2,9 @@ import { useSignal } from '@preact/signals';
 import { describeMatch } from '../../actions/match/describe-match';
 import type { Match } from '../../logbook/fold/matches';
 import { LIMITS } from '../../logbook/limits';
-import { Button } from '../../parts/button';
 import { Choice } from '../../parts/choice';
+import { Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
-import { Refusal } from '../../parts/refusal';
 import { fromHere, linkTo, route } from '../../parts/route';
 import { SelectField } from '../../parts/select-field';
 import { useShop } from '../../parts/shop-context';
@@ -72,12 +71,7 @@ function MatchForm({ match, piece = '' }: { readonly match?: Match; readonly pie
           <summary>{WORDS.more}</summary>
           <MoreFields {...part} />
         </details>
-        <Refusal refused={form.refused.value} />
-        <div class="acts">
-          <Button kind="main" isSubmit isWide disabled={form.isBusy.value}>
-            {match ? WORDS.save : WORDS.start}
-          </Button>
-        </div>
+        <Send form={form}>{match ? WORDS.save : WORDS.start}</Send>
       </form>
     </Page>
   );

@@ -1,9 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { mixTrial } from '../../actions/match/mix-trial';
 import { LIMITS } from '../../logbook/limits';
-import { Button } from '../../parts/button';
+import { Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
-import { Refusal } from '../../parts/refusal';
 import { fromHere, linkTo, route } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { TimeField } from '../../parts/time-field';
@@ -85,12 +84,7 @@ export function MixPage({ match }: OfMatch) {
           <TimeField label={WORDS.when} {...time.field} problem={form.refused.value?.fields['at']} />
         </details>
         <p class="quiet small">{NEXT_WORDS.cautions}</p>
-        <Refusal refused={form.refused.value} />
-        <div class="acts">
-          <Button kind="main" isSubmit isWide disabled={form.isBusy.value}>
-            {WORDS.save}
-          </Button>
-        </div>
+        <Send form={form}>{WORDS.save}</Send>
       </form>
     </Page>
   );

@@ -1,9 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { setHours } from '../../actions/plan/set-hours';
-import { Button } from '../../parts/button';
+import { Send } from '../../parts/form-fields';
 import { Notice } from '../../parts/notice';
 import { Page, Section } from '../../parts/page';
-import { Refusal } from '../../parts/refusal';
 import { linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { Tick } from '../../parts/tick';
@@ -79,12 +78,9 @@ function WeekForm() {
           />
         )}
       </Section>
-      <Refusal refused={form.refused.value} />
-      <div class="acts">
-        <Button kind="main" icon="check" isSubmit isWide disabled={form.isBusy.value}>
-          {HOURS_WORDS.save}
-        </Button>
-      </div>
+      <Send form={form} icon="check">
+        {HOURS_WORDS.save}
+      </Send>
     </form>
   );
 }

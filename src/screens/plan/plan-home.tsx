@@ -5,7 +5,7 @@ import { Page, Section } from '../../parts/page';
 import { PieceFace } from '../../parts/piece-face';
 import { linkTo } from '../../parts/route';
 import { Row } from '../../parts/row';
-import { useShop, useUnits } from '../../parts/shop-context';
+import { useShop } from '../../parts/shop-context';
 import { firstOpen } from '../../planner/compile';
 import { BENCH_WORDS } from '../../words/bench';
 import { PLAN_WORDS } from '../../words/plan';
@@ -96,8 +96,6 @@ export function PlanHome() {
 
 /** Pieces that could be planned. */
 function Unplanned({ pieces }: { readonly pieces: readonly Piece[] }) {
-  const { shop, outlooks, nowMs } = useShop();
-  const units = useUnits();
   return (
     <Section title={PLAN_WORDS.unplanned}>
       <ul class="rows">
@@ -106,14 +104,7 @@ function Unplanned({ pieces }: { readonly pieces: readonly Piece[] }) {
             key={piece.id}
             href={linkTo('plan', piece.id)}
             title={piece.name}
-            face={
-              <PieceFace
-                {...{ piece, units }}
-                outlook={outlooks.value.get(piece.id)}
-                jars={shop.value.jars}
-                nowMs={nowMs.value}
-              />
-            }
+            face={<PieceFace piece={piece} />}
           >
             <p class="quiet">{PLAN_WORDS.planIt}</p>
           </Row>

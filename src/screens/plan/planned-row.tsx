@@ -3,7 +3,7 @@ import { BandTime } from '../../parts/band-time';
 import { PieceFace } from '../../parts/piece-face';
 import { linkTo } from '../../parts/route';
 import { Row, type RowProps } from '../../parts/row';
-import { useShop, useUnits } from '../../parts/shop-context';
+import { useShop } from '../../parts/shop-context';
 import { firstOpen } from '../../planner/compile';
 import type { PlannedPiece } from '../../planner/plan';
 import { PLAN_WORDS } from '../../words/plan';
@@ -13,8 +13,7 @@ import { usePlan } from './use-plan';
 
 /** One planned piece: when it is ready, and whether its promise holds. */
 export function PlannedRow({ piece }: { readonly piece: Piece }) {
-  const { shop, outlooks, nowMs } = useShop();
-  const units = useUnits();
+  const { nowMs } = useShop();
   const { bench, plan } = usePlan().planned.value;
   const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
   const steps = bench.pieces.find(({ id }) => id === piece.id)?.steps ?? [];
@@ -24,14 +23,7 @@ export function PlannedRow({ piece }: { readonly piece: Piece }) {
     <Row
       href={linkTo('plan', piece.id)}
       title={piece.name}
-      face={
-        <PieceFace
-          {...{ piece, units }}
-          outlook={outlooks.value.get(piece.id)}
-          jars={shop.value.jars}
-          nowMs={nowMs.value}
-        />
-      }
+      face={<PieceFace piece={piece} />}
       {...(state && { state })}
     >
       {found && !isDone && (

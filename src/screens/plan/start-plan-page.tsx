@@ -1,10 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { planPiece } from '../../actions/plan/plan-piece';
 import { asPlanned } from '../../logbook/plan/as-planned';
-import { Button } from '../../parts/button';
 import { Choice } from '../../parts/choice';
+import { Send } from '../../parts/form-fields';
 import { Page, Section } from '../../parts/page';
-import { Refusal } from '../../parts/refusal';
 import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
@@ -82,12 +81,9 @@ export function StartPlanPage() {
               }}
             />
           )}
-          <Refusal refused={form.refused.value} />
-          <div class="acts">
-            <Button kind="main" icon="plan" isSubmit isWide disabled={form.isBusy.value}>
-              {START_PLAN.start}
-            </Button>
-          </div>
+          <Send form={form} icon="plan">
+            {START_PLAN.start}
+          </Send>
         </form>
       </Section>
     </Page>
