@@ -11,8 +11,17 @@ const SPEAKS_FOR_MS = 4 * HOUR_S * 1000;
 /** The coats that were looked at for blush, each with the dew-point margin that its piece had. */
 export function blushSeen(shop: Shop): readonly BlushSeen[] {
   return [...shop.pieces.values()].flatMap((piece) =>
-    piece.checks.filter(({ test }) => test === 'blush').flatMap((check) => seenBy(check, piece, shop)),
+    blushChecks(piece.checks).flatMap((check) => seenBy(check, piece, shop)),
   );
+}
+
+const found = new WeakMap<readonly Check[], readonly Check[]>();
+
+/** Most of ten years' checks are of other kinds, and stay what they are: they are looked through once. */
+function blushChecks(checks: readonly Check[]): readonly Check[] {
+  const some = found.get(checks) ?? checks.filter(({ test }) => test === 'blush');
+  found.set(checks, some);
+  return some;
 }
 
 function seenBy(check: Check, { coats }: Piece, shop: Shop): BlushSeen[] {

@@ -38,7 +38,11 @@ export const foldAll = (remember: Remember) => ({
 export interface Shop extends Readonly<ReturnType<typeof foldAll>> {
   /** Every entry by id, struck ones too, in time order: the treatment record. */
   readonly entries: ReadonlyMap<string, Entry>;
+  /** The entry that happened last. */
+  readonly last: Entry | undefined;
   readonly struck: ReadonlySet<string>;
+  /** Every entry about a piece, struck ones too, by piece in time order. */
+  readonly records: ReadonlyMap<string, readonly Entry[]>;
 }
 
 /** A shop that grows: each call takes in more entries, in whatever order they come, and gives the shop as it then is. */
@@ -47,7 +51,8 @@ export function createFold(): (logged: Iterable<Entry>) => Shop {
   const remember = createMemory(ledger.lines);
   return (logged) => {
     ledger.add(logged);
-    return { entries: ledger.entries, struck: ledger.struck, ...foldAll(remember) };
+    const { entries, last, struck, records } = ledger;
+    return { entries, last, struck, records, ...foldAll(remember) };
   };
 }
 

@@ -1,13 +1,19 @@
 import type { Entry, Kind } from '../entry';
+import { groupBy } from '../group-by';
 import { type Dated, inOrder } from '../order';
 import { union } from '../union';
 import { struckIds } from './strikes';
-import { type Lines, type Told, tell } from './told';
+import { createTimeLine } from './time-line';
+import { grow, type Lines, type Told, tell } from './told';
 
 /** The entries by id and in time order, which of them are struck, and the lines of those that stand. */
 export interface Ledger {
   readonly entries: ReadonlyMap<string, Entry>;
+  /** The one that happened last. */
+  readonly last: Entry | undefined;
   readonly struck: ReadonlySet<string>;
+  /** Every entry about a piece, struck ones too, by piece in time order. */
+  readonly records: ReadonlyMap<string, readonly Entry[]>;
   readonly lines: Lines;
   /** Takes in more, in whatever order they come. Lines of a kind are a new array when they have changed, else the same. */
   add(logged: Iterable<Entry>): void;
@@ -18,43 +24,45 @@ const NONE: readonly never[] = [];
 
 /** An empty ledger. Ten years of entries are sorted once; after that, one more costs what it changes. */
 export function createLedger(): Ledger {
-  let entries = new Map<string, Entry>();
-  let latest: Entry | undefined;
+  let timeLine = createTimeLine();
   let struck: ReadonlySet<string> = new Set();
+  let records: ReadonlyMap<string, readonly Entry[]> = new Map();
   const kinds = new Map<Kind, readonly Line[]>();
 
   function place(fresh: readonly Entry[]): void {
-    entries = new Map(entries); // whoever holds the one before sees no change in it
-    for (const entry of fresh) entries.set(entry.id, entry);
-    if (isOut(latest, fresh))
-      entries = new Map([...entries].sort(([, one], [, other]) => inOrder(one, other)));
-    latest = [...(latest ? [latest] : []), ...fresh.slice(-1)].sort(inOrder).at(-1);
+    timeLine.add(fresh);
+    records = withMore(
+      records,
+      groupBy(fresh.filter(isOnPiece), ({ piece }) => piece),
+    );
     for (const [kind, some] of byKind(fresh.filter(({ id }) => !struck.has(id)))) {
       const there = kinds.get(kind) ?? NONE;
       const all = [...there, ...some.map(tell)];
-      kinds.set(kind, isOut(there.at(-1), some) ? all.sort(inOrder) : all);
+      if (isOut(there.at(-1), some)) all.sort(inOrder);
+      else grow(all, there);
+      kinds.set(kind, all);
     }
   }
 
   /** Strikes what is newly struck, and brings back what no longer is. */
   function strike(): void {
     const before = struck;
-    const all = [...entries.values()];
+    const all = [...timeLine.entries.values()];
     struck = struckIds(all);
     const changed = [...before, ...struck].filter((id) => before.has(id) !== struck.has(id));
-    const touched = new Set(changed.flatMap((id) => entries.get(id)?.kind ?? []));
+    const touched = new Set(changed.flatMap((id) => timeLine.entries.get(id)?.kind ?? []));
     const standing = byKind(all.filter(({ id, kind }) => touched.has(kind) && !struck.has(id)));
     for (const kind of touched) kinds.set(kind, standing.get(kind)?.map(tell) ?? NONE);
   }
 
   function add(logged: Iterable<Entry>): void {
-    const fresh = news(logged, entries);
-    if (fresh.some(({ id }) => entries.has(id))) {
+    const fresh = news(logged, timeLine.entries);
+    if (fresh.some(({ id }) => timeLine.entries.has(id))) {
       // Only a forged file brings another content under a known id: then all begins anew.
-      const all = [...entries.values(), ...fresh];
-      entries = new Map();
-      latest = undefined;
+      const all = [...timeLine.entries.values(), ...fresh];
+      timeLine = createTimeLine();
       struck = new Set();
+      records = new Map();
       kinds.clear();
       add(all);
     } else if (fresh.length > 0) {
@@ -66,10 +74,16 @@ export function createLedger(): Ledger {
   const lines = { of: (kind: Kind) => kinds.get(kind) ?? NONE } as unknown as Lines;
   return {
     get entries() {
-      return entries;
+      return timeLine.entries;
+    },
+    get last() {
+      return timeLine.last;
     },
     get struck() {
       return struck;
+    },
+    get records() {
+      return records;
     },
     lines,
     add,
@@ -88,12 +102,20 @@ function news(logged: Iterable<Entry>, known: ReadonlyMap<string, Entry>): Entry
 const isOut = (latest: Dated | undefined, [first]: readonly Dated[]): boolean =>
   latest !== undefined && first !== undefined && inOrder(latest, first) > 0;
 
-function byKind(some: readonly Entry[]): Map<Kind, Entry[]> {
-  const kinds = new Map<Kind, Entry[]>();
-  for (const entry of some) {
-    const others = kinds.get(entry.kind);
-    if (others) others.push(entry);
-    else kinds.set(entry.kind, [entry]);
+type Records = Ledger['records'];
+const isOnPiece = (entry: Entry): entry is Entry & { readonly piece: string } =>
+  'piece' in entry && entry.piece !== undefined;
+
+/** The records with more in them; whoever holds those before sees no change in them. */
+function withMore(records: Records, more: Records): Records {
+  if (more.size === 0) return records;
+  const grown = new Map(records);
+  for (const [piece, some] of more) {
+    const there = grown.get(piece) ?? NONE;
+    const all = [...there, ...some];
+    grown.set(piece, isOut(there.at(-1), some) ? all.sort(inOrder) : all);
   }
-  return kinds;
+  return grown;
 }
+
+const byKind = (some: readonly Entry[]) => groupBy(some, ({ kind }) => kind);

@@ -1,4 +1,5 @@
-import type { Lines, Told } from './told';
+import { groupBy } from '../group-by';
+import { grewFrom, type Lines, type Told } from './told';
 
 export type Coat = Told<'coat-laid'>;
 export type Sanding = Told<'sanded'>;
@@ -25,18 +26,10 @@ export function foldPieces(lines: Lines) {
   const sandings = onPieces(lines.of('sanded'));
   const checks = onPieces(lines.of('checked'));
   for (const line of lines.of('piece-started')) {
-    const { piece: id, atMs: startedMs } = line;
+    const { piece: id } = line;
     if (pieces.has(id)) continue;
-    const described = Object.assign({}, description(line), ...(changes.get(id) ?? NONE).map(description));
-    pieces.set(id, {
-      ...(described as Description),
-      id,
-      startedMs,
-      closedMs: closings.get(id)?.at(-1)?.atMs,
-      coats: coats.get(id) ?? NONE,
-      sandings: sandings.get(id) ?? NONE,
-      checks: checks.get(id) ?? NONE,
-    });
+    const of = <Line>(some: OfPieces<Line>) => some.get(id) ?? NONE;
+    pieces.set(id, pieceFrom(line, [of(changes), of(closings), of(coats), of(sandings), of(checks)]));
   }
   const unplaced = [changes, closings, coats, sandings, checks].flatMap((some) =>
     [...some].flatMap(([id, work]) => (pieces.has(id) ? [] : work.map((line) => line.id))),
@@ -44,25 +37,50 @@ export function foldPieces(lines: Lines) {
   return { pieces: pieces as ReadonlyMap<string, Piece>, unplaced: unplaced as readonly string[] };
 }
 
+type Work = readonly [
+  changes: readonly Told<'piece-changed'>[],
+  closings: readonly Told<'piece-closed'>[],
+  coats: readonly Coat[],
+  sandings: readonly Sanding[],
+  checks: readonly Check[],
+];
+const folded = new WeakMap<Told<'piece-started'>, { readonly work: Work; readonly piece: Piece }>();
+
+/** The piece that was begun so, with all the work on it; the same one as long as no work is added. */
+function pieceFrom(begun: Told<'piece-started'>, work: Work): Piece {
+  const known = folded.get(begun);
+  if (known && work.every((lines, i) => lines === known.work[i])) return known.piece;
+  const [changes, closings, coats, sandings, checks] = work;
+  const described = Object.assign({}, description(begun), ...changes.map(description)) as Description;
+  const { piece: id, atMs: startedMs } = begun;
+  const piece = { ...described, id, startedMs, closedMs: closings.at(-1)?.atMs, coats, sandings, checks };
+  folded.set(begun, { work, piece });
+  return piece;
+}
+
 interface OnPiece {
   readonly id: string;
   readonly piece: string;
 }
+type OfPieces<Line> = ReadonlyMap<string, readonly Line[]>;
 const NONE: readonly never[] = [];
-const sorted = new WeakMap<readonly OnPiece[], ReadonlyMap<string, readonly OnPiece[]>>();
+const sorted = new WeakMap<readonly OnPiece[], OfPieces<OnPiece>>();
 
-/** The lines of each piece, in time order. Lines that have not changed, which is most of ten years, are sorted once. */
-function onPieces<Line extends OnPiece>(some: readonly Line[]): ReadonlyMap<string, readonly Line[]> {
+/** The lines of each piece, in time order. Of lines that have grown, which is nearly always, only what is new is sorted. */
+function onPieces<Line extends OnPiece>(some: readonly Line[]): OfPieces<Line> {
   const known = sorted.get(some);
-  if (known) return known as ReadonlyMap<string, readonly Line[]>;
-  const pieces = new Map<string, Line[]>();
-  for (const line of some) {
-    const others = pieces.get(line.piece);
-    if (others) others.push(line);
-    else pieces.set(line.piece, [line]);
-  }
+  if (known) return known as OfPieces<Line>;
+  const before = grewFrom(some);
+  const start = before && (sorted.get(before) as OfPieces<Line> | undefined);
+  const pieces = start ? withMore(start, some.slice(before.length)) : groupBy(some, ({ piece }) => piece);
   sorted.set(some, pieces);
   return pieces;
+}
+
+function withMore<Line extends OnPiece>(pieces: OfPieces<Line>, more: readonly Line[]): OfPieces<Line> {
+  const grown = new Map(pieces);
+  for (const line of more) grown.set(line.piece, [...(grown.get(line.piece) ?? NONE), line]);
+  return grown;
 }
 
 function description<Line extends Partial<Description>>(line: Line): Partial<Description> {

@@ -13,6 +13,18 @@ export type InSi<T> = T extends Typed
 /** An entry as the shop holds it: quantities in SI, and the instant also in milliseconds since 1970. */
 export type Told<K extends Kind> = InSi<EntryOf<K>> & { readonly atMs: number };
 
+const shorter = new WeakMap<readonly unknown[], readonly unknown[]>();
+
+/** Notes that these lines are those before with more at their end. */
+export function grow(lines: readonly unknown[], before: readonly unknown[]): void {
+  shorter.delete(before); // or every length that they ever had would be kept
+  shorter.set(lines, before);
+}
+
+/** The lines before they grew by their end, so that only what is new need be read; undefined where they came in another way. */
+export const grewFrom = <Line>(lines: readonly Line[]): readonly Line[] | undefined =>
+  shorter.get(lines) as readonly Line[] | undefined;
+
 const told = new WeakMap<Entry, unknown>();
 
 /** The entry as the shop holds it; worked out once, for entries never change. */

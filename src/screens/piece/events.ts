@@ -16,14 +16,13 @@ export interface PieceEvent {
 
 /** Everything logged of a piece in time order, what was undone included. */
 export function eventsOf(piece: Piece, shop: Shop): readonly PieceEvent[] {
-  const events: PieceEvent[] = [];
-  for (const entry of shop.entries.values()) {
-    const told = 'piece' in entry && entry.piece === piece.id ? tell(entry, piece, shop) : undefined;
-    if (!told) continue;
+  return (shop.records.get(piece.id) ?? []).flatMap((entry): PieceEvent[] => {
+    const told = tell(entry, piece, shop);
+    if (!told) return [];
     const [what, how = ''] = told;
-    events.push({ id: entry.id, atMs: Date.parse(entry.at), what, how, isUndone: shop.struck.has(entry.id) });
-  }
-  return events;
+    const { id, at } = entry;
+    return [{ id, atMs: Date.parse(at), what, how, isUndone: shop.struck.has(id) }];
+  });
 }
 
 function tell(entry: Entry, piece: Piece, { jars }: Shop): readonly [what: string, how?: string] | undefined {

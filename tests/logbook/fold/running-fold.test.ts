@@ -17,9 +17,19 @@ function foldPlainly(logged: readonly Entry[]) {
   } as unknown as Lines;
   return {
     entries: new Map(all.map((one) => [one.id, one])),
+    last: all.at(-1),
     struck,
+    records: recordsOf(all),
     ...foldAll((part) => part(lines)),
   };
+}
+
+function recordsOf(all: readonly Entry[]): Map<string, Entry[]> {
+  const records = new Map<string, Entry[]>();
+  for (const one of all)
+    if ('piece' in one && one.piece !== undefined)
+      records.set(one.piece, [...(records.get(one.piece) ?? []), one]);
+  return records;
 }
 
 const shipped = SHIPPED as unknown as Entry[];
