@@ -25,6 +25,9 @@ type Bound<Action> = Action extends (needs: ActionNeeds, ...said: infer Said) =>
 /** Everything a person can do, each without its needs. */
 export type Actions = { readonly [Name in (typeof NAMES)[number]]: Bound<(typeof All)[Name]> };
 
+/** Fetches the actions, so that the first tap does not wait for it; where it cannot be had, the tap tries again. */
+export const fetchActions = (): Promise<unknown> => import('./all').catch(() => undefined);
+
 /** The actions on one logbook, loaded with the first that is used: the first screen shows, and does nothing yet. */
 export const bindActions = (needs: ActionNeeds): Actions =>
   Object.fromEntries(

@@ -42,8 +42,14 @@ function solidsLaid(jar: Jar, { coats }: Piece, shop: Shop): readonly number[] {
   return own.map(({ atMs }) => jarFilmAt(jar, atMs, shop).volumeSolids);
 }
 
+const texts = new WeakMap<Jar['product'], string>();
+
 /** The product of a piece's newest coat, as a text: what other pieces have taught of it holds for this one. */
 export function productOf({ coats }: Piece, { jars }: Shop): string | undefined {
-  const jar = jars.get(coats.at(-1)?.jar ?? '');
-  return jar && JSON.stringify([jar.product.finish, jar.product.volumeSolids.si, jar.product.solvents]);
+  const product = jars.get(coats.at(-1)?.jar ?? '')?.product;
+  if (!product) return undefined;
+  const text =
+    texts.get(product) ?? JSON.stringify([product.finish, product.volumeSolids.si, product.solvents]);
+  texts.set(product, text);
+  return text;
 }

@@ -7,11 +7,12 @@ import type { StorageFailure } from '../logbook/storage-failure';
 import { openStore, type SetAside } from '../logbook/store';
 import { type Result, succeed } from '../result';
 import { NO_OUTLOOK_WORDS } from '../words/actions';
-import { type Actions, bindActions } from './bind';
+import { type Actions, bindActions, fetchActions } from './bind';
 import type { ActionNeeds } from './log';
 import type { Outlook, PieceId } from './outlook';
 import type { Outlooks } from './outlooks';
 import type { Refused } from './refused';
+import { type Settled, settle } from './settled';
 
 export type { Actions } from './bind';
 export type { Outlook, PieceId } from './outlook';
@@ -28,6 +29,8 @@ export interface ShopNeeds extends Omit<ActionNeeds, 'logbook'> {
   readonly startWorker: () => WorkerPort;
   /** How long the entries must rest before a piece is worked out anew. */
   readonly restMs: number;
+  /** Calls back once the screen has been drawn. */
+  readonly afterPaint: (job: () => void) => void;
 }
 
 /** A shop as the screens see it: what is so, what is expected, and what can be done. */
@@ -46,6 +49,8 @@ export interface OpenShop {
   readonly nowMs: ReadonlySignal<number>;
   /** By piece; worked out again whenever an entry changes one. */
   readonly outlooks: ReadonlySignal<ReadonlyMap<PieceId, Outlook>>;
+  /** Both, a moment behind: for what follows from them and may come after the screen. */
+  readonly settled: ReadonlySignal<Settled>;
   readonly actions: Actions;
   /** For actions of other places, which bind themselves. */
   readonly needs: ActionNeeds;
@@ -82,17 +87,20 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
     failure.value = await fillDemo(needs);
   const { nowMs, stopClock } = startClock(world, reopen, shop);
   const { outlooks, estimator, look, stopFollowing } = follow(shop, nowMs, world, whole);
+  const { settled, stopSettling } = settle({ shop, outlooks, afterPaint: world.afterPaint });
   const close = (): void => {
     stopClock();
     stopFollowing();
+    stopSettling();
     world.store.close();
   };
   const leave = async () => {
     close();
     return which === 'demo' ? (await import('./leave-demo')).leaveDemo(needs) : succeed(undefined);
   };
+  void whole.then(fetchActions);
   const actions = bindActions(needs);
-  const seen = { which, shop, setAside, held, isWhole, failure, nowMs, outlooks, estimator };
+  const seen = { which, shop, setAside, held, isWhole, failure, nowMs, outlooks, settled, estimator };
   return { ...seen, actions, needs, look, reopen, leave, close };
 }
 
@@ -174,4 +182,16 @@ const THE_WORLD: Omit<ShopNeeds, 'store'> = {
       type: 'module',
     }) as WorkerPort,
   restMs: REST_MS,
+  afterPaint,
 };
+
+/** A hidden page is not drawn; then it is as good as drawn after this, ms. */
+const DRAWN_MS = 100;
+
+function afterPaint(job: () => void): void {
+  const limit = setTimeout(job, DRAWN_MS);
+  requestAnimationFrame(() => {
+    clearTimeout(limit);
+    setTimeout(job);
+  });
+}

@@ -49,6 +49,7 @@ export async function aShop(
     onWake: () => () => undefined,
     startWorker: () => worker(() => ({ ok: false, message: 'not asked for in this test' })),
     restMs: 0,
+    afterPaint: (job) => job(),
     ...given,
   });
   onTestFinished(() => open.close());

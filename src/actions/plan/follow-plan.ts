@@ -36,15 +36,10 @@ export function followPlan(open: OpenShop): FollowedPlan {
 }
 
 function follow(open: OpenShop): FollowedPlan {
-  const { shop, outlooks, nowMs, needs } = open;
+  const { settled, nowMs, needs } = open;
   const minuteMs = computed(() => Math.floor(nowMs.value / MINUTE_MS) * MINUTE_MS);
   const planned = computed((): Planned => {
-    const bench = benchNow({
-      shop: shop.value,
-      outlooks: outlooks.value,
-      nowMs: minuteMs.value,
-      zone: needs.zone(),
-    });
+    const bench = benchNow({ ...settled.value, nowMs: minuteMs.value, zone: needs.zone() });
     return { bench, plan: planBench(bench) };
   });
   return { planned, ...watchMoves(open, planned) };
@@ -54,22 +49,21 @@ function follow(open: OpenShop): FollowedPlan {
 const SETTLES_MS = 5 * MINUTE_MS;
 
 /** Compares with the plan before the last entry, until the estimates have followed; time going by moves nothing by itself. */
-function watchMoves({ shop, outlooks, nowMs }: OpenShop, planned: ReadonlySignal<Planned>) {
+function watchMoves({ settled, nowMs }: OpenShop, planned: ReadonlySignal<Planned>) {
   const moved = signal<Difference | undefined>(undefined);
-  let seen = { entries: shop.peek().entries, outlooks: outlooks.peek() };
+  let seen = settled.peek();
   let before: Plan | undefined;
   let latest: Plan | undefined;
   let untilMs = 0;
   effect(() => {
-    const now = { entries: shop.value.entries, outlooks: outlooks.value };
+    const now = settled.value;
     const { plan } = planned.value;
     if (!plan.ok) return;
-    if (now.entries !== seen.entries) {
+    if (now.shop !== seen.shop) {
       before = latest;
       untilMs = nowMs.peek() + SETTLES_MS;
     }
-    const isChanged = now.entries !== seen.entries || now.outlooks !== seen.outlooks;
-    if (before && isChanged && nowMs.peek() <= untilMs)
+    if (before && now !== seen && nowMs.peek() <= untilMs)
       moved.value = worthSaying(difference(before, plan.value), before);
     seen = now;
     latest = plan.value;

@@ -21,15 +21,16 @@ const followed = new WeakMap<OpenShop, ReadonlySignal<Standing>>();
 export function followReminders(open: OpenShop): ReadonlySignal<Standing> {
   const known = followed.get(open);
   if (known) return known;
-  const { shop, outlooks, nowMs } = open;
+  const { shop, settled, nowMs } = open;
   const { planned } = followPlan(open);
   const atLastEntry = computed(() => remindersAtLastEntry(open));
   const all = computed(() => {
     const { plan } = planned.value;
-    const live = ofPlan(shop.value, planned.value);
+    const { shop, outlooks } = settled.value;
+    const live = ofPlan(shop, planned.value);
     return [
       ...(plan.ok ? sinceWhen(live, atLastEntry.value, plan.value) : live),
-      ...milestoneReminders(shop.value, outlooks.value),
+      ...milestoneReminders(shop, outlooks),
     ];
   });
   const fresh = computed(() => standingOf(all.value, shop.value, planned.value, nowMs.value));
@@ -38,16 +39,12 @@ export function followReminders(open: OpenShop): ReadonlySignal<Standing> {
 }
 
 /** The reminders of the plan as it was when something was last written down. */
-function remindersAtLastEntry({ shop, outlooks, needs }: OpenShop): readonly Reminder[] {
-  const last = [...shop.value.entries.values()].at(-1);
+function remindersAtLastEntry({ settled, needs }: OpenShop): readonly Reminder[] {
+  const { shop, outlooks } = settled.value;
+  const { last } = shop;
   if (!last) return [];
-  const bench = benchNow({
-    shop: shop.value,
-    outlooks: outlooks.value,
-    nowMs: Date.parse(last.at),
-    zone: needs.zone(),
-  });
-  return ofPlan(shop.value, { bench, plan: planBench(bench) });
+  const bench = benchNow({ shop, outlooks, nowMs: Date.parse(last.at), zone: needs.zone() });
+  return ofPlan(shop, { bench, plan: planBench(bench) });
 }
 
 /** Where there is no plan for some fault in it, the shop itself still reminds, of rags before all. */
