@@ -2,6 +2,7 @@ import { registerSW } from 'virtual:pwa-register';
 import { signal } from '@preact/signals';
 import { render } from 'preact';
 import { App } from './app';
+import { drawOnceATask } from './parts/draw-once';
 import { followAddress } from './parts/route';
 import { openDoor } from './parts/shop-door';
 import { followTheme } from './parts/theme';
@@ -32,6 +33,7 @@ const bringInNewVersion = registerSW({
 
 const root = document.getElementById('app');
 if (!root) throw new Error('index.html has no #app');
+drawOnceATask();
 followTheme();
 followAddress();
 render(<App newVersion={newVersion} door={openDoor()} />, root);

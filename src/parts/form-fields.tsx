@@ -96,14 +96,19 @@ export function Send({ form, icon, children }: SendProps) {
   return (
     <>
       <Refusal refused={form.refused.value} />
-      <div class="acts">
-        <Button kind="main" icon={icon} isSubmit isWide disabled={form.isBusy.value}>
-          {children}
-        </Button>
-      </div>
+      <SendButton {...{ form, icon }}>{children}</SendButton>
     </>
   );
 }
+
+/** The button that sends a form, once at a time. */
+export const SendButton = ({ form, icon, children }: SendProps) => (
+  <div class="acts">
+    <Button kind="main" icon={icon} isSubmit isWide disabled={form.isBusy.value}>
+      {children}
+    </Button>
+  </div>
+);
 
 const isEmpty = ({ text }: Draft): boolean => text.trim() === '';
 

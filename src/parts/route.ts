@@ -36,14 +36,19 @@ export function linkTo(place: Place, ...rest: readonly string[]): string {
 }
 
 const current = signal(parseHash(''));
+let shownHash = '';
 let moves = 0;
 
 /** Where the reader is now. */
 export const route: ReadonlySignal<Route> = current;
 
 /** Goes to a place, as a tap on its link would. */
-export function goTo(place: Place, ...rest: readonly string[]): void {
-  location.hash = linkTo(place, ...rest);
+export const goTo = (place: Place, ...rest: readonly string[]): void => goToAddress(linkTo(place, ...rest));
+
+/** The page changes at once, together with what was just done. */
+function goToAddress(address: string): void {
+  location.hash = address;
+  follow();
 }
 
 /** Asked before a wait: tells, after it, whether the reader is still on the page. */
@@ -56,7 +61,7 @@ export function stillHere(): () => boolean {
 export function fromHere(): (address: string) => void {
   const isHere = stillHere();
   return (address) => {
-    if (isHere()) location.hash = address;
+    if (isHere()) goToAddress(address);
   };
 }
 
@@ -65,9 +70,15 @@ export const arrivedByLink = (): boolean => moves > 0;
 
 /** Begins to follow the address. Called once, by the door. */
 export function followAddress(): void {
-  current.value = parseHash(location.hash);
-  addEventListener('hashchange', () => {
-    moves++;
-    current.value = parseHash(location.hash);
-  });
+  shownHash = location.hash;
+  current.value = parseHash(shownHash);
+  addEventListener('hashchange', follow);
+}
+
+/** Shows what the address says; the browser speaks of a change only after a while, and speaks of each. */
+function follow(): void {
+  if (location.hash === shownHash) return;
+  shownHash = location.hash;
+  moves++;
+  current.value = parseHash(shownHash);
 }

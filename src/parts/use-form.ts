@@ -1,7 +1,8 @@
-import { type ReadonlySignal, useSignal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, useSignal } from '@preact/signals';
 import type { Refused } from '../actions/shop';
 import type { Result } from '../result';
 import { LEFT_REFUSED } from '../words/common';
+import { afterDrawing } from './draw-once';
 import { stillHere } from './route';
 import { showToast } from './toast';
 
@@ -31,20 +32,24 @@ export function useForm(): Form {
       refused.value = undefined;
     },
     async send(isWhole, act) {
-      isTried.value = true;
-      if (!isWhole) requestAnimationFrame(focusFirstProblem);
-      if (!isWhole || isBusy.value) return undefined;
+      if (isBusy.value) return undefined;
       const isHere = stillHere();
-      isBusy.value = true;
-      const done = await act();
-      isBusy.value = false;
-      refused.value = done.ok ? undefined : done.failure;
-      if (done.ok) return done.value;
-      if (isHere()) requestAnimationFrame(focusFirstProblem);
-      else showToast({ text: LEFT_REFUSED(done.failure.sentence) });
+      const done = isWhole ? await whileBusy(isBusy, act) : undefined;
+      if (done) refused.value = done.ok ? undefined : done.failure;
+      if (done?.ok) return done.value;
+      isTried.value = true;
+      if (isHere()) afterDrawing(focusFirstProblem);
+      else if (done) showToast({ text: LEFT_REFUSED(done.failure.sentence) });
       return undefined;
     },
   };
+}
+
+async function whileBusy<Value>(isBusy: Signal<boolean>, act: () => Promise<Value>): Promise<Value> {
+  isBusy.value = true;
+  const done = await act();
+  isBusy.value = false;
+  return done;
 }
 
 function focusFirstProblem(): void {

@@ -1,6 +1,5 @@
 import { type Signal, useSignal } from '@preact/signals';
-import { Button } from '../../parts/button';
-import { Send } from '../../parts/form-fields';
+import { Send, SendButton } from '../../parts/form-fields';
 import { Section } from '../../parts/page';
 import { route } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
@@ -42,11 +41,9 @@ export function LayForm() {
       </Section>
       <Section title={LAY_WORDS.change}>
         <Differences {...{ draft, air, form, time }} />
-        <div class="acts">
-          <Button kind="main" icon="coat" isSubmit isWide disabled={form.isBusy.value}>
-            {LAY_WORDS.lay}
-          </Button>
-        </div>
+        <SendButton form={form} icon="coat">
+          {LAY_WORDS.lay}
+        </SendButton>
       </Section>
     </form>
   );
