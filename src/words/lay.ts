@@ -15,6 +15,8 @@ export const LAY_WORDS = {
   piece: 'Piece',
   jar: 'Jar',
   otherJar: 'Fill another jar',
+  allPieces: (count: number) => `All ${count} pieces`,
+  allJars: (count: number) => `All ${count} jars`,
   otherPiece: 'Start another piece',
   how: 'How',
   ways: {

@@ -10,6 +10,7 @@ const SLOW_DOWN = 4;
 const ENTRIES = Number(process.env['ENTRIES'] ?? 50_000);
 const PHOTOS = Number(process.env['PHOTOS'] ?? 2_000);
 const PHOTO_BYTES = 300_000;
+const COATS = 6;
 
 /** Fills the databases as the app would have over the years. */
 async function fill(page: Page, entries: readonly unknown[]): Promise<void> {
@@ -89,6 +90,25 @@ const layACoat = (page: Page): Promise<number> =>
       }),
   );
 
+/** Lays a coat from its page: how long until it is said to be done, and the processor time of the main thread, ms. */
+async function aCoat(page: Page, devtools: CDPSession): Promise<{ ms: number; busyMs: number }> {
+  await page.goto(`${base}#/lay`);
+  const ready = page.getByRole('button', { name: /^(Lay it|Read, and seen to)$/ }).first();
+  await ready.waitFor();
+  const cautions = page.getByRole('button', { name: 'Read, and seen to' });
+  if ((await cautions.count()) > 0) await cautions.tap();
+  await page.getByRole('button', { name: 'Lay it' }).first().waitFor();
+  const close = page.getByRole('button', { name: 'Close' });
+  if ((await close.count()) > 0) await close.tap();
+  await page.waitForTimeout(1_500); // until nothing is worked out any more
+  const before = await busyMs(devtools);
+  const ms = await layACoat(page);
+  return { ms, busyMs: (await busyMs(devtools)) - before };
+}
+
+const said = (coat: { ms: number; busyMs: number } | undefined): string =>
+  coat ? `${coat.ms.toFixed(0)} ms (${coat.busyMs.toFixed(0)} ms of processor time)` : 'not laid';
+
 /** The frames while the page is scrolled from end to end, ms each. */
 const scroll = (page: Page): Promise<number[]> =>
   page.evaluate(async () => {
@@ -125,23 +145,16 @@ test('ten years in it', async () => {
     const usableMs = await page.evaluate(() => (globalThis as unknown as { usableMs: number }).usableMs);
     await page.waitForTimeout(6_000); // until the times of the pieces are worked out
     const frames = (await scroll(page)).sort((a, b) => a - b);
-    await page.goto(`${base}#/lay`);
-    await page
-      .getByRole('button', { name: /^(Lay it|Read, and seen to)$/ })
-      .first()
-      .waitFor();
-    const cautions = page.getByRole('button', { name: 'Read, and seen to' });
-    if ((await cautions.count()) > 0) await cautions.tap();
-    await page.getByRole('button', { name: 'Lay it' }).first().waitFor();
-    const before = await busyMs(devtools);
-    const coatMs = await layACoat(page);
-    const coatBusyMs = (await busyMs(devtools)) - before;
+    const coats: { ms: number; busyMs: number }[] = [];
+    for (let coat = 0; coat < COATS; coat++) coats.push(await aCoat(page, devtools));
+    const [first, ...later] = coats;
+    const middle = later.sort((one, other) => one.ms - other.ms)[later.length >> 1];
     await devtools.send('HeapProfiler.collectGarbage');
     const { metrics } = await devtools.send('Performance.getMetrics');
     const heap = metrics.find(({ name }) => name === 'JSHeapUsedSize')?.value ?? 0;
     const late = frames.filter((ms) => ms > 20).length;
     say(
-      `${ENTRIES} entries, ${PHOTOS} photos, ${slowDown} times slower: cold start ${usableMs.toFixed(0)} ms, a coat ${coatMs.toFixed(0)} ms (${coatBusyMs.toFixed(0)} ms of processor time), ` +
+      `${ENTRIES} entries, ${PHOTOS} photos, ${slowDown} times slower: cold start ${usableMs.toFixed(0)} ms, the first coat ${said(first)}, the middle of ${later.length} more ${said(middle)}, ` +
         `memory ${(heap / 1e6).toFixed(0)} MB, scrolling: middle frame ${(frames[frames.length >> 1] ?? 0).toFixed(1)} ms, ${late} of ${frames.length} late`,
     );
     await page.close();

@@ -1,5 +1,6 @@
+import type { Piece } from '../../logbook/fold/pieces';
 import { LinkButton } from '../../parts/button';
-import { Choice } from '../../parts/choice';
+import { FewFirst } from '../../parts/few-first';
 import { linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { BENCH_WORDS } from '../../words/bench';
@@ -14,12 +15,20 @@ interface PieceAndJarProps {
 /** Which piece, and from which jar. */
 export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
   const { pieces, jars } = useShop().shop.value;
-  const openPieces = [...pieces.values()].filter(({ closedMs }) => closedMs === undefined);
-  const fullJars = [...jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined);
+  const openPieces = latestFirst(
+    [...pieces.values()].filter(({ closedMs }) => closedMs === undefined),
+    ({ startedMs, coats }) => coats.at(-1)?.atMs ?? startedMs,
+  );
+  const used = lastUse(openPieces);
+  const fullJars = latestFirst(
+    [...jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined),
+    ({ id, filledMs }) => used.get(id) ?? filledMs,
+  );
   return (
     <div class="stack wide-tiles">
-      <Choice
+      <FewFirst
         label={LAY_WORDS.piece}
+        allWords={LAY_WORDS.allPieces}
         options={openPieces.map(({ id, name, coats }) => ({
           value: id,
           label: name,
@@ -28,8 +37,9 @@ export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
         value={draft.piece}
         onChange={(piece) => onChange({ piece })}
       />
-      <Choice
+      <FewFirst
         label={LAY_WORDS.jar}
+        allWords={LAY_WORDS.allJars}
         options={fullJars.map(({ id, name }) => ({ value: id, label: name }))}
         value={draft.jar}
         onChange={(jar) => onChange({ jar })}
@@ -41,4 +51,15 @@ export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
       </div>
     </div>
   );
+}
+
+const latestFirst = <Item,>(some: readonly Item[], usedMs: (item: Item) => number): readonly Item[] =>
+  some.toSorted((one, other) => usedMs(other) - usedMs(one));
+
+/** When a coat was last laid from each jar, on these pieces. */
+function lastUse(pieces: readonly Piece[]): ReadonlyMap<string, number> {
+  const used = new Map<string, number>();
+  for (const { coats } of pieces)
+    for (const { jar, atMs } of coats) used.set(jar, Math.max(atMs, used.get(jar) ?? atMs));
+  return used;
 }
