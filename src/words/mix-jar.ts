@@ -150,6 +150,8 @@ export const JAR_WORDS = {
     pot: 'Its pot life is over. Do not lay it: it may gel in the gun, or cure badly.',
     shelf: 'It is past its time. Try it on a card first.',
   },
+  lifeFromSheet: (span: string, temperature: string): string =>
+    `${span} at ${temperature}, from the data sheet you entered.`,
   warm: (when: string): string => `At 20 °C it would have kept until ${when}; this shop was warmer.`,
   cool: (when: string): string => `At 20 °C it would have kept until ${when}; this shop was cooler.`,
   lifeText:

@@ -1,12 +1,15 @@
 import type { Jar } from '../../../logbook/fold/jars';
 import { type JarLife, jarLife } from '../../../logbook/jar-life';
+import type { Quantity } from '../../../logbook/typed';
 import { Notice } from '../../../parts/notice';
 import { Section } from '../../../parts/page';
 import { useShop } from '../../../parts/shop-context';
+import { unitWord } from '../../../words/logbook';
 import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
 import { dateWords, spanWords, whenWords } from '../../../words/times';
 
 const WORTH_SAYING = 0.05;
+const asTyped = ({ typed: { text, unit } }: Quantity): string => `${text.trim()} ${unitWord(unit)}`;
 
 /** How long the jar keeps, in the air it stood in. */
 export function Life({ jar }: { readonly jar: Jar }) {
@@ -22,6 +25,11 @@ export function Life({ jar }: { readonly jar: Jar }) {
         <p class="outcome-figure digits">{WORDS.leftOfLife(spanWords(leftMs))}</p>
       )}
       <p class="digits">{WORDS.until(endWords(life, life.endMs, nowMs.value))}</p>
+      {life.sheet && (
+        <p class="digits">
+          {WORDS.lifeFromSheet(asTyped(life.sheet.potLife), asTyped(life.sheet.temperature))}
+        </p>
+      )}
       <Warmth jar={jar} life={life} />
       <p class="quiet small">{WORDS.lifeText}</p>
     </Section>
