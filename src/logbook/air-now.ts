@@ -1,4 +1,3 @@
-import { STANDARD_PRESSURE_PA, standardPressurePa } from '../science/air/atmosphere';
 import { dewPointMarginK } from '../science/air/blush';
 import { dewPointC } from '../science/air/dew-point';
 import { correctedRelativeHumidity } from '../science/air/hygrometer';
@@ -6,6 +5,7 @@ import { equilibriumMoistureContent } from '../science/wood';
 import { toCelsius } from '../units';
 import type { AirReading } from './fold/air';
 import type { Shop } from './fold/fold';
+import { shopPressurePa } from './shop-pressure';
 
 /** A reading of the air with everything that follows from it. */
 export interface MeasuredAir {
@@ -35,7 +35,7 @@ export function measuredAir(reading: AirReading, { settings }: Pick<Shop, 'setti
     pieceC,
     isPieceMeasured: reading.pieceTemperature !== undefined,
     marginK: dewPointMarginK(pieceC, airC, humidity),
-    pressurePa: settings.altitude ? standardPressurePa(settings.altitude.si) : STANDARD_PRESSURE_PA,
+    pressurePa: shopPressurePa(settings),
   };
 }
 

@@ -2,7 +2,7 @@ import { type Solvent, solvent } from '../science/solvents/solvents';
 import { clearanceTimeS } from '../science/ventilation/clearance';
 import { airForFireM3, blendLelFraction } from '../science/ventilation/explosive-limit';
 import { airForHealthM3 } from '../science/ventilation/exposure';
-import { vapourVolumeM3 } from '../science/ventilation/vapour';
+import { REFERENCE_AIR, type RoomAir, vapourVolumeM3 } from '../science/ventilation/vapour';
 import type { Room } from './fold/shop-air';
 import { type JarContent, jarFilm } from './jar-film';
 
@@ -31,8 +31,15 @@ interface Released {
 /**
  * The solvent that a volume of the mix gives to the air: all of it counts, on the piece or past it.
  * @param mixM3 volume of the mix that is to be sprayed
+ * @param pressurePa of the air: the same mass of vapour takes more room in thin air
  */
-export function sessionSolvent(jar: JarContent, mixM3: number, room: Room): SessionSolvent {
+export function sessionSolvent(
+  jar: JarContent,
+  mixM3: number,
+  room: Room,
+  pressurePa: number,
+): SessionSolvent {
+  const air: RoomAir = { ...REFERENCE_AIR, pressurePa };
   const released = releasedBy(jar, mixM3);
   const burning = released.flatMap(({ solvent: one, massKg }) => {
     const lelFraction = room.explosiveLimit?.si ?? one.lelFraction;
@@ -43,13 +50,13 @@ export function sessionSolvent(jar: JarContent, mixM3: number, room: Room): Sess
     return limitPpm === undefined ? [] : [{ massKg, molarMassKgMol: one.molarMassKgMol, limitPpm }];
   });
   const lelFraction = burning.length > 0 ? blendLelFraction(burning) : undefined;
-  const vapourM3 = burning.reduce((sum, vapour) => sum + vapourVolumeM3(vapour), 0);
+  const vapourM3 = burning.reduce((sum, vapour) => sum + vapourVolumeM3(vapour, air), 0);
   return {
     parts: released.map(({ solvent: one, massKg }) => ({ name: one.name, massKg })),
     massKg: released.reduce((sum, { massKg }) => sum + massKg, 0),
     lelFraction,
-    fireAirM3: lelFraction === undefined ? undefined : airForFireM3(burning),
-    healthAirM3: airForHealthM3(limited, room.mixing.si),
+    fireAirM3: lelFraction === undefined ? undefined : airForFireM3(burning, air),
+    healthAirM3: airForHealthM3(limited, room.mixing.si, air),
     closedRoomShare: lelFraction === undefined ? undefined : vapourM3 / room.volume.si / lelFraction,
     withoutLel: namesWithout(released, (one) => room.explosiveLimit?.si ?? one.lelFraction),
     withoutLimit: namesWithout(released, strictestPpm),

@@ -10,10 +10,14 @@ export const MORE_WORDS = {
     title: 'Sanding room',
     label: 'Temperature where you sand',
     hint: 'Left empty: as by day in the forecast.',
-    keep: 'Keep it',
-    kept: 'Kept.',
   },
-  altitude: { label: 'Altitude', hint: 'For the humidity figures. Left empty: sea level.' },
+  altitude: {
+    title: 'Height of the shop',
+    label: 'Altitude',
+    hint: 'Thin air cools a wet film and a wet wick more, and a vapour takes more room in it. Left empty: sea level.',
+  },
+  keep: 'Keep it',
+  kept: 'Kept.',
   demo: {
     title: 'Demo shop',
     text: 'Four invented pieces at different stages. Nothing of yours is touched; leaving clears it.',

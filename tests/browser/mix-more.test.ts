@@ -74,3 +74,44 @@ async function layOn(piece: string): Promise<void> {
   await page.getByRole('button', { name: 'Lay it' }).first().tap();
   await page.getByText(`laid on ${piece}.`).waitFor();
 }
+
+test('the pot life of the data sheet governs the clock of the jar, and the jar says so', async () => {
+  await openDemo();
+  await page.goto(`${base}#/mix/jar/new`);
+  await titled('What is in the jar');
+  await page.getByRole('textbox', { name: 'Name of the jar', exact: true }).fill('Varnish');
+  await page.getByRole('radio', { name: /^Conversion/ }).tap();
+  await page.getByRole('button', { name: 'Fill the jar' }).tap();
+  await titled('Varnish');
+  const jar = page.url();
+  await page.goto(`${base}#/air/finishes`);
+  await link(/^Varnish/).tap();
+  await titled('Data sheet');
+  await page.getByRole('textbox', { name: 'Pot life', exact: true }).fill('5');
+  await page.getByRole('button', { name: 'Keep the sheet' }).tap();
+  await titled('Finishes and data sheets');
+  await page.goto(jar);
+  await page.getByText('5 h at 21 °C, from the data sheet you entered.').waitFor();
+});
+
+test('the height of the shop is kept, shown back, and makes the room ask for more air', async () => {
+  await openDemo();
+  const flow = async (): Promise<number> => {
+    await page.goto(`${base}#/air/room`);
+    const text = await page.getByText(/would dilute the vapours/).textContent();
+    return Number(/^[\d,]+/.exec(text ?? '')?.[0].replaceAll(',', ''));
+  };
+  const low = await flow();
+  await page.goto(`${base}#/more`);
+  const altitude = page.getByRole('textbox', { name: 'Altitude', exact: true });
+  const height = page.locator('section', { has: page.getByRole('heading', { name: 'Height of the shop' }) });
+  await altitude.fill('9000');
+  await height.getByRole('button', { name: 'Keep it' }).tap();
+  await height.locator('.problem', { hasText: '5000' }).waitFor();
+  await altitude.fill('2500');
+  await height.getByRole('button', { name: 'Keep it' }).tap();
+  await page.getByText('Kept.').waitFor();
+  expect((await flow()) / low).toBeCloseTo(1.36, 1); // 101325 / 74682 Pa
+  await page.goto(`${base}#/more`);
+  expect(await altitude.inputValue()).toBe('2500');
+});

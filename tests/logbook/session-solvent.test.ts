@@ -26,11 +26,14 @@ const toluene: Filled = {
   },
   thinning: { of: 'lacquer', percent: percent('0') },
 };
-function session(jarBody: Filled, mixM3: number, more?: object) {
+const SEA_LEVEL_PA = 101_325;
+/** At 1000 m: ASHRAE Handbook Fundamentals 2017, ch. 1, table 1. */
+const MOUNTAIN_PA = 89_875;
+function session(jarBody: Filled, mixM3: number, more?: object, pressurePa = SEA_LEVEL_PA) {
   const shop = fold([entry(1, jarBody), entry(2, roomBody(more))]);
   const jar = shop.jars.get(JAR);
   if (!jar || !shop.room) throw new Error('nothing there');
-  return { ...sessionSolvent(jar, mixM3, shop.room), room: shop.room };
+  return { ...sessionSolvent(jar, mixM3, shop.room, pressurePa), room: shop.room };
 }
 
 describe('one litre of mix with 80 % toluene', () => {
@@ -59,6 +62,15 @@ describe('one litre of mix with 80 % toluene', () => {
     expect(flowFor(fireAirM3, 1800) * 3600).toBeGreaterThan(126);
     expect(flowFor(fireAirM3, 1800) * 3600).toBeLessThan(134);
   });
+});
+
+// Boyle: the same vapour takes 101325/89875 = 1.127 times the room; its mass and its explosive limit, a volume fraction, stay.
+test('in the thin air of 1000 m it asks for 12.7 % more air', () => {
+  const [low, high] = [session(toluene, 1e-3), session(toluene, 1e-3, {}, MOUNTAIN_PA)];
+  expect(Number(high.fireAirM3) / Number(low.fireAirM3)).toBeCloseTo(1.127, 3);
+  expect(high.healthAirM3 / low.healthAirM3).toBeCloseTo(1.127, 3);
+  expect(Number(high.closedRoomShare) / Number(low.closedRoomShare)).toBeCloseTo(1.127, 3);
+  expect([high.massKg, high.lelFraction]).toEqual([low.massKg, low.lelFraction]);
 });
 
 test('the explosive limit of the product’s own sheet counts first', () => {

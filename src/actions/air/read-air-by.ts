@@ -1,7 +1,7 @@
 import { LIMITS } from '../../logbook/limits';
+import { shopPressurePa } from '../../logbook/shop-pressure';
 import { readTyped, type Typed } from '../../logbook/typed';
 import { fail, type Result, succeed } from '../../result';
-import { STANDARD_PRESSURE_PA, standardPressurePa } from '../../science/air/atmosphere';
 import { relativeHumidityFromDewPoint } from '../../science/air/dew-point';
 import { relativeHumidityFromWetBulb } from '../../science/air/wet-bulb';
 import { toCelsius } from '../../units';
@@ -29,8 +29,9 @@ export async function readAirBy(
     const shown = damp as Said<'air-read'>['humidity'];
     return readAir(needs, { ...said, humidity: shown }, atMs);
   }
+  const pressurePa = shopPressurePa(needs.logbook.shop.value.settings);
   const { correction: _, ...uncorrected } = said;
-  const found = humidityFrom(by, said.temperature, damp, pressureOf(needs));
+  const found = humidityFrom(by, said.temperature, damp, pressurePa);
   if (!found.ok) return fail({ sentence: found.failure, fields: { damp: found.failure } } satisfies Refused);
   return readAir(
     needs,
@@ -42,11 +43,6 @@ export async function readAirBy(
     atMs,
   );
 }
-
-const pressureOf = ({ logbook }: ActionNeeds): number => {
-  const { altitude } = logbook.shop.value.settings;
-  return altitude ? standardPressurePa(altitude.si) : STANDARD_PRESSURE_PA;
-};
 
 /** The humidity, a fraction, that follows from a dew point or a wet bulb, or why none can. */
 export function humidityFrom(

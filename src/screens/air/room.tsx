@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { Room } from '../../logbook/fold/shop-air';
 import { LIMITS } from '../../logbook/limits';
 import { flowFor, sessionSolvent } from '../../logbook/session-solvent';
+import { shopPressurePa } from '../../logbook/shop-pressure';
 import { readTyped } from '../../logbook/typed';
 import { LinkButton } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
@@ -69,7 +70,8 @@ function RoomFacts({ room }: { readonly room: Room }) {
 function Session({ room }: { readonly room: Room }) {
   const amount = useSignal<Draft<'mL' | 'fl-oz-us'>>(USUAL_MIX);
   const lasting = useSignal<Draft<'min' | 'h'>>(USUAL_SESSION);
-  const [jar] = jarsInUse(useShop().shop.value);
+  const shop = useShop().shop.value;
+  const [jar] = jarsInUse(shop);
   const mix = readTyped(amount.value, MIX_LIMIT);
   const span = readTyped(lasting.value, LIMITS.sprayTime);
   return (
@@ -95,7 +97,11 @@ function Session({ room }: { readonly room: Room }) {
         isTried
       />
       {jar && mix.ok && span.ok && (
-        <Figures session={sessionSolvent(jar, mix.value, room)} room={room} spanS={span.value} />
+        <Figures
+          session={sessionSolvent(jar, mix.value, room, shopPressurePa(shop.settings))}
+          room={room}
+          spanS={span.value}
+        />
       )}
     </Section>
   );

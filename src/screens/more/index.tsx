@@ -6,7 +6,7 @@ import { useDoor, useShop, useUnits } from '../../parts/shop-context';
 import { THEMES, theme } from '../../parts/theme';
 import { MORE_WORDS } from '../../words/more';
 import { Backup } from './backup';
-import { SandingRoom } from './sanding-room';
+import { Altitude, SandingRoom } from './kept-setting';
 import { SetAsideList } from './set-aside-list';
 import { Tables } from './tables';
 
@@ -17,6 +17,7 @@ export function More() {
       <div class="stack">
         <UnitsSection />
         <SandingRoom />
+        <Altitude />
         <ThemeSection />
       </div>
       <div class="stack">

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
-import { LIMITS } from '../../logbook/limits';
+import { LIMITS, type Limit } from '../../logbook/limits';
+import type { Unit } from '../../logbook/unit';
 import { Button } from '../../parts/button';
 import { Section } from '../../parts/page';
 import { Refusal } from '../../parts/refusal';
@@ -10,41 +11,57 @@ import { undoWithToast } from '../../parts/undo';
 import { useForm } from '../../parts/use-form';
 import { MORE_WORDS } from '../../words/more';
 
-const WORDS = MORE_WORDS.sanding;
+interface KeptSettingProps<U extends Unit> {
+  readonly setting: 'sandingTemperature' | 'altitude';
+  readonly words: { readonly title: string; readonly label: string; readonly hint: string };
+  readonly limit: Limit<readonly [U, ...U[]]>;
+  readonly unit: U;
+}
 
 /** How warm it is where the sanding is done: hardness is held against it. */
 export function SandingRoom() {
-  const { shop, actions } = useShop();
   const unit = useUnits() === 'us' ? 'F' : 'C';
+  const { sanding } = MORE_WORDS;
+  return <KeptSetting setting="sandingTemperature" words={sanding} limit={LIMITS.temperature} unit={unit} />;
+}
+
+/** How high the shop lies: thin air cools a wet wick more, and vapour takes more room in it. */
+export function Altitude() {
+  const unit = useUnits() === 'us' ? 'ft' : 'm';
+  return <KeptSetting setting="altitude" words={MORE_WORDS.altitude} limit={LIMITS.altitude} unit={unit} />;
+}
+
+function KeptSetting<U extends Unit>({ setting, words, limit, unit }: KeptSettingProps<U>) {
+  const { shop, actions } = useShop();
   const form = useForm();
-  const kept = shop.value.settings.sandingTemperature?.typed as Draft<'C' | 'F'> | undefined;
-  const draft = useSignal<Draft<'C' | 'F'>>(kept ?? { text: '', unit });
+  const kept = shop.value.settings[setting]?.typed as Draft<U> | undefined;
+  const draft = useSignal<Draft<U>>(kept ?? { text: '', unit });
 
   async function keep(event: Event): Promise<void> {
     event.preventDefault();
-    const isWhole = draftProblem(draft.value, LIMITS.temperature) === undefined;
-    const done = await form.send(isWhole, () => actions.changeSettings({ sandingTemperature: draft.value }));
+    const isWhole = draftProblem(draft.value, limit) === undefined;
+    const done = await form.send(isWhole, () => actions.changeSettings({ [setting]: draft.value }));
     if (done)
-      showToast({ text: WORDS.kept, onUndo: () => void undoWithToast(actions, done.id, WORDS.title) });
+      showToast({ text: MORE_WORDS.kept, onUndo: () => void undoWithToast(actions, done.id, words.title) });
   }
 
   return (
-    <Section title={WORDS.title}>
+    <Section title={words.title}>
       <form class="stack" onSubmit={(event) => void keep(event)} noValidate>
         <TypedField
-          label={WORDS.label}
-          limit={LIMITS.temperature}
+          label={words.label}
+          limit={limit}
           draft={draft.value}
           onDraft={(next) => {
             draft.value = next;
           }}
-          hint={WORDS.hint}
+          hint={words.hint}
           isTried={form.isTried.value}
-          refused={form.refused.value?.fields['patch.sandingTemperature']}
+          refused={form.refused.value?.fields[`patch.${setting}`]}
         />
         <Refusal refused={form.refused.value} />
         <div class="acts">
-          <Button isSubmit>{WORDS.keep}</Button>
+          <Button isSubmit>{MORE_WORDS.keep}</Button>
         </div>
       </form>
     </Section>

@@ -6,6 +6,7 @@ import { openFilter } from '../../../src/actions/air/open-filter';
 import { humidityFrom, readAirBy } from '../../../src/actions/air/read-air-by';
 import { retarderCost } from '../../../src/actions/air/retarder-cost';
 import { silenceCaution } from '../../../src/actions/air/silence-caution';
+import { changeSettings } from '../../../src/actions/change-settings';
 import { lawOutlook } from '../../../src/actions/law-outlook';
 import { cautionsDue } from '../../../src/logbook/cautions-due';
 import { LOGBOOK_WORDS } from '../../../src/words/logbook';
@@ -65,6 +66,16 @@ describe('humidity from another instrument', () => {
       humidity: { typed: percent('50') },
       humidityFrom: { by: 'dew-point', temperature: { typed: C('9.26') } },
     });
+  });
+
+  // ASHRAE: at 30 °C dry and 25 °C wet, air of 95461 Pa, which is 500 m up, holds 0.019228 kg/kg. By hand: 95461 x 0.019228 /
+  // (0.621945 + 0.019228) = 2862.8 Pa of vapour, of 4246.0 Pa when saturated: 67.4 %. At sea level the same pair is 66.8 %.
+  test('from a wet bulb goes by the pressure at the altitude of the shop', async () => {
+    const { needs, shop } = await aShop();
+    const wick = { temperature: C('30'), by: 'wet-bulb', damp: C('25'), movement: 'still' } as const;
+    done(await changeSettings(needs, { altitude: { text: '500', unit: 'm' } }));
+    done(await readAirBy(needs, wick));
+    expect(shop.value.airReadings[0]?.humidity.typed).toEqual(percent('67.4'));
   });
 
   test('that cannot be says so at its field and logs nothing', async () => {
