@@ -24,6 +24,13 @@ export function createOpeningTimes(shop: Shop, now: number): OpeningTimes {
   };
 }
 
+/** When the opening that this minute lies in ends; undefined where the shop is not open then. */
+export function closingAfter(shop: Shop, minute: number): number | undefined {
+  const day = localDay(minute, shop.zone);
+  const spans = [day - 1, day].flatMap(benchSpans(shop)); // late hours run on into the next day
+  return spans.find(({ from, to }) => from <= minute && minute < to)?.to;
+}
+
 /** The longest opening that a usual week has, minutes; closures and weather left aside. */
 export function longestUsualMinutes(shop: Shop, place: 'bench' | 'booth'): number {
   const usual = { ...shop, closures: [], unfitAir: [], zone: () => 0 };

@@ -11,7 +11,7 @@ export function remindersOf(plan: Plan, { shop, pieces }: Bench, around: Surroun
   );
   return [
     ...planReminders(plan, shop.zone),
-    ...ragReminders(plan, shop.zone),
+    ...ragReminders(plan, shop),
     ...promiseReminders(plan, promises),
     ...shopReminders(around),
   ].sort((a, b) => a.at - b.at);

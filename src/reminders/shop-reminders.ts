@@ -1,6 +1,8 @@
-import { localDay, type ZoneOffset } from '../planner/local-day';
+import { localDay } from '../planner/local-day';
+import { closingAfter } from '../planner/opening-times';
 import type { Plan } from '../planner/plan';
 import { potLifeEnd, type ShopAir, type StatedLife } from '../planner/pot-life';
+import type { Shop } from '../planner/shop';
 import type { Reminder } from './reminder';
 
 /** What is left of a jar: its life at a stated temperature since it was mixed, and how warm the shop has been and will be. */
@@ -19,6 +21,7 @@ export interface Surroundings {
 }
 
 const HALF_HOUR = 30;
+const AN_HOUR = 60;
 const DAY = 1440;
 const FORTNIGHT = 14 * DAY;
 /** An owner hears of a promise that will not be kept two days before its day, or at once if that is past. */
@@ -68,17 +71,21 @@ export function promiseReminders(plan: Plan, promises: ReadonlyMap<string, numbe
 }
 
 /** On every day with work, done or to come, after the last of it: rags and filters out. Of past days only the last: it stands for all. */
-export function ragReminders({ steps, now }: Plan, zone: ZoneOffset): Reminder[] {
+export function ragReminders({ steps, now }: Plan, shop: Shop): Reminder[] {
   const lastEnds = new Map<number, number>();
-  for (const { kind, start, end } of steps) {
+  for (const { kind, end } of steps) {
     if (kind !== 'work') continue;
-    const day = localDay(start, zone);
+    const day = localDay(end, shop.zone);
     lastEnds.set(day, Math.max(end, lastEnds.get(day) ?? end));
   }
-  const today = localDay(now, zone);
+  const today = localDay(now, shop.zone);
   const days = [...lastEnds.keys()].sort((a, b) => a - b);
   const lastPast = days.findLast((day) => day < today);
   return days
     .filter((day) => day === lastPast || (day >= today && day <= today + RAGS_AHEAD_DAYS))
-    .map((day) => ({ id: `rags:${day}`, kind: 'rags', at: lastEnds.get(day) as number }));
+    .map((day) => ({ id: `rags:${day}`, kind: 'rags', at: dayEnds(lastEnds.get(day) as number, shop) }));
 }
+
+/** When the day is taken to be over: an hour after the last work, for more may come that nobody planned; but not after closing time. */
+const dayEnds = (workEnds: number, shop: Shop): number =>
+  Math.min(workEnds + AN_HOUR, closingAfter(shop, workEnds) ?? workEnds);

@@ -29,7 +29,8 @@ function reminded(
   return remindersOf(plan.value, it, around).map(({ id, at }) => `${dateTime(at).slice(5)} ${id}`);
 }
 
-const RAGS = '03-02 09:10 rags:20514'; // day 20514 is 2026-03-02
+// An hour after the last work (common practice, no source: more may come). Day 20514 is 2026-03-02.
+const RAGS = '03-02 10:10 rags:20514';
 const done = { from: NOW - 10, to: NOW };
 const ROWS: readonly {
   what: string;
@@ -45,7 +46,7 @@ const ROWS: readonly {
   {
     what: 'blush, when it was to be feared',
     steps: [hold, coat('1', { moveMinutes: 0 })],
-    expected: ['03-02 09:00 next-coat:1', RAGS, '03-02 09:20 check-blush:1'],
+    expected: ['03-02 09:00 next-coat:1', '03-02 09:20 check-blush:1', RAGS],
   },
   {
     what: 'a window that is open, and not one that is not yet',
@@ -59,7 +60,7 @@ const ROWS: readonly {
     expected: [
       '03-02 09:45 next-coat:2',
       '03-02 10:40 next-coat:3',
-      '03-02 10:50 rags:20514',
+      '03-02 11:50 rags:20514',
       '03-02 12:00 window-closing:w:60',
       '03-02 12:30 window-closing:w:30',
       '03-02 12:50 window-closing:w:10',
@@ -74,7 +75,7 @@ const ROWS: readonly {
       '03-02 09:10 stop-for-today:2',
       RAGS,
       '03-03 09:00 next-coat:2',
-      '03-03 09:10 rags:20515',
+      '03-03 10:10 rags:20515',
     ],
   },
   {
@@ -92,7 +93,7 @@ const ROWS: readonly {
       '03-04 09:02 level-sand:s',
       '03-04 09:32 rub-out:r',
       '03-04 10:02 scuff:c',
-      '03-04 10:32 rags:20516',
+      '03-04 11:32 rags:20516',
     ],
   },
   {
@@ -107,14 +108,23 @@ test.each(ROWS)('reminds of $what', ({ steps, coatsADay = 3, expected }) => {
 });
 
 test('does not remind of coats that are laid, but of rags until then and of moving the piece', () => {
-  expect(reminded([coat('1', { done })])).toEqual(['03-02 09:00 move-piece:1', '03-02 09:00 rags:20514']);
+  expect(reminded([coat('1', { done })])).toEqual(['03-02 09:00 move-piece:1', '03-02 10:00 rags:20514']);
+});
+
+test.each([
+  { what: 'at closing time, if that comes sooner', ended: '2026-03-02 16:30', at: '03-02 17:00 rags:20514' },
+  { what: 'at once, out of hours', ended: '2026-03-02 20:00', at: '03-02 20:00 rags:20514' },
+  { what: 'of the day on which the work ended', ended: '2026-03-03 10:00', at: '03-03 11:00 rags:20515' },
+])('reminds of rags $what', ({ ended, at }) => {
+  const laid = coat('1', { moveMinutes: 0, done: { from: NOW, to: utc(ended) } });
+  expect(reminded([laid]).filter((line) => line.includes('rags'))).toEqual([at]);
 });
 
 test('keeps the rags of the last working day before today', () => {
   const two = [1, 2].map((ago) =>
     coat(`d${ago}`, { moveMinutes: 0, done: { from: NOW - ago * 1440, to: NOW - ago * 1440 + 10 } }),
   );
-  expect(reminded(two.reverse()).filter((line) => line.includes('rags'))).toEqual(['03-01 09:10 rags:20513']);
+  expect(reminded(two.reverse()).filter((line) => line.includes('rags'))).toEqual(['03-01 10:10 rags:20513']);
 });
 
 test('reminds to tell the owner when the promise will not be kept', () => {

@@ -69,7 +69,7 @@ function ofPlan(shop: Shop, { bench, plan }: Planned): Reminder[] {
     ),
   );
   const past = { now: bench.now, steps, pieces: [], isProved: false };
-  return [...ragReminders(past, bench.shop.zone), ...shopReminders(surroundings(shop, undefined))];
+  return [...ragReminders(past, bench.shop), ...shopReminders(surroundings(shop, undefined))];
 }
 
 /** Who was told too late to leave a piece alone has missed nothing. */
