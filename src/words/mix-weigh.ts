@@ -78,4 +78,6 @@ export const WEIGH_WORDS = {
   given: 'This weigh-up was given up.',
   open: 'Weigh-ups not finished',
   noted: (name: string): string => `${name} noted.`,
+  overtaken: (name: string): string => `${name} was poured in another window`,
+  notNoted: (typed: string): string => `What you typed here for it, ${typed} g, was not noted.`,
 } as const;

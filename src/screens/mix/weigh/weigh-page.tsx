@@ -1,23 +1,19 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
-import { dropWeighUp, overPouredLine, pour, standingOf } from '../../../actions/mix/weigh-up';
+import { dropWeighUp, overPouredLine, standingOf } from '../../../actions/mix/weigh-up';
 import type { WeighUp } from '../../../logbook/fold/weigh-ups';
-import { LIMITS } from '../../../logbook/limits';
 import { Button, LinkButton } from '../../../parts/button';
 import { Notice } from '../../../parts/notice';
-import { NumberField } from '../../../parts/number-field';
 import { Page, Section } from '../../../parts/page';
-import { Refusal } from '../../../parts/refusal';
 import { fromHere, linkTo } from '../../../parts/route';
 import { useShop } from '../../../parts/shop-context';
 import { showToast } from '../../../parts/toast';
-import { draftProblem } from '../../../parts/typed-field';
-import { useForm } from '../../../parts/use-form';
 import { WEIGH_WORDS as WORDS } from '../../../words/mix-weigh';
 import { numberWords, percentWords } from '../../../words/quantities';
-import { gramsWords, scaleWords } from '../grams';
+import { gramsWords } from '../grams';
 import { NothingHere } from '../nothing-here';
 import { FillFromWeighUp } from './fill-from-weigh-up';
+import { NextPour } from './next-pour';
+import { isOvertaken, type Typing } from './typing';
 
 /** A weigh-up: the next ingredient, what the scale should show, and what was poured. */
 export function WeighPage({ id }: { readonly id: string }) {
@@ -43,16 +39,30 @@ export function WeighPage({ id }: { readonly id: string }) {
 
 function Pouring({ weighUp, name }: { readonly weighUp: WeighUp; readonly name: string }) {
   const standing = standingOf(weighUp);
+  const typing = useSignal<Typing | undefined>(undefined);
   return (
     <>
+      <Overtaken weighUp={weighUp} typing={typing.value} />
       <Grown weighUp={weighUp} />
       {standing.next === undefined ? (
         <FillFromWeighUp weighUp={weighUp} name={name} totalKg={weighUp.totalKg} />
       ) : (
-        <NextPour key={weighUp.pours.length} weighUp={weighUp} line={standing.next} />
+        <NextPour key={weighUp.pours.length} weighUp={weighUp} line={standing.next} typing={typing} />
       )}
       <Acts weighUp={weighUp} />
     </>
+  );
+}
+
+/** Says that a line was poured elsewhere while its reading was being typed here. */
+function Overtaken({ weighUp, typing }: { readonly weighUp: WeighUp; readonly typing: Typing | undefined }) {
+  const { shop } = useShop();
+  if (!typing || !isOvertaken(weighUp, typing)) return null;
+  const name = shop.value.ingredients.get(weighUp.plan[typing.line]?.ingredient ?? '')?.name ?? '';
+  return (
+    <Notice kind="caution" title={WORDS.overtaken(name)} isNew>
+      <p>{WORDS.notNoted(typing.text)}</p>
+    </Notice>
   );
 }
 
@@ -69,80 +79,6 @@ function Grown({ weighUp }: { readonly weighUp: WeighUp }) {
       {lines.some(({ isTopUp }) => isTopUp) && <p>{WORDS.topUps}</p>}
     </Notice>
   );
-}
-
-function NextPour({ weighUp, line }: { readonly weighUp: WeighUp; readonly line: number }) {
-  const { shop, needs, actions } = useShop();
-  const form = useForm();
-  const text = useSignal('');
-  const { lines, targetKg } = standingOf(weighUp);
-  const left = lines[line];
-  const name = shop.value.ingredients.get(weighUp.plan[line]?.ingredient ?? '')?.name ?? '';
-  const problem = draftProblem({ text: text.value, unit: 'g' }, LIMITS.mass);
-  const note = async (scaleG: string, isWhole: boolean): Promise<void> => {
-    const poured = await form.send(isWhole, () => pour(needs, weighUp, line, scaleG));
-    if (poured) showToast({ text: WORDS.noted(name), onUndo: () => void actions.undo(poured.id) });
-  };
-  const heading = useArrival(weighUp.pours.length);
-  const isTopUp = (left?.pouredKg ?? 0) > 0;
-  const exactG = scaleWords(Math.max(targetKg, weighUp.divisionKg), weighUp.divisionKg);
-  return (
-    <form
-      class="pour"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        void note(text.value, problem === undefined);
-      }}
-    >
-      <h2 ref={heading} tabIndex={-1}>
-        {isTopUp ? WORDS.topUp(name) : WORDS.pourNow(name)}
-      </h2>
-      {weighUp.isTared && <p>{WORDS.taredNow}</p>}
-      <p>{WORDS.until}</p>
-      <p class="pour-target digits">
-        {scaleWords(targetKg, weighUp.divisionKg)} <span>g</span>
-      </p>
-      {!weighUp.isTared && <p class="quiet digits">{WORDS.addsUp(gramsWords(left?.toPourKg ?? 0))}</p>}
-      <Button
-        kind="main"
-        icon="check"
-        isWide
-        onClick={() => void note(exactG, true)}
-        disabled={form.isBusy.value}
-      >
-        {WORDS.exact(exactG)}
-      </Button>
-      <NumberField
-        label={WORDS.shows}
-        text={text.value}
-        onText={(typed) => {
-          text.value = typed;
-        }}
-        units={[{ value: 'g', label: 'g' }]}
-        hint={WORDS.showsHint}
-        problem={
-          form.isTried.value && text.value !== ''
-            ? (problem ?? form.refused.value?.fields['scale'])
-            : undefined
-        }
-      />
-      {!form.refused.value?.fields['scale'] && <Refusal refused={form.refused.value} />}
-      <Button icon="edit" isWide isSubmit disabled={form.isBusy.value || text.value.trim() === ''}>
-        {WORDS.poured}
-      </Button>
-      <p class="quiet small">{WORDS.later}</p>
-    </form>
-  );
-}
-
-/** Puts the reader at the next ingredient when one was poured. */
-function useArrival(pours: number) {
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
-    if (pours > 0) heading.current?.focus({ preventScroll: true });
-  }, [pours]);
-  return heading;
 }
 
 /** Every line: what was poured of it, and what is to come. */

@@ -1,0 +1,98 @@
+import type { Signal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { pour, standingOf } from '../../../actions/mix/weigh-up';
+import type { WeighUp } from '../../../logbook/fold/weigh-ups';
+import { LIMITS } from '../../../logbook/limits';
+import { Button } from '../../../parts/button';
+import { NumberField } from '../../../parts/number-field';
+import { Refusal } from '../../../parts/refusal';
+import { useShop } from '../../../parts/shop-context';
+import { showToast } from '../../../parts/toast';
+import { draftProblem } from '../../../parts/typed-field';
+import { useForm } from '../../../parts/use-form';
+import { WEIGH_WORDS as WORDS } from '../../../words/mix-weigh';
+import { gramsWords, scaleWords } from '../grams';
+import { type Typing, textFor, typed, withOwnPour } from './typing';
+
+interface NextPourProps {
+  readonly weighUp: WeighUp;
+  readonly line: number;
+  /** What is being typed; it outlives this form, which goes with every pour, made here or in another window. */
+  readonly typing: Signal<Typing | undefined>;
+}
+
+/** What to pour next, until what the scale shows, and what it shows then. */
+export function NextPour({ weighUp, line, typing }: NextPourProps) {
+  const { shop, needs, actions } = useShop();
+  const form = useForm();
+  const text = textFor(weighUp, line, typing.value);
+  const { lines, targetKg } = standingOf(weighUp);
+  const left = lines[line];
+  const name = shop.value.ingredients.get(weighUp.plan[line]?.ingredient ?? '')?.name ?? '';
+  const problem = draftProblem({ text, unit: 'g' }, LIMITS.mass);
+  const note = async (scaleG: string, isWhole: boolean): Promise<void> => {
+    const before = typing.value;
+    typing.value = before && withOwnPour(before);
+    const poured = await form.send(isWhole, () => pour(needs, weighUp, line, scaleG));
+    typing.value = poured ? undefined : before;
+    if (poured) showToast({ text: WORDS.noted(name), onUndo: () => void actions.undo(poured.id) });
+  };
+  const heading = useArrival(weighUp.pours.length);
+  const isTopUp = (left?.pouredKg ?? 0) > 0;
+  const exactG = scaleWords(Math.max(targetKg, weighUp.divisionKg), weighUp.divisionKg);
+  return (
+    <form
+      class="pour"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        void note(text, problem === undefined);
+      }}
+    >
+      <h2 ref={heading} tabIndex={-1}>
+        {isTopUp ? WORDS.topUp(name) : WORDS.pourNow(name)}
+      </h2>
+      {weighUp.isTared && <p>{WORDS.taredNow}</p>}
+      <p>{WORDS.until}</p>
+      <p class="pour-target digits">
+        {scaleWords(targetKg, weighUp.divisionKg)} <span>g</span>
+      </p>
+      {!weighUp.isTared && <p class="quiet digits">{WORDS.addsUp(gramsWords(left?.toPourKg ?? 0))}</p>}
+      <Button
+        kind="main"
+        icon="check"
+        isWide
+        onClick={() => void note(exactG, true)}
+        disabled={form.isBusy.value}
+      >
+        {WORDS.exact(exactG)}
+      </Button>
+      <NumberField
+        label={WORDS.shows}
+        text={text}
+        onText={(shown) => {
+          typing.value = typed(weighUp, line, shown);
+        }}
+        units={[{ value: 'g', label: 'g' }]}
+        hint={WORDS.showsHint}
+        problem={
+          form.isTried.value && text !== '' ? (problem ?? form.refused.value?.fields['scale']) : undefined
+        }
+      />
+      {!form.refused.value?.fields['scale'] && <Refusal refused={form.refused.value} />}
+      <Button icon="edit" isWide isSubmit disabled={form.isBusy.value || text.trim() === ''}>
+        {WORDS.poured}
+      </Button>
+      <p class="quiet small">{WORDS.later}</p>
+    </form>
+  );
+}
+
+/** Puts the reader at the next ingredient when one was poured. */
+function useArrival(pours: number) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (pours > 0) heading.current?.focus({ preventScroll: true });
+  }, [pours]);
+  return heading;
+}
