@@ -11,6 +11,7 @@ export interface Database {
   readAfter(key: string | undefined, most: number): Promise<readonly Row[]>;
   read(keys: readonly string[]): Promise<readonly Row[]>;
   keys(): Promise<readonly string[]>;
+  count(): Promise<number>;
   /** All rows in one transaction: every one of them is kept, or none. */
   write(rows: readonly Row[]): Promise<void>;
   empty(): Promise<void>;
@@ -49,6 +50,7 @@ export function openDatabase(name: string, patienceMs = PATIENCE_MS): Database {
     },
     read,
     keys: () => look((table) => answer(table.getAllKeys())) as Promise<string[]>,
+    count: () => look((table) => answer(table.count())),
     write: (rows) =>
       change((table) => {
         for (const [key, value] of rows) table.put(value, key);

@@ -5,7 +5,7 @@ import { type Entry, type EntryBody, type Issue, parseEntry } from './entry';
 import { firstPageOf } from './first-page';
 import { createFold, type Shop } from './fold/fold';
 import type { StorageFailure } from './storage-failure';
-import type { Loaded, SetAside, Store } from './store';
+import type { Known, Loaded, SetAside, Store } from './store';
 import { createTurns } from './turns';
 import { union } from './union';
 
@@ -122,8 +122,15 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     return kept;
   }
 
+  function knownNow(): Known {
+    const { entries } = shop.value;
+    const aside = new Set(setAside.value.map(({ key }) => key));
+    const size = entries.size + aside.size - (held.value?.entries.length ?? 0);
+    return { size, has: (key) => entries.has(key) || aside.has(key) };
+  }
+
   async function openWhole(): Promise<Result<void, StorageFailure>> {
-    const opened = await load(store.loadAll(shop.value.entries));
+    const opened = await load(store.loadAll(knownNow()));
     if (opened.ok && !isWhole.value) {
       const page = firstPageOf(shop.value, now());
       if (page) void store.keepFirst(page);

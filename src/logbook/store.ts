@@ -10,6 +10,7 @@ export type LogbookName = 'coatwait' | 'coatwait-demo';
 
 const CHUNK = 1_000;
 const FEW = 500;
+const NONE: ReadonlySet<string> = new Set();
 
 /** Something kept that cannot be read, with what is wrong; it stays in storage as it is. */
 export interface SetAside {
@@ -24,10 +25,17 @@ export interface Loaded {
   readonly setAside: readonly SetAside[];
 }
 
+/** Keys that are known already. */
+export interface Known {
+  /** How many of them are kept on this device. */
+  readonly size: number;
+  has(key: string): boolean;
+}
+
 /** Keeps entries on this device. No method throws: each says how it failed. */
 export interface Store {
   /** Everything kept, but for what is known already. */
-  loadAll(known?: ReadonlyMap<string, unknown>): Promise<Result<Loaded, StorageFailure>>;
+  loadAll(known?: Known): Promise<Result<Loaded, StorageFailure>>;
   load(ids: readonly string[]): Promise<Result<Loaded, StorageFailure>>;
   /** What a long logbook opens with, before the rest is read; nothing for a short one. */
   loadFirst(): Promise<Result<Loaded, StorageFailure>>;
@@ -51,7 +59,7 @@ export function openStore(
 ): Store {
   const tabs = new BroadcastChannel(name);
   return {
-    loadAll: (known = new Map()) =>
+    loadAll: (known = NONE) =>
       answer(() => (known.size === 0 ? inChunks(database, known) : others(database, known))),
     load: (ids) => answer(() => some(database, ids)),
     loadFirst: () => answer(() => first(database, firstPages)),
@@ -72,7 +80,7 @@ export function openStore(
 /** Every row that is not known, a chunk at a time: the next is on its way while one is read, and a tap between two is answered. */
 async function inChunks(
   database: Database,
-  known: ReadonlyMap<string, unknown>,
+  known: Known,
   after?: string,
 ): Promise<Loaded> {
   const entries: Entry[] = [];
@@ -93,7 +101,7 @@ async function inChunks(
 async function first(database: Database, pages: FirstPages): Promise<Loaded> {
   const page = await pages.read();
   if (!page) return { entries: [], setAside: [] };
-  const since = await inChunks(database, new Map(), page.after);
+  const since = await inChunks(database, NONE, page.after);
   return { ...since, entries: [...page.entries, ...since.entries] };
 }
 
@@ -101,7 +109,9 @@ async function some(database: Database, ids: readonly string[]): Promise<Loaded>
   return sort((await database.read(ids)).filter(([, raw]) => raw !== undefined));
 }
 
-async function others(database: Database, known: ReadonlyMap<string, unknown>): Promise<Loaded> {
+async function others(database: Database, known: Known): Promise<Loaded> {
+  // Whenever the page comes back from sleep, and nearly always nothing has come meanwhile: then ten years of keys are not read.
+  if ((await database.count()) === known.size) return { entries: [], setAside: [] };
   const missing = (await database.keys()).filter((key) => !known.has(key));
   return missing.length < FEW ? some(database, missing) : inChunks(database, known);
 }

@@ -99,6 +99,25 @@ describe('append', () => {
     expect(coatsIn(logbook)).toHaveLength(2);
   });
 
+  test('what another phone brought is found on waking, though as much is in memory only', async () => {
+    const store = storeOn(newName());
+    let isFull = false;
+    const refused = { ok: false, failure: { kind: 'full' } } as const;
+    const logbook = logbookOn({
+      ...store,
+      keep: async (rows) => (isFull ? refused : store.keep(rows)),
+      onKeptElsewhere: () => undefined, // it slept
+    });
+    await logbook.open();
+    logged(await logbook.append(startPiece()));
+    logged(await logbook.append(fillJar()));
+    isFull = true;
+    logged(await logbook.append(layCoat()));
+    await store.keep([[id(0xabc), entry(0xabc, layCoat())]]);
+    await logbook.open();
+    expect(coatsIn(logbook)).toHaveLength(2);
+  });
+
   test('work goes on in memory where storage cannot be opened, and is kept when it can', async () => {
     const store = storeOn(newName());
     let isThere = false;

@@ -17,7 +17,7 @@ const newName = (): string => `store-test-${databases++}`;
 const row = (n: number) => [id(n), entry(n, startPiece())] as const;
 const failing = (error: unknown): Database => {
   const refuse = () => Promise.reject(error);
-  return { readAfter: refuse, read: refuse, keys: refuse, write: refuse, empty: refuse };
+  return { readAfter: refuse, read: refuse, keys: refuse, count: refuse, write: refuse, empty: refuse };
 };
 
 afterEach(() => {
@@ -197,6 +197,15 @@ test('what is known already is not read again', async () => {
     [id(3), true],
   ]);
   expect(await storeOn(database).loadAll(known)).toMatchObject({ value: { entries: [{ id: id(2) }] } });
+});
+
+test('where nothing has come since, not even the keys are read', async () => {
+  const database = openDatabase(newName());
+  await database.write([row(1), row(2)]);
+  const unread = () => Promise.reject(new Error('was read'));
+  const store = storeOn({ ...database, keys: unread, read: unread, readAfter: unread });
+  const known = new Set([id(1), id(2)]);
+  expect(await store.loadAll(known)).toEqual({ ok: true, value: { entries: [], setAside: [] } });
 });
 
 /** Opens a database and holds its first upgrade, so that everyone else has to wait. */
