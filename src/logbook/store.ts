@@ -78,11 +78,7 @@ export function openStore(
 }
 
 /** Every row that is not known, a chunk at a time: the next is on its way while one is read, and a tap between two is answered. */
-async function inChunks(
-  database: Database,
-  known: Known,
-  after?: string,
-): Promise<Loaded> {
+async function inChunks(database: Database, known: Known, after?: string): Promise<Loaded> {
   const entries: Entry[] = [];
   const setAside: SetAside[] = [];
   let chunk = await database.readAfter(after, CHUNK);
