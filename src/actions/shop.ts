@@ -166,7 +166,7 @@ const NAMES = { own: 'coatwait', demo: 'coatwait-demo' } as const;
 
 const THE_WORLD: Omit<ShopNeeds, 'store'> = {
   now: () => Date.now(),
-  zone: () => Intl.DateTimeFormat().resolvedOptions().timeZone,
+  zone: zoneNow,
   newId,
   every(periodMs, job) {
     const timer = setInterval(job, periodMs);
@@ -184,6 +184,15 @@ const THE_WORLD: Omit<ShopNeeds, 'store'> = {
   restMs: REST_MS,
   afterPaint,
 };
+
+let zoneSeen = { zone: '', atMs: Number.NEGATIVE_INFINITY };
+
+/** The zone of the phone; asking takes milliseconds, so it is asked once a tick. */
+function zoneNow(): string {
+  if (Math.abs(Date.now() - zoneSeen.atMs) > TICK_MS)
+    zoneSeen = { zone: Intl.DateTimeFormat().resolvedOptions().timeZone, atMs: Date.now() };
+  return zoneSeen.zone;
+}
 
 /** A hidden page is not drawn; then it is as good as drawn after this, ms. */
 const DRAWN_MS = 100;
