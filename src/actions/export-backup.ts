@@ -7,7 +7,8 @@ export async function exportBackup(
   { logbook, now }: ActionNeeds,
   photos: Photos = openPhotos(),
 ): Promise<File> {
-  const { shop, setAside } = logbook;
+  const { shop, setAside, isWhole, open } = logbook;
+  if (!isWhole.value) await open(); // a long logbook shows its first page before the rest is read
   const kept = { entries: [...shop.value.entries.values()], setAside: setAside.value };
   const found: Photo[] = [];
   for (const entry of kept.entries) {

@@ -15,16 +15,23 @@ export async function importBackup(
   const read = await readBackupFile(file, now());
   if (!read.ok) return fail({ sentence: sentenceForBackup(read.failure), fields: {} });
   // Photos first: an entry never points at a photo that is still to come.
-  const kept = await keepPhotos(photos, read.value.photos);
-  if (!kept.ok) return refuse(kept.failure, zone());
+  const missing = await notHere(photos, read.value.photos);
+  const kept = await keepPhotos(photos, missing);
   const before = logbook.shop.value.entries.size;
-  const taken = await logbook.take(read.value);
-  return taken.ok ? succeed(logbook.shop.value.entries.size - before) : refuse(taken.failure, zone());
+  const taken = kept.ok ? await logbook.take(read.value) : kept;
+  if (taken.ok) return succeed(logbook.shop.value.entries.size - before);
+  await photos.drop(missing.map(({ id }) => id));
+  return refuse(taken.failure, zone());
 }
 
-async function keepPhotos(photos: Photos, brought: readonly Photo[]): Promise<Result<void, StorageFailure>> {
-  for (const { id, picture } of brought) {
-    if (await photos.read(id)) continue;
+async function notHere(photos: Photos, brought: readonly Photo[]): Promise<readonly Photo[]> {
+  const missing: Photo[] = [];
+  for (const photo of brought) if (!(await photos.read(photo.id))) missing.push(photo);
+  return missing;
+}
+
+async function keepPhotos(photos: Photos, some: readonly Photo[]): Promise<Result<void, StorageFailure>> {
+  for (const { id, picture } of some) {
     const kept = await photos.keep(id, picture);
     if (!kept.ok) return kept;
   }

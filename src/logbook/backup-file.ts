@@ -1,7 +1,7 @@
 import { fail, type Result, succeed } from '../result';
 import { type BackupFailure, type PhotoMark, readBackup, sha256, writeBackup } from './backup';
 import type { Loaded } from './store';
-import { readZip, writeZip } from './zip';
+import { readZip, writeZip, type ZipFile } from './zip';
 
 /*
  * A backup file is a ZIP with
@@ -12,6 +12,7 @@ import { readZip, writeZip } from './zip';
 const LOGBOOK = 'logbook.json';
 const JSON_TYPE = 'application/json';
 const MOST_LOGBOOK_BYTES = 400_000_000;
+const MOST_PHOTO_BYTES = 50_000_000;
 const ZIP_BEGINS = 0x504b0304;
 
 /** A photo with its id. */
@@ -27,22 +28,30 @@ export interface Brought extends Loaded {
 
 const placeOf = (id: string): string => `photos/${id}`;
 
-/** The backup file of everything kept. */
+/** The backup file of everything kept. A photo that the browser can no longer read must not cost the whole backup. */
 export async function writeBackupFile(
   loaded: Loaded,
   photos: readonly Photo[],
   nowMs: number,
 ): Promise<Blob> {
   const marks: PhotoMark[] = [];
-  for (const { id, picture } of photos)
-    marks.push({ id, type: picture.type, sha256: await sha256(await picture.arrayBuffer()) });
+  const pictures: ZipFile[] = [];
+  for (const { id, picture } of photos) {
+    const bytes = await picture.arrayBuffer().catch(() => undefined);
+    if (!bytes) continue;
+    marks.push({ id, type: picture.type, sha256: await sha256(bytes) });
+    pictures.push({ name: placeOf(id), content: picture });
+  }
   const logbook = new Blob([await writeBackup(loaded, nowMs, marks)], { type: JSON_TYPE });
-  const pictures = photos.map(({ id, picture }) => ({ name: placeOf(id), content: picture }));
   return writeZip([{ name: LOGBOOK, content: logbook }, ...pictures]);
 }
 
 /** What a backup file holds, checked whole, or why nothing of it can be taken. */
-export async function readBackupFile(file: Blob, nowMs: number): Promise<Result<Brought, BackupFailure>> {
+export const readBackupFile = (file: Blob, nowMs: number): Promise<Result<Brought, BackupFailure>> =>
+  // The file may be taken away while it is read, or be larger than the memory.
+  readWhole(file, nowMs).catch(() => fail({ kind: 'unreadable' }));
+
+async function readWhole(file: Blob, nowMs: number): Promise<Result<Brought, BackupFailure>> {
   const files = await filesOf(file);
   if (!files.ok) return files;
   const logbook = files.value.get(LOGBOOK);
@@ -53,8 +62,8 @@ export async function readBackupFile(file: Blob, nowMs: number): Promise<Result<
   const photos: Photo[] = [];
   for (const mark of read.value.photos) {
     const picture = files.value.get(placeOf(mark.id));
-    if (!picture || (await sha256(await picture.arrayBuffer())) !== mark.sha256)
-      return fail({ kind: 'damaged' });
+    if (!picture || picture.size > MOST_PHOTO_BYTES) return fail({ kind: 'damaged' });
+    if ((await sha256(await picture.arrayBuffer())) !== mark.sha256) return fail({ kind: 'damaged' });
     photos.push({ id: mark.id, picture: picture.slice(0, picture.size, mark.type) });
   }
   return succeed({ ...read.value, photos });

@@ -21,7 +21,7 @@ const MOST_ISSUES = 20;
 
 /** Why a backup was not taken in; nothing of it is. */
 export type BackupFailure =
-  | { readonly kind: 'too-large' | 'not-json' | 'not-a-backup' | 'damaged' | 'packed' }
+  | { readonly kind: 'too-large' | 'unreadable' | 'not-json' | 'not-a-backup' | 'damaged' | 'packed' }
   | { readonly kind: 'newer-backup'; readonly version: number }
   | { readonly kind: 'faulty-entries'; readonly issues: readonly Issue[] };
 

@@ -1,11 +1,10 @@
 import { connect } from './connection';
 
-const TABLE = 'entries';
 const PATIENCE_MS = 10_000;
 
 export type Row = readonly [key: string, value: unknown];
 
-/** The few things the logbook asks of a database. Every promise settles, within ten seconds. */
+/** The few things the logbook asks of a database. Every promise settles, within ten seconds or what else was said. */
 export interface Database {
   /** The next so many rows by key, after a key or from the first. A row that the browser cannot read has no value. */
   readAfter(key: string | undefined, most: number): Promise<readonly Row[]>;
@@ -14,48 +13,53 @@ export interface Database {
   count(): Promise<number>;
   /** All rows in one transaction: every one of them is kept, or none. */
   write(rows: readonly Row[]): Promise<void>;
+  remove(keys: readonly string[]): Promise<void>;
   empty(): Promise<void>;
 }
 
-/** A database of that name on this device. */
-export function openDatabase(name: string, patienceMs = PATIENCE_MS): Database {
-  const opened = connect(name, TABLE);
+/** A database of that name on this device, with the one table that it has. */
+export function openDatabase(name: string, table = 'entries', patienceMs = PATIENCE_MS): Database {
+  const opened = connect(name, table);
 
-  function change(work: (table: IDBObjectStore) => void): Promise<void> {
+  function change(work: (rows: IDBObjectStore) => void): Promise<void> {
     const limit = AbortSignal.timeout(patienceMs);
     const start = async (): Promise<void> => {
       const database = await opened();
       // Too late to be believed: what was reported as not kept must not be kept after all.
-      if (!limit.aborted) await transact(database, work, limit);
+      if (!limit.aborted) await transact(database.transaction(table, 'readwrite', STRICT), work, limit);
     };
     return orTimeOut(start(), limit);
   }
 
-  function look<Value>(work: (table: IDBObjectStore) => Promise<Value>): Promise<Value> {
-    const start = async () => work((await opened()).transaction(TABLE).objectStore(TABLE));
+  function look<Value>(work: (rows: IDBObjectStore) => Promise<Value>): Promise<Value> {
+    const start = async () => work((await opened()).transaction(table).objectStore(table));
     return orTimeOut(start(), AbortSignal.timeout(patienceMs));
   }
 
   const read = (keys: readonly string[]) =>
-    look((table) => Promise.all(keys.map(async (key) => [key, await answer(table.get(key))] as const)));
+    look((rows) => Promise.all(keys.map(async (key) => [key, await answer(rows.get(key))] as const)));
 
   return {
     async readAfter(key, most) {
       const range = key === undefined ? null : IDBKeyRange.lowerBound(key, true);
-      const keys = (await look((table) => answer(table.getAllKeys(range, most)))) as string[];
-      const values = await look((table) => answer(table.getAll(range, most))).catch(() => undefined);
+      const keys = (await look((rows) => answer(rows.getAllKeys(range, most)))) as string[];
+      const values = await look((rows) => answer(rows.getAll(range, most))).catch(() => undefined);
       // One value that cannot be read must not hide the others.
       if (values?.length === keys.length) return keys.map((one, i) => [one, values[i]] as const);
       return salvage(keys, read);
     },
     read,
-    keys: () => look((table) => answer(table.getAllKeys())) as Promise<string[]>,
-    count: () => look((table) => answer(table.count())),
-    write: (rows) =>
-      change((table) => {
-        for (const [key, value] of rows) table.put(value, key);
+    keys: () => look((rows) => answer(rows.getAllKeys())) as Promise<string[]>,
+    count: () => look((rows) => answer(rows.count())),
+    write: (fresh) =>
+      change((rows) => {
+        for (const [key, value] of fresh) rows.put(value, key);
       }),
-    empty: () => change((table) => table.clear()),
+    remove: (keys) =>
+      change((rows) => {
+        for (const key of keys) rows.delete(key);
+      }),
+    empty: () => change((rows) => rows.clear()),
   };
 }
 
@@ -69,12 +73,13 @@ const answer = <Value>(asked: IDBRequest<Value>): Promise<Value> =>
     asked.onerror = () => reject(asked.error);
   });
 
-function transact(database: IDBDatabase, work: (table: IDBObjectStore) => void, limit: AbortSignal) {
-  // A phone that dies must not take a confirmed coat with it; the default may still be in a buffer.
-  const transaction = database.transaction(TABLE, 'readwrite', { durability: 'strict' });
+// A phone that dies must not take a confirmed coat with it; the default may still be in a buffer.
+const STRICT: IDBTransactionOptions = { durability: 'strict' };
+
+function transact(transaction: IDBTransaction, work: (rows: IDBObjectStore) => void, limit: AbortSignal) {
   limit.addEventListener('abort', () => abandon(transaction));
   try {
-    work(transaction.objectStore(TABLE));
+    work(transaction.objectStore(transaction.objectStoreNames[0] ?? ''));
   } catch (error) {
     // A row that cannot be cloned: the rows before it are queued already and must not be kept alone.
     abandon(transaction);

@@ -1,5 +1,5 @@
-import { createStore, get, set } from 'idb-keyval';
 import { DAY_S } from '../units';
+import { openDatabase } from './database';
 import { type Entry, type Kind, parseEntry } from './entry';
 import type { Shop } from './fold/fold';
 
@@ -25,6 +25,9 @@ export interface FirstPages {
 const RECENT_DAYS = 60;
 /** A shorter logbook is read whole in no time. */
 const LONG = 5_000;
+
+/** The rows are read sooner than a device that does not answer. */
+const PATIENCE_MS = 2_000;
 
 /** Kinds that come in thousands and that only their own place looks at, once they are old. */
 const BULK: ReadonlySet<Kind> = new Set([
@@ -62,11 +65,12 @@ export function firstPageOf({ entries, struck, pieces }: Shop, nowMs: number): F
 
 /** The first page of the logbook of that name. */
 export function openFirstPages(name: string): FirstPages {
-  const use = createStore(`${name}-first`, 'page');
+  const database = openDatabase(`${name}-first`, 'page', PATIENCE_MS);
   return {
     async read() {
       // Lost or torn, it is no loss: the rows are read instead.
-      const page = await get<{ entries?: unknown; after?: unknown }>('page', use).catch(() => undefined);
+      const [row] = await database.read(['page']).catch(() => []);
+      const page = row?.[1] as { readonly entries?: unknown; readonly after?: unknown } | undefined;
       if (!Array.isArray(page?.entries) || typeof page.after !== 'string') return undefined;
       const entries = page.entries.flatMap((raw) => {
         const parsed = parseEntry(raw, Number.POSITIVE_INFINITY);
@@ -74,6 +78,6 @@ export function openFirstPages(name: string): FirstPages {
       });
       return { entries, after: page.after };
     },
-    keep: (page) => set('page', page, use).catch(() => undefined),
+    keep: (page) => database.write([['page', page]]).catch(() => undefined),
   };
 }

@@ -1,5 +1,5 @@
-import { createStore, get, set } from 'idb-keyval';
 import { fail, type Result, succeed } from '../result';
+import { type Database, openDatabase } from './database';
 import { type StorageFailure, toStorageFailure } from './storage-failure';
 
 /** Pictures by id, on this device; they go into a backup file and are never sent by the app. */
@@ -7,15 +7,16 @@ export interface Photos {
   keep(id: string, picture: Blob): Promise<Result<void, StorageFailure>>;
   /** Undefined where the picture is not on this device. */
   read(id: string): Promise<Blob | undefined>;
+  /** Takes pictures away again whose entries were not kept. */
+  drop(ids: readonly string[]): Promise<void>;
 }
 
 /** The pictures kept beside the logbook. */
-export function openPhotos(name = 'coatwait-photos'): Photos {
-  const use = createStore(name, 'photos');
+export function openPhotos(database: Database = openDatabase('coatwait-photos', 'photos')): Photos {
   return {
     async keep(id, picture) {
       try {
-        await set(id, picture, use);
+        await database.write([[id, picture]]);
         return succeed(undefined);
       } catch (error) {
         return fail(toStorageFailure(error));
@@ -23,10 +24,12 @@ export function openPhotos(name = 'coatwait-photos'): Photos {
     },
     async read(id) {
       try {
-        return await get<Blob>(id, use);
+        const [row] = await database.read([id]);
+        return row?.[1] instanceof Blob ? row[1] : undefined;
       } catch {
         return undefined; // shown as not being on this device
       }
     },
+    drop: (ids) => database.remove(ids).catch(() => undefined), // left over they take room, and harm nothing
   };
 }

@@ -16,6 +16,8 @@ const NEEDS_VERSION = 10;
 const UTF_8_NAMES = 0x0800;
 const MOST_BYTES = 0xffff_ffff;
 const MOST_FILES = 0xfffe;
+/** Names and places of all files: this is read at once, the files are not. */
+const MOST_DIRECTORY_BYTES = 20_000_000;
 
 /** A file in a ZIP; names are relative, with slashes. */
 export interface ZipFile {
@@ -91,7 +93,7 @@ function endOf(files: number, size: number, offset: number): Uint8Array<ArrayBuf
 /** The files of a ZIP by name, as slices of it: nothing is unpacked. */
 export async function readZip(zip: Blob): Promise<Result<ReadonlyMap<string, Blob>, ZipFailure>> {
   const end = await findEnd(zip);
-  if (!end || end.offset + end.size > zip.size) return fail('not-a-zip');
+  if (!end || end.offset + end.size > zip.size || end.size > MOST_DIRECTORY_BYTES) return fail('not-a-zip');
   const directory = await view(zip, end.offset, end.size);
   const files = new Map<string, Blob>();
   let at = 0;

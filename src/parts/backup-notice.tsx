@@ -1,16 +1,18 @@
 import { BACKUP_DUE } from '../words/backup';
 import { LinkButton } from './button';
-import { isBackupDue, lastBackup } from './kept-here';
+import { folderState, isBackupDue, isFolderDue, lastBackup } from './kept-here';
 import { Notice } from './notice';
 import { linkTo } from './route';
 import { useShop } from './shop-context';
 
-/** Says that a backup is old, where much was logged since; never in the demo. */
+/** Says that a backup is old, where much was logged since, or that its folder cannot be written to; never in the demo. */
 export function BackupNotice() {
   const { which, shop, nowMs } = useShop();
-  if (which === 'demo' || !isBackupDue(shop.value, nowMs.value)) return null;
+  const folder = folderState.value;
+  const isStuck = (folder === 'asks' || folder === 'gone') && isFolderDue(shop.value, nowMs.value);
+  if (which === 'demo' || !(isStuck || isBackupDue(shop.value, nowMs.value))) return null;
   return (
-    <Notice kind="note" title={BACKUP_DUE.title}>
+    <Notice kind="note" title={isStuck ? BACKUP_DUE.folder : BACKUP_DUE.title}>
       <p>{BACKUP_DUE.text(shop.value.entries.size - lastBackup().entries)}</p>
       <div class="acts">
         <LinkButton href={linkTo('more')}>{BACKUP_DUE.act}</LinkButton>

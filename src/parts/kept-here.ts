@@ -21,6 +21,23 @@ export function lastBackup(): { readonly atMs: number; readonly entries: number 
 /** Notes that a backup was written. */
 export const noteBackup = (atMs: number, entries: number): void => written.set(`${atMs}/${entries}`);
 
+/**
+ * Whether backups are written into a folder by themselves. `asks`: the browser wants a tap before it writes there again; `gone`: it
+ * could not be written to.
+ */
+export type FolderState = 'unsupported' | 'none' | 'asks' | 'gone' | 'ready';
+const folder = signal<FolderState>('unsupported');
+export const folderState: ReadonlySignal<FolderState> = folder;
+export const setFolderState = (state: FolderState): void => {
+  folder.value = state;
+};
+
+/** Whether something was logged since the last backup, and that is more than a day ago: time for the next one into the folder. */
+export function isFolderDue({ entries }: Pick<Shop, 'entries'>, nowMs: number): boolean {
+  const last = lastBackup();
+  return nowMs - last.atMs > DAY_MS && entries.size > last.entries;
+}
+
 /** Whether much was logged since the last backup, and that is long ago. */
 export function isBackupDue({ entries }: Pick<Shop, 'entries'>, nowMs: number): boolean {
   const last = lastBackup();
@@ -43,6 +60,11 @@ let isAsked = false;
 export async function askForStorage({ entries }: Pick<Shop, 'entries'>): Promise<void> {
   if (isAsked || entries.size < MEANS_TO_STAY || !('storage' in navigator)) return;
   isAsked = true;
-  const isPromised = (await navigator.storage.persisted()) || (await navigator.storage.persist());
+  const { storage } = navigator;
+  // A browser that keeps nothing here does not even answer; that is said elsewhere.
+  const isPromised = await storage.persisted().then(
+    (is) => is || storage.persist(),
+    () => false,
+  );
   promise.value = isPromised ? 'promised' : 'not-promised';
 }

@@ -1,33 +1,53 @@
 import { effect } from '@preact/signals';
 import type { OpenShop } from '../actions/shop';
-import { findFolder, folderState, writeToFolder } from './backup-folder';
-import { askForStorage, lastBackup, noteBackup } from './kept-here';
+import { findFolder, writeToFolder } from './backup-folder';
+import { askForStorage, folderState, lastBackup, noteBackup, setFolderState } from './kept-here';
 
-const DAY_MS = 86_400_000;
+/** Who has logged nothing for so long has put the gun down. */
+const REST_MS = 10 * 60_000;
 
 /**
  * Looks after the own logbook while it is open: asks the browser to keep it once there is work in it, and writes a backup into the
- * chosen folder once a day. Gives the function that ends it.
+ * chosen folder whenever the work rests. Gives the function that ends it.
  */
-export function lookAfter({ shop, nowMs, actions }: OpenShop): () => void {
+export function lookAfter({ shop, isWhole, nowMs, actions }: OpenShop): () => void {
   let isWriting = false;
+  let loggedMs = 0;
 
   async function backUp(): Promise<void> {
     isWriting = true;
     const entries = shop.peek().entries.size;
-    if (await writeToFolder(await actions.exportBackup())) noteBackup(nowMs.peek(), entries);
+    try {
+      if (await writeToFolder(await actions.exportBackup())) noteBackup(nowMs.peek(), entries);
+    } catch {
+      setFolderState('gone'); // said where the backup is, and not tried again before a tap
+    }
     isWriting = false;
   }
+  function backUpIfNew(): void {
+    const isNew = isWhole.peek() && shop.peek().entries.size > lastBackup().entries;
+    if (folderState.peek() === 'ready' && isNew && !isWriting) void backUp();
+  }
+  const onHidden = (): void => {
+    if (document.visibilityState === 'hidden') backUpIfNew();
+  };
 
   void findFolder();
-  const stopAsking = effect(() => void askForStorage(shop.value));
-  const stopWriting = effect(() => {
-    const last = lastBackup();
-    const isDue = nowMs.value - last.atMs > DAY_MS && shop.value.entries.size > last.entries;
-    if (folderState.value === 'ready' && isDue && !isWriting) void backUp();
-  });
+  document.addEventListener('visibilitychange', onHidden);
+  const stops = [
+    effect(() => void askForStorage(shop.value)),
+    shop.subscribe(() => {
+      if (isWhole.peek()) loggedMs = nowMs.peek();
+    }),
+    effect(() => {
+      if (isWhole.value && folderState.value === 'ready') backUpIfNew();
+    }),
+    effect(() => {
+      if (nowMs.value - loggedMs > REST_MS) backUpIfNew();
+    }),
+  ];
   return () => {
-    stopAsking();
-    stopWriting();
+    document.removeEventListener('visibilitychange', onHidden);
+    for (const stop of stops) stop();
   };
 }

@@ -2,6 +2,8 @@
 
 export const BACKUP_DUE = {
   title: 'Time for a backup',
-  text: (count: number): string => `${count} entries are on this phone alone. A phone can be lost.`,
+  folder: 'The backup folder waits for you',
+  text: (count: number): string =>
+    `${count} ${count === 1 ? 'entry is' : 'entries are'} on this phone alone. A phone can be lost.`,
   act: 'Write a backup',
 } as const;

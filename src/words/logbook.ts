@@ -118,6 +118,8 @@ export const FAILURE_WORDS = {
 /** Why a backup was not taken in. */
 export const BACKUP_WORDS = {
   'too-large': 'This file is too large for a backup. Nothing was taken in.',
+  unreadable:
+    'This file cannot be read. If it lies in a cloud, fetch it onto this phone first. Nothing was taken in.',
   'not-json': 'This file is not a backup, or it was cut short. Nothing was taken in.',
   'not-a-backup': 'This file is not a backup of this app. Nothing was taken in.',
   damaged: 'This backup was changed or damaged on its way. Nothing was taken in; try another copy.',

@@ -37,6 +37,10 @@ export const MORE_WORDS = {
           ? '1 entry brought in.'
           : `${count} entries brought in.`,
     refused: 'Nothing was brought in',
+    unwritten: 'No backup was written',
+    unwrittenText: 'The backup could not be put together. Close other apps and try again.',
+    unshared: 'Not shared, so no backup was written. You can save the file on this phone instead.',
+    save: 'Save it on this phone',
     last: (when: string): string => `Last backup: ${when}.`,
     none: 'No backup was written on this phone yet.',
     promise: {
@@ -47,13 +51,14 @@ export const MORE_WORDS = {
     },
     folder: {
       title: 'Into a folder, by itself',
-      text: 'Once a day, when something was logged, a backup file is written into a folder of your choice, such as one that goes to your computer.',
+      text: 'When you put the phone away, or log nothing for ten minutes, a backup file is written into a folder of your choice, such as one that goes to your computer. One file stays of each day.',
       choose: 'Choose a folder',
       other: 'Choose another folder',
       asks: 'The browser wants your word again before it writes there.',
       allow: 'Allow the folder again',
       ready: 'A folder is chosen; backups go there by themselves.',
-      failed: 'No folder was chosen.',
+      gone: 'The last backup could not be written there. The folder may be gone or full: choose it again, or another.',
+      failed: 'No folder to write to. Write a backup file instead, or choose a folder.',
     },
   },
   tables: {

@@ -107,6 +107,12 @@ describe('a backup file is refused whole', () => {
     });
   });
 
+  test('with names too long to be read at once', async () => {
+    const content = new Blob([]);
+    const files = Array.from({ length: 330 }, (_, n) => ({ name: `${n}`.padStart(64_000, 'x'), content }));
+    expect(await read(await writeZip(files))).toMatchObject({ ok: false, failure: { kind: 'damaged' } });
+  });
+
   test('packed by another program', async () => {
     const bytes = await bytesOf(whole);
     const directory = new DataView(bytes.buffer).getUint32(bytes.length - 6, true);

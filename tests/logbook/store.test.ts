@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { createStore, set } from 'idb-keyval';
 import { afterEach, describe, expect, test } from 'vitest';
 import { type Database, openDatabase, salvage } from '../../src/logbook/database';
+import { openFirstPages } from '../../src/logbook/first-page';
 import { openStore, type Store } from '../../src/logbook/store';
 import { entry, fillJar, id, layCoat, startPiece } from './entries';
 
@@ -17,7 +18,8 @@ const newName = (): string => `store-test-${databases++}`;
 const row = (n: number) => [id(n), entry(n, startPiece())] as const;
 const failing = (error: unknown): Database => {
   const refuse = () => Promise.reject(error);
-  return { readAfter: refuse, read: refuse, keys: refuse, count: refuse, write: refuse, empty: refuse };
+  const looks = { readAfter: refuse, read: refuse, keys: refuse, count: refuse };
+  return { ...looks, write: refuse, remove: refuse, empty: refuse };
 };
 
 afterEach(() => {
@@ -127,12 +129,24 @@ describe('a store that fails', () => {
   test('does not wait for ever for a database that will not open, and keeps nothing late', async () => {
     const name = newName();
     const blocker = await holdUpgrade(name);
-    const store = storeOn(openDatabase(name, 30));
+    const store = storeOn(openDatabase(name, 'entries', 30));
     expect(await store.keep([row(1)])).toEqual({ ok: false, failure: { kind: 'no-answer' } });
     expect(await store.loadAll()).toEqual({ ok: false, failure: { kind: 'no-answer' } });
     blocker.release();
     expect(await storeOn(openDatabase(name)).loadAll()).toMatchObject({ value: { entries: [] } });
   });
+});
+
+test('a device that never answers holds up neither the first page nor the words about it', async () => {
+  const name = newName();
+  const blockers = await Promise.all([name, `${name}-first`].map(holdUpgrade));
+  const startMs = performance.now();
+  const store = openStore('coatwait-demo', openDatabase(name, 'entries', 30), openFirstPages(name));
+  open.push(store);
+  expect(await store.loadFirst()).toEqual({ ok: true, value: { entries: [], setAside: [] } });
+  expect(await store.loadAll()).toEqual({ ok: false, failure: { kind: 'no-answer' } });
+  expect(performance.now() - startMs).toBeLessThan(5_000);
+  for (const blocker of blockers) blocker.release();
 });
 
 describe('a database that was damaged', () => {

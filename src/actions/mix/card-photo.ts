@@ -12,5 +12,7 @@ export async function photographCard(
   const photo = needs.newId();
   const kept = await photos.keep(photo, picture);
   if (!kept.ok) return refuse(kept.failure, needs.zone());
-  return log(needs, 'card-photographed', { recipe, photo });
+  const logged = await log(needs, 'card-photographed', { recipe, photo });
+  if (!logged.ok) await photos.drop([photo]);
+  return logged;
 }

@@ -1,5 +1,6 @@
-import { chooseFolder, folderState } from '../../parts/backup-folder';
+import { allowFolder, chooseFolder } from '../../parts/backup-folder';
 import { Button } from '../../parts/button';
+import { folderState } from '../../parts/kept-here';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { MORE_WORDS } from '../../words/more';
@@ -11,16 +12,15 @@ export function BackupFolder() {
   const { which } = useShop();
   const state = folderState.value;
   if (state === 'unsupported' || which === 'demo') return null;
-  async function choose(): Promise<void> {
-    showToast({ text: (await chooseFolder()) ? WORDS.ready : WORDS.failed });
-  }
+  const say = (isReady: boolean): void => showToast({ text: isReady ? WORDS.ready : WORDS.failed });
   return (
     <>
       <h3>{WORDS.title}</h3>
-      <p>{state === 'ready' ? WORDS.ready : state === 'asks' ? WORDS.asks : WORDS.text}</p>
+      <p aria-live="polite">{WORDS[state === 'none' ? 'text' : state]}</p>
       <div class="acts">
-        <Button onClick={() => void choose()}>
-          {state === 'asks' ? WORDS.allow : state === 'ready' ? WORDS.other : WORDS.choose}
+        {state === 'asks' && <Button onClick={() => void allowFolder().then(say)}>{WORDS.allow}</Button>}
+        <Button onClick={() => void chooseFolder().then(say)}>
+          {state === 'none' ? WORDS.choose : WORDS.other}
         </Button>
       </div>
     </>

@@ -6,7 +6,7 @@ import { Notice } from '../../parts/notice';
 import { Section } from '../../parts/page';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
-import { handOverFile } from '../../reminders/hand-over';
+import { download, handOverFile } from '../../reminders/hand-over';
 import { MORE_WORDS } from '../../words/more';
 import { whenWords } from '../../words/times';
 import { BackupFolder } from './backup-folder';
@@ -16,15 +16,28 @@ const WORDS = MORE_WORDS.backup;
 /** Writes everything to a file, and takes in what such a file holds. */
 export function Backup() {
   const { actions, which, shop, nowMs } = useShop();
-  const problem = useSignal<string | undefined>(undefined);
+  const problem = useSignal<{ readonly title: string; readonly text: string } | undefined>(undefined);
+  const unshared = useSignal<File | undefined>(undefined);
   const last = lastBackup();
 
   async function write(): Promise<void> {
-    const file = await actions.exportBackup();
-    const handed = await handOverFile(file);
-    if (handed === 'given-up') return;
+    problem.value = undefined;
+    unshared.value = undefined;
+    const file = await actions.exportBackup().catch(() => undefined);
+    if (!file) problem.value = { title: WORDS.unwritten, text: WORDS.unwrittenText };
+    else if ((await handOverFile(file)) === 'given-up') unshared.value = file;
+    else noteWritten(file);
+  }
+
+  function noteWritten({ name }: File): void {
     if (which === 'own') noteBackup(nowMs.value, shop.value.entries.size);
-    showToast({ text: WORDS.written(file.name) });
+    showToast({ text: WORDS.written(name) });
+  }
+
+  function save(file: File): void {
+    unshared.value = undefined;
+    download(file);
+    noteWritten(file);
   }
 
   async function read(file: File | undefined): Promise<void> {
@@ -32,7 +45,7 @@ export function Backup() {
     problem.value = undefined;
     const taken = await actions.importBackup(file);
     if (taken.ok) showToast({ text: WORDS.taken(taken.value) });
-    else problem.value = taken.failure.sentence;
+    else problem.value = { title: WORDS.refused, text: taken.failure.sentence };
   }
 
   return (
@@ -46,15 +59,25 @@ export function Backup() {
         <FileButton onFile={read} />
       </div>
       {problem.value && (
-        <Notice kind="stop" title={WORDS.refused} isNew>
-          <p class="as-written">{problem.value}</p>
+        <Notice kind="stop" title={problem.value.title} isNew>
+          <p class="as-written">{problem.value.text}</p>
         </Notice>
       )}
+      {unshared.value && <Unshared file={unshared.value} onSave={save} />}
       <p class="quiet small">{WORDS.promise[storagePromise.value]}</p>
       <BackupFolder />
     </Section>
   );
 }
+
+const Unshared = ({ file, onSave }: { readonly file: File; readonly onSave: (file: File) => void }) => (
+  <Notice kind="note" title={WORDS.unwritten} isNew>
+    <p>{WORDS.unshared}</p>
+    <div class="acts">
+      <Button onClick={() => onSave(file)}>{WORDS.save}</Button>
+    </div>
+  </Notice>
+);
 
 const FileButton = ({ onFile }: { readonly onFile: (file: File | undefined) => Promise<void> }) => (
   <label class="button file-button">

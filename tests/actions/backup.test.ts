@@ -1,0 +1,118 @@
+import 'fake-indexeddb/auto';
+import { describe, expect, test } from 'vitest';
+import { exportBackup } from '../../src/actions/export-backup';
+import { importBackup } from '../../src/actions/import-backup';
+import { photographCard } from '../../src/actions/mix/card-photo';
+import type { Photos } from '../../src/logbook/photos';
+import type { StorageFailure } from '../../src/logbook/storage-failure';
+import type { Store } from '../../src/logbook/store';
+import { fail, succeed } from '../../src/result';
+import { aShop, done, newName, storeOn } from './a-shop';
+import { aBench, agedWhite, writes } from './mix/a-bench';
+
+/** Photos in memory, with room for so many. */
+function photosFor(most: number): Photos & { readonly kept: ReadonlyMap<string, Blob> } {
+  const kept = new Map<string, Blob>();
+  return {
+    kept,
+    keep: async (id, picture) =>
+      kept.size < most ? succeed(void kept.set(id, picture)) : fail({ kind: 'full' }),
+    read: async (id) => kept.get(id),
+    drop: async (ids) => {
+      for (const id of ids) kept.delete(id);
+    },
+  };
+}
+
+/** Its backup, with three photos of a card. */
+async function aBackup(): Promise<File> {
+  const open = await aShop();
+  const { recipe } = await writes(open, agedWhite(await aBench(open)));
+  const photos = photosFor(3);
+  for (const text of ['one', 'two', 'three'])
+    done(await photographCard(open.needs, photos, recipe, new Blob([text], { type: 'image/jpeg' })));
+  return exportBackup(open.needs, photos);
+}
+
+const FULL: StorageFailure = { kind: 'full' };
+const fullStore = (): Store => {
+  const store = storeOn(newName());
+  return { ...store, keep: async () => fail(FULL) };
+};
+
+describe('a backup is brought in whole, or nothing of it is', () => {
+  test('with its photos, byte for byte; and once more it brings nothing', async () => {
+    const file = await aBackup();
+    const photos = photosFor(99);
+    const { needs, shop } = await aShop();
+    expect(done(await importBackup(needs, file, photos))).toBe(shop.value.entries.size);
+    expect(await Promise.all([...photos.kept.values()].map((one) => one.text()))).toEqual([
+      'one',
+      'two',
+      'three',
+    ]);
+    expect(done(await importBackup(needs, file, photos))).toBe(0);
+  });
+
+  test.each([
+    { why: 'a device that is full after two photos', photos: photosFor(2), store: storeOn(newName()) },
+    { why: 'a device that is full after the photos', photos: photosFor(99), store: fullStore() },
+  ])('$why keeps neither photo nor entry', async ({ photos, store }) => {
+    const { needs, shop } = await aShop({ store });
+    expect(await importBackup(needs, await aBackup(), photos)).toMatchObject({ ok: false });
+    expect(photos.kept.size).toBe(0);
+    expect(shop.value.entries.size).toBe(0);
+  });
+
+  test('a file that is gone by the time it is read is told as that', async () => {
+    const gone = new File(['PK'], 'coatwait.zip');
+    gone.slice = () => {
+      throw new DOMException('', 'NotReadableError');
+    };
+    const { needs } = await aShop();
+    expect(await importBackup(needs, gone, photosFor(9))).toMatchObject({
+      failure: { sentence: expect.stringContaining('cannot be read') },
+    });
+  });
+});
+
+test('a photo whose entry is refused is not left behind', async () => {
+  const photos = photosFor(9);
+  const { needs } = await aShop();
+  const refused = await photographCard(needs, photos, needs.newId(), new Blob(['x'], { type: 'image/jpeg' }));
+  expect(refused).toMatchObject({ ok: false });
+  expect(photos.kept.size).toBe(0);
+});
+
+test('a photo that the browser can no longer read does not cost the backup', async () => {
+  const open = await aShop();
+  const { recipe } = await writes(open, agedWhite(await aBench(open)));
+  const photos = photosFor(2);
+  const torn = new Blob(['torn'], { type: 'image/jpeg' });
+  torn.arrayBuffer = () => Promise.reject(new DOMException('', 'NotReadableError'));
+  for (const picture of [torn, new Blob(['good'], { type: 'image/jpeg' })])
+    done(await photographCard(open.needs, photos, recipe, picture));
+  const fresh = await aShop();
+  const brought = photosFor(9);
+  const count = done(await importBackup(fresh.needs, await exportBackup(open.needs, photos), brought));
+  expect(count).toBe(open.shop.value.entries.size);
+  expect(await Promise.all([...brought.kept.values()].map((one) => one.text()))).toEqual(['good']);
+});
+
+test('a backup asked for before everything is read waits for the rest', async () => {
+  const name = newName();
+  const first = await aShop({ store: storeOn(name) });
+  await aBench(first);
+  const { size } = first.shop.value.entries;
+  const { logbook, now } = (await aShop({ store: storeOn(name) })).needs;
+  const early = { ...logbook, isWhole: { value: false } as typeof logbook.isWhole };
+  let isOpened = false;
+  early.open = () => {
+    isOpened = true;
+    return logbook.open();
+  };
+  const file = await exportBackup({ ...first.needs, logbook: early, now }, photosFor(0));
+  expect(isOpened).toBe(true);
+  const fresh = await aShop();
+  expect(done(await importBackup(fresh.needs, file, photosFor(0)))).toBe(size);
+});
