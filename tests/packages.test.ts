@@ -25,6 +25,8 @@ const SHIPPED_LICENCES = [
   'BlueOak-1.0.0',
 ];
 const TOOL_LICENCES = [...SHIPPED_LICENCES, 'MPL-2.0', 'CC-BY-4.0', 'MIT OR Apache-2.0', '(MIT OR CC0-1.0)'];
+/** The lock file names no licence of it; the text in the package is that of BSD-3-Clause. */
+const NAMED_IN_TEXT_ALONE = 'node_modules/parse-cache-control';
 const MOST_SHIPPED = 12;
 
 /** Each licence and how many packages stand under it, the commonest first. */
@@ -44,7 +46,8 @@ test('what the phone gets is little, and under licences that allow it', () => {
 });
 
 test('the tools are under licences that allow their use', () => {
-  expect(packages.filter(([, { license = '' }]) => !TOOL_LICENCES.includes(license))).toEqual([]);
+  const named = packages.filter(([name]) => name !== NAMED_IN_TEXT_ALONE);
+  expect(named.filter(([, { license = '' }]) => !TOOL_LICENCES.includes(license))).toEqual([]);
 });
 
 test('the lock file names no address to fetch from', () => {
