@@ -1,13 +1,13 @@
-import type { Belief } from '../estimator/estimate';
 import type { Shop } from '../logbook/fold/fold';
 import type { Jar } from '../logbook/fold/jars';
 import type { Piece } from '../logbook/fold/pieces';
 import { jarFilmAt } from '../logbook/jar-film-at';
 import { sheetOf } from '../logbook/sheet-times';
 import { leavesNoLacquer } from '../logbook/volumes-in-mix';
+import type { Taught } from './taught';
 
 /** A text that changes when anything changes that the outlook of a piece is worked out from, but for the clock. */
-export function inputsOf(piece: Piece, shop: Shop, belief: Belief | undefined): string {
+export function inputsOf(piece: Piece, shop: Shop, { diffusivity, law }: Taught): string {
   const { airReadings: readings, forecast, settings } = shop;
   const startMs = piece.coats[0]?.atMs ?? 0;
   const inForce = Math.max(
@@ -23,7 +23,9 @@ export function inputsOf(piece: Piece, shop: Shop, belief: Belief | undefined): 
     [...new Set(piece.coats.map(({ jar }) => jar))].map((id) => contentOf(id, piece, shop)),
     forecast?.id,
     settings.sandingTemperature?.si,
-    belief && [belief.mean.toFixed(2), belief.spread.toFixed(2)],
+    [diffusivity, law?.drying, law?.cure].map(
+      (belief) => belief && [belief.mean.toFixed(2), belief.spread.toFixed(2)],
+    ),
   ]);
 }
 
@@ -40,16 +42,4 @@ function solidsLaid(jar: Jar, { coats }: Piece, shop: Shop): readonly number[] {
   const added = jar.retarder ? [jar.thinning, jar.retarder] : [jar.thinning];
   const own = leavesNoLacquer(added) ? [] : coats.filter((coat) => coat.jar === jar.id);
   return own.map(({ atMs }) => jarFilmAt(jar, atMs, shop).volumeSolids);
-}
-
-const texts = new WeakMap<Jar['product'], string>();
-
-/** The product of a piece's newest coat, as a text: what other pieces have taught of it holds for this one. */
-export function productOf({ coats }: Piece, { jars }: Shop): string | undefined {
-  const product = jars.get(coats.at(-1)?.jar ?? '')?.product;
-  if (!product) return undefined;
-  const text =
-    texts.get(product) ?? JSON.stringify([product.finish, product.volumeSolids.si, product.solvents]);
-  texts.set(product, text);
-  return text;
 }

@@ -6,7 +6,8 @@ import { NO_OUTLOOK_WORDS } from '../words/actions';
 import { lawOutlook } from './law-outlook';
 import type { Outlook, PieceId } from './outlook';
 import { requestFor } from './request';
-import { beliefFor, firstOf, review, type Worked } from './review';
+import { firstOf, review, type Worked } from './review';
+import { taughtTo } from './taught';
 import { movedToSheet } from './to-sheet';
 
 export interface OutlooksNeeds {
@@ -61,14 +62,10 @@ export function followOutlooks({ shop, nowMs, outlooks, estimator, restMs }: Out
   async function work(id: PieceId, from: Worked): Promise<void> {
     const piece = shop.value.pieces.get(id);
     if (!piece) return;
-    const byLaw = lawOutlook(piece, shop.value, from.atMs);
+    const taught = taughtTo(piece, { shop: shop.value, outlooks: outlooks.value });
+    const byLaw = lawOutlook(piece, shop.value, from.atMs, taught.law);
     if (byLaw) return finish(id, from, byLaw);
-    const asked = requestFor(
-      piece,
-      shop.value,
-      from.atMs,
-      beliefFor(piece, { shop: shop.value, outlooks: outlooks.value }),
-    );
+    const asked = requestFor(piece, shop.value, from.atMs, taught.diffusivity);
     if (!asked.ok)
       return finish(id, from, { state: 'failed', message: NO_OUTLOOK_WORDS[asked.failure.kind] });
     const { result, cancel } = estimator.estimate(asked.value.request);

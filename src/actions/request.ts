@@ -43,7 +43,8 @@ export function requestFor(
   });
 }
 
-function checksOf({ checks }: Piece, startMs: number): Check[] {
+/** What was found when the film was tried since the first coat; blush tells nothing of drying. */
+export function checksOf({ checks }: Pick<Piece, 'checks'>, startMs: number): Check[] {
   return checks.flatMap(({ test, result, atMs }) => {
     const atS = (atMs - startMs) / 1000;
     return test === 'blush' || atS < 0 ? [] : [{ atS, test, passes: result === 'passes' }];

@@ -1,10 +1,8 @@
-import type { Belief } from '../estimator/estimate';
 import type { Shop } from '../logbook/fold/fold';
-import type { Piece } from '../logbook/fold/pieces';
 import { HOUR_S } from '../units';
-import { inputsOf, productOf } from './inputs';
+import { inputsOf } from './inputs';
 import type { Outlook, PieceId } from './outlook';
-import { shopBelief } from './shop-belief';
+import { taughtTo } from './taught';
 
 /** What an outlook was last worked out from, and when. */
 export interface Worked {
@@ -40,7 +38,7 @@ export function review(now: Reviewed): Review {
       if (before) outlooks.set(id, before);
     } else if (!piece.coats.some(({ how }) => how !== 'flash')) outlooks.set(id, { state: 'no-coats' });
     else {
-      const inputs = inputsOf(piece, now.shop, beliefFor(piece, now));
+      const inputs = inputsOf(piece, now.shop, taughtTo(piece, now));
       const last = now.worked.get(id);
       const isChanged = last?.inputs !== inputs;
       if (isChanged || now.nowMs - last.atMs > FRESH_MS) wanted.set(id, inputs);
@@ -53,23 +51,6 @@ export function review(now: Reviewed): Review {
 function meanwhile(before: Outlook | undefined, isChanged: boolean): Outlook {
   if (before?.state === 'ready') return before.stale === isChanged ? before : { ...before, stale: isChanged };
   return before && !isChanged ? before : { state: 'computing' };
-}
-
-/** What the other pieces with the same product have taught by their checks. */
-export function beliefFor(
-  piece: Piece,
-  { shop, outlooks }: Pick<Reviewed, 'shop' | 'outlooks'>,
-): Belief | undefined {
-  const product = productOf(piece, shop);
-  const others = [...shop.pieces.values()].filter(
-    (other) => other.id !== piece.id && other.checks.length > 0 && productOf(other, shop) === product,
-  );
-  return shopBelief(
-    others.flatMap(({ id }) => {
-      const outlook = outlooks.get(id);
-      return outlook?.state === 'ready' ? [outlook.estimate.learned] : [];
-    }),
-  );
 }
 
 /** The piece to work out first: the one on screen, else the one worked on last, whose times are awaited. */

@@ -127,7 +127,7 @@ describe('the outlook of a piece', () => {
   const inputs = (...bodies: EntryBody[]) => {
     const shop = fold(hourly(...bodies));
     const piece = shop.pieces.get(PIECE);
-    return piece && inputsOf(piece, shop, undefined);
+    return piece && inputsOf(piece, shop, { diffusivity: undefined, law: undefined });
   };
   const laid = [started(), started(OTHER), filled()];
 

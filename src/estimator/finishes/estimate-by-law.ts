@@ -1,18 +1,25 @@
+import { PRIOR } from '../belief';
 import { type Band, type Curve, type Estimate, MILESTONES } from '../estimate';
 import { type CuringFinish, FINISH_LAWS, type FinishLaw, type Spread } from './finish-law';
-import type { LawCoat, LawEstimate, LawHistory, LawRequest } from './law-history';
+import { evidenceOf, learnedFrom, timesAfter } from './law-checks';
+import type { LawEstimate, LawHistory, LawRequest } from './law-history';
 import { growing, layersOverTime, leftAt } from './layers';
-import { type Progress, progress, reachedS, type Stretch, valueAt } from './progress';
+import { type Progress, reachedS, valueAt } from './progress';
 import { tgAtK } from './rates';
-import { BY_DRYING, type LawMoment, type Thresholds, thresholds } from './thresholds';
+import { newest, runOf, totalDryM } from './run-of-law';
+import {
+  BY_DRYING,
+  type LawMoment,
+  momentTimes,
+  runAtConditions,
+  type Thresholds,
+  thresholds,
+} from './thresholds';
 
 /** Softening by what is left of the volatiles, K (judgement, no source). */
 const SOFTENING_K = 60;
 const CURVE_POINTS = 48;
 const FIRST_POINT_S = 30;
-const MOST_STRETCH = 4;
-/** Not sharpened by checks: these laws have no diffusivity to learn. */
-const NOTHING_LEARNED = { mean: 0, spread: Math.log(2.5) / 1.2816 };
 
 /**
  * Everything that the screens say of a stack that dries by water or cures: milestones with their band, curves, layers.
@@ -22,9 +29,13 @@ const NOTHING_LEARNED = { mean: 0, spread: Math.log(2.5) / 1.2816 };
  * @throws RangeError where the history has no coat
  */
 export function estimateByLaw(finish: CuringFinish, request: LawRequest): LawEstimate {
-  const { history, nowS, nextCoat, whatIf = [] } = request;
+  const { history, nowS, checks = [], belief, nextCoat, whatIf = [] } = request;
   const law = FINISH_LAWS[finish];
-  const wanted = thresholds(law, history.sheet);
+  const times = momentTimes(law, history.sheet);
+  const atConditions = runAtConditions(law, history.sheet);
+  const evidence = evidenceOf(law, history, { times, run: atConditions }, checks);
+  const untaught = thresholds(atConditions, times);
+  const wanted = thresholds(atConditions, timesAfter(history, times, evidence, belief));
   const run = runOf(law, history);
   const milestones = Object.fromEntries(
     MILESTONES.map((name) => [name, bandOf(name, wanted, run)]),
@@ -37,43 +48,22 @@ export function estimateByLaw(finish: CuringFinish, request: LawRequest): LawEst
   };
   return {
     milestones,
-    curve: curveOf(law, history, wanted, run),
+    curve: curveOf(law, history, { wanted, untaught }, run),
     profiles: layersOverTime(law, history, wanted, nowS),
-    now: nowOf(law, history, wanted, run, nowS),
+    now: nowOf(law, history, { wanted, untaught }, run, nowS),
     ...(nextCoat && { oneMoreCoat: shift({ ...history, coats: [...history.coats, nextCoat] }) }),
     whatIf: whatIf.map(({ name, history: other }) => ({ name, ...shift(other) })),
     coldestK: history.coats.map(({ atS }) => airAt(history, atS).temperatureK),
-    learned: NOTHING_LEARNED,
+    learned: PRIOR,
     law: {
       finish,
+      learned: learnedFrom(evidence),
       ...(wanted.recoatUntil && { recoatUntil: bandOf('recoatUntil', wanted, run) }),
       isScaledToSheet: history.sheet !== undefined,
       totalDryM: totalDryM(history),
       wasTooCold: wasTooCold(law, history, nowS),
     },
   };
-}
-
-function newest({ coats }: LawHistory): LawCoat {
-  const coat = coats.at(-1);
-  if (!coat) throw new RangeError('The history has no coat.');
-  return coat;
-}
-
-/** Dry film of all coats less what was sanded away, m. */
-export function totalDryM({ coats, sandings }: Pick<LawHistory, 'coats' | 'sandings'>): number {
-  const laid = coats.reduce((sum, { dryM }) => sum + dryM, 0);
-  return Math.max(0, laid - sandings.reduce((sum, { removedM }) => sum + removedM, 0));
-}
-
-function runOf(law: FinishLaw, history: LawHistory): Progress {
-  return progress(law, history.air, newest(history).atS, stretchOf(law, history));
-}
-
-function stretchOf(law: FinishLaw, history: LawHistory): Stretch {
-  const within = (factor: number): number => Math.min(MOST_STRETCH, Math.max(1 / MOST_STRETCH, factor));
-  const build = Math.max(1, totalDryM(history) / law.usualTotalM);
-  return { drying: within(newest(history).dryM / law.usualDryM), cure: within(build ** law.buildPower) };
 }
 
 function bandOf(moment: LawMoment, wanted: Thresholds, run: Progress): Band {
@@ -93,12 +83,19 @@ function hardnessK(law: FinishLaw, left: number, cured: number, sandingK: number
   return tgAtK(law, cured) - SOFTENING_K * left - sandingK;
 }
 
-function curveOf(law: FinishLaw, history: LawHistory, wanted: Thresholds, run: Progress): Curve {
+/** How far a coat must have come as is believed now, and as the law has it for every product. */
+interface HowFar {
+  readonly wanted: Thresholds;
+  readonly untaught: Thresholds;
+}
+
+function curveOf(law: FinishLaw, history: LawHistory, come: HowFar, run: Progress): Curve {
+  const { wanted } = come;
   const { atS, volatileM } = newest(history);
   const endS = reachedS(run, run.cured, (wanted.settled as Spread).high);
   const reach = Number.isFinite(endS) ? endS - atS : (run.timeS.at(-1) as number) - atS;
   const timeS = growing(FIRST_POINT_S, reach, CURVE_POINTS).map((after) => atS + after);
-  const bands = bandsOf(wanted);
+  const { fast, likely, slow } = paceOf(come);
   const held = (slower: number) =>
     timeS.map((s) => volatileM * leftAt(wanted, valueAt(run, run.dried, s) / slower));
   const hardness = (slower: { drying: number; cure: number }) =>
@@ -113,40 +110,42 @@ function curveOf(law: FinishLaw, history: LawHistory, wanted: Thresholds, run: P
   return {
     timeS,
     heldM: held(1),
-    heldLowM: held(bands.fast.drying),
-    heldHighM: held(bands.slow.drying),
-    hardnessK: hardness({ drying: 1, cure: 1 }),
-    hardnessLowK: hardness(bands.slow),
-    hardnessHighK: hardness(bands.fast),
+    heldLowM: held(fast.drying),
+    heldHighM: held(slow.drying),
+    hardnessK: hardness(likely),
+    hardnessLowK: hardness(slow),
+    hardnessHighK: hardness(fast),
   };
 }
 
-/** How much slower and faster the band's ends run than the likely one. */
-function bandsOf(wanted: Thresholds) {
+/** How much slower than the likely one the ends of the band dry, and how much slower than the untaught law each cures. */
+function paceOf({ wanted, untaught }: HowFar) {
   const { recoat, level } = wanted as { recoat: Spread; level: Spread };
-  const at = (end: 'low' | 'high') => ({
+  const at = (end: keyof Spread) => ({
     drying: recoat[end] / recoat.typical,
-    cure: level[end] / level.typical,
+    cure: level[end] / (untaught.level as Spread).typical,
   });
-  return { fast: at('low'), slow: at('high') };
+  return { fast: at('low'), likely: at('typical'), slow: at('high') };
 }
 
 function nowOf(
   law: FinishLaw,
   history: LawHistory,
-  wanted: Thresholds,
+  come: HowFar,
   run: Progress,
   nowS: number,
 ): Estimate['now'] {
   const { volatileM } = newest(history);
-  const left = leftAt(wanted, valueAt(run, run.dried, nowS));
+  const { likely } = paceOf(come);
+  const left = leftAt(come.wanted, valueAt(run, run.dried, nowS));
+  const cured = Math.min(1, valueAt(run, run.cured, nowS) / likely.cure);
   const dryM = totalDryM(history);
   const heldM = volatileM * left;
   return {
     heldM,
     dryM,
     stillToSink: dryM > 0 ? heldM / (heldM + dryM) : 0,
-    hardnessK: hardnessK(law, left, valueAt(run, run.cured, nowS), history.sandingK),
+    hardnessK: hardnessK(law, left, cured, history.sandingK),
     filmK: airAt(history, nowS).temperatureK,
   };
 }

@@ -1,5 +1,6 @@
-import type { Estimate } from '../estimate';
+import type { Check, Estimate } from '../estimate';
 import type { CuringFinish } from './finish-law';
+import type { LawBelief } from './law-belief';
 
 /** The air from a moment on, as a finish feels it that dries by water or cures. */
 export interface LawAir {
@@ -40,6 +41,9 @@ export interface LawHistory {
 export interface LawRequest {
   readonly history: LawHistory;
   readonly nowS: number;
+  readonly checks?: readonly Check[];
+  /** What other pieces with this product have taught. */
+  readonly belief?: LawBelief;
   readonly nextCoat?: LawCoat;
   readonly whatIf?: readonly { readonly name: string; readonly history: LawHistory }[];
 }
@@ -48,6 +52,8 @@ export interface LawRequest {
 export interface LawEstimate extends Estimate {
   readonly law: {
     readonly finish: CuringFinish;
+    /** What the checks of this piece say of its product; `learned` is of a diffusivity that these laws do not have. */
+    readonly learned: LawBelief;
     /** When the recoat window closes; absent where it has no upper end. */
     readonly recoatUntil?: Estimate['milestones']['recoat'];
     readonly isScaledToSheet: boolean;

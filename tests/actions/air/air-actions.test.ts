@@ -157,6 +157,38 @@ describe('a conversion varnish', () => {
   });
 });
 
+describe('a check of a conversion varnish', () => {
+  const timeOf = (
+    name: 'recoat' | 'level',
+    id: string,
+    { shop }: Awaited<ReturnType<typeof coated>>,
+  ): number => {
+    const piece = shop.value.pieces.get(id);
+    const outlook = piece && lawOutlook(piece, shop.value, NOW_MS);
+    if (outlook?.state !== 'ready') throw new Error('no outlook');
+    return outlook.estimate.milestones[name].likelyS;
+  };
+
+  test('that fails puts its times off', async () => {
+    const open = await coated('conversion');
+    const { id } = open.piece;
+    const before = timeOf('recoat', id, open);
+    done(await open.actions.logCheck({ piece: id, test: 'print', result: 'fails' }, NOW_MS));
+    expect(timeOf('recoat', id, open)).toBeGreaterThan(1.02 * before);
+  });
+
+  test('that was made of the lacquer under it tells nothing', async () => {
+    const open = await coated('nitrocellulose');
+    const { id: piece } = open.piece;
+    const { jar } = done(await open.actions.fillJar(gloss('conversion'), NOW_MS - 3 * HOUR_MS));
+    const film = { by: 'wet', wetFilm: { text: '90', unit: 'um' } } as const;
+    done(await open.actions.layCoat({ piece, jar, how: 'spray', film }, NOW_MS - HOUR_MS));
+    const before = timeOf('level', piece, open);
+    done(await open.actions.logCheck({ piece, test: 'gum', result: 'passes' }, NOW_MS - 2 * HOUR_MS));
+    expect(timeOf('level', piece, open)).toBe(before);
+  });
+});
+
 test('nitrocellulose has no such law', async () => {
   const { piece, shop } = await coated('nitrocellulose');
   expect(lawOutlook(piece, shop.value, NOW_MS)).toBeUndefined();

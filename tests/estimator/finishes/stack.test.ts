@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { estimateByLaw, totalDryM } from '../../../src/estimator/finishes/estimate-by-law';
+import { estimateByLaw } from '../../../src/estimator/finishes/estimate-by-law';
 import type { LawHistory } from '../../../src/estimator/finishes/law-history';
+import { totalDryM } from '../../../src/estimator/finishes/run-of-law';
 import { scaledToSheet, sheetFactors } from '../../../src/estimator/finishes/to-sheet';
 import { totalFilm, totalLimitM } from '../../../src/estimator/finishes/total-film';
 import { onePiece } from './cases';

@@ -1,0 +1,92 @@
+import type { Belief } from '../estimate';
+import type { Spread } from './finish-law';
+
+/**
+ * How slow a product is within the band of its law, in spreads of that band: 0 is the typical one, 1.28 the slow end. Drying
+ * and cure are two: a film that dries soon may still cure late.
+ */
+export interface LawBelief {
+  readonly drying: Belief;
+  readonly cure: Belief;
+}
+
+/** A tenth of a normal distribution lies beyond so many spreads. */
+const TENTH = 1.2816;
+/** Before any check. */
+export const UNTAUGHT: Belief = { mean: 0, spread: 1 };
+
+/** No product is believed to lie further out than this. */
+const FURTHEST = 3.5;
+const FINEST = 0.05;
+const WEIGHED_AT: readonly number[] = Array.from(
+  { length: Math.round((2 * FURTHEST) / FINEST) + 1 },
+  (_, k) => -FURTHEST + k * FINEST,
+);
+
+/** The time of a moment for a product so slow, s. */
+export function timeAt({ low, typical, high }: Spread, slow: number): number {
+  const end = slow < 0 ? low : high;
+  return typical * (end / typical) ** (Math.abs(slow) / TENTH);
+}
+
+/** What a check says: how far past what it asks the film was, in widths of that test, for a product so slow. */
+export interface Evidence {
+  readonly margin: (slow: number) => number;
+  readonly passes: boolean;
+}
+
+/**
+ * Weights of the slownesses that are looked at, summing to 1.
+ *
+ * Source: Bayes' rule on a normal belief, with a logistic chance that a film passes a test. A film is further on the less slow
+ * its product, so a passing check never makes it slower and a failing one never faster.
+ */
+function weigh({ mean, spread }: Belief, evidence: readonly Evidence[]): number[] {
+  const logs = WEIGHED_AT.map((slow) =>
+    evidence.reduce(
+      (sum, { margin, passes }) => sum - Math.log1p(Math.exp(passes ? -margin(slow) : margin(slow))),
+      -0.5 * ((slow - mean) / spread) ** 2,
+    ),
+  );
+  const highest = Math.max(...logs);
+  const raw = logs.map((log) => Math.exp(log - highest));
+  const sum = raw.reduce((total, weight) => total + weight, 0);
+  return raw.map((weight) => weight / sum);
+}
+
+/** Mean and spread of what is believed after some checks. */
+export function believed(first: Belief, evidence: readonly Evidence[]): Belief {
+  const weights = weigh(first, evidence);
+  const moment = (of: (slow: number) => number): number =>
+    weights.reduce((sum, weight, k) => sum + weight * of(WEIGHED_AT[k] as number), 0);
+  const mean = moment((slow) => slow);
+  return { mean, spread: Math.sqrt(moment((slow) => (slow - mean) ** 2)) };
+}
+
+/**
+ * The slownesses below which a tenth, a half and nine tenths of the belief lie: those of the normal first belief, moved as far as
+ * the evidence moves them among the slownesses looked at, so that no evidence moves nothing.
+ */
+export function bandAfter(first: Belief, evidence: readonly Evidence[]): Spread {
+  const [before, after] = [weigh(first, []), weigh(first, evidence)];
+  const at = (share: number, spreads: number): number =>
+    first.mean + spreads * first.spread + quantile(after, share) - quantile(before, share);
+  return { low: at(0.1, -TENTH), typical: at(0.5, 0), high: at(0.9, TENTH) };
+}
+
+/** Each weight is spread evenly over its cell. */
+function quantile(weights: readonly number[], share: number): number {
+  let sum = 0;
+  for (const [k, weight] of weights.entries()) {
+    if (sum + weight >= share) return (WEIGHED_AT[k] as number) + FINEST * ((share - sum) / weight - 0.5);
+    sum += weight;
+  }
+  return FURTHEST;
+}
+
+/** The times of a moment, sharpened. */
+export const sharpened = (times: Spread, { low, typical, high }: Spread): Spread => ({
+  low: timeAt(times, low),
+  typical: timeAt(times, typical),
+  high: timeAt(times, high),
+});

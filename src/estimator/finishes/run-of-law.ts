@@ -1,0 +1,29 @@
+import type { FinishLaw } from './finish-law';
+import type { LawCoat, LawHistory } from './law-history';
+import { LONGEST_S, type Progress, progress, type Stretch } from './progress';
+
+const MOST_STRETCH = 4;
+
+/** The coat that decides. Throws a RangeError where the history has none. */
+export function newest({ coats }: LawHistory): LawCoat {
+  const coat = coats.at(-1);
+  if (!coat) throw new RangeError('The history has no coat.');
+  return coat;
+}
+
+/** Dry film of all coats less what was sanded away, m. */
+export function totalDryM({ coats, sandings }: Pick<LawHistory, 'coats' | 'sandings'>): number {
+  const laid = coats.reduce((sum, { dryM }) => sum + dryM, 0);
+  return Math.max(0, laid - sandings.reduce((sum, { removedM }) => sum + removedM, 0));
+}
+
+/** How far the newest coat comes through the air that it had, from when it was laid, for so long. */
+export function runOf(law: FinishLaw, history: LawHistory, forS: number = LONGEST_S): Progress {
+  return progress(law, history.air, newest(history).atS, stretchOf(law, history), forS);
+}
+
+function stretchOf(law: FinishLaw, history: LawHistory): Stretch {
+  const within = (factor: number): number => Math.min(MOST_STRETCH, Math.max(1 / MOST_STRETCH, factor));
+  const build = Math.max(1, totalDryM(history) / law.usualTotalM);
+  return { drying: within(newest(history).dryM / law.usualDryM), cure: within(build ** law.buildPower) };
+}
