@@ -23,3 +23,16 @@ export function planDemo(pen: Pen): void {
     pen.write({ kind: 'piece-promised', piece, promised }, atMs);
   }
 }
+
+const BROKEN_DAY = [
+  { open: '09:00', close: '12:30' },
+  { open: '13:30', close: '17:30' },
+];
+const SATURDAY = [{ open: '09:00', close: '13:00' }];
+
+/** Sets the week of the shop: a break at noon, and no compressor in the evening. */
+export function setDemoHours(pen: Pen): void {
+  const days = [BROKEN_DAY, BROKEN_DAY, BROKEN_DAY, BROKEN_DAY, BROKEN_DAY, SATURDAY, []];
+  const week = days.map((work) => ({ work }));
+  pen.write({ kind: 'hours-set', week, quiet: { open: '19:00', close: '08:00' } }, pen.daysAgo(14, 8, 2));
+}

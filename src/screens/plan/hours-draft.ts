@@ -1,18 +1,25 @@
 import type { WorkingHours } from '../../logbook/fold/plans';
-import { USUAL_WEEK } from '../../logbook/plan/clock-hours';
+import { hoursOf, USUAL_WEEK } from '../../logbook/plan/clock-hours';
 
-/** A span of clock times as it is being typed. */
-export interface SpanDraft {
-  readonly isOn: boolean;
+/** From and to by the clock, as they are being typed. */
+export interface Stretch {
   readonly open: string;
   readonly close: string;
 }
 
+export interface SpanDraft extends Stretch {
+  readonly isOn: boolean;
+}
+
+/** The stretches of a day in their order: the morning, and what follows the break. */
+export interface StretchesDraft {
+  readonly isOn: boolean;
+  readonly stretches: readonly Stretch[];
+}
+
 export interface DayDraft {
-  readonly work: SpanDraft;
-  readonly booth: SpanDraft;
-  /** Further stretches of work that day, kept as they are. */
-  readonly more: WorkingHours['week'][number]['work'];
+  readonly work: StretchesDraft;
+  readonly booth: StretchesDraft;
 }
 
 export interface WeekDraft {
@@ -22,44 +29,56 @@ export interface WeekDraft {
 
 const WORK = { open: '09:00', close: '17:00' };
 const QUIET = { open: '20:00', close: '08:00' };
+export const EMPTY_STRETCH: Stretch = { open: '', close: '' };
 
-const spanOf = (
-  span: { open: string; close: string } | undefined,
-  usual: { open: string; close: string },
-): SpanDraft => ({
-  isOn: span !== undefined,
-  ...(span ?? usual),
-});
+/** What is said of a day, or what is usual and switched off. */
+const stretchesOf = (said: readonly Stretch[] | undefined, usual: readonly Stretch[]): StretchesDraft =>
+  said && said.length > 0 ? { isOn: true, stretches: said } : { isOn: false, stretches: usual };
 
 /** The week as it was last set, or as it is usual. */
 export function weekDraft(hours: Pick<WorkingHours, 'week' | 'quiet'> | undefined): WeekDraft {
   return {
-    days: (hours?.week ?? USUAL_WEEK).map(({ work: [first, ...more], booth }) => ({
-      work: spanOf(first, WORK),
-      booth: spanOf(booth?.[0], first ?? WORK),
-      more,
-    })),
-    quiet: spanOf(hours?.quiet, QUIET),
+    days: (hours?.week ?? USUAL_WEEK).map((day) => {
+      const work = stretchesOf(day.work, [WORK]);
+      return { work, booth: stretchesOf(day.booth, work.stretches) };
+    }),
+    quiet: { isOn: hours?.quiet !== undefined, ...(hours?.quiet ?? QUIET) },
   };
 }
 
-/** Whether both times of every span that is on are there. */
-export const isWhole = ({ days, quiet }: WeekDraft): boolean =>
-  [quiet, ...days.flatMap(({ work, booth }) => [work, booth])].every(isSpanWhole);
+/** What keeps a stretch from being kept. */
+export function stretchProblem(
+  stretches: readonly Stretch[],
+  index: number,
+): 'missing' | 'overlaps' | undefined {
+  const [before, stretch] = [stretches[index - 1], stretches[index]];
+  if (!stretch || !hasBothTimes(stretch)) return 'missing';
+  if (!before || !hasBothTimes(before)) return undefined;
+  return hoursOf(stretch).open < hoursOf(before).close ? 'overlaps' : undefined;
+}
+
+const hasBothTimes = ({ open, close }: Stretch): boolean => open !== '' && close !== '';
 
 /** Whether a span is off, or has both its times. */
-export const isSpanWhole = ({ isOn, open, close }: SpanDraft): boolean =>
-  !isOn || (open !== '' && close !== '');
+export const isSpanWhole = (span: SpanDraft): boolean => !span.isOn || hasBothTimes(span);
+
+const areInOrder = ({ isOn, stretches }: StretchesDraft): boolean =>
+  !isOn || stretches.every((_, index) => stretchProblem(stretches, index) === undefined);
+
+/** Whether every stretch that is on has both times, and begins when the one before it is over. */
+export const isWhole = ({ days, quiet }: WeekDraft): boolean =>
+  isSpanWhole(quiet) &&
+  days.every(({ work, booth }) => !work.isOn || (areInOrder(work) && areInOrder(booth)));
 
 /** The week as an entry says it. */
 export function weekSaid({ days, quiet }: WeekDraft): Pick<WorkingHours, 'week' | 'quiet'> {
   return {
-    week: days.map(({ work, booth, more }) => ({
-      work: work.isOn ? [timesOf(work), ...more] : [],
-      ...(work.isOn && booth.isOn && { booth: [timesOf(booth)] }),
+    week: days.map(({ work, booth }) => ({
+      work: work.isOn ? work.stretches.map(timesOf) : [],
+      ...(work.isOn && booth.isOn && { booth: booth.stretches.map(timesOf) }),
     })),
     ...(quiet.isOn && { quiet: timesOf(quiet) }),
   };
 }
 
-const timesOf = ({ open, close }: SpanDraft) => ({ open, close });
+const timesOf = ({ open, close }: Stretch): Stretch => ({ open, close });

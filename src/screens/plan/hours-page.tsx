@@ -11,8 +11,9 @@ import { undoWithToast } from '../../parts/undo';
 import { useForm } from '../../parts/use-form';
 import { HOURS_WORDS, PLAN_WORDS } from '../../words/plan';
 import { Closures } from './closures';
-import { type DayDraft, isWhole, type WeekDraft, weekDraft, weekSaid } from './hours-draft';
+import { type DayDraft, isSpanWhole, isWhole, type WeekDraft, weekDraft, weekSaid } from './hours-draft';
 import { SpanFields } from './span-fields';
+import { StretchFields } from './stretch-fields';
 
 /** When work is done: the week, the booth, the quiet hours, and what is closed. */
 export function HoursPage() {
@@ -73,8 +74,8 @@ function WeekForm() {
             from={HOURS_WORDS.quietFrom}
             to={HOURS_WORDS.quietTo}
             span={quiet}
-            onSpan={(span) => change({ quiet: span })}
-            isTried={form.isTried.value}
+            onSpan={(span) => change({ quiet: { ...quiet, ...span } })}
+            problem={form.isTried.value && !isSpanWhole(quiet) ? HOURS_WORDS.missing : undefined}
           />
         )}
       </Section>
@@ -100,11 +101,12 @@ function DayFields({ name, day, onDay, isTried }: DayFieldsProps) {
       <Tick label={name} isTicked={work.isOn} onTick={(isOn) => onDay({ ...day, work: { ...work, isOn } })} />
       {work.isOn && (
         <>
-          <SpanFields
-            from={HOURS_WORDS.named(name, HOURS_WORDS.from)}
-            to={HOURS_WORDS.named(name, HOURS_WORDS.to)}
-            span={work}
-            onSpan={(span) => onDay({ ...day, work: span })}
+          <StretchFields
+            name={name}
+            from={HOURS_WORDS.from}
+            to={HOURS_WORDS.to}
+            stretches={work.stretches}
+            onStretches={(stretches) => onDay({ ...day, work: { ...work, stretches } })}
             isTried={isTried}
           />
           <details class="folded" open={booth.isOn}>
@@ -119,11 +121,12 @@ function DayFields({ name, day, onDay, isTried }: DayFieldsProps) {
                 onTick={(isOn) => onDay({ ...day, booth: { ...booth, isOn } })}
               />
               {booth.isOn && (
-                <SpanFields
-                  from={HOURS_WORDS.named(name, HOURS_WORDS.boothFrom)}
-                  to={HOURS_WORDS.named(name, HOURS_WORDS.boothTo)}
-                  span={booth}
-                  onSpan={(span) => onDay({ ...day, booth: span })}
+                <StretchFields
+                  name={HOURS_WORDS.named(name, HOURS_WORDS.boothName)}
+                  from={HOURS_WORDS.from}
+                  to={HOURS_WORDS.to}
+                  stretches={booth.stretches}
+                  onStretches={(stretches) => onDay({ ...day, booth: { ...booth, stretches } })}
                   isTried={isTried}
                 />
               )}

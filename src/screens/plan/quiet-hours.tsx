@@ -8,6 +8,7 @@ import { Tick } from '../../parts/tick';
 import { showToast } from '../../parts/toast';
 import { undoWithToast } from '../../parts/undo';
 import { useForm } from '../../parts/use-form';
+import { HOURS_WORDS } from '../../words/plan';
 import { REMINDER_SETTINGS } from '../../words/reminders';
 import { isSpanWhole, type SpanDraft } from './hours-draft';
 import { SpanFields } from './span-fields';
@@ -48,9 +49,9 @@ export function QuietHours() {
           to={REMINDER_SETTINGS.to}
           span={span.value}
           onSpan={(changed) => {
-            span.value = changed;
+            span.value = { ...span.value, ...changed };
           }}
-          isTried={form.isTried.value}
+          problem={form.isTried.value && !isSpanWhole(span.value) ? HOURS_WORDS.missing : undefined}
         />
       )}
       <Refusal refused={form.refused.value} />
