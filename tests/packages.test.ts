@@ -7,6 +7,7 @@ interface Package {
   readonly dev?: boolean;
   readonly optional?: boolean;
   readonly devOptional?: boolean;
+  readonly dependencies?: Readonly<Record<string, string>>;
 }
 const lock = readFileSync('package-lock.json', 'utf8');
 const packages = Object.entries((JSON.parse(lock) as { packages: Record<string, Package> }).packages).filter(
@@ -53,4 +54,11 @@ test('the tools are under licences that allow their use', () => {
 test('the lock file names no address to fetch from', () => {
   expect(packages.filter(([, { resolved }]) => resolved !== undefined)).toEqual([]);
   expect(lock).not.toMatch(/https?:\/\/[^"]*registry/);
+});
+
+test('what a package asks for as the latest is pinned, or the lock file would not hold', () => {
+  const { overrides } = JSON.parse(readFileSync('package.json', 'utf8')) as { overrides: object };
+  const asked = packages.flatMap(([, { dependencies = {} }]) => Object.entries(dependencies));
+  const loose = asked.filter(([name, version]) => /^[a-z]+$/.test(version) && !(name in overrides));
+  expect(loose).toEqual([]);
 });
