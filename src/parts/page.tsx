@@ -47,6 +47,12 @@ export function Page({ title, backTo, backLabel = BACK, aside, columns = 'one', 
   );
 }
 
+/** Puts the reader at the title again, as when what stands under it has become another thing. */
+export function readFromTitle(): void {
+  scrollTo(0, 0);
+  document.querySelector<HTMLElement>('main h1')?.focus({ preventScroll: true });
+}
+
 /** A group of things under a heading, edged like purfling. */
 export function Section({
   title,

@@ -36,6 +36,7 @@ export function linkTo(place: Place, ...rest: readonly string[]): string {
 }
 
 const current = signal(parseHash(''));
+const byReader = signal(0);
 let shownHash = '';
 let moves = 0;
 
@@ -65,6 +66,9 @@ export function fromHere(): (address: string) => void {
   };
 }
 
+/** How often the reader has gone elsewhere; where an action leads does not count. */
+export const readerMoves: ReadonlySignal<number> = byReader;
+
 /** Whether the reader has moved since the app opened; on opening nothing takes the focus. */
 export const arrivedByLink = (): boolean => moves > 0;
 
@@ -72,13 +76,16 @@ export const arrivedByLink = (): boolean => moves > 0;
 export function followAddress(): void {
   shownHash = location.hash;
   current.value = parseHash(shownHash);
-  addEventListener('hashchange', follow);
+  addEventListener('hashchange', () => {
+    if (follow()) byReader.value++;
+  });
 }
 
 /** Shows what the address says; the browser speaks of a change only after a while, and speaks of each. */
-function follow(): void {
-  if (location.hash === shownHash) return;
+function follow(): boolean {
+  if (location.hash === shownHash) return false;
   shownHash = location.hash;
   moves++;
   current.value = parseHash(shownHash);
+  return true;
 }

@@ -1,6 +1,7 @@
 import { type Signal, useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
 import { Send, SendButton } from '../../parts/form-fields';
-import { Section } from '../../parts/page';
+import { readFromTitle, Section } from '../../parts/page';
 import { route } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { TimeField } from '../../parts/time-field';
@@ -28,8 +29,9 @@ export function LayForm() {
   const time = useTime();
   const lay = useLay(draft, air, form, time.instantMs);
   const jar = shop.value.jars.get(draft.value.jar ?? '');
-  if (jar && !isSessionOpen(shop.value, jar, draft.value.how, nowMs.value))
-    return <BeforeSpraying jar={jar} how={draft.value.how} />;
+  const asks = jar !== undefined && !isSessionOpen(shop.value, jar, draft.value.how, nowMs.value);
+  useTurned(asks);
+  if (jar && asks) return <BeforeSpraying jar={jar} how={draft.value.how} />;
   return (
     <form class="stack" onSubmit={lay} noValidate>
       <Section title={LAY_WORDS.summary}>
@@ -47,6 +49,15 @@ export function LayForm() {
       </Section>
     </form>
   );
+}
+
+/** Cautions take the place of the form and the form that of the cautions: both are read from the top. */
+function useTurned(asks: boolean): void {
+  const asked = useRef(asks);
+  useEffect(() => {
+    if (asked.current !== asks) readFromTitle();
+    asked.current = asks;
+  }, [asks]);
 }
 
 const askedFor = () => {
