@@ -25,11 +25,16 @@ export function fitOutRoom(pen: Pen): void {
     },
     pen.daysAgo(14, 8, 10),
   );
-  for (const days of WORN_DAYS_AGO)
+  for (const days of WORN_DAYS_AGO) {
     pen.write(
       { kind: 'spraying-ended', lasted: { text: '40', unit: 'min' }, filters: [filter] },
       pen.daysAgo(days, 14, 30),
     );
+    pen.write(
+      { kind: 'cautions-read', act: 'end-day', cautions: ['rags', 'overspray'] },
+      pen.daysAgo(days, 17, 30),
+    );
+  }
 }
 
 const WORN_DAYS_AGO = [13, 12, 11, 10, 6, 5, 1];
