@@ -1,32 +1,12 @@
 import { performance } from 'node:perf_hooks';
 import { test } from 'vitest';
-import type { EntryBody } from '../../src/logbook/entry';
 import { fold } from '../../src/logbook/fold/fold';
 import { searchRecipes } from '../../src/logbook/recipe-search';
-import { entry, id } from '../logbook/entries';
+import { entry } from '../logbook/entries';
+import { manyRecipes } from './many-recipes';
 
 const RECIPES = 10_000;
-const WORDS = ['aged', 'white', 'cream', 'tobacco', 'burst', 'amber', 'ivory', 'grey', 'ebony', 'honey'];
-const word = (n: number): string => WORDS[n % WORDS.length] ?? '';
-
-const bodies: EntryBody[] = WORDS.map((name, n) => ({
-  kind: 'ingredient-described',
-  ingredient: id(n + 1),
-  name: `Tinter ${name}`,
-  is: 'tinter',
-}));
-for (let n = 0; n < RECIPES; n++)
-  bodies.push({
-    kind: 'recipe-written',
-    recipe: id(100 + n),
-    name: `${word(n)} ${word(Math.floor(n / 10))} ${n}`,
-    use: { as: 'opaque', over: 'white' },
-    note: `For ${word(n + 3)} pieces, three coats, dried card number ${n}`,
-    lines: [1, 2, 3, 4].map((k) => ({
-      ingredient: id(((n + k) % WORDS.length) + 1),
-      amount: { text: String(k), unit: 'g' },
-    })),
-  });
+const bodies = manyRecipes(RECIPES);
 
 function milliseconds(work: () => unknown): string {
   const from = performance.now();
