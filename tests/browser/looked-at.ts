@@ -18,4 +18,6 @@ export async function axeViolations(): Promise<string[]> {
 
 /** How far the page runs off its side, in pixels; 0 where it fits. */
 export const overTheSide = (): Promise<number> =>
-  page.evaluate(() => Math.max(0, document.documentElement.scrollWidth - innerWidth));
+  page.evaluate(() =>
+    Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth),
+  );
