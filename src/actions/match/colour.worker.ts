@@ -1,7 +1,7 @@
 import { advise } from '../../logbook/colour/advice';
 import type { Corners, Photo } from '../../science/colour/photo-patch';
 import type { Question, Reply } from './colour-desk';
-import { type PhotoAsk, type PhotoRead, readPhoto } from './photo-read';
+import { type PhotoAsk, type PhotoRead, readPhoto, scaleToRead } from './photo-read';
 
 interface Box {
   readonly left: number;
@@ -31,7 +31,7 @@ async function readPicture({ picture, against, sample }: PhotoAsk): Promise<Phot
   const bitmap = await createImageBitmap(picture).catch(() => undefined);
   if (!bitmap) return { kind: 'fault', fault: 'not-a-picture' };
   const box = markedBox([against.corners, sample], bitmap);
-  const scale = Math.min(1, Math.sqrt(MOST_PIXELS / (box.width * box.height)));
+  const scale = Math.min(scaleToRead(against, sample), Math.sqrt(MOST_PIXELS / (box.width * box.height)));
   const photo = drawn(bitmap, box, scale);
   bitmap.close();
   if (!photo) return { kind: 'fault', fault: 'not-a-picture' };
@@ -48,8 +48,10 @@ async function readPicture({ picture, against, sample }: PhotoAsk): Promise<Phot
 function drawn(bitmap: ImageBitmap, { left, top, ...box }: Box, scale: number): Photo | undefined {
   const [width, height] = [Math.ceil(box.width * scale), Math.ceil(box.height * scale)];
   const drawing = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true });
-  drawing?.drawImage(bitmap, -left * scale, -top * scale, bitmap.width * scale, bitmap.height * scale);
-  return drawing ? { width, height, rgba: drawing.getImageData(0, 0, width, height).data } : undefined;
+  if (!drawing) return undefined;
+  drawing.imageSmoothingEnabled = false; // a mean of pixels would hide texture and burnt-out light
+  drawing.drawImage(bitmap, -left * scale, -top * scale, bitmap.width * scale, bitmap.height * scale);
+  return { width, height, rgba: drawing.getImageData(0, 0, width, height).data };
 }
 
 const answer = (question: Question) =>

@@ -7,6 +7,7 @@ import {
   type PatchSample,
   type Photo,
   samplePatches,
+  scaleThatServes,
 } from '../../science/colour/photo-patch';
 
 /** What a photograph is held against. */
@@ -48,9 +49,16 @@ export type PhotoRead =
 
 const fault = (which: PhotoFault): PhotoRead => ({ kind: 'fault', fault: which });
 
+const patchesOf = ({ as }: Against): readonly [columns: number, rows: number] =>
+  as === 'chart' ? [CHART_COLUMNS, CHART_ROWS] : [1, 1];
+
+/** How much smaller the photograph may be drawn for {@link readPhoto} without its seeing less. */
+export const scaleToRead = (against: Against, sample: Corners): number =>
+  Math.max(scaleThatServes(against.corners, ...patchesOf(against)), scaleThatServes(sample, 1, 1));
+
 /** The colour of the marked sample, from a decoded photograph. Pure; the clock is the caller's. */
 export function readPhoto(photo: Photo, against: Against, sample: Corners): PhotoRead {
-  const [columns, rows] = against.as === 'chart' ? [CHART_COLUMNS, CHART_ROWS] : [1, 1];
+  const [columns, rows] = patchesOf(against);
   const referenceFault = cornersFault(photo, against.corners, columns, rows);
   if (referenceFault) return fault(`reference-${referenceFault}`);
   const sampleFault = cornersFault(photo, sample, 1, 1);

@@ -75,6 +75,15 @@ export function cornersFault(photo: Photo, corners: Corners, columns: number, ro
   return smallest < 64 ? ('too-small' as const) : undefined;
 }
 
+/** How much smaller a photograph may be drawn, a factor up to 1, so that every point looked at in a patch keeps a pixel of its own. */
+export function scaleThatServes(corners: Corners, columns: number, rows: number): number {
+  const sides = corners.map((corner, i) => {
+    const next = corners[(i + 1) % 4] ?? corner;
+    return Math.hypot(next.x - corner.x, next.y - corner.y) / (i % 2 === 0 ? columns : rows);
+  });
+  return Math.min(1, POINTS_A_SIDE / MIDDLE_SHARE / Math.min(...sides));
+}
+
 /** The patches of a marked field, row by row from its first corner. The corners must have passed {@link cornersFault}. */
 export function samplePatches(photo: Photo, corners: Corners, columns: number, rows: number): PatchSample[] {
   const toPhoto = fieldToPhoto(corners);

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { readPhoto } from '../../../src/actions/match/photo-read';
+import { readPhoto, scaleToRead } from '../../../src/actions/match/photo-read';
 import { chartXyz } from '../../../src/science/colour/camera-fit';
 import { deltaE00 } from '../../../src/science/colour/delta-e-00';
 import { type Lab, labToXyz } from '../../../src/science/colour/lab';
-import type { Corners } from '../../../src/science/colour/photo-patch';
+import type { Corners, Photo } from '../../../src/science/colour/photo-patch';
 import { encodeSrgb, xyzToLinearRgb } from '../../../src/science/colour/srgb';
 
 const [WIDTH, HEIGHT] = [480, 480];
@@ -49,6 +49,37 @@ test('a grey card alone tells no residual', () => {
   const card = { as: 'grey-card', reflectance: 0.59, corners: square(85, 245, 155, 315) } as const; // neutral 8, Y 59
   const read = readPhoto(shot(0.9), card, SAMPLE);
   expect(read).toMatchObject({ kind: 'read', residualE00: undefined });
+});
+
+describe('a photograph drawn smaller', () => {
+  const times = (by: number, corners: Corners): Corners =>
+    corners.map(({ x, y }) => ({ x: x * by, y: y * by })) as unknown as Corners;
+  /** Every how-many-th pixel, as a drawing without smoothing takes them. */
+  function thinned(photo: Photo, by: number): Photo {
+    const [width, height] = [Math.ceil(photo.width * by), Math.ceil(photo.height * by)];
+    const rgba = new Uint8ClampedArray(4 * width * height);
+    for (let at = 0; at < width * height; at++) {
+      const [x, y] = [Math.floor(((at % width) + 0.5) / by), Math.floor((Math.floor(at / width) + 0.5) / by)];
+      const from = 4 * (Math.min(y, photo.height - 1) * photo.width + Math.min(x, photo.width - 1));
+      for (let i = 0; i < 4; i++) rgba[4 * at + i] = photo.rgba[from + i] ?? 0;
+    }
+    return { width, height, rgba };
+  }
+
+  test('as far as the points looked at allow it is read as the whole is', () => {
+    const by = scaleToRead(chart(), SAMPLE);
+    expect(by).toBeCloseTo(64 / 80, 2); // 80 pixels a patch, 32 points in the middle half of it
+    const whole = readPhoto(shot(0.9), chart(), SAMPLE);
+    const small = readPhoto(thinned(shot(0.9), by), chart(times(by, CHART)), times(by, SAMPLE));
+    if (whole.kind !== 'read' || small.kind !== 'read') throw new Error('Not read.');
+    expect(deltaE00(small.lab, whole.lab)).toBeLessThan(0.05);
+    expect(small.residualE00?.worst).toBeCloseTo(whole.residualE00?.worst ?? 0, 1);
+  });
+
+  test('is not, where a patch is small already', () => {
+    expect(scaleToRead(chart(), square(200, 360, 230, 390))).toBe(1);
+    expect(scaleToRead(chart(times(0.5, CHART)), SAMPLE)).toBe(1);
+  });
 });
 
 describe('what cannot be used is said, and not read', () => {
