@@ -100,7 +100,7 @@ async function aCoat(page: Page, devtools: CDPSession): Promise<{ ms: number; bu
   await page.getByRole('button', { name: 'Lay it' }).first().waitFor();
   const close = page.getByRole('button', { name: 'Close' });
   if ((await close.count()) > 0) await close.tap();
-  await page.waitForTimeout(1_500); // until nothing is worked out any more
+  await page.waitForTimeout(5_000); // until nothing is worked out any more
   const before = await busyMs(devtools);
   const ms = await layACoat(page);
   return { ms, busyMs: (await busyMs(devtools)) - before };
