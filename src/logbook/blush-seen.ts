@@ -26,11 +26,12 @@ function blushChecks(checks: readonly Check[]): readonly Check[] {
 
 function seenBy(check: Check, { coats }: Piece, shop: Shop): BlushSeen[] {
   const coat = coats.findLast(({ atMs }) => atMs <= check.atMs);
-  const reading = coat && airOf(coat, shop);
+  const reading = coat && coatAir(coat, shop);
   return reading ? [{ marginK: measuredAir(reading, shop).marginK, blushed: check.result === 'fails' }] : [];
 }
 
-function airOf(coat: Coat, { airReadings }: Shop): AirReading | undefined {
+/** The reading that a coat was laid by; where none was named, the last one before it, if it still speaks for it. */
+export function coatAir(coat: Coat, { airReadings }: Shop): AirReading | undefined {
   if (coat.air !== undefined) return airReadings.find(({ id }) => id === coat.air);
   const reading = airReadings.findLast(({ atMs }) => atMs <= coat.atMs);
   return reading && coat.atMs - reading.atMs <= SPEAKS_FOR_MS ? reading : undefined;

@@ -56,7 +56,14 @@ export const COAT_WORDS = {
   logged: 'Laid',
   asTyped: 'As',
   jar: 'Jar',
-  coldest: 'Coldest while drying',
+  coldest: 'Film at its coldest',
+  coldestText: (from: string, to: string, dew: string): string =>
+    `${from} to ${to} as its solvents left; dew point ${dew}`,
+  blush: {
+    'stays-clear': 'It stayed above the dew point.',
+    'may-blush': 'It may have touched the dew point: look whether it is milky.',
+    blushes: 'It fell below the dew point: look whether it is milky.',
+  },
   close: 'Close these details',
   undo: 'Undo this coat',
   oldFinish: 'What was there before the first coat, as deep as it softens.',

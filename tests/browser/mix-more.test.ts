@@ -38,6 +38,7 @@ test('what exactly was in the jar is followed from a coat of the demo to its rec
   await link(/Tea caddy, white/).tap();
   await titled('Tea caddy, white');
   await page.getByRole('button', { name: /^Coat 2/ }).tap();
+  await page.getByText(/as its solvents left; dew point 8\.3\s°C/).waitFor(); // Magnus: 21 °C and 44 %
   await link('From White, spray').tap();
   await titled('White, spray');
   await page.getByText('1.61 g').waitFor();

@@ -1,12 +1,13 @@
+import { coatBlush } from '../../logbook/coat-blush';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import { Button, LinkButton } from '../../parts/button';
 import type { FilmLayer } from '../../parts/film-picture';
 import { linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { undoWithToast } from '../../parts/undo';
-import { umToMetres } from '../../units';
+import { toKelvin, umToMetres } from '../../units';
 import { COAT_WORDS } from '../../words/piece';
-import { filmWords, percentWords } from '../../words/quantities';
+import { filmWords, percentWords, temperatureWords } from '../../words/quantities';
 import { whenWords } from '../../words/times';
 import { filmAsTyped } from './film-as-typed';
 
@@ -28,6 +29,7 @@ export function CoatDetails({ piece, layer, onClose }: CoatDetailsProps) {
       {!coat && <p class="quiet">{COAT_WORDS.oldFinish}</p>}
       <dl class="fact-list">
         {coat && <Laid coat={coat} />}
+        {coat && <Coldest coat={coat} />}
         <Fact term={COAT_WORDS.dryNow} text={filmWords(umToMetres(layer.dryUm), units)} />
         <Fact term={COAT_WORDS.solventNow} text={`${solvent} (${share})`} />
       </dl>
@@ -54,6 +56,18 @@ function Laid({ coat }: { readonly coat: Coat }) {
       <Fact term={COAT_WORDS.jar} text={jar?.name ?? COAT_WORDS.gone} />
     </>
   );
+}
+
+/** How cold the film got against the dew point: what a blush would be from. */
+function Coldest({ coat }: { readonly coat: Coat }) {
+  const { shop } = useShop();
+  const units = useUnits();
+  const blush = coatBlush(coat, shop.value);
+  if (!blush) return null;
+  const degrees = (C: number): string => temperatureWords(toKelvin(C), units);
+  const { filmLowestC, filmHighestC, dewPointC, outlook } = blush;
+  const film = COAT_WORDS.coldestText(degrees(filmLowestC), degrees(filmHighestC), degrees(dewPointC));
+  return <Fact term={COAT_WORDS.coldest} text={`${film}. ${COAT_WORDS.blush[outlook]}`} />;
 }
 
 function CoatActs({ coat, name }: { readonly coat: Coat; readonly name: string }) {
