@@ -12,9 +12,7 @@ export interface ToastMessage {
 const said = signal<{ readonly message: ToastMessage; readonly afterMoves: number } | undefined>(undefined);
 
 /** What the toast says now: a message is left behind with the page on which it was read. */
-const toast = computed(() =>
-  said.value?.afterMoves === readerMoves.value ? said.value.message : undefined,
-);
+const toast = computed(() => (said.value?.afterMoves === readerMoves.value ? said.value.message : undefined));
 
 /** Says what was done, with its undo. It stays until it is closed, undone, followed by another, or left behind with its page. */
 export function showToast(message: ToastMessage): void {
