@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { parseEntry } from '../../src/logbook/entry';
 import { crashShop } from './crash-shop';
 import { type Killable, newProfile, startKillable } from './killable';
+import { closeLine, logging, marksIn, rows, type Said, startPiece, typedAs, untilSaid } from './logging';
 
 // The browser process dies at a random moment while work is logged, `KILLS` times over (`KILLS=300` for a long run). Whatever the
 // screen had confirmed must be there once, and nothing may be there by half. What this cannot show: a power cut, which
@@ -12,7 +12,6 @@ const LONGEST_LIFE_MS = 2_500;
 const base = inject('baseUrl');
 const profile = newProfile();
 
-type Said = 'coat' | 'pour' | 'air';
 /** What the screen has confirmed, by its mark: `coat 60.001`. */
 const confirmed = new Set<string>();
 /** What was asked for; nothing else may appear. */
@@ -32,50 +31,11 @@ async function openPage(hash = ''): Promise<Page> {
   return page;
 }
 
-const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
-// By event: a tab that is not in front draws no frames, and a real click would wait for one.
-const press = (page: Page, name: string | RegExp) =>
-  page.getByRole('button', { name }).first().dispatchEvent('click');
-/** Waits until the screen says that it was done, then takes the line away, so that the next is a new one. */
-async function untilSaid(page: Page, text: string | RegExp): Promise<void> {
-  await page.locator('.toast').getByText(text).waitFor();
-}
-const closeLine = (page: Page) => press(page, 'Close');
-
-/** Each way of logging something; the mark is typed into it, so that it is known again. */
-const LOGGING: Record<Said, (page: Page, mark: string) => Promise<void>> = {
-  async coat(page, mark) {
-    await page.goto(`${base}#/lay`);
-    await page
-      .getByRole('button', { name: /^(Lay it|Read, and seen to)$/ })
-      .first()
-      .waitFor();
-    const cautions = page.getByRole('button', { name: 'Read, and seen to' });
-    if ((await cautions.count()) > 0) await press(page, 'Read, and seen to');
-    await field(page, 'Wet film').fill(`6${mark}`);
-    await press(page, 'Lay it');
-    await untilSaid(page, /^Coat \d+ laid on /);
-  },
-  async pour(page, mark) {
-    await page.goto(`${base}#/mix/weigh/${shop.weighUp}`);
-    await field(page, 'The scale shows now').fill(mark);
-    await press(page, 'Note what was poured');
-    await untilSaid(page, / noted\.$/);
-  },
-  async air(page, mark) {
-    await page.goto(`${base}#/air/read`);
-    await field(page, 'Air temperature').fill(`2${mark}`);
-    await field(page, 'Humidity').fill('50');
-    await press(page, 'Log the reading');
-    await untilSaid(page, 'Reading logged.');
-  },
-};
 // A pour in the other tab moves the weigh-up on, and takes back what is being typed of it here: only one tab pours.
 const WHAT: readonly (readonly Said[])[] = [
   ['coat', 'pour', 'air'],
   ['coat', 'air'],
 ];
-const typedAs = (what: Said, mark: string) => ({ coat: `6${mark}`, pour: mark, air: `2${mark}` })[what];
 
 /** Logs one thing after another until the browser is gone. */
 async function work(page: Page, which: readonly Said[], onConfirmed: () => void): Promise<void> {
@@ -83,50 +43,12 @@ async function work(page: Page, which: readonly Said[], onConfirmed: () => void)
     const what = which[Math.floor(Math.random() * which.length)] ?? 'air';
     const mark = nextMark();
     asked.add(`${what} ${typedAs(what, mark)}`);
-    await LOGGING[what](page, mark);
+    await logging(shop.weighUp)[what](page, mark);
+    await untilSaid(page, what);
     confirmed.add(`${what} ${typedAs(what, mark)}`);
     onConfirmed();
     await closeLine(page);
   }
-}
-
-const startPiece = async (page: Page, name: string): Promise<void> => {
-  await page.goto(`${base}#/piece/new`);
-  await field(page, 'Name').fill(name);
-  await page.getByRole('radio', { name: /^Sealed wood/ }).click();
-  await press(page, 'Start this piece');
-  await page.getByRole('heading', { name }).first().waitFor();
-};
-
-/** Every row as the database holds it, with nothing of the app between. */
-const rows = (page: Page): Promise<unknown[]> =>
-  page.evaluate(
-    () =>
-      new Promise<unknown[]>((resolve, reject) => {
-        const opening = indexedDB.open('coatwait');
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const asking = opening.result.transaction('entries').objectStore('entries').getAll();
-          asking.onerror = () => reject(asking.error);
-          asking.onsuccess = () => {
-            opening.result.close();
-            resolve(asking.result);
-          };
-        };
-      }),
-  );
-
-/** The marks among the rows, each as often as it is there; a row that is no whole entry fails the test. */
-function marksIn(kept: readonly unknown[]): string[] {
-  return kept.flatMap((row) => {
-    const entry = parseEntry(row, Date.now());
-    expect(entry, JSON.stringify(row)).toMatchObject({ ok: true });
-    if (!entry.ok) return [];
-    const { value } = entry;
-    if (value.kind === 'coat-laid' && value.film.by === 'wet') return `coat ${value.film.wetFilm.text}`;
-    if (value.kind === 'poured') return `pour ${value.scale.text}`;
-    return value.kind === 'air-read' ? `air ${value.temperature.text}` : [];
-  });
 }
 
 async function expectNothingLost(page: Page): Promise<void> {
@@ -201,7 +123,9 @@ test('two tabs that log at once lose nothing, and each shows what the other logg
       for (let times = 0; times < 6; times++) {
         const mark = nextMark();
         asked.add(`${what} ${typedAs(what, mark)}`);
-        await LOGGING[what](page, mark);
+        await logging(shop.weighUp)[what](page, mark);
+        await untilSaid(page, what);
+        await untilSaid(page, what);
         confirmed.add(`${what} ${typedAs(what, mark)}`);
         await closeLine(page);
       }

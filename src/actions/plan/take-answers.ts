@@ -1,8 +1,11 @@
+import type { Shop } from '../../logbook/fold/fold';
 import { dropAnswer, type GivenAnswer, keptAnswers } from '../../reminders/kept';
 import type { Answer } from '../../reminders/reminder';
 import type { OpenShop } from '../shop';
 import { type Answered, answerReminder } from './answer-reminder';
 import { reminderOfId } from './reminder-of-id';
+
+type Answerable = NonNullable<ReturnType<typeof reminderOfId>>;
 
 /** Hears what came of an answer given on a notification. */
 export type OnAnswered = (id: string, answer: Answer, answered: Answered) => void;
@@ -41,6 +44,16 @@ async function logOne(
   onAnswered: OnAnswered,
 ): Promise<void> {
   const reminder = reminderOfId(id, shop.value);
-  if (!reminder) return;
+  if (!reminder || isLogged(shop.value, reminder, atMs)) return;
   onAnswered(id, answer, await answerReminder(needs, reminder, answer, Math.min(atMs, needs.now())));
+}
+
+/** Whether the answer was logged before, and the phone died before it could be dropped: no coat is laid twice. */
+function isLogged({ entries }: Shop, { id, pieceId, stepId }: Answerable, atMs: number): boolean {
+  return [...entries.values()].some((entry) => {
+    if (Date.parse(entry.at) !== atMs) return false;
+    if (entry.kind === 'reminder-answered') return entry.reminder === id;
+    if (entry.kind === 'step-marked') return entry.step === stepId;
+    return entry.kind === 'coat-laid' && entry.piece === pieceId;
+  });
 }
