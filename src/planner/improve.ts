@@ -3,7 +3,7 @@ import type { Ordered } from './search-exact';
 import { timeOrder } from './time-order';
 
 /** How many operations may be timed in all while neighbours are tried. */
-const MOST_TIMINGS = 60_000;
+const MOST_TIMINGS = 30_000;
 
 /** The order after neighbours of different pieces have changed places wherever that makes the plan better. */
 export function improve(problem: Problem, known: Ordered): Ordered {

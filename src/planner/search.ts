@@ -10,7 +10,7 @@ import { endBefore, readyAt } from './time-order';
 const MOST_EXACT = 14;
 
 /** How many operations may be filled in, in all, while the urgency of the pieces is varied. */
-const MOST_FILLED = 30_000;
+const MOST_FILLED = 45_000;
 
 /** The order found, and whether it is proved that there is no better. */
 export interface Found extends Ordered {
