@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
 import { launch, MOBILE } from './browser';
+import { crashShop } from './crash-shop';
 
 const base = inject('baseUrl');
 let browser: Browser;
@@ -88,6 +89,13 @@ test.each([
     },
     says: 'The browser cannot use what it keeps',
   },
+  {
+    why: 'that never answers',
+    refuse: () => {
+      IDBFactory.prototype.open = () => ({}) as IDBOpenDBRequest;
+    },
+    says: 'This device did not answer in time',
+  },
 ])(
   'a browser $why: it is said at once, the work goes on, and can be saved as a file',
   async ({ refuse, says }) => {
@@ -101,3 +109,110 @@ test.each([
     expect(readFileSync(await (await downloading).path(), 'utf8')).toContain('Held box');
   },
 );
+
+/** A page of the same origin without the app, which leaves databases as an upgrade that was broken off does: without their table. */
+async function leaveWithoutTable(names: readonly string[], isHeld: boolean): Promise<Page> {
+  context = await browser.newContext(MOBILE);
+  const before = await context.newPage();
+  await before.goto(`${base}icons/icon-192.png`);
+  await before.evaluate(
+    async ([all, keepOpen]) => {
+      for (const name of all)
+        await new Promise<void>((resolve, reject) => {
+          const opening = indexedDB.open(name);
+          opening.onerror = () => reject(opening.error);
+          opening.onsuccess = () => {
+            if (!keepOpen) opening.result.close();
+            resolve();
+          };
+        });
+    },
+    [names, isHeld] as const,
+  );
+  return before;
+}
+
+async function openHere(): Promise<void> {
+  page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  await page.goto(base);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+}
+
+test('an upgrade that was broken off: the logbook opens, and keeps work and photos', async () => {
+  await leaveWithoutTable(['coatwait', 'coatwait-photos', 'coatwait-first'], false);
+  await openHere();
+  const shop = await crashShop();
+  await page.goto(`${base}#/more`);
+  const buffer = Buffer.from(shop.backup);
+  const backup = { name: 'backup.json', mimeType: 'application/json', buffer };
+  await page.locator('main input[type="file"]').setInputFiles(backup);
+  await page.getByText('5 entries brought in.').waitFor();
+  await page.goto(`${base}#/mix/recipe/${shop.recipe}`);
+  const card = { name: 'card.png', mimeType: 'image/png', buffer: await page.screenshot() };
+  await page.locator('main input[type="file"]').setInputFiles(card);
+  await page.getByRole('img', { name: 'Photo 1 of the dried card' }).waitFor();
+  await page.reload();
+  await page.getByRole('img', { name: 'Photo 1 of the dried card' }).waitFor();
+});
+
+test('another tab that holds the logbook up: it is said, and work is kept once the tab is closed', async () => {
+  const holding = await leaveWithoutTable(['coatwait'], true);
+  await openHere();
+  await page.getByText('The logbook could not be opened').waitFor();
+  await page.getByText('Close other tabs of this app and try again').waitFor();
+  await holding.close();
+  await page.getByRole('button', { name: 'Try again' }).tap();
+  await page.getByText('The logbook could not be opened').waitFor({ state: 'detached' });
+  await startPiece('Late box');
+  await page.reload();
+  await page.getByText('Late box').first().waitFor();
+});
+
+test('rows that are no entries: they are named and kept, and the rest is open', async () => {
+  await open();
+  await startPiece('Walnut box');
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        const opening = indexedDB.open('coatwait');
+        opening.onsuccess = () => {
+          const writing = opening.result.transaction('entries', 'readwrite');
+          const rows = [null, 'torn', { kind: 'coat-laid' }, new Blob(['x']), new ArrayBuffer(9)];
+          for (const [n, row] of rows.entries()) writing.objectStore('entries').put(row, `torn-${n}`);
+          writing.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+  );
+  await page.goto(`${base}#/bench`);
+  await page.reload();
+  await page.getByText('5 entries could not be read').waitFor();
+  await page.getByText('Walnut box').first().waitFor();
+  await startPiece('Second box');
+  await page.goto(`${base}#/more`);
+  for (const key of ['torn-0', 'torn-4']) await page.getByText(key).first().waitFor();
+});
+
+test('a photo on a full device: it is said, and nothing of it is left', async () => {
+  await open();
+  const shop = await crashShop();
+  await page.goto(`${base}#/more`);
+  const buffer = Buffer.from(shop.backup);
+  await page
+    .locator('main input[type="file"]')
+    .setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer });
+  await page.getByText('5 entries brought in.').waitFor();
+  await page.goto(`${base}#/mix/recipe/${shop.recipe}`);
+  await page.evaluate(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('', 'QuotaExceededError');
+    };
+  });
+  const card = { name: 'card.png', mimeType: 'image/png', buffer: await page.screenshot() };
+  await page.locator('main input[type="file"]').setInputFiles(card);
+  await page.locator('.problem', { hasText: /full/ }).waitFor();
+  expect(await page.getByRole('img', { name: /of the dried card/ }).count()).toBe(0);
+});
