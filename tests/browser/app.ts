@@ -64,11 +64,23 @@ export async function killAndReopen(hash = ''): Promise<void> {
   await openPage(hash);
 }
 
-/** Goes to an address of the app, and waits for its title. */
+/** Goes to an address of the app, and waits for its title: not for that of the page which is left. */
 export async function goTo(hash: string, title?: string | RegExp): Promise<void> {
-  await page.goto(`${base}${hash}`);
+  if (page.url().startsWith(base)) await moveTo(hash);
+  else await page.goto(`${base}${hash}`);
+  await page.locator('main > p.heard').waitFor({ state: 'detached' }); // the screen is on its way
   await page.getByRole('heading', { level: 1, ...(title !== undefined && { name: title }) }).waitFor();
 }
+
+/** Moves as a link does; the app hears of it before this listener, and has left the old page when it is called. */
+const moveTo = (hash: string): Promise<void> =>
+  page.evaluate((to) => {
+    const { promise, resolve } = Promise.withResolvers<void>();
+    const isThere = location.hash === to;
+    addEventListener('hashchange', () => resolve(), { once: true });
+    location.hash = to;
+    return isThere ? undefined : promise;
+  }, hash);
 
 /** Where the page is. */
 export const here = (): string => new URL(page.url()).hash;

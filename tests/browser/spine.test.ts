@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { base, context, here, killAndReopen, openApp, page } from './app';
+import { base, context, goTo, here, killAndReopen, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
 import { button, choose, field, heading, section } from './on-screen';
@@ -263,7 +263,7 @@ describe.each([
     const [first = ''] = pieces;
     const behind = ['why', 'check', 'sand', 'change', 'record'].map((name) => `${first}/${name}`);
     for (const hash of ['#/bench', '#/board', '#/lay', '#/more', '#/piece/new', ...pieces, ...behind]) {
-      await page.goto(`${base}${hash}`);
+      await goTo(hash);
       await page.locator('main h2').first().waitFor({ state: 'attached' });
       expect(await axeViolations(), `${hash}`).toEqual([]);
       expect(await overTheSide(), `${hash}`).toBe(0);
