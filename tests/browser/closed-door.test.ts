@@ -116,9 +116,13 @@ test('names and notes with markup, directions, emoji and ten thousand letters ar
       isHacked: 'hacked' in globalThis,
       made: document.querySelectorAll('main script, main iframe, main img, main [onerror], main [onload]')
         .length,
-      side: Math.max(0, document.documentElement.scrollWidth - innerWidth),
+      side: Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth),
       over: [...document.querySelectorAll('main *')]
-        .filter((one) => one.getBoundingClientRect().right > innerWidth + 1 && !one.closest('svg, .heard'))
+        .filter(
+          (one) =>
+            one.getBoundingClientRect().right > document.documentElement.clientWidth + 1 &&
+            !one.closest('svg, .heard'),
+        )
         .map((one) => `${one.tagName}.${one.className}`)
         .slice(0, 3),
     }));
