@@ -113,3 +113,32 @@ test('a piece leads to its matches and back, and the second match starts from wh
   await title('Small box');
   expect(await axeViolations()).toEqual([]);
 });
+
+test('what a coat moved in the plan is still said when the app is opened again, until it is seen', async () => {
+  await startPiece('Walnut box');
+  const id = new URL(page.url()).hash.split('/')[2] ?? '';
+  await page.goto(`${base}#/mix/jar/new`);
+  await field('Name of the jar').fill('Gloss');
+  await button('Fill the jar').tap();
+  await title('Gloss');
+  await page.goto(`${base}#/plan/${id}`);
+  await page.getByRole('radio', { name: 'Full clear' }).check();
+  await button('Make the plan').tap();
+  await page.getByRole('heading', { name: 'Steps' }).waitFor();
+  await page.goto(`${base}#/lay?piece=${id}`);
+  const cautions = button('Read, and seen to');
+  await cautions.or(button('Lay it').first()).first().waitFor();
+  if ((await cautions.count()) > 0) await cautions.tap();
+  await button('Lay it').first().tap();
+  await says(/^Coat \d+ laid on /);
+  await page.goto(`${base}#/plan`);
+  await says('The plan has moved');
+  await page.reload();
+  await says('The plan has moved');
+  await button('Seen').tap();
+  await page.getByText('The plan has moved').waitFor({ state: 'detached' });
+  await page.reload();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await page.getByRole('heading', { level: 2 }).first().waitFor();
+  expect(await page.getByText('The plan has moved').count()).toBe(0);
+});

@@ -5,8 +5,10 @@ import type { Plan } from '../../planner/plan';
 import { planBench } from '../../planner/plan-bench';
 import type { Bench } from '../../planner/step';
 import type { Result } from '../../result';
+import type { Settled } from '../settled';
 import type { OpenShop } from '../shop';
 import { benchNow } from './bench';
+import { keepMove, keptMove } from './kept-move';
 
 const MINUTE_MS = 60_000;
 
@@ -48,32 +50,46 @@ function follow(open: OpenShop): FollowedPlan {
 /** After an entry the estimates come in within this time; what moves later was not moved by it. */
 const SETTLES_MS = 5 * MINUTE_MS;
 
-/** Compares with the plan before the last entry, until the estimates have followed; time going by moves nothing by itself. */
-function watchMoves({ settled, nowMs }: OpenShop, planned: ReadonlySignal<Planned>) {
+/**
+ * Compares with the plan before the last entry, until the estimates have followed; time going by moves nothing by itself. What moved is
+ * kept over a restart of the app, until the person has seen it or the next entry is logged.
+ */
+function watchMoves(open: OpenShop, planned: ReadonlySignal<Planned>) {
+  const { which, shop, settled, nowMs } = open;
   const moved = signal<Difference | undefined>(undefined);
-  let seen = settled.peek();
+  const entries = () => shop.peek().entries.keys();
+  let seen: Settled | undefined;
   let before: Plan | undefined;
   let latest: Plan | undefined;
   let untilMs = 0;
+  const tell = (found: Difference | undefined): void => {
+    moved.value = found;
+    keepMove(which, entries(), found);
+  };
   effect(() => {
     const now = settled.value;
     const { plan } = planned.value;
-    if (!plan.ok) return;
-    if (now.shop !== seen.shop) {
+    // What is still being read in was logged before: it moves nothing.
+    if (!plan.ok || !isReadIn(open)) return;
+    if (!seen) moved.value = keptMove(which, entries());
+    else if (now.shop !== seen.shop) {
       before = latest;
       untilMs = nowMs.peek() + SETTLES_MS;
     }
     if (before && now !== seen && nowMs.peek() <= untilMs)
-      moved.value = worthSaying(difference(before, plan.value), before);
+      tell(worthSaying(difference(before, plan.value), before));
     seen = now;
     latest = plan.value;
   });
   const markSeen = (): void => {
-    moved.value = undefined;
+    tell(undefined);
     before = undefined;
   };
   return { moved, seen: markSeen };
 }
+
+const isReadIn = ({ isWhole, shop, settled }: OpenShop): boolean =>
+  isWhole.value && settled.value.shop === shop.value;
 
 /** Less than this is not worth a word, minutes. */
 const LEAST_MINUTES = 5;
