@@ -259,7 +259,7 @@ describe.each([
     await page.locator('.row .band-likely').first().waitFor({ timeout: 20_000 });
     const pieces = await page
       .locator('.row a')
-      .evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+      .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
     const [first = ''] = pieces;
     const behind = ['why', 'check', 'sand', 'change', 'record'].map((name) => `${first}/${name}`);
     for (const hash of ['#/bench', '#/board', '#/lay', '#/more', '#/piece/new', ...pieces, ...behind]) {
