@@ -103,11 +103,11 @@ function coatVolumeM3(coat: Coat, { area }: Piece, volumeSolids: number): number
 }
 
 function weigh(held: Held, massKg: number, missing: 'evaporated' | 'used', solventDensityKgM3: number): void {
-  const { leftM3, densityKgM3, volumeSolids } = held;
+  const { leftM3, densityKgM3, volumeSolids, evaporatedKg: lostKg } = held;
   held.doubt = undefined;
   held.leftM3 = massKg / densityKgM3;
   if (leftM3 === undefined || missing === 'used') return;
-  const jar = { massKg: leftM3 * densityKgM3, densityKgM3, volumeSolids, solventDensityKgM3 };
+  const jar = { massKg: leftM3 * densityKgM3, densityKgM3, volumeSolids, solventDensityKgM3, lostKg };
   const read = reweighed(jar, massKg, SEEN_KG);
   if (!read.ok) {
     held.doubt = read.failure.kind;
@@ -115,6 +115,7 @@ function weigh(held: Held, massKg: number, missing: 'evaporated' | 'used', solve
   }
   held.densityKgM3 = read.value.densityKgM3;
   held.volumeSolids = read.value.volumeSolids;
-  held.evaporatedKg += read.value.lostKg;
+  const goneKg = lostKg + read.value.lostKg;
+  held.evaporatedKg = goneKg < SEEN_KG ? 0 : goneKg;
   held.leftM3 = massKg / read.value.densityKgM3;
 }

@@ -116,7 +116,8 @@ export const JAR_WORDS = {
     count === 1
       ? '1 coat is not counted: the area of its piece is not known.'
       : `${count} coats are not counted: the area of their pieces is not known.`,
-  evaporated: (grams: string): string => `${grams} g of solvent gone; add as much thinner to bring it back.`,
+  evaporated: (grams: string): string =>
+    `${grams} g of solvent gone. To bring it back, add as much thinner and weigh it again as “Evaporated”.`,
   doubts: {
     'heavier-than-expected':
       'It weighs more than it could: something was poured in, or a coat took less than reckoned. The weight stands.',

@@ -84,6 +84,19 @@ describe('what is left in a jar', () => {
     expect(doubt).toBeUndefined();
   });
 
+  test('has nothing lost any more once as much thinner was put back, and its first solids again', () => {
+    const lost = weighed('171.33', 'evaporated');
+    const { leftM3, volumeSolids, evaporatedKg, doubt } = amountAfter(
+      filled,
+      lost,
+      weighed('180', 'evaporated'),
+    );
+    expect(leftM3).toBeCloseTo(200 * ML, 9);
+    expect(volumeSolids).toBeCloseTo(22 / 150, 6);
+    expect([evaporatedKg, doubt]).toEqual([0, undefined]);
+    expect(amountAfter(filled, lost, weighed('185', 'evaporated')).doubt).toBe('heavier-than-expected');
+  });
+
   test.each([
     { grams: '200', doubt: 'heavier-than-expected' },
     { grams: '10', doubt: 'lost-more-than-solvent' },

@@ -67,6 +67,8 @@ describe('a coat from a jar that has lost solvent', () => {
       after: [weighed('136.65'), weighed('80', 'used')],
       solids: LOST_50_ML,
     },
+    { of: '50 mL lost and put back', after: [weighed('136.65'), weighed('180')], solids: FRESH },
+    { of: '50 mL lost, half put back', after: [weighed('136.65'), weighed('158.325')], solids: 29.333 / 175 },
     { of: 'more missing than there was solvent', after: [weighed('10')], solids: FRESH },
   ])('leaves the solids that the jar then held: $of', ({ after, solids }) => {
     const [share = 0] = drySharesOf(hourly(started(), filled(), ...after, brushed()));

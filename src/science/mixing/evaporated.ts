@@ -13,9 +13,11 @@ export interface JarContent {
   readonly volumeSolids: number;
   /** Of its volatile part. */
   readonly solventDensityKgM3: number;
+  /** What it had lost before: as much thinner may have been put back. */
+  readonly lostKg: number;
 }
 
-/** What a jar holds once the loss is known. */
+/** What a jar holds once the loss is known; the loss is below nothing where thinner was put back. */
 export interface Reweighed {
   readonly lostKg: number;
   readonly volumeSolids: number;
@@ -23,7 +25,8 @@ export interface Reweighed {
 }
 
 /**
- * A jar corrected by weighing it again: what is missing is taken to be solvent of the jar's own blend.
+ * A jar corrected by weighing it again: what is missing is taken to be solvent of the jar's own blend, and what was put back
+ * of an earlier loss the same.
  *
  * Left out: the fast solvents leave first, so the loss is a little larger in volume, and what stays is slower.
  * @param weighedKg content alone, without the jar
@@ -35,8 +38,9 @@ export function reweighed(
   divisionKg: number,
 ): Result<Reweighed, ReweighFailure> {
   const missingKg = jar.massKg - weighedKg;
-  if (missingKg < -divisionKg / 2) return fail({ kind: 'heavier-than-expected', byKg: -missingKg });
-  const lostKg = missingKg > divisionKg / 2 ? missingKg : 0;
+  if (missingKg < -jar.lostKg - divisionKg / 2)
+    return fail({ kind: 'heavier-than-expected', byKg: -missingKg });
+  const lostKg = Math.abs(missingKg) > divisionKg / 2 ? missingKg : 0;
   const volumeM3 = jar.massKg / jar.densityKgM3;
   const solidsM3 = volumeM3 * jar.volumeSolids;
   const lostM3 = lostKg / jar.solventDensityKgM3;

@@ -236,12 +236,18 @@ test('any mix lies between its parts, and half of it is the same', () => {
 
 describe('a jar weighed again', () => {
   const G = 1e-3;
-  const jar = { massKg: 190 * G, densityKgM3: 950, volumeSolids: 0.2, solventDensityKgM3: 870 };
+  const jar = { massKg: 190 * G, densityKgM3: 950, volumeSolids: 0.2, solventDensityKgM3: 870, lostKg: 0 };
   test('17.4 g of solvent gone from 200 mL: 180 mL with 40 mL of solids', () => {
     const found = got(reweighed(jar, 172.6 * G, 0.1 * G));
     expect(found.lostKg / G).toBeCloseTo(17.4, 9);
     expect(found.volumeSolids).toBeCloseTo(40 / 180, 9);
     expect(found.densityKgM3).toBeCloseTo((172.6 / 180) * 1000, 9);
+  });
+  // 8.7 g are 10 mL: 210 mL with 40 mL of solids.
+  test('as much as was lost before may be put back, and no more', () => {
+    const lossy = { ...jar, lostKg: 8.7 * G };
+    expect(got(reweighed(lossy, 198.7 * G, 0.1 * G)).volumeSolids).toBeCloseTo(40 / 210, 9);
+    expect(reweighed(lossy, 199 * G, 0.1 * G)).toMatchObject({ ok: false });
   });
   test('a difference that the scale does not see is none', () => {
     expect(got(reweighed(jar, 189.96 * G, 0.1 * G))).toMatchObject({ lostKg: 0, volumeSolids: 0.2 });
