@@ -27,7 +27,7 @@ export function Headline({ piece, outlook }: HeadlineProps) {
       </Notice>
     );
   return (
-    <div class="headline" aria-live="polite">
+    <div class="headline" aria-live="polite" data-empty={outlook?.state === 'computing' || undefined}>
       <MayNow standing={standing} nowMs={nowMs} />
       {awaited && <Awaited moment={awaited} nowMs={nowMs} />}
       {isWorking(piece, outlook) && (

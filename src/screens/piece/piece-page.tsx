@@ -19,7 +19,7 @@ import { MilestoneList } from './milestone-list';
 export function PiecePage({ piece }: { readonly piece: Piece }) {
   const { outlooks, nowMs } = useShop();
   const outlook = outlooks.value.get(piece.id);
-  const hasTimes = outlook?.state === 'ready' && piece.closedMs === undefined;
+  const times = piece.closedMs === undefined ? outlook?.state : undefined;
   return (
     <Page title={piece.name} backTo={linkTo('bench')} backLabel={PIECE_WORDS.toBench} columns="two">
       <div class="stack">
@@ -36,7 +36,8 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
         </Section>
       </div>
       <div class="stack">
-        {hasTimes && <Times piece={piece} outlook={outlook} />}
+        {outlook && times === 'ready' && <Times piece={piece} outlook={outlook} />}
+        {times === 'computing' && <TimesToCome />}
         <Section title={PIECE_WORDS.details}>
           <div class="acts">
             {piece.closedMs === undefined && (
@@ -71,5 +72,12 @@ const Times = ({ piece, outlook }: { readonly piece: Piece; readonly outlook: Ou
         {PIECE_WORDS.why}
       </LinkButton>
     </div>
+  </Section>
+);
+
+/** Their place, kept free: what stands below must not move away under the thumb. */
+const TimesToCome = () => (
+  <Section title={PIECE_WORDS.milestones}>
+    <div class="times-to-come" />
   </Section>
 );
