@@ -1,3 +1,4 @@
+import { fetchOnce } from '../logbook/fetch-once';
 import type * as All from './all';
 import type { ActionNeeds } from './log';
 
@@ -25,8 +26,8 @@ type Bound<Action> = Action extends (needs: ActionNeeds, ...said: infer Said) =>
 /** Everything a person can do, each without its needs. */
 export type Actions = { readonly [Name in (typeof NAMES)[number]]: Bound<(typeof All)[Name]> };
 
-/** Fetches the actions, so that the first tap does not wait for it; where it cannot be had, the tap tries again. */
-export const fetchActions = (): Promise<unknown> => import('./all').catch(() => undefined);
+/** Fetches the actions: ahead, so that the first tap does not wait for it. */
+export const fetchActions = fetchOnce(() => import('./all'));
 
 /** The actions on one logbook, loaded with the first that is used: the first screen shows, and does nothing yet. */
 export const bindActions = (needs: ActionNeeds): Actions =>
@@ -34,7 +35,7 @@ export const bindActions = (needs: ActionNeeds): Actions =>
     NAMES.map((name) => [
       name,
       async (...said: unknown[]) => {
-        const action = (await import('./all'))[name] as (...all: unknown[]) => unknown;
+        const action = (await fetchActions())[name] as (...all: unknown[]) => unknown;
         return action(needs, ...said);
       },
     ]),

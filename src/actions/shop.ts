@@ -98,7 +98,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
     close();
     return which === 'demo' ? (await import('./leave-demo')).leaveDemo(needs) : succeed(undefined);
   };
-  void whole.then(fetchActions);
+  whole.then(fetchActions).catch(() => undefined); // the first tap tries again
   const actions = bindActions(needs);
   const seen = { which, shop, setAside, held, isWhole, failure, nowMs, outlooks, settled, estimator };
   return { ...seen, actions, needs, look, reopen, leave, close };

@@ -25,12 +25,10 @@ interface Bench {
 /** What the checks of others say of the product on a piece. */
 export function taughtTo(piece: Piece, { shop, outlooks }: Bench): Taught {
   const product = productOf(piece, shop);
-  const others = [...shop.pieces.values()].filter(
-    (other) => other.id !== piece.id && other.checks.length > 0 && productOf(other, shop) === product,
-  );
-  const estimates = others.flatMap(({ id }) => {
-    const outlook = outlooks.get(id);
-    return outlook?.state === 'ready' ? [outlook.estimate] : [];
+  const estimates = [...outlooks].flatMap(([id, outlook]) => {
+    const other = shop.pieces.get(id);
+    if (outlook.state !== 'ready' || !other || id === piece.id || other.checks.length === 0) return [];
+    return productOf(other, shop) === product ? [outlook.estimate] : [];
   });
   return {
     diffusivity: ofLacquers(estimates),

@@ -2,6 +2,7 @@ import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import { fail, type Result, succeed } from '../result';
 import type { Refusal } from './admit';
 import { type Entry, type EntryBody, type Issue, parseEntry } from './entry';
+import { fetchOnce } from './fetch-once';
 import { firstPageOf } from './first-page';
 import { createFold, type Shop } from './fold/fold';
 import type { StorageFailure } from './storage-failure';
@@ -57,7 +58,7 @@ export interface Logbook {
 }
 
 /** What fits the shop. The first screen does not wait for it. */
-const rules = () => import('./admit');
+const rules = fetchOnce(() => import('./admit'));
 
 /** A live logbook on a store. */
 export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logbook {

@@ -11,7 +11,7 @@ export interface TimeLine {
 }
 
 /** So many of the newest are copied when one is added; a coat is seldom written down later than that. */
-const MOST_RECENT = 500;
+const MOST_RECENT = 100;
 
 /** An empty time line. One more entry costs a copy of the newest, however many there are before. */
 export function createTimeLine(mostRecent = MOST_RECENT): TimeLine {
