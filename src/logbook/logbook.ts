@@ -130,12 +130,20 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     return { size, has: (key) => entries.has(key) || aside.has(key) };
   }
 
+  function keepFirstPage(): void {
+    const page = firstPageOf(shop.value, now());
+    if (page) void store.keepFirst(page);
+  }
+
+  async function take(brought: Loaded): Promise<Result<void, StorageFailure>> {
+    const kept = await keep(news(brought, shop.value, setAside.value));
+    if (kept.ok) keepFirstPage(); // ten years brought to a new phone open as quickly there
+    return kept;
+  }
+
   async function openWhole(): Promise<Result<void, StorageFailure>> {
     const opened = await load(store.loadAll(knownNow()));
-    if (opened.ok && !isWhole.value) {
-      const page = firstPageOf(shop.value, now());
-      if (page) void store.keepFirst(page);
-    }
+    if (opened.ok && !isWhole.value) keepFirstPage();
     void rules().catch(() => undefined); // on the way before the first coat needs them
     isWhole.value = true; // or as whole as it can be: what failed is said
     return opened;
@@ -153,7 +161,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     openFirst: () => load(store.loadFirst()),
     open: () => inTurn(openWhole),
     strike: (id) => append({ kind: 'struck', entry: id }),
-    take: (brought) => inTurn(() => keep(news(brought, shop.value, setAside.value))),
+    take: (brought) => inTurn(() => take(brought)),
   };
 }
 

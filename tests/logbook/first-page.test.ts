@@ -81,6 +81,19 @@ test('a long logbook opens with it and with what was logged since; what is logge
   expect(spread(logbook.shop.value)).toEqual(spread(fold(kept.ok ? kept.value.entries : [])));
 });
 
+test('ten years brought to a new phone have one too', async () => {
+  const store = openStore('coatwait-demo', openDatabase('brought'), openFirstPages('brought'));
+  stores.push(store);
+  const logbook = createLogbook({ store, now: () => NOW_MS, zone: () => 'Europe/Berlin', newId });
+  await logbook.open();
+  await logbook.take({ entries: all, setAside: [] });
+  const first = async () => {
+    const loaded = await store.loadFirst();
+    return loaded.ok ? loaded.value.entries : [];
+  };
+  await expect.poll(async () => (await first()).length).toBe(page?.entries.length);
+});
+
 test('one that was torn is no loss', async () => {
   const pages = openFirstPages('torn');
   await pages.keep({ entries: [{ id: 'half' } as never], after: id(1) });
