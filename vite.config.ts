@@ -52,7 +52,6 @@ const inBrowser = {
   environment: 'node' as const,
   globalSetup: ['tests/browser/global-setup.ts'],
   fileParallelism: false,
-  retry: 1, // a browser on two busy cores may miss a tap; what is broken fails twice
   testTimeout: 60_000,
   hookTimeout: 60_000,
 };
