@@ -52,6 +52,7 @@ const inBrowser = {
   environment: 'node' as const,
   globalSetup: ['tests/browser/global-setup.ts'],
   fileParallelism: false,
+  retry: Number(process.env['RETRY'] ?? 0), // in CI only; whoever needed it is named at the end
   testTimeout: 60_000,
   hookTimeout: 60_000,
 };

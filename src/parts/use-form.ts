@@ -1,10 +1,11 @@
-import { type ReadonlySignal, type Signal, useSignal } from '@preact/signals';
+import { type ReadonlySignal, useSignal } from '@preact/signals';
 import type { Refused } from '../actions/shop';
 import type { Result } from '../result';
 import { LEFT_REFUSED } from '../words/common';
 import { afterDrawing } from './draw-once';
 import { stillHere } from './route';
 import { showToast } from './toast';
+import { whileBusy } from './while-busy';
 
 export interface Form {
   /** Sending was tried: from now on every field says what is wrong with it. */
@@ -43,13 +44,6 @@ export function useForm(): Form {
       return undefined;
     },
   };
-}
-
-async function whileBusy<Value>(isBusy: Signal<boolean>, act: () => Promise<Value>): Promise<Value> {
-  isBusy.value = true;
-  const done = await act();
-  isBusy.value = false;
-  return done;
 }
 
 function focusFirstProblem(): void {

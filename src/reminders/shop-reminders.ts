@@ -88,4 +88,4 @@ export function ragReminders({ steps, now }: Plan, shop: Shop): Reminder[] {
 
 /** When the day is taken to be over: an hour after the last work, for more may come that nobody planned; but not after closing time. */
 const dayEnds = (workEnds: number, shop: Shop): number =>
-  Math.min(workEnds + AN_HOUR, closingAfter(shop, workEnds) ?? workEnds);
+  Math.min(workEnds + AN_HOUR, closingAfter(shop, workEnds) ?? Number.POSITIVE_INFINITY);

@@ -28,6 +28,10 @@ export const LAZY = {
   reload: 'Reload the app',
 } as const;
 
+/** What a tap does could not be fetched, as after an update. */
+export const NOT_SENT =
+  'The app could not fetch what this needs, so nothing was logged. Try again, or reload the app to get its newest version.';
+
 export const CHART = {
   asTable: 'Show as a table',
   bandColumns: { low: 'low', high: 'high' },

@@ -113,7 +113,7 @@ test('does not remind of coats that are laid, but of rags until then and of movi
 
 test.each([
   { what: 'at closing time, if that comes sooner', ended: '2026-03-02 16:30', at: '03-02 17:00 rags:20514' },
-  { what: 'at once, out of hours', ended: '2026-03-02 20:00', at: '03-02 20:00 rags:20514' },
+  { what: 'an hour after it, out of hours too', ended: '2026-03-02 20:00', at: '03-02 21:00 rags:20514' },
   { what: 'of the day on which the work ended', ended: '2026-03-03 10:00', at: '03-03 11:00 rags:20515' },
 ])('reminds of rags $what', ({ ended, at }) => {
   const laid = coat('1', { moveMinutes: 0, done: { from: NOW, to: utc(ended) } });
