@@ -1,5 +1,6 @@
 import type { BrowserContext } from 'playwright-core';
 import { base, page } from './app';
+import { rows } from './logging';
 
 // Headless Chromium shows no dialogs. Only the dialog is replaced: the folder it gives is a real one, of the origin's own files, and what
 // the browser allows is read from a note that the test keeps on the phone.
@@ -108,21 +109,7 @@ export const photoSums = (): Promise<string[]> =>
   });
 
 /** The entries kept on this phone, in the order of their ids. */
-export const entriesKept = (): Promise<unknown[]> =>
-  page.evaluate(
-    () =>
-      new Promise<unknown[]>((resolve, reject) => {
-        const opening = indexedDB.open('coatwait');
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const asking = opening.result.transaction('entries').objectStore('entries').getAll();
-          asking.onsuccess = () => {
-            opening.result.close();
-            resolve(asking.result);
-          };
-        };
-      }),
-  );
+export const entriesKept = (): Promise<unknown[]> => rows(page);
 
 /** Brings in a backup, as a person does. */
 export async function bringIn(buffer: Buffer, name = 'coatwait.zip'): Promise<void> {

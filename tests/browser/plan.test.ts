@@ -5,6 +5,7 @@ import { base, context, goTo, here, newPage, page, takePhone } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
 import { button } from './on-screen';
+import type { WorkerScope } from './worker-scope';
 
 /** A Wednesday, nine o'clock in the shop. Long past, so that the worker's own clock is later than any tap. */
 const NINE = new Date('2025-03-05T09:00:00+01:00').getTime();
@@ -85,15 +86,6 @@ const shownNotifications = () =>
       ids: data?.ids as string[],
     }));
   });
-
-/** What the test uses of the service worker's own world. */
-interface WorkerScope extends EventTarget {
-  readonly registration: ServiceWorkerRegistration;
-  readonly NotificationEvent: new (
-    kind: string,
-    init: { notification: Notification; action: string },
-  ) => Event;
-}
 
 /** What a tap on a notification's answer does: headless Chromium cannot tap one itself. */
 async function tapAnswer(action: string): Promise<void> {

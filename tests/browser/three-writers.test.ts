@@ -4,21 +4,13 @@ import { base, context, openApp, openPage, page } from './app';
 import { crashShop } from './crash-shop';
 import { bringIn } from './fake-dialogs';
 import { logging, marksIn, rows, type Said, startPiece, typedAs } from './logging';
+import type { WorkerScope } from './worker-scope';
 
 // Two windows log work while the service worker keeps answers given on notifications and is woken over and over: all three write at once.
 // `WRITERS=200` for a long run.
 const OF_A_WINDOW = Number(process.env['WRITERS'] ?? 24);
 const ANSWERS = 2 * OF_A_WINDOW;
 const WAKES = 20;
-
-/** What the test uses of the service worker's own world. */
-interface WorkerScope extends EventTarget {
-  readonly registration: ServiceWorkerRegistration;
-  readonly NotificationEvent: new (
-    kind: string,
-    init: { notification: Notification; action: string },
-  ) => Event;
-}
 
 async function allow(devtools: CDPSession): Promise<void> {
   const { targetInfo } = await devtools.send('Target.getTargetInfo');
