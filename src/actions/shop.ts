@@ -198,8 +198,11 @@ function zoneNow(): string {
 const DRAWN_MS = 100;
 
 function afterPaint(job: () => void): void {
-  const limit = setTimeout(job, DRAWN_MS);
-  requestAnimationFrame(() => {
+  const limit = setTimeout(() => {
+    cancelAnimationFrame(frame); // or it would be done again when the page is seen
+    job();
+  }, DRAWN_MS);
+  const frame = requestAnimationFrame(() => {
     clearTimeout(limit);
     setTimeout(job);
   });
