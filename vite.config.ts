@@ -43,6 +43,7 @@ const COVERAGE_FLOORS = {
   'src/estimator/**': { lines: 98.5, branches: 89 },
   'src/planner/**': { lines: 98, branches: 93 },
   'src/logbook/**': { lines: 95, branches: 84 },
+  'src/shop/**': { lines: 95, branches: 84 },
 };
 
 const unitTests = {

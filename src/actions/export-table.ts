@@ -1,5 +1,5 @@
-import { csvText } from '../logbook/csv';
-import { type TableName, tableOf } from '../logbook/tables';
+import { csvText } from '../shop/record/csv';
+import { type TableName, tableOf } from '../shop/record/tables';
 import type { ActionNeeds } from './log';
 
 /** A table of the shop as a CSV file. */

@@ -1,6 +1,6 @@
 import { quantity } from '../logbook/typed';
-import { leavesNoLacquer } from '../logbook/volumes-in-mix';
 import { fail } from '../result';
+import { leavesNoLacquer } from '../shop/jar/volumes-in-mix';
 import { NO_ROOM_FOR_LACQUER } from '../words/actions';
 import { type ActionNeeds, type Logged, log, type Said } from './log';
 

@@ -1,9 +1,9 @@
 import type { Shop } from '../logbook/fold/fold';
 import type { Jar } from '../logbook/fold/jars';
 import type { Piece } from '../logbook/fold/pieces';
-import { jarFilmAt } from '../logbook/jar-film-at';
-import { sheetOf } from '../logbook/sheet-times';
-import { leavesNoLacquer } from '../logbook/volumes-in-mix';
+import { jarFilmAt } from '../shop/jar/film-at';
+import { leavesNoLacquer } from '../shop/jar/volumes-in-mix';
+import { sheetOf } from '../shop/stack/sheet-times';
 import type { Taught } from './taught';
 
 /** A text that changes when anything changes that the outlook of a piece is worked out from, but for the clock. */

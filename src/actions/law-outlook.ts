@@ -3,7 +3,7 @@ import type { LawBelief } from '../estimator/finishes/law-belief';
 import type { LawHistory } from '../estimator/finishes/law-history';
 import type { Shop } from '../logbook/fold/fold';
 import type { Piece } from '../logbook/fold/pieces';
-import { lawHistory, type TimedLawHistory } from '../logbook/law-history';
+import { lawHistory, type TimedLawHistory } from '../shop/stack/law-history';
 import type { Outlook } from './outlook';
 import { checksOf } from './request';
 import type { WhatIf } from './what-if';

@@ -3,10 +3,16 @@ import type { PlainRequest } from '../estimator/plain';
 import type { Shop } from '../logbook/fold/fold';
 import type { Jar } from '../logbook/fold/jars';
 import type { Piece } from '../logbook/fold/pieces';
-import { type HistoryFault, type Stack, stackHistory, stackOf, type TimedHistory } from '../logbook/history';
-import { withoutRetarder } from '../logbook/jar-film';
-import { again } from '../logbook/stack-events';
 import { type Result, succeed } from '../result';
+import { withoutRetarder } from '../shop/jar/film';
+import {
+  type HistoryFault,
+  type Stack,
+  stackHistory,
+  stackOf,
+  type TimedHistory,
+} from '../shop/stack/history';
+import { again } from '../shop/stack/stack-events';
 import { thinnerLast, type WhatIf, warmerFrom } from './what-if';
 
 /** What the estimator is asked, and the instant from which its seconds count. */

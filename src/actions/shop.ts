@@ -154,7 +154,7 @@ function follow(
 }
 
 async function fillDemo({ logbook, now, zone, newId }: ActionNeeds): Promise<StorageFailure | undefined> {
-  const { demoShop } = await import('../logbook/demo/demo-shop');
+  const { demoShop } = await import('../shop/demo/demo-shop');
   const filled = await logbook.take({
     entries: demoShop({ nowMs: now(), zone: zone(), newId }),
     setAside: [],

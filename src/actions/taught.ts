@@ -5,7 +5,7 @@ import type { LawEstimate } from '../estimator/finishes/law-history';
 import type { Shop } from '../logbook/fold/fold';
 import type { Jar } from '../logbook/fold/jars';
 import type { Piece } from '../logbook/fold/pieces';
-import { sheetOf } from '../logbook/sheet-times';
+import { sheetOf } from '../shop/stack/sheet-times';
 import type { Outlook, PieceId } from './outlook';
 import { OF_LACQUER, shopBelief, shopLawBelief } from './shop-belief';
 

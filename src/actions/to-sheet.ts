@@ -4,7 +4,7 @@ import { type SheetFactors, scaledToSheet, sheetFactors } from '../estimator/fin
 import type { PlainRequest } from '../estimator/plain';
 import type { Shop } from '../logbook/fold/fold';
 import type { Piece } from '../logbook/fold/pieces';
-import { sheetOf, sheetTimes } from '../logbook/sheet-times';
+import { sheetOf, sheetTimes } from '../shop/stack/sheet-times';
 
 /** Air movement that data sheets have in mind, mass transfer of n-butyl acetate, m/s (judgement). */
 const SHEET_TRANSFER_MS = 1.2e-3;

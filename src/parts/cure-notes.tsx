@@ -2,7 +2,7 @@ import type { Outlook } from '../actions/outlook';
 import type { LawEstimate } from '../estimator/finishes/law-history';
 import { totalFilm, totalLimitM } from '../estimator/finishes/total-film';
 import type { Piece } from '../logbook/fold/pieces';
-import { sheetOf } from '../logbook/sheet-times';
+import { sheetOf } from '../shop/stack/sheet-times';
 import { CURE_WORDS, SHEET_WORDS } from '../words/finishes';
 import { filmWords } from '../words/quantities';
 import { bandWords } from '../words/times';

@@ -1,4 +1,4 @@
-import { isDayEndPressing } from '../logbook/day-end-due';
+import { isDayEndPressing } from '../shop/cautions/day-end-due';
 import { DAY_END_NOTICE as WORDS } from '../words/day-end';
 import { LinkButton } from './button';
 import { Notice } from './notice';

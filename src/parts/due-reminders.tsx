@@ -3,7 +3,7 @@ import { laysCoat } from '../actions/plan/answer-reminder';
 import { deliverReminders } from '../actions/plan/deliver';
 import { followReminders } from '../actions/plan/follow-reminders';
 import { reminderOfId } from '../actions/plan/reminder-of-id';
-import { isFireKind } from '../reminders/kinds';
+import { isFireKind } from '../logbook/kinds/reminder-kinds';
 import type { Reminder } from '../reminders/reminder';
 import { REMINDER_PAGE, REMINDER_WORDS } from '../words/reminders';
 import { Icon } from './icons';

@@ -1,7 +1,7 @@
 import { type Answered, answerReminder, laysCoat } from '../actions/plan/answer-reminder';
 import { reminderName } from '../actions/plan/reminder-name';
 import type { OpenShop } from '../actions/shop';
-import { isFireKind } from '../reminders/kinds';
+import { isFireKind } from '../logbook/kinds/reminder-kinds';
 import type { Answer, Reminder } from '../reminders/reminder';
 import { reminderText } from '../reminders/say';
 import { REMINDER_PAGE, REMINDER_WORDS } from '../words/reminders';

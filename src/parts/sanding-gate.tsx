@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Piece } from '../logbook/fold/pieces';
-import { oldFinishOf, sandingRule } from '../logbook/old-finish';
 import { cautionsFor } from '../reminders/cautions';
+import { oldFinishOf, sandingRule } from '../shop/stack/old-finish';
 import { cautionOf } from '../words/cautions';
 import { OLD_WORDS } from '../words/old-finish';
 import { LinkButton } from './button';

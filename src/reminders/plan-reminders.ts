@@ -1,7 +1,7 @@
+import type { ReminderKind } from '../logbook/kinds/reminder-kinds';
 import { nextDayStart, type ZoneOffset } from '../planner/local-day';
 import type { Plan, PlannedStep } from '../planner/plan';
 import type { Step } from '../planner/step';
-import type { ReminderKind } from './kinds';
 import type { Reminder } from './reminder';
 
 // Minutes are common practice, no source: blush shows within some minutes of the coat.

@@ -1,6 +1,6 @@
+import { isFireKind } from '../logbook/kinds/reminder-kinds';
 import { atLocal, localDay, type ZoneOffset } from '../planner/local-day';
 import type { Hours } from '../planner/shop';
-import { isFireKind } from './kinds';
 import type { Reminder } from './reminder';
 
 /**

@@ -1,6 +1,6 @@
 import { test } from 'vitest';
-import { advise } from '../../src/logbook/colour/advice';
-import { MatchOnPaper, tinterId, WHITE } from '../logbook/colour/a-match';
+import { advise } from '../../src/shop/colour/advice';
+import { MatchOnPaper, tinterId, WHITE } from '../shop/colour/a-match';
 import { processorMs } from './clock';
 
 const ROUNDS = 30;

@@ -1,7 +1,7 @@
 import { performance } from 'node:perf_hooks';
 import { test } from 'vitest';
 import { fold } from '../../src/logbook/fold/fold';
-import { searchRecipes } from '../../src/logbook/recipe-search';
+import { searchRecipes } from '../../src/shop/recipe/search';
 import { entry } from '../logbook/entries';
 import { manyRecipes } from './many-recipes';
 

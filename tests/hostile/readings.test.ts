@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
 import { readingsFromFile } from '../../src/actions/match/readings-from-file';
-import { readCode } from '../../src/logbook/jar-code';
 import { parseHash } from '../../src/parts/route';
 import { jarIdOf } from '../../src/screens/mix/find/barcode';
+import { readCode } from '../../src/shop/jar/code';
 import { isPolluted, NASTY_TEXTS } from './nasty';
 
 let tried = 0;

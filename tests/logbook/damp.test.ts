@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { latestAir, measuredAir, woodMoisture } from '../../src/logbook/air-now';
-import { blushSeen, ownBlush } from '../../src/logbook/blush-seen';
 import type { EntryBody } from '../../src/logbook/entry';
 import { fold } from '../../src/logbook/fold/fold';
-import { jarBlush, withMoreRetarder } from '../../src/logbook/jar-blush';
-import { whatHelps } from '../../src/logbook/what-helps';
 import { USUAL_BLUSH_LIMITS } from '../../src/science/air/blush';
+import { blushSeen, ownBlush } from '../../src/shop/air/blush-seen';
+import { jarBlush, withMoreRetarder } from '../../src/shop/air/jar-blush';
+import { latestAir, measuredAir, woodMoisture } from '../../src/shop/air/now';
+import { whatHelps } from '../../src/shop/air/what-helps';
 import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, PIECE, startPiece } from './entries';
 
 type Read = Extract<EntryBody, { kind: 'air-read' }>;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
+import { FIRE_KINDS, isOn, REMINDER_KINDS, type Switches } from '../../src/logbook/kinds/reminder-kinds';
 import { type Circumstances, standing } from '../../src/reminders/due';
 import { grouped } from '../../src/reminders/group';
-import { FIRE_KINDS, isOn, REMINDER_KINDS, type Switches } from '../../src/reminders/kinds';
 import type { Reminder } from '../../src/reminders/reminder';
 import { reminderText } from '../../src/reminders/say';
 import { clock, utc } from '../planner/a-bench';

@@ -1,4 +1,4 @@
-import type { CautionAct } from '../../reminders/caution-acts';
+import type { CautionAct } from '../../logbook/kinds/caution-acts';
 import type { Caution } from '../../words/cautions';
 import { type ActionNeeds, type Logged, log } from '../log';
 

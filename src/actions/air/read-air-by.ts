@@ -1,9 +1,9 @@
 import { LIMITS } from '../../logbook/limits';
-import { shopPressurePa } from '../../logbook/shop-pressure';
 import { readTyped, type Typed } from '../../logbook/typed';
 import { fail, type Result, succeed } from '../../result';
 import { relativeHumidityFromDewPoint } from '../../science/air/dew-point';
 import { relativeHumidityFromWetBulb } from '../../science/air/wet-bulb';
+import { shopPressurePa } from '../../shop/air/pressure';
 import { toCelsius } from '../../units';
 import { LOGBOOK_WORDS } from '../../words/logbook';
 import type { ActionNeeds, Logged, Said } from '../log';

@@ -2,7 +2,7 @@ import type { Estimator } from '../../estimator/client';
 import type { Estimate } from '../../estimator/estimate';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
-import { withMoreRetarder } from '../../logbook/jar-blush';
+import { withMoreRetarder } from '../../shop/air/jar-blush';
 import { requestFor } from '../request';
 
 /** By how much later a piece may be level-sanded and rubbed out, s. */

@@ -1,7 +1,7 @@
-import { hidingFilmUm } from '../../logbook/colour/hides';
-import { contentOf, partsOf } from '../../logbook/colour/jar-content';
 import type { Match } from '../../logbook/fold/matches';
 import { type Result, succeed } from '../../result';
+import { hidingFilmUm } from '../../shop/colour/hides';
+import { contentOf, partsOf } from '../../shop/colour/jar-content';
 import { RECIPE_FROM_MATCH } from '../../words/match';
 import { type ActionNeeds, log, type Said } from '../log';
 import { writeRecipe } from '../mix/recipe';

@@ -1,6 +1,6 @@
-import type { Advice } from '../../logbook/colour/advice';
-import type { LotChanges } from '../../logbook/colour/lessons';
 import type { Match } from '../../logbook/fold/matches';
+import type { Advice } from '../../shop/colour/advice';
+import type { LotChanges } from '../../shop/colour/lessons';
 import type { PhotoAsk, PhotoRead } from './photo-read';
 
 /** What the desk is asked. */

@@ -1,5 +1,5 @@
-import { advise } from '../../logbook/colour/advice';
 import type { Corners, Photo } from '../../science/colour/photo-patch';
+import { advise } from '../../shop/colour/advice';
 import type { Question, Reply } from './colour-desk';
 import { type PhotoAsk, type PhotoRead, readPhoto, scaleToRead } from './photo-read';
 

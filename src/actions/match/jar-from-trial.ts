@@ -1,6 +1,6 @@
-import { partsOf } from '../../logbook/colour/jar-content';
 import type { Match } from '../../logbook/fold/matches';
 import { type Result, succeed } from '../../result';
+import { partsOf } from '../../shop/colour/jar-content';
 import { type ActionNeeds, log } from '../log';
 import { beginWeighUp } from '../mix/weigh-up';
 import type { Refused } from '../refused';

@@ -1,8 +1,8 @@
-import { labOf } from '../../logbook/colour/lab-of';
 import type { ReadingSet } from '../../logbook/fold/matches';
 import { LIMITS } from '../../logbook/limits';
 import { parseNumber, readTyped } from '../../logbook/typed';
 import { impossiblePart } from '../../science/colour/lab';
+import { labOf } from '../../shop/colour/lab-of';
 import { READ_PROBLEMS } from '../../words/match';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseWith } from '../mix/mix-refused';

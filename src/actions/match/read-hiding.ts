@@ -1,4 +1,4 @@
-import { hidingOf } from '../../logbook/colour/hides';
+import { hidingOf } from '../../shop/colour/hides';
 import { HIDING_PROBLEMS } from '../../words/match';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseWith } from '../mix/mix-refused';

@@ -1,7 +1,7 @@
-import { isSpectral } from '../../logbook/colour/lab-of';
 import { fail, type Result, succeed } from '../../result';
 import { type FileReading, parseReadingFile } from '../../science/colour/reading-files';
 import type { White } from '../../science/colour/white-points';
+import { isSpectral } from '../../shop/colour/lab-of';
 import { FILE_PROBLEMS, fileLine } from '../../words/match';
 import type { ReadingSaid } from './read-colour';
 

@@ -1,8 +1,8 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/jars';
-import { jarAmount } from '../../logbook/jar-amount';
-import { jarFilm } from '../../logbook/jar-film';
-import { jarLife } from '../../logbook/jar-life';
+import { jarAmount } from '../../shop/jar/amount';
+import { jarFilm } from '../../shop/jar/film';
+import { jarLife } from '../../shop/jar/life';
 import { JAR_WORDS } from '../../words/mix-jar';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseWith } from './mix-refused';

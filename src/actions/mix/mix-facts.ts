@@ -1,7 +1,4 @@
 import type { Shop } from '../../logbook/fold/fold';
-import { mixIngredients } from '../../logbook/mix-ingredients';
-import { finishOf } from '../../logbook/mixed-product';
-import type { Finish } from '../../logbook/own-solvents';
 import { type Result, succeed } from '../../result';
 import {
   composition,
@@ -16,6 +13,9 @@ import type { Batch } from '../../science/mixing/ingredient';
 import { mixPigmentOfSolids, pigmentOfCritical } from '../../science/mixing/mix-pigment';
 import { type VocContent, vocContent } from '../../science/mixing/voc';
 import type { Blend } from '../../science/solvents/blend';
+import { finishOf } from '../../shop/jar/mixed-product';
+import type { Finish } from '../../shop/jar/own-solvents';
+import { mixIngredients } from '../../shop/recipe/ingredients';
 
 /** What a mix is; each fact stands or falls alone, so that one missing density does not hide the rest. */
 export interface MixFacts {

@@ -1,4 +1,4 @@
-import { batchOfLines } from '../../logbook/recipe-batch';
+import { batchOfLines } from '../../shop/recipe/batch';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseMix } from './mix-refused';
 

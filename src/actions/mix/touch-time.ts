@@ -3,7 +3,7 @@ import { filmSolvent } from '../../estimator/film-solvents';
 import type { StackHistory } from '../../estimator/history';
 import { marginK, secondsTo } from '../../estimator/read-off';
 import { simulate } from '../../estimator/simulate';
-import type { JarFilm } from '../../logbook/jar-film';
+import type { JarFilm } from '../../shop/jar/film';
 import { HOUR_S, toKelvin, umToMetres } from '../../units';
 
 const AIR_K = toKelvin(21);

@@ -1,5 +1,5 @@
 import type { ShopIngredient } from '../../logbook/fold/ingredients';
-import { type Finish, type Shares, USUAL_SOLVENTS } from '../../logbook/own-solvents';
+import { type Finish, type Shares, USUAL_SOLVENTS } from '../../shop/jar/own-solvents';
 import { USUAL_JARS, usualThinner } from './usual-jar';
 
 export type IngredientSort = ShopIngredient['is'];

@@ -1,5 +1,5 @@
-import { type Finish, type Shares, USUAL_SOLVENTS } from '../../logbook/own-solvents';
 import type { Unit } from '../../logbook/unit';
+import { type Finish, type Shares, USUAL_SOLVENTS } from '../../shop/jar/own-solvents';
 
 /** What a product of a finish usually is, where nobody has read its data sheet (common practice, no source). */
 export interface UsualJar {

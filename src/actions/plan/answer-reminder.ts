@@ -1,9 +1,9 @@
 import type { EntryOf } from '../../logbook/entry';
 import type { Coat } from '../../logbook/fold/pieces';
-import { tasksOf } from '../../logbook/plan/happenings';
 import type { Task } from '../../planner/step';
 import type { Answer, Reminder } from '../../reminders/reminder';
 import { fail, type Result } from '../../result';
+import { tasksOf } from '../../shop/plan/happenings';
 import { REMINDER_PAGE } from '../../words/reminders';
 import { layCoat } from '../lay-coat';
 import { type ActionNeeds, log } from '../log';

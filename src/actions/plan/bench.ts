@@ -1,10 +1,10 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import type { PiecePlan } from '../../logbook/fold/plans';
-import { planSteps } from '../../logbook/plan/plan-steps';
-import { plannerShop } from '../../logbook/plan/planner-shop';
 import { toMinute } from '../../planner/local-day';
 import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
+import { planSteps } from '../../shop/plan/plan-steps';
+import { plannerShop } from '../../shop/plan/planner-shop';
 import type { Outlook, PieceId } from '../outlook';
 import { estimatedWaits } from './waits';
 

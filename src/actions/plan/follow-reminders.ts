@@ -1,13 +1,13 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { Shop } from '../../logbook/fold/fold';
-import { hoursOf } from '../../logbook/plan/clock-hours';
+import type { ReminderKind, Switches } from '../../logbook/kinds/reminder-kinds';
 import { toMinute } from '../../planner/local-day';
 import { planBench } from '../../planner/plan-bench';
 import { type Standing, standing } from '../../reminders/due';
-import type { ReminderKind, Switches } from '../../reminders/kinds';
 import type { Acknowledgement, Reminder } from '../../reminders/reminder';
 import { remindersOf } from '../../reminders/reminders';
 import { ragReminders, shopReminders } from '../../reminders/shop-reminders';
+import { hoursOf } from '../../shop/plan/clock-hours';
 import type { OpenShop } from '../shop';
 import { benchNow } from './bench';
 import { followPlan, type Planned } from './follow-plan';

@@ -1,7 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
+import type { ReminderKind } from '../../logbook/kinds/reminder-kinds';
 import { toMinute } from '../../planner/local-day';
-import type { ReminderKind } from '../../reminders/kinds';
 import type { Reminder } from '../../reminders/reminder';
 import type { Outlook, PieceId } from '../outlook';
 

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import { REMINDER_KINDS } from '../../reminders/kinds';
+import { REMINDER_KINDS } from '../../logbook/kinds/reminder-kinds';
 import type { Reminder } from '../../reminders/reminder';
 
 /** What an answer must know of its reminder, read from the id alone, for the plan may have gone on since; undefined for no id of ours. */

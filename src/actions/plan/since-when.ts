@@ -1,5 +1,5 @@
+import type { ReminderKind } from '../../logbook/kinds/reminder-kinds';
 import type { Plan } from '../../planner/plan';
-import type { ReminderKind } from '../../reminders/kinds';
 import type { Reminder } from '../../reminders/reminder';
 
 /**

@@ -1,10 +1,10 @@
-import { filtersInUse } from '../../logbook/filter-clock';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Filter } from '../../logbook/fold/shop-air';
-import { jarLife } from '../../logbook/jar-life';
 import { toMinute } from '../../planner/local-day';
 import type { Plan } from '../../planner/plan';
 import type { Surroundings } from '../../reminders/shop-reminders';
+import { filtersInUse } from '../../shop/air/filter-clock';
+import { jarLife } from '../../shop/jar/life';
 
 const WARM_C = 20;
 

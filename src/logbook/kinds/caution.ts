@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import { CAUTION_ACTS, mayBeSilenced } from '../../reminders/caution-acts';
 import { LOGBOOK_WORDS } from '../../words/logbook';
+import { CAUTION_ACTS, mayBeSilenced } from './caution-acts';
 import { entryOf, TableKey } from './envelope';
 
 const Cautions = v.pipe(v.array(TableKey), v.minLength(1, LOGBOOK_WORDS.empty));

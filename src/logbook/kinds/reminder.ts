@@ -1,7 +1,7 @@
 import * as v from 'valibot';
-import { isFireKind, REMINDER_KINDS, type SwitchableKind } from '../../reminders/kinds';
 import { entryOf, Name } from './envelope';
 import { ClockSpan } from './plan';
+import { isFireKind, REMINDER_KINDS, type SwitchableKind } from './reminder-kinds';
 
 const SWITCHABLE = REMINDER_KINDS.filter((kind) => !isFireKind(kind)) as readonly SwitchableKind[];
 export const ANSWERS = ['done', 'later'] as const;

@@ -1,7 +1,7 @@
-import { clearedMs } from '../../logbook/session-solvent';
 import { LinkButton } from '../../parts/button';
 import { linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
+import { clearedMs } from '../../shop/air/session-solvent';
 import { ROOM_WORDS as WORDS } from '../../words/room';
 import { spanWords, whenWords } from '../../words/times';
 

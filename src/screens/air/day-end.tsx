@@ -1,6 +1,4 @@
 import { confirmCautions } from '../../actions/air/confirm-cautions';
-import { dayEndCautions } from '../../logbook/day-end';
-import { dayEndRead } from '../../logbook/day-end-due';
 import { Button } from '../../parts/button';
 import { CautionNotice } from '../../parts/caution';
 import { Page } from '../../parts/page';
@@ -9,6 +7,8 @@ import { linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { useForm } from '../../parts/use-form';
+import { dayEndCautions } from '../../shop/cautions/day-end';
+import { dayEndRead } from '../../shop/cautions/day-end-due';
 import { AIR_WORDS } from '../../words/air';
 import { CAUTION_WORDS, WHO_DECIDES } from '../../words/cautions';
 import { DAY_END_WORDS as WORDS } from '../../words/room';

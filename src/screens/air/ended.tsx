@@ -1,6 +1,5 @@
 import { useSignal } from '@preact/signals';
 import { endSpraying } from '../../actions/air/end-spraying';
-import { filtersInUse } from '../../logbook/filter-clock';
 import { LIMITS } from '../../logbook/limits';
 import { areWhole, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
@@ -12,6 +11,7 @@ import { showToast } from '../../parts/toast';
 import type { Draft } from '../../parts/typed-field';
 import { useForm } from '../../parts/use-form';
 import { useTime } from '../../parts/use-time';
+import { filtersInUse } from '../../shop/air/filter-clock';
 import { FILTER_WORDS, ROOM_WORDS, END_WORDS as WORDS } from '../../words/room';
 
 /** Notes that the gun was put down: filters wear, and the clearance clock starts. */

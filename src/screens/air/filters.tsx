@@ -1,5 +1,4 @@
 import { throwOutFilter } from '../../actions/air/throw-out-filter';
-import { type FilterState, filterClock, filtersInUse, openDays } from '../../logbook/filter-clock';
 import type { Filter } from '../../logbook/fold/shop-air';
 import { Button, LinkButton } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
@@ -11,6 +10,7 @@ import { linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { useForm } from '../../parts/use-form';
+import { type FilterState, filterClock, filtersInUse, openDays } from '../../shop/air/filter-clock';
 import { AIR_WORDS } from '../../words/air';
 import { FILTER_WORDS as WORDS } from '../../words/room';
 import { spanWords } from '../../words/times';

@@ -1,9 +1,9 @@
 import { FINISHES } from '../../logbook/kinds/jar';
-import { sheetOf } from '../../logbook/sheet-times';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { Row } from '../../parts/row';
 import { useShop } from '../../parts/shop-context';
+import { sheetOf } from '../../shop/stack/sheet-times';
 import { AIR_WORDS } from '../../words/air';
 import { FINISH_WORDS as WORDS } from '../../words/finishes';
 import { unitWord } from '../../words/logbook';

@@ -1,10 +1,10 @@
-import { dayEndRead, isDayEndDue } from '../../logbook/day-end-due';
-import { filterClock, filtersInUse } from '../../logbook/filter-clock';
 import type { Shop } from '../../logbook/fold/fold';
 import { Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { Row, type RowProps } from '../../parts/row';
 import { useShop } from '../../parts/shop-context';
+import { filterClock, filtersInUse } from '../../shop/air/filter-clock';
+import { dayEndRead, isDayEndDue } from '../../shop/cautions/day-end-due';
 import { FORECAST_WORDS, READINGS_WORDS, AIR_WORDS as WORDS } from '../../words/air';
 import { unitWord } from '../../words/logbook';
 import { ROOM_WORDS } from '../../words/room';

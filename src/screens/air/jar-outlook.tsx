@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
-import type { MeasuredAir } from '../../logbook/air-now';
 import type { Jar } from '../../logbook/fold/jars';
-import { type JarBlushOutlook, jarBlush } from '../../logbook/jar-blush';
-import { jarFilm } from '../../logbook/jar-film';
 import { Choice } from '../../parts/choice';
 import { Icon, type IconName } from '../../parts/icons';
 import { Section } from '../../parts/page';
 import { useShop, useUnits } from '../../parts/shop-context';
+import { type JarBlushOutlook, jarBlush } from '../../shop/air/jar-blush';
+import type { MeasuredAir } from '../../shop/air/now';
+import { jarFilm } from '../../shop/jar/film';
 import { toKelvin } from '../../units';
 import { JAR_BLUSH_WORDS as WORDS } from '../../words/air';
 import { temperatureWords } from '../../words/quantities';

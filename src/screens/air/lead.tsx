@@ -1,13 +1,13 @@
 import { testForLead } from '../../actions/air/test-for-lead';
 import type { Piece } from '../../logbook/fold/pieces';
 import { LEAD_FINDINGS } from '../../logbook/kinds/spot-test';
-import type { SandingRule } from '../../logbook/old-finish';
 import { Button } from '../../parts/button';
 import { CautionNotice } from '../../parts/caution';
 import { Refusal } from '../../parts/refusal';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { useForm } from '../../parts/use-form';
+import type { SandingRule } from '../../shop/stack/old-finish';
 import { cautionOf } from '../../words/cautions';
 import { OLD_WORDS as WORDS } from '../../words/old-finish';
 

@@ -1,6 +1,3 @@
-import type { MeasuredAir } from '../../logbook/air-now';
-import { latestAir, woodMoisture } from '../../logbook/air-now';
-import { ownBlush } from '../../logbook/blush-seen';
 import { LinkButton } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
 import { Icon, type IconName } from '../../parts/icons';
@@ -10,6 +7,9 @@ import { linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { type BlushOutlook, blushOutlook } from '../../science/air/blush';
 import type { LearnedBlush } from '../../science/air/learned-blush';
+import { ownBlush } from '../../shop/air/blush-seen';
+import type { MeasuredAir } from '../../shop/air/now';
+import { latestAir, woodMoisture } from '../../shop/air/now';
 import { toKelvin } from '../../units';
 import { LIMIT_WORDS, OUTLOOK_WORDS, AIR_WORDS as WORDS } from '../../words/air';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';

@@ -1,5 +1,4 @@
 import type { Piece } from '../../logbook/fold/pieces';
-import { findingOf, oldFinishOf, sandingRule } from '../../logbook/old-finish';
 import { Button } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
 import { Page, Section } from '../../parts/page';
@@ -10,6 +9,7 @@ import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import { useForm } from '../../parts/use-form';
 import { redissolves } from '../../science/old-finish/classify';
+import { findingOf, oldFinishOf, sandingRule } from '../../shop/stack/old-finish';
 import { AIR_WORDS } from '../../words/air';
 import { OLD_WORDS as WORDS } from '../../words/old-finish';
 import { DropForm } from './drop-form';

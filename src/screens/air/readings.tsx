@@ -1,5 +1,3 @@
-import { type MeasuredAir, measuredAir } from '../../logbook/air-now';
-import { ownBlush } from '../../logbook/blush-seen';
 import { Button } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
 import { LineChart } from '../../parts/line-chart';
@@ -8,6 +6,8 @@ import { linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import type { BlushLimits } from '../../science/air/blush';
+import { ownBlush } from '../../shop/air/blush-seen';
+import { type MeasuredAir, measuredAir } from '../../shop/air/now';
 import { toKelvin } from '../../units';
 import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';

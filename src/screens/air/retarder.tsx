@@ -1,13 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { type RetarderCost, retarderCost } from '../../actions/air/retarder-cost';
 import { finishTraits } from '../../estimator/finishes/traits';
-import type { MeasuredAir } from '../../logbook/air-now';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
-import { jarBlush, withMoreRetarder } from '../../logbook/jar-blush';
 import { Button } from '../../parts/button';
 import { useShop, useUnits } from '../../parts/shop-context';
 import type { BlushLimits } from '../../science/air/blush';
+import { jarBlush, withMoreRetarder } from '../../shop/air/jar-blush';
+import type { MeasuredAir } from '../../shop/air/now';
 import { HELP_WORDS as WORDS } from '../../words/air';
 import { percentWords } from '../../words/quantities';
 import { spanWords } from '../../words/times';

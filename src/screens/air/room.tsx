@@ -1,14 +1,14 @@
 import { useSignal } from '@preact/signals';
 import type { Room } from '../../logbook/fold/shop-air';
 import { LIMITS } from '../../logbook/limits';
-import { flowFor, sessionSolvent } from '../../logbook/session-solvent';
-import { shopPressurePa } from '../../logbook/shop-pressure';
 import { readTyped } from '../../logbook/typed';
 import { LinkButton } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { type Draft, TypedField } from '../../parts/typed-field';
+import { shopPressurePa } from '../../shop/air/pressure';
+import { flowFor, sessionSolvent } from '../../shop/air/session-solvent';
 import { AIR_WORDS } from '../../words/air';
 import { airVolumeWords, flowWords, gramWords } from '../../words/flows';
 import { unitWord } from '../../words/logbook';

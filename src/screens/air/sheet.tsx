@@ -6,7 +6,6 @@ import { finishTraits } from '../../estimator/finishes/traits';
 import type { DataSheet } from '../../logbook/fold/data-sheets';
 import type { Jar } from '../../logbook/fold/jars';
 import { LIMITS } from '../../logbook/limits';
-import { sheetOf } from '../../logbook/sheet-times';
 import { areWhole, given, Quantity, Send } from '../../parts/form-fields';
 import { Page } from '../../parts/page';
 import { fromHere, linkTo, route } from '../../parts/route';
@@ -14,6 +13,7 @@ import { useShop, useUnits } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
 import type { Draft } from '../../parts/typed-field';
 import { useForm } from '../../parts/use-form';
+import { sheetOf } from '../../shop/stack/sheet-times';
 import { FINISH_WORDS, SHEET_WORDS as WORDS } from '../../words/finishes';
 import { Finishes } from './finishes';
 

@@ -1,9 +1,9 @@
-import type { MeasuredAir } from '../../logbook/air-now';
 import type { Forecast } from '../../logbook/fold/air';
-import { type Help, whatHelps } from '../../logbook/what-helps';
 import { Section } from '../../parts/page';
 import { useShop, useUnits } from '../../parts/shop-context';
 import type { BlushLimits } from '../../science/air/blush';
+import type { MeasuredAir } from '../../shop/air/now';
+import { type Help, whatHelps } from '../../shop/air/what-helps';
 import { toKelvin } from '../../units';
 import { OUTLOOK_WORDS, HELP_WORDS as WORDS } from '../../words/air';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';

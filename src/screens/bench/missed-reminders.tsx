@@ -1,11 +1,11 @@
 import { followReminders } from '../../actions/plan/follow-reminders';
+import { isFireKind } from '../../logbook/kinds/reminder-kinds';
 import { LinkButton } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import { ReminderItem } from '../../parts/reminder-acts';
 import { linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { toInstantMs } from '../../planner/local-day';
-import { isFireKind } from '../../reminders/kinds';
 import { REMINDER_PAGE } from '../../words/reminders';
 import { whenWords } from '../../words/times';
 

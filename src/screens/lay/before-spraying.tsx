@@ -1,5 +1,4 @@
 import { confirmCautions } from '../../actions/air/confirm-cautions';
-import { cautionsDue } from '../../logbook/cautions-due';
 import type { Jar } from '../../logbook/fold/jars';
 import { Button, LinkButton } from '../../parts/button';
 import { CautionNotice } from '../../parts/caution';
@@ -8,6 +7,7 @@ import { Refusal } from '../../parts/refusal';
 import { linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { useForm } from '../../parts/use-form';
+import { cautionsDue } from '../../shop/cautions/due';
 import { CAUTION_WORDS, ISOCYANATE_CHOICE, WHO_DECIDES } from '../../words/cautions';
 import type { CoatWay } from './coat-draft';
 import { actOf } from './session';

@@ -1,4 +1,3 @@
-import { formsOf } from '../../logbook/colour/advice';
 import type { Match } from '../../logbook/fold/matches';
 import { LIMITS } from '../../logbook/limits';
 import { parseNumber } from '../../logbook/typed';
@@ -7,6 +6,7 @@ import { NumberField } from '../../parts/number-field';
 import { draftProblem } from '../../parts/typed-field';
 import { COARSE_UNCERTAINTY, weighingUncertainty } from '../../science/mixing/weighing';
 import { FORM_SHARE, type Form, toWeigh } from '../../science/pigment/weighing';
+import { formsOf } from '../../shop/colour/advice';
 import { NEXT_WORDS, MIX_WORDS as WORDS } from '../../words/match';
 import { percentWords } from '../../words/quantities';
 import { gramsText } from './colour-text';

@@ -1,9 +1,9 @@
-import { toleranceOf } from '../../logbook/colour/aim';
-import type { TrialSide } from '../../logbook/colour/judge';
-import type { LeftAside, Surface } from '../../logbook/colour/surface';
 import type { Match } from '../../logbook/fold/matches';
 import { Icon } from '../../parts/icons';
 import { Notice } from '../../parts/notice';
+import { toleranceOf } from '../../shop/colour/aim';
+import type { TrialSide } from '../../shop/colour/judge';
+import type { LeftAside, Surface } from '../../shop/colour/surface';
 import { lightWords, painterWords, STAND_WORDS as WORDS } from '../../words/match';
 import { numberWords } from '../../words/quantities';
 import { differenceText, labText, signedText } from './colour-text';

@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import { type OfferedReading, readingsFromFile } from '../../actions/match/readings-from-file';
-import { labOf, type ReadingValue } from '../../logbook/colour/lab-of';
 import type { Match } from '../../logbook/fold/matches';
 import { Notice } from '../../parts/notice';
 import type { Result } from '../../result';
+import { labOf, type ReadingValue } from '../../shop/colour/lab-of';
 import { lightWords, READ_WORDS as WORDS } from '../../words/match';
 import { Ticks } from './ticks';
 import type { ReadDrafts } from './use-read-drafts';

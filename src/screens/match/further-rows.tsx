@@ -1,9 +1,9 @@
-import { shiftOf } from '../../logbook/colour/aim';
-import { hidingFilmUm } from '../../logbook/colour/hides';
-import { knownTinters } from '../../logbook/colour/model';
 import { linkTo } from '../../parts/route';
 import { Row } from '../../parts/row';
 import { useUnits } from '../../parts/shop-context';
+import { shiftOf } from '../../shop/colour/aim';
+import { hidingFilmUm } from '../../shop/colour/hides';
+import { knownTinters } from '../../shop/colour/model';
 import { umToMetres } from '../../units';
 import {
   HIDING_WORDS,

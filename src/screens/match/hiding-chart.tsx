@@ -1,7 +1,7 @@
-import type { Hiding } from '../../logbook/colour/hides';
 import { LineChart } from '../../parts/line-chart';
 import { useUnits } from '../../parts/shop-context';
 import { HIDING_CONTRAST_RATIO } from '../../science/pigment/hiding';
+import type { Hiding } from '../../shop/colour/hides';
 import { umToMetres } from '../../units';
 import { HIDING_WORDS as WORDS } from '../../words/match';
 import { filmWords, numberWords } from '../../words/quantities';

@@ -1,11 +1,11 @@
-import { hides } from '../../logbook/colour/hides';
 import type { Match } from '../../logbook/fold/matches';
-import { jarFilmAt } from '../../logbook/jar-film-at';
-import { dryFilmM } from '../../logbook/stack-events';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { coatsToHide } from '../../science/pigment/hiding';
+import { hides } from '../../shop/colour/hides';
+import { jarFilmAt } from '../../shop/jar/film-at';
+import { dryFilmM } from '../../shop/stack/stack-events';
 import { metresToUm, umToMetres } from '../../units';
 import { HIDING_WORDS as WORDS } from '../../words/match';
 import { filmWords } from '../../words/quantities';

@@ -1,11 +1,11 @@
-import { targetOf, toleranceOf } from '../../logbook/colour/aim';
-import { sidesOf, sideThatCounts } from '../../logbook/colour/judge';
 import type { Match } from '../../logbook/fold/matches';
 import { LinkButton } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { Row } from '../../parts/row';
+import { targetOf, toleranceOf } from '../../shop/colour/aim';
+import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
 import { lightWords, MATCH_WORDS as WORDS } from '../../words/match';
 import { numberWords } from '../../words/quantities';
 import { differenceText } from './colour-text';

@@ -1,12 +1,12 @@
 import { putMatchAway } from '../../actions/match/describe-match';
-import { targetOf } from '../../logbook/colour/aim';
-import { sidesOf, sideThatCounts } from '../../logbook/colour/judge';
 import { Button, LinkButton } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { Row } from '../../parts/row';
 import { useShop } from '../../parts/shop-context';
 import { showToast } from '../../parts/toast';
+import { targetOf } from '../../shop/colour/aim';
+import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
 import { MATCH_WORDS as WORDS } from '../../words/match';
 import { AcceptTrial } from './accept-trial';
 import { labText } from './colour-text';

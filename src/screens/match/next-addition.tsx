@@ -1,9 +1,9 @@
-import type { Advice, Missing } from '../../logbook/colour/advice';
-import { contentOf } from '../../logbook/colour/jar-content';
 import { Button, LinkButton } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import { Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
+import type { Advice, Missing } from '../../shop/colour/advice';
+import { contentOf } from '../../shop/colour/jar-content';
 import { MATCH_WORDS, MISSING_WORDS, NEXT_WORDS as WORDS } from '../../words/match';
 import { percentWords } from '../../words/quantities';
 import { gramsText } from './colour-text';

@@ -1,8 +1,8 @@
-import { labOf } from '../../logbook/colour/lab-of';
 import type { ReadingSet } from '../../logbook/fold/matches';
 import { Button } from '../../parts/button';
 import { useShop } from '../../parts/shop-context';
 import { undoWithToast } from '../../parts/undo';
+import { labOf } from '../../shop/colour/lab-of';
 import { lightWords, READ_WORDS, TRIAL_WORDS as WORDS } from '../../words/match';
 import { whenWords } from '../../words/times';
 import { labText } from './colour-text';

@@ -1,7 +1,7 @@
-import { aimFor, type ReadShift, setsOf, shiftOf, targetOf } from '../../logbook/colour/aim';
 import { LinkButton } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
+import { aimFor, type ReadShift, setsOf, shiftOf, targetOf } from '../../shop/colour/aim';
 import { TRIAL_WORDS, SHIFT_WORDS as WORDS } from '../../words/match';
 import { labText, signedText } from './colour-text';
 import { ReadingSets } from './reading-sets';

@@ -1,6 +1,6 @@
-import type { Advice } from '../../logbook/colour/advice';
 import { linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
+import type { Advice } from '../../shop/colour/advice';
 import { NEXT_WORDS as WORDS } from '../../words/match';
 import { numberWords, percentWords } from '../../words/quantities';
 

@@ -1,10 +1,10 @@
-import type { Advice } from '../../logbook/colour/advice';
 import type { Match } from '../../logbook/fold/matches';
 import { LinkButton } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import { linkTo } from '../../parts/route';
 import { COARSE_UNCERTAINTY } from '../../science/mixing/weighing';
 import type { Suggestion, ToAdd } from '../../science/pigment/suggest';
+import type { Advice } from '../../shop/colour/advice';
 import { painterWords, NEXT_WORDS as WORDS } from '../../words/match';
 import { percentWords } from '../../words/quantities';
 import { differenceText, gramsText, labText } from './colour-text';

@@ -1,7 +1,7 @@
-import { setsOf, targetOf } from '../../logbook/colour/aim';
 import { LinkButton } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
+import { setsOf, targetOf } from '../../shop/colour/aim';
 import { MATCH_WORDS, STAND_WORDS, TRIAL_WORDS as WORDS } from '../../words/match';
 import { labText } from './colour-text';
 import { AsideNotes, ReadingsLine } from './difference';

@@ -1,8 +1,8 @@
-import { baseOf, tintsOf } from '../../logbook/colour/model';
 import type { Match } from '../../logbook/fold/matches';
 import { LinkButton } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
+import { baseOf, tintsOf } from '../../shop/colour/model';
 import { FORM_WORDS, MATCH_WORDS, TINTER_WORDS as WORDS } from '../../words/match';
 import { percentWords } from '../../words/quantities';
 import { labText } from './colour-text';

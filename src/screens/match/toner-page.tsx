@@ -1,11 +1,11 @@
-import { setsOf, targetOf, toleranceOf } from '../../logbook/colour/aim';
-import { isFirm, readSurface, type Surface } from '../../logbook/colour/surface';
 import type { Match } from '../../logbook/fold/matches';
 import { LinkButton } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import { Page, Section } from '../../parts/page';
 import { linkTo } from '../../parts/route';
 import { passDensity, planToner, type TonerPlan } from '../../science/pigment/dye-toner';
+import { setsOf, targetOf, toleranceOf } from '../../shop/colour/aim';
+import { isFirm, readSurface, type Surface } from '../../shop/colour/surface';
 import { TONER_WORDS as WORDS } from '../../words/match';
 import { differenceText, labText } from './colour-text';
 import { ReadingSets } from './reading-sets';

@@ -1,12 +1,12 @@
-import { targetOf } from '../../logbook/colour/aim';
-import { contentOf } from '../../logbook/colour/jar-content';
-import { sidesOf } from '../../logbook/colour/judge';
 import type { Match, Trial } from '../../logbook/fold/matches';
 import { Button, LinkButton } from '../../parts/button';
 import { Page, Section } from '../../parts/page';
 import { fromHere, linkTo } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
 import { undoWithToast } from '../../parts/undo';
+import { targetOf } from '../../shop/colour/aim';
+import { contentOf } from '../../shop/colour/jar-content';
+import { sidesOf } from '../../shop/colour/judge';
 import { MATCH_WORDS, NEXT_WORDS, STAND_WORDS, TRIAL_WORDS as WORDS } from '../../words/match';
 import { AcceptTrial } from './accept-trial';
 import { gramsText } from './colour-text';

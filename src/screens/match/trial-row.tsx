@@ -1,7 +1,7 @@
-import { sidesOf, sideThatCounts } from '../../logbook/colour/judge';
 import type { Match, Trial } from '../../logbook/fold/matches';
 import { linkTo } from '../../parts/route';
 import { Row } from '../../parts/row';
+import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
 import { MATCH_WORDS as WORDS } from '../../words/match';
 import { differenceText, labText } from './colour-text';
 import { ColourFace } from './swatch';

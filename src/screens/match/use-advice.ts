@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { useCallback, useEffect, useRef } from 'preact/hooks';
 import { type ColourDesk, openColourDesk } from '../../actions/match/colour-desk';
-import type { Advice } from '../../logbook/colour/advice';
-import type { LotChanges } from '../../logbook/colour/lessons';
 import type { Match } from '../../logbook/fold/matches';
+import type { Advice } from '../../shop/colour/advice';
+import type { LotChanges } from '../../shop/colour/lessons';
 
 export type AdviceState =
   | { readonly state: 'working' | 'lost' }

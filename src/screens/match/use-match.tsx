@@ -1,11 +1,11 @@
 import type { ComponentType } from 'preact';
-import type { LotChanges } from '../../logbook/colour/lessons';
 import type { Match } from '../../logbook/fold/matches';
 import { LinkButton } from '../../parts/button';
 import { EmptyState } from '../../parts/empty-state';
 import { Page } from '../../parts/page';
 import { linkTo, route } from '../../parts/route';
 import { useShop } from '../../parts/shop-context';
+import type { LotChanges } from '../../shop/colour/lessons';
 import { MATCH_WORDS as WORDS } from '../../words/match';
 
 export interface OfMatch {

@@ -1,8 +1,8 @@
-import { ingredientHazards } from '../../logbook/jar-hazards';
 import { CautionNotice } from '../../parts/caution';
 import { Section } from '../../parts/page';
 import { useShop } from '../../parts/shop-context';
 import { cautionsFor } from '../../reminders/cautions';
+import { ingredientHazards } from '../../shop/jar/hazards';
 import { WHO_DECIDES } from '../../words/cautions';
 import { PLAN_WORDS } from '../../words/mix-weigh';
 

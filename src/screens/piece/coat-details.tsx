@@ -1,10 +1,10 @@
-import { coatBlush } from '../../logbook/coat-blush';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import { Button, LinkButton } from '../../parts/button';
 import type { FilmLayer } from '../../parts/film-picture';
 import { linkTo } from '../../parts/route';
 import { useShop, useUnits } from '../../parts/shop-context';
 import { undoWithToast } from '../../parts/undo';
+import { coatBlush } from '../../shop/air/coat-blush';
 import { toKelvin, umToMetres } from '../../units';
 import { COAT_WORDS } from '../../words/piece';
 import { filmWords, percentWords, temperatureWords } from '../../words/quantities';

@@ -3,12 +3,12 @@ import type { ComponentChildren } from 'preact';
 import type { Piece } from '../../logbook/fold/pieces';
 import { BASES } from '../../logbook/kinds/piece';
 import { LIMITS } from '../../logbook/limits';
-import { findingOf, oldFinishOf } from '../../logbook/old-finish';
 import { areWhole, given, OneOf, Quantity, Send, Words } from '../../parts/form-fields';
 import { useShop, useUnits } from '../../parts/shop-context';
 import type { Draft } from '../../parts/typed-field';
 import type { Form } from '../../parts/use-form';
 import { redissolves } from '../../science/old-finish/classify';
+import { findingOf, oldFinishOf } from '../../shop/stack/old-finish';
 import { OLD_WORDS } from '../../words/old-finish';
 import { PIECE_FORM } from '../../words/piece';
 

@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import type { PiecePlan } from '../../logbook/fold/plans';
-import { withStepAfter } from '../../logbook/plan/edit-plan';
 import { Button } from '../../parts/button';
 import { SelectField } from '../../parts/select-field';
 import { useShop } from '../../parts/shop-context';
+import { withStepAfter } from '../../shop/plan/edit-plan';
 import { PIECE_PLAN } from '../../words/plan';
 import { NEW_STEPS, newStep } from './new-step';
 import { useEditPlan } from './use-edit-plan';

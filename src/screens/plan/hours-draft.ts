@@ -1,5 +1,5 @@
 import type { WorkingHours } from '../../logbook/fold/plans';
-import { hoursOf, USUAL_WEEK } from '../../logbook/plan/clock-hours';
+import { hoursOf, USUAL_WEEK } from '../../shop/plan/clock-hours';
 
 /** From and to by the clock, as they are being typed. */
 export interface Stretch {

@@ -1,10 +1,10 @@
 import { setReminders } from '../../actions/plan/set-reminders';
+import { isFireKind, REMINDER_KINDS, type SwitchableKind } from '../../logbook/kinds/reminder-kinds';
 import { Notice } from '../../parts/notice';
 import { Section } from '../../parts/page';
 import { useShop } from '../../parts/shop-context';
 import { Tick } from '../../parts/tick';
 import { showToast } from '../../parts/toast';
-import { isFireKind, REMINDER_KINDS, type SwitchableKind } from '../../reminders/kinds';
 import { REMINDER_KIND_WORDS, REMINDER_SETTINGS } from '../../words/reminders';
 
 const FIRE = REMINDER_KINDS.filter(isFireKind);

@@ -1,6 +1,5 @@
 import { useSignal } from '@preact/signals';
 import { planPiece } from '../../actions/plan/plan-piece';
-import { asPlanned } from '../../logbook/plan/as-planned';
 import { Choice } from '../../parts/choice';
 import { Send } from '../../parts/form-fields';
 import { Page, Section } from '../../parts/page';
@@ -11,6 +10,7 @@ import { undoWithToast } from '../../parts/undo';
 import { useForm } from '../../parts/use-form';
 import { JOBS as ALL_JOBS, type Job } from '../../planner/starting-plans/job';
 import { STARTING_PLANS, startPlan } from '../../planner/starting-plans/start-plan';
+import { asPlanned } from '../../shop/plan/as-planned';
 import { PLAN_WORDS, START_PLAN } from '../../words/plan';
 import { JOB_WORDS } from '../../words/planner';
 import { usePlannedPiece } from './use-plan';

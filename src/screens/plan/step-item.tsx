@@ -1,11 +1,11 @@
 import type { PiecePlan } from '../../logbook/fold/plans';
-import { withoutStep, withStep, withStepMoved } from '../../logbook/plan/edit-plan';
 import { Button } from '../../parts/button';
 import { Icon, type IconName } from '../../parts/icons';
 import { toInstantMs } from '../../planner/local-day';
 import type { PlannedStep } from '../../planner/plan';
 import { boundWords, stepName } from '../../planner/say';
 import type { Band } from '../../planner/step';
+import { withoutStep, withStep, withStepMoved } from '../../shop/plan/edit-plan';
 import { PIECE_PLAN } from '../../words/plan';
 import { clockWords, spanWords, whenWords } from '../../words/times';
 import { StepActs } from './step-acts';

@@ -8,7 +8,7 @@ import { retarderCost } from '../../../src/actions/air/retarder-cost';
 import { silenceCaution } from '../../../src/actions/air/silence-caution';
 import { changeSettings } from '../../../src/actions/change-settings';
 import { lawOutlook } from '../../../src/actions/law-outlook';
-import { cautionsDue } from '../../../src/logbook/cautions-due';
+import { cautionsDue } from '../../../src/shop/cautions/due';
 import { LOGBOOK_WORDS } from '../../../src/words/logbook';
 import { aShop, done, NOW_MS, worker } from '../a-shop';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { DeskError, openColourDesk, type Question, type Reply } from '../../../src/actions/match/colour-desk';
-import { MatchOnPaper } from '../../logbook/colour/a-match';
+import { MatchOnPaper } from '../../shop/colour/a-match';
 
 const match = new MatchOnPaper(['ochre']).fold();
 

@@ -2,7 +2,7 @@ import { describeIngredient } from '../../../src/actions/mix/ingredient';
 import { writeRecipe } from '../../../src/actions/mix/recipe';
 import { beginWeighUp, pour, standingOf } from '../../../src/actions/mix/weigh-up';
 import type { OpenShop } from '../../../src/actions/shop';
-import type { TypedLine } from '../../../src/logbook/recipe-batch';
+import type { TypedLine } from '../../../src/shop/recipe/batch';
 import { done } from '../a-shop';
 
 const fact = <Unit extends string>(text: string, unit: Unit) =>

@@ -2,8 +2,8 @@ import 'fake-indexeddb/auto';
 import { describe, expect, test } from 'vitest';
 import { fillJar } from '../../../src/actions/fill-jar';
 import { boxJars } from '../../../src/actions/mix/box-jars';
-import { jarAmount } from '../../../src/logbook/jar-amount';
-import { jarFilm } from '../../../src/logbook/jar-film';
+import { jarAmount } from '../../../src/shop/jar/amount';
+import { jarFilm } from '../../../src/shop/jar/film';
 import { aShop, done } from '../a-shop';
 
 const typed = <Unit extends string>(text: string, unit: Unit) => ({ text, unit }) as const;

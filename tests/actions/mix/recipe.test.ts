@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { describeIngredient, putIngredientAway } from '../../../src/actions/mix/ingredient';
 import { writeRecipe } from '../../../src/actions/mix/recipe';
 import { undo } from '../../../src/actions/undo';
-import { batchOfLines, type TypedLine, typedLines } from '../../../src/logbook/recipe-batch';
-import { searchRecipes } from '../../../src/logbook/recipe-search';
 import { scaled } from '../../../src/science/mixing/scaling';
+import { batchOfLines, type TypedLine, typedLines } from '../../../src/shop/recipe/batch';
+import { searchRecipes } from '../../../src/shop/recipe/search';
 import { aShop, done } from '../a-shop';
 import { aBench, agedWhite, line, writes } from './a-bench';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { touchTimeS } from '../../../src/actions/mix/touch-time';
-import type { JarFilm } from '../../../src/logbook/jar-film';
+import type { JarFilm } from '../../../src/shop/jar/film';
 
 /** The thinner blend of the drying model's own table (estimator.md), 15 % volume solids. */
 const FILM: JarFilm = {

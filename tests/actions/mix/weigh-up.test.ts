@@ -4,10 +4,10 @@ import { describe, expect, test } from 'vitest';
 import { fillFromWeighUp, pouredBatch } from '../../../src/actions/mix/fill-from-weigh-up';
 import { dropWeighUp, overPouredLine, pour, standingOf } from '../../../src/actions/mix/weigh-up';
 import { undo } from '../../../src/actions/undo';
-import { jarFilm } from '../../../src/logbook/jar-film';
-import { batchOfLines } from '../../../src/logbook/recipe-batch';
 import { batchMassKg } from '../../../src/science/mixing/ingredient';
 import { scaled } from '../../../src/science/mixing/scaling';
+import { jarFilm } from '../../../src/shop/jar/film';
+import { batchOfLines } from '../../../src/shop/recipe/batch';
 import { aShop, done, newName, storeOn } from '../a-shop';
 import { aBench, agedWhite, begins, line, poursAll, writes } from './a-bench';
 

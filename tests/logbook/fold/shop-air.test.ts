@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
-import { filterClock, filtersInUse } from '../../../src/logbook/filter-clock';
 import { fold } from '../../../src/logbook/fold/fold';
-import { findingOf, oldFinishOf, sandingRule } from '../../../src/logbook/old-finish';
-import { sheetOf } from '../../../src/logbook/sheet-times';
+import { filterClock, filtersInUse } from '../../../src/shop/air/filter-clock';
+import { findingOf, oldFinishOf, sandingRule } from '../../../src/shop/stack/old-finish';
+import { sheetOf } from '../../../src/shop/stack/sheet-times';
 import { DAY_1_MS, entry, fillJar, id, JAR, PIECE, startPiece, strike } from '../entries';
 
 const CARTRIDGE = id(0xc1);

@@ -1,5 +1,4 @@
 import { useSignal } from '@preact/signals';
-import { jarAmount } from '../../../logbook/jar-amount';
 import { parseNumber } from '../../../logbook/typed';
 import { Choice } from '../../../parts/choice';
 import { NumberField } from '../../../parts/number-field';
@@ -8,6 +7,7 @@ import { linkTo } from '../../../parts/route';
 import { SelectField } from '../../../parts/select-field';
 import { useShop } from '../../../parts/shop-context';
 import { dropFillApplications, dropFillVolumeM3 } from '../../../science/film/drop-fill';
+import { jarAmount } from '../../../shop/jar/amount';
 import { AMOUNT_WORDS, FILL_WORDS as WORDS } from '../../../words/mix-tools';
 import { numberWords } from '../../../words/quantities';
 

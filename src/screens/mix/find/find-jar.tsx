@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { useCallback } from 'preact/hooks';
-import { jarCode, readCode } from '../../../logbook/jar-code';
 import { Button } from '../../../parts/button';
 import { Page, Section } from '../../../parts/page';
 import { goTo, linkTo } from '../../../parts/route';
 import { useShop } from '../../../parts/shop-context';
 import { TextField } from '../../../parts/text-field';
+import { jarCode, readCode } from '../../../shop/jar/code';
 import { FIND_WORDS as WORDS } from '../../../words/mix-tools';
 import { qrReader } from './barcode';
 import { Camera } from './camera';

@@ -2,10 +2,10 @@ import type { Said } from '../../../actions/log';
 import { type ThinnerSort, USUAL_JARS, usualThinner } from '../../../actions/mix/usual-jar';
 import { finishTraits } from '../../../estimator/finishes/traits';
 import { LIMITS } from '../../../logbook/limits';
-import type { Finish } from '../../../logbook/own-solvents';
 import { parseNumber } from '../../../logbook/typed';
 import type { Draft } from '../../../parts/typed-field';
 import { draftProblem } from '../../../parts/typed-field';
+import type { Finish } from '../../../shop/jar/own-solvents';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix-jar';
 
 /** A solvent of a blend as it is being typed; the share in percent. */

@@ -1,11 +1,11 @@
 import type { Jar } from '../../../logbook/fold/jars';
-import { jarCode } from '../../../logbook/jar-code';
-import { jarFilm } from '../../../logbook/jar-film';
 import { Button, LinkButton } from '../../../parts/button';
 import { Page, Section } from '../../../parts/page';
 import { linkTo } from '../../../parts/route';
 import { useShop } from '../../../parts/shop-context';
 import { showToast } from '../../../parts/toast';
+import { jarCode } from '../../../shop/jar/code';
+import { jarFilm } from '../../../shop/jar/film';
 import { INGREDIENT_WORDS } from '../../../words/mix-ingredient';
 import { FINISH_NAMES, JAR_WORDS as WORDS } from '../../../words/mix-jar';
 import { percentWords } from '../../../words/quantities';

@@ -1,9 +1,9 @@
 import type { Jar } from '../../../logbook/fold/jars';
-import { jarAmount } from '../../../logbook/jar-amount';
-import { jarLife } from '../../../logbook/jar-life';
 import { linkTo } from '../../../parts/route';
 import { Row } from '../../../parts/row';
 import { useShop } from '../../../parts/shop-context';
+import { jarAmount } from '../../../shop/jar/amount';
+import { jarLife } from '../../../shop/jar/life';
 import { MIX_WORDS } from '../../../words/mix';
 import { FINISH_NAMES, JAR_WORDS } from '../../../words/mix-jar';
 import { numberWords } from '../../../words/quantities';

@@ -1,13 +1,13 @@
 import { generate } from 'lean-qr';
 import type { Jar } from '../../../logbook/fold/jars';
-import { jarCode } from '../../../logbook/jar-code';
-import { jarFilm } from '../../../logbook/jar-film';
-import { jarHazards } from '../../../logbook/jar-hazards';
-import { jarLife } from '../../../logbook/jar-life';
 import { Button } from '../../../parts/button';
 import { Page } from '../../../parts/page';
 import { linkTo } from '../../../parts/route';
 import { useShop } from '../../../parts/shop-context';
+import { jarCode } from '../../../shop/jar/code';
+import { jarFilm } from '../../../shop/jar/film';
+import { jarHazards } from '../../../shop/jar/hazards';
+import { jarLife } from '../../../shop/jar/life';
 import { FINISH_NAMES, JAR_WORDS, LABEL_WORDS as WORDS } from '../../../words/mix-jar';
 import { numberWords } from '../../../words/quantities';
 import { NothingHere } from '../nothing-here';

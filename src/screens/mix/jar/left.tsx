@@ -1,8 +1,8 @@
 import type { Jar } from '../../../logbook/fold/jars';
-import { type JarAmount, jarAmount } from '../../../logbook/jar-amount';
 import { Notice } from '../../../parts/notice';
 import { Section } from '../../../parts/page';
 import { useShop } from '../../../parts/shop-context';
+import { type JarAmount, jarAmount } from '../../../shop/jar/amount';
 import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { DrawForm, WeighForm } from './left-forms';

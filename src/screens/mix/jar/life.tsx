@@ -1,9 +1,9 @@
 import type { Jar } from '../../../logbook/fold/jars';
-import { type JarLife, jarLife } from '../../../logbook/jar-life';
 import type { Quantity } from '../../../logbook/typed';
 import { Notice } from '../../../parts/notice';
 import { Section } from '../../../parts/page';
 import { useShop } from '../../../parts/shop-context';
+import { type JarLife, jarLife } from '../../../shop/jar/life';
 import { unitWord } from '../../../words/logbook';
 import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
 import { dateWords, spanWords, whenWords } from '../../../words/times';

@@ -1,5 +1,5 @@
-import { jarFilm } from '../../../logbook/jar-film';
 import { quantity } from '../../../logbook/typed';
+import { jarFilm } from '../../../shop/jar/film';
 import { type JarDraft, saidOf } from './draft';
 
 /** Volume solids of the mix, or that nothing is left of the lacquer. */

@@ -1,7 +1,7 @@
 import type { Said } from '../../../actions/log';
 import type { Recipe } from '../../../logbook/fold/recipes';
-import { type TypedLine, typedLines } from '../../../logbook/recipe-batch';
 import { parseNumber } from '../../../logbook/typed';
+import { type TypedLine, typedLines } from '../../../shop/recipe/batch';
 import { LOGBOOK_WORDS } from '../../../words/logbook';
 import { RECIPE_WORDS } from '../../../words/mix-recipe';
 import { type MeasureKey, measureKey, measureParts } from './measures';

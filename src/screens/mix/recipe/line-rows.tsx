@@ -1,12 +1,12 @@
 import { mixSentence } from '../../../actions/mix/mix-refused';
-import { mixIngredients } from '../../../logbook/mix-ingredients';
-import { batchOfLines } from '../../../logbook/recipe-batch';
 import { Button } from '../../../parts/button';
 import { NumberField } from '../../../parts/number-field';
 import { SelectField } from '../../../parts/select-field';
 import { useShop } from '../../../parts/shop-context';
 import { type Batch, batchMassKg } from '../../../science/mixing/ingredient';
 import { batchVolumeM3 } from '../../../science/mixing/scaling';
+import { batchOfLines } from '../../../shop/recipe/batch';
+import { mixIngredients } from '../../../shop/recipe/ingredients';
 import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { gramsWords } from '../grams';

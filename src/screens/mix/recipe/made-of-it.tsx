@@ -1,8 +1,8 @@
-import { coatedFrom, jarsOfRecipe } from '../../../logbook/recipe-use';
 import { Section } from '../../../parts/page';
 import { linkTo } from '../../../parts/route';
 import { Row } from '../../../parts/row';
 import { useShop } from '../../../parts/shop-context';
+import { coatedFrom, jarsOfRecipe } from '../../../shop/recipe/use';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
 import { whenWords } from '../../../words/times';
 

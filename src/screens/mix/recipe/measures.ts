@@ -1,4 +1,4 @@
-import type { TypedLine } from '../../../logbook/recipe-batch';
+import type { TypedLine } from '../../../shop/recipe/batch';
 import { MEASURE_WORDS } from '../../../words/mix-recipe';
 
 /** In what a line is said, in one word for a list. */

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import type { Recipe } from '../../../logbook/fold/recipes';
-import { searchRecipes } from '../../../logbook/recipe-search';
 import { Button, LinkButton } from '../../../parts/button';
 import { Section } from '../../../parts/page';
 import { linkTo } from '../../../parts/route';
 import { Row } from '../../../parts/row';
 import { useShop } from '../../../parts/shop-context';
 import { TextField } from '../../../parts/text-field';
+import { searchRecipes } from '../../../shop/recipe/search';
 import { USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
 
 const A_PAGE = 20;

@@ -1,8 +1,8 @@
 import type { Shop } from '../../../logbook/fold/fold';
-import { mixIngredients } from '../../../logbook/mix-ingredients';
-import { batchOfLines, type TypedLine } from '../../../logbook/recipe-batch';
 import type { Measure } from '../../../science/mixing/amount';
 import { expressed } from '../../../science/mixing/expressed';
+import { batchOfLines, type TypedLine } from '../../../shop/recipe/batch';
+import { mixIngredients } from '../../../shop/recipe/ingredients';
 import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { measureKey } from './measures';

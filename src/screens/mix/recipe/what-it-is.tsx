@@ -1,8 +1,6 @@
 import { mixFacts } from '../../../actions/mix/mix-facts';
 import { mixSentence } from '../../../actions/mix/mix-refused';
 import { touchTimeS } from '../../../actions/mix/touch-time';
-import { jarFilm } from '../../../logbook/jar-film';
-import { mixedProduct } from '../../../logbook/mixed-product';
 import { quantity } from '../../../logbook/typed';
 import { LinkButton } from '../../../parts/button';
 import { Notice } from '../../../parts/notice';
@@ -14,6 +12,8 @@ import { dryFilm } from '../../../science/film/thickness';
 import type { MixFailure } from '../../../science/mixing/failure';
 import type { Batch } from '../../../science/mixing/ingredient';
 import { lowestFlashPointC } from '../../../science/solvents/blend';
+import { jarFilm } from '../../../shop/jar/film';
+import { mixedProduct } from '../../../shop/jar/mixed-product';
 import { toKelvin, umToMetres } from '../../../units';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
 import {

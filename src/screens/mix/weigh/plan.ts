@@ -1,6 +1,5 @@
 import type { Shop } from '../../../logbook/fold/fold';
 import type { ShopIngredient } from '../../../logbook/fold/ingredients';
-import { mixIngredients } from '../../../logbook/mix-ingredients';
 import { wholeDrops } from '../../../science/mixing/amount';
 import { type Batch, isLacquer, type Part } from '../../../science/mixing/ingredient';
 import { weighOrder } from '../../../science/mixing/weigh-order';
@@ -12,6 +11,7 @@ import {
   weighing,
   weighingUncertainty,
 } from '../../../science/mixing/weighing';
+import { mixIngredients } from '../../../shop/recipe/ingredients';
 
 /** A line of a plan, with how well the scale can weigh it and what would help. */
 export interface PlanLine extends Part {

@@ -1,8 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { Recipe } from '../../../logbook/fold/recipes';
 import { LIMITS } from '../../../logbook/limits';
-import { mixIngredients } from '../../../logbook/mix-ingredients';
-import { batchOfLines, typedLines } from '../../../logbook/recipe-batch';
 import { readTyped } from '../../../logbook/typed';
 import { useShop, useUnits } from '../../../parts/shop-context';
 import type { Draft } from '../../../parts/typed-field';
@@ -10,6 +8,8 @@ import { succeed } from '../../../result';
 import { andThen } from '../../../science/mixing/failure';
 import { type Batch, batchMassKg } from '../../../science/mixing/ingredient';
 import { batchVolumeM3, scaledToMass, scaledToVolume } from '../../../science/mixing/scaling';
+import { batchOfLines, typedLines } from '../../../shop/recipe/batch';
+import { mixIngredients } from '../../../shop/recipe/ingredients';
 
 export type SizeUnit = 'mL' | 'L' | 'fl-oz-us' | 'fl-oz-imperial' | 'g';
 export const SIZE_UNITS: readonly SizeUnit[] = ['mL', 'g', 'fl-oz-us', 'fl-oz-imperial'];

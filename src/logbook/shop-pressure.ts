@@ -1,6 +1,0 @@
-import { STANDARD_PRESSURE_PA, standardPressurePa } from '../science/air/atmosphere';
-import type { Settings } from './fold/settings';
-
-/** Pressure of the air at the altitude of the shop, Pa; at sea level where none was said. Left out: the weather. */
-export const shopPressurePa = ({ altitude }: Settings): number =>
-  altitude ? standardPressurePa(altitude.si) : STANDARD_PRESSURE_PA;

@@ -1,0 +1,83 @@
+import { FILM_COOLING_SHARE, WET_SURFACE_AIR_C, wetBlendC } from '../../science/air/wet-surface';
+import { moleFractions } from '../../science/solvents/blend';
+import { type Solvent, solvent } from '../../science/solvents/solvents';
+import { vapourPressurePa } from '../../science/solvents/vapour-pressure';
+import { toKelvin } from '../../units';
+import { type JarContent, jarFilm } from '../jar/film';
+import type { MeasuredAir } from './now';
+
+/** How a film of this jar stands to the dew point when it is coldest. */
+export type JarBlushOutlook = 'stays-clear' | 'may-blush' | 'blushes';
+
+export interface JarBlush {
+  /** How far a film of it may cool below the piece, K. */
+  readonly coolsFromK: number;
+  readonly coolsToK: number;
+  /** The film at its coldest, °C. */
+  readonly filmLowestC: number;
+  readonly filmHighestC: number;
+  readonly outlook: JarBlushOutlook;
+}
+
+/** Finishes that take up no white when they cool: their water is meant to be there. */
+const WITHOUT_BLUSH = new Set(['waterborne']);
+const WETTEST_K = { lowest: 250, highest: 330 };
+
+/**
+ * What this jar's own solvents make of this air: how cold its film gets by evaporation, against the dew point.
+ * Undefined for a finish that does not blush, and below 0 °C or above 50 °C.
+ */
+export function jarBlush(jar: JarContent, air: MeasuredAir): JarBlush | undefined {
+  const { lowest, highest } = WET_SURFACE_AIR_C;
+  if (WITHOUT_BLUSH.has(jar.product.finish) || air.airC < lowest || air.airC > highest) return undefined;
+  const adiabaticK = air.airC - wetBlendC(wetPartsOf(jar), air.airC, air.pressurePa);
+  const coolsFromK = FILM_COOLING_SHARE.lowest * adiabaticK;
+  const coolsToK = FILM_COOLING_SHARE.highest * adiabaticK;
+  const filmLowestC = air.pieceC - coolsToK;
+  const filmHighestC = air.pieceC - coolsFromK;
+  return {
+    coolsFromK,
+    coolsToK,
+    filmLowestC,
+    filmHighestC,
+    outlook: outlookOf(air.dewPointC, filmLowestC, filmHighestC),
+  };
+}
+
+function outlookOf(dewPointC: number, lowestC: number, highestC: number): JarBlushOutlook {
+  if (dewPointC < lowestC) return 'stays-clear';
+  return dewPointC > highestC ? 'blushes' : 'may-blush';
+}
+
+function wetPartsOf(jar: JarContent) {
+  const blend = jarFilm(jar).solvents.map(({ id, share }) => ({ solvent: solvent(id), volume: share }));
+  const fractions = moleFractions(blend);
+  return blend.map(({ solvent: one }, i) => ({ solvent: wet(one), moleFraction: fractions[i] as number }));
+}
+
+const wet = (one: Solvent) => ({
+  latentHeatJMol: one.latentHeatJMol,
+  airDiffusivityM2S: one.airDiffusivityM2S,
+  vapourPressurePa: (temperatureC: number) => {
+    const temperatureK = Math.min(WETTEST_K.highest, Math.max(WETTEST_K.lowest, toKelvin(temperatureC)));
+    return vapourPressurePa(one, temperatureK);
+  },
+});
+
+/** The same jar with so much more retarder, a fraction of the mix. */
+export function withMoreRetarder(jar: JarContent, ofMix: number): JarContent {
+  const solventId = jar.retarder?.solvent ?? USUAL_RETARDER;
+  const own = jar.retarder?.percent.si ?? 0;
+  const si = Math.min(MOST_RETARDER, (jar.retarder?.of === 'lacquer' ? own / (1 + own) : own) + ofMix);
+  return {
+    ...jar,
+    retarder: {
+      of: 'mix',
+      solvent: solventId,
+      percent: { si, typed: { text: String(Math.round(si * 1000) / 10), unit: '%' } },
+    },
+  };
+}
+
+const USUAL_RETARDER = '2-butoxyethanol';
+const MOST_RETARDER = 0.3;

@@ -1,0 +1,30 @@
+import type { CautionsRead } from '../../logbook/fold/cautions';
+import type { Shop } from '../../logbook/fold/fold';
+import type { Coat } from '../../logbook/fold/pieces';
+import { HOUR_S } from '../../units';
+
+/** Work of so long ago belongs to this day: a day in the shop may end after midnight. */
+const DAY_MS = 16 * HOUR_S * 1000;
+/** Nothing laid for so long: the day may be over. */
+const QUIET_MS = 2 * HOUR_S * 1000;
+
+/** The coats laid in this day of the shop. */
+export const coatsOfDay = ({ pieces }: Pick<Shop, 'pieces'>, nowMs: number): readonly Coat[] =>
+  [...pieces.values()].flatMap(({ coats }) => coats.filter(({ atMs }) => nowMs - atMs < DAY_MS));
+
+/** When the end of this day was confirmed last. */
+export const dayEndRead = ({ cautionsRead }: Shop, nowMs: number): CautionsRead | undefined =>
+  cautionsRead.findLast(({ act, atMs }) => act === 'end-day' && nowMs - atMs < DAY_MS);
+
+const lastCoatMs = (shop: Shop, nowMs: number): number =>
+  coatsOfDay(shop, nowMs).reduce((latest, { atMs }) => Math.max(latest, atMs), 0);
+
+/** Whether something was laid today and the end of the day is not confirmed since. */
+export function isDayEndDue(shop: Shop, nowMs: number): boolean {
+  const last = lastCoatMs(shop, nowMs);
+  return last > 0 && (dayEndRead(shop, nowMs)?.atMs ?? 0) < last;
+}
+
+/** Whether it is due and nothing was laid for two hours: the moment to ask of one's own accord. */
+export const isDayEndPressing = (shop: Shop, nowMs: number): boolean =>
+  isDayEndDue(shop, nowMs) && nowMs - lastCoatMs(shop, nowMs) >= QUIET_MS;

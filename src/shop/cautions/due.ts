@@ -1,0 +1,49 @@
+import type { Shop } from '../../logbook/fold/fold';
+import type { Jar } from '../../logbook/fold/jars';
+import type { CautionAct } from '../../logbook/kinds/caution-acts';
+import { cautionsFor } from '../../reminders/cautions';
+import { HOUR_S } from '../../units';
+import type { Caution } from '../../words/cautions';
+import { jarHazards } from '../jar/hazards';
+
+/** A session ends when nothing was laid or confirmed for so long. */
+const PAUSE_MS = 4 * HOUR_S * 1000;
+/** Nobody works on without such a pause for longer than this; what is older need not be sorted. */
+const LONGEST_MS = 7 * 24 * HOUR_S * 1000;
+
+/** When the session that is going on at an instant began; the instant itself where none is. */
+export function sessionStartMs(
+  { pieces, cautionsRead }: Pick<Shop, 'pieces' | 'cautionsRead'>,
+  nowMs: number,
+): number {
+  const isOfThisWeek = (coat: { readonly atMs: number } | undefined): boolean =>
+    coat !== undefined && coat.atMs > nowMs - LONGEST_MS;
+  const coats = [...pieces.values()].flatMap((piece) =>
+    isOfThisWeek(piece.coats.at(-1)) ? piece.coats : [],
+  );
+  const times = [...coats, ...cautionsRead]
+    .map(({ atMs }) => atMs)
+    .filter((atMs) => atMs <= nowMs && atMs > nowMs - LONGEST_MS);
+  let startMs = nowMs;
+  for (const atMs of times.sort((one, other) => other - one)) {
+    if (startMs - atMs > PAUSE_MS) break;
+    startMs = atMs;
+  }
+  return startMs;
+}
+
+/**
+ * The cautions to show before a jar is used: those for this act and these contents that were not confirmed in this session.
+ * Another jar brings its own; a new session brings all of them again.
+ */
+export function cautionsDue(shop: Shop, jar: Jar, act: CautionAct, nowMs: number): readonly Caution[] {
+  const startMs = sessionStartMs(shop, nowMs);
+  const confirmed = new Set(
+    shop.cautionsRead
+      .filter((read) => read.act === act && read.atMs >= startMs)
+      .flatMap(({ cautions }) => cautions),
+  );
+  return cautionsFor(act, jarHazards(jar, shop), [...shop.silencedCautions]).filter(
+    ({ id }) => !confirmed.has(id),
+  );
+}

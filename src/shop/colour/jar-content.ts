@@ -1,0 +1,34 @@
+import type { Match } from '../../logbook/fold/matches';
+import { FORM_SHARE } from '../../science/pigment/weighing';
+
+/** What has gone into the jar of a match, in grams. */
+export interface Content {
+  readonly whiteGrams: number;
+  /** Neat tinter by ingredient. */
+  readonly tinterGrams: ReadonlyMap<string, number>;
+  /** Clear that came in with let-downs. */
+  readonly clearGrams: number;
+  readonly totalGrams: number;
+}
+
+/** The jar as it was at a trial, the newest when left out. */
+export function contentOf({ trials, base }: Match, upTo = trials.length): Content {
+  const tinterGrams = new Map<string, number>();
+  let [whiteGrams, clearGrams, totalGrams] = [0, 0, 0];
+  for (const { ingredient, form, mass } of trials.slice(0, upTo).flatMap(({ added }) => added)) {
+    const grams = mass.si * 1000;
+    const neat = grams * FORM_SHARE[form];
+    totalGrams += grams;
+    clearGrams += grams - neat;
+    if (ingredient === base) whiteGrams += neat;
+    else tinterGrams.set(ingredient, (tinterGrams.get(ingredient) ?? 0) + neat);
+  }
+  return { whiteGrams, tinterGrams, clearGrams, totalGrams };
+}
+
+/** What a recipe of the jar at a trial holds, in grams: white, tinters as they came in, and the let-downs' clear where it is known. */
+export function partsOf(match: Match, upTo: number): (readonly [ingredient: string, grams: number])[] {
+  const { whiteGrams, tinterGrams, clearGrams } = contentOf(match, upTo);
+  const clear = match.clear === undefined ? [] : ([[match.clear, clearGrams]] as const);
+  return [[match.base, whiteGrams] as const, ...tinterGrams, ...clear].filter(([, grams]) => grams > 0);
+}

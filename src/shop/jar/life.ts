@@ -1,0 +1,53 @@
+import type { Shop } from '../../logbook/fold/fold';
+import type { Jar } from '../../logbook/fold/jars';
+import type { Quantity } from '../../logbook/typed';
+import { ageingRate, lifeEndS, type WarmSpan } from '../../science/mixing/pot-life';
+import { HOUR_S } from '../../units';
+import { sheetOf } from '../stack/sheet-times';
+
+const READING_HOLDS_MS = 12 * HOUR_S * 1000;
+const USUAL_K = 293.15;
+
+/** When a jar's pot or shelf life ends, with how warm it was taken to be. */
+export interface JarLife {
+  readonly as: 'pot' | 'shelf';
+  readonly endMs: number;
+  /** The end if it had stood at 20 C. */
+  readonly coolEndMs: number;
+  /** Where the data sheet says it: its words, at its temperature. */
+  readonly sheet?: { readonly potLife: Quantity; readonly temperature: Quantity };
+}
+
+/** The end of a jar's life in the air it stood in, by the readings and then the forecast; undefined where none was said. */
+export function jarLife(jar: Jar, shop: Shop): JarLife | undefined {
+  const said = sheetLife(jar, shop) ?? ownLife(jar);
+  if (!said) return undefined;
+  const { coolS, ...life } = said;
+  const endS = lifeEndS(coolS, jar.filledMs / 1000, warmSpans(shop));
+  return { ...life, endMs: endS * 1000, coolEndMs: jar.filledMs + coolS * 1000 };
+}
+
+/** A life counted at 20 C, and who says it. */
+type SaidLife = Pick<JarLife, 'as' | 'sheet'> & { readonly coolS: number };
+
+const ownLife = ({ life }: Jar): SaidLife | undefined => life && { as: life.as, coolS: life.span.si };
+
+/** The pot life of the product's sheet, from the sheet's temperature to 20 C. A pot poured together is as old as its older half. */
+function sheetLife(jar: Jar, shop: Shop): SaidLife | undefined {
+  const sheet = jar.boxedFrom ? undefined : sheetOf(jar.id, shop);
+  if (!sheet?.potLife) return undefined;
+  const { potLife, temperature } = sheet;
+  return { as: 'pot', coolS: potLife.si * ageingRate(temperature.si), sheet: { potLife, temperature } };
+}
+
+/** How warm the shop was: each reading until the next, at most half a day; then the forecast's mean, or 20 C. */
+function warmSpans({ airReadings, forecast }: Shop): WarmSpan[] {
+  const usualK = forecast ? (forecast.dayTemperature.si + forecast.nightTemperature.si) / 2 : USUAL_K;
+  const spans = airReadings.flatMap(({ atMs, temperature }, i) => {
+    const nextMs = airReadings[i + 1]?.atMs ?? Number.POSITIVE_INFINITY;
+    const own = { fromS: atMs / 1000, temperatureK: temperature.si };
+    const endMs = atMs + READING_HOLDS_MS;
+    return endMs < nextMs ? [own, { fromS: endMs / 1000, temperatureK: usualK }] : [own];
+  });
+  return [{ fromS: 0, temperatureK: usualK }, ...spans];
+}

@@ -1,0 +1,114 @@
+import { binderOf } from '../../estimator/binders';
+import type { AirSpan } from '../../estimator/history';
+import type { PlainHistory } from '../../estimator/plain';
+import type { Shop } from '../../logbook/fold/fold';
+import type { Piece } from '../../logbook/fold/pieces';
+import { fail, type Result, succeed } from '../../result';
+import { DAY_S, toKelvin, umToMetres } from '../../units';
+import type { AirFrom } from '../air/forecast';
+import { airLog } from '../air/log';
+import { thinnerShares } from '../jar/film';
+import { jarFilmAt } from '../jar/film-at';
+import { type CoatFromJar, solventsOf, stackEvents } from './stack-events';
+
+/** The history of a stack, and the instant from which its seconds count. */
+export interface TimedHistory {
+  readonly history: PlainHistory;
+  readonly startMs: number;
+}
+
+/** Why a piece has no history to dry by. */
+export type HistoryFault =
+  | { readonly kind: 'no-coats' | 'unknown-jar' | 'no-room-for-lacquer' }
+  | { readonly kind: 'no-drying-law'; readonly finish: string };
+
+/** What of the shop decides how a piece dries; of the other pieces, what they took out of its jars. */
+export type Stock = Pick<Shop, 'jars' | 'pieces' | 'airReadings' | 'forecast' | 'settings'>;
+
+/** How long after the last thing done the air is laid out. */
+const OUTLOOK_MS = 400 * DAY_S * 1000;
+/** An old finish softens no deeper than this under fresh coats (common practice, no source). */
+const OPEN_TO_M = umToMetres(60);
+/** Of wood: sqrt(k rho c) with k 0.15 W/(m K) and rho c 0.9 MJ/(m3 K) (from memory). */
+const WOOD_EFFUSIVITY = 370;
+const USUAL_SANDING_K = toKelvin(21);
+/** Mass transfer of n-butyl acetate, m/s (estimator's fit to common practice). */
+const TRANSFER_MS = { still: 0.7e-3, gentle: 1.2e-3, booth: 1.8e-3, strong: 2.8e-3 } as const;
+
+/** Everything that decides how a piece dries, from its first coat on: what was logged, then the forecast for 400 days. */
+export function stackHistory(piece: Piece, stock: Stock): Result<TimedHistory, HistoryFault> {
+  const laid = stackOf(piece, stock);
+  if (!laid.ok) return laid;
+  const { startMs, stack } = laid.value;
+  const lastMs = startMs + (stack.events.at(-1)?.atS ?? 0) * 1000;
+  const log = airLog(airReadings(piece, stock), stock.forecast, startMs, lastMs + OUTLOOK_MS);
+  const air = toSpans(log, startMs);
+  const sandingK = sandingRoom(stock);
+  return succeed({ startMs, history: { ...stack, air, sandingK, panelEffusivity: WOOD_EFFUSIVITY } });
+}
+
+/** What of a history does not hang on the air. */
+export type Stack = Pick<PlainHistory, 'binder' | 'solvents' | 'events' | 'openBaseM'>;
+
+/** What was laid on a piece and sanded off it. */
+export function stackOf(
+  piece: Piece,
+  stock: Pick<Stock, 'jars' | 'pieces'>,
+): Result<{ readonly stack: Stack; readonly startMs: number }, HistoryFault> {
+  const coats = coatsFromJars(piece, stock);
+  if (!coats.ok) return coats;
+  const newest = coats.value.findLast(({ coat }) => coat.how !== 'flash');
+  const first = coats.value[0];
+  if (!newest || !first) return fail({ kind: 'no-coats' });
+  const { finish } = newest.film;
+  const binder = binderOf(finish);
+  if (!binder) return fail({ kind: 'no-drying-law', finish });
+  const solvents = solventsOf(coats.value);
+  const openBaseM = openBase(piece);
+  const events = stackEvents(piece, coats.value, solvents, openBaseM);
+  return succeed({ startMs: first.coat.atMs, stack: { binder, solvents, events, openBaseM } });
+}
+
+function coatsFromJars(
+  { coats }: Piece,
+  stock: Pick<Stock, 'jars' | 'pieces'>,
+): Result<CoatFromJar[], HistoryFault> {
+  try {
+    const found = coats.flatMap((coat) => {
+      const jar = stock.jars.get(coat.jar);
+      return jar ? [{ coat, film: jarFilmAt(jar, coat.atMs, stock), flash: thinnerShares(jar) }] : [];
+    });
+    return found.length === coats.length ? succeed(found) : fail({ kind: 'unknown-jar' });
+  } catch (error) {
+    if (error instanceof RangeError) return fail({ kind: 'no-room-for-lacquer' });
+    throw error;
+  }
+}
+
+const openBase = ({ base, oldFilm }: Piece): number =>
+  base === 'old-redissolves' ? Math.min(oldFilm?.si ?? OPEN_TO_M, OPEN_TO_M) : 0;
+
+/** The readings of the shop, and those that a coat of this piece was laid by, once more at that coat. */
+function airReadings({ coats }: Piece, { airReadings: logged }: Stock): AirFrom[] {
+  const byId = new Map(logged.map((reading) => [reading.id, reading]));
+  const confirmed = coats.flatMap(({ air, atMs }) => {
+    const reading = air === undefined ? undefined : byId.get(air);
+    return reading ? [{ ...reading, atMs }] : [];
+  });
+  return [...logged, ...confirmed]
+    .map(({ atMs, temperature, movement }) => ({ atMs, temperatureK: temperature.si, movement }))
+    .sort((one, other) => one.atMs - other.atMs);
+}
+
+const toSpans = (air: readonly AirFrom[], startMs: number): AirSpan[] =>
+  air.map(({ atMs, temperatureK, movement }) => ({
+    fromS: (atMs - startMs) / 1000,
+    temperatureK,
+    transferMS: TRANSFER_MS[movement],
+  }));
+
+const sandingRoom = ({ settings, forecast, airReadings: logged }: Stock): number =>
+  settings.sandingTemperature?.si ??
+  forecast?.dayTemperature.si ??
+  logged.at(-1)?.temperature.si ??
+  USUAL_SANDING_K;

@@ -1,0 +1,36 @@
+import type { SheetTimes } from '../../estimator/finishes/law-history';
+import type { DataSheet } from '../../logbook/fold/data-sheets';
+import type { Shop } from '../../logbook/fold/fold';
+
+/**
+ * The data sheet that holds for a jar: its own, or the newest that was entered for a jar of the same name and finish, for a
+ * new jar of the same product needs no second reading of the sheet.
+ */
+export function sheetOf(
+  jarId: string,
+  { jars, sheets }: Pick<Shop, 'jars' | 'sheets'>,
+): DataSheet | undefined {
+  const own = sheets.get(jarId);
+  const jar = jars.get(jarId);
+  if (own || !jar) return own;
+  return [...sheets.values()]
+    .filter(({ jar: id }) => {
+      const other = jars.get(id);
+      return other?.name === jar.name && other.product.finish === jar.product.finish;
+    })
+    .sort((one, other) => other.atMs - one.atMs)[0];
+}
+
+/** The times of a sheet as the laws take them, s. */
+export function sheetTimes({ temperature, humidity, times }: DataSheet): SheetTimes {
+  const { touch, recoatFrom, recoatUntil, sand, cured } = times;
+  return {
+    temperatureK: temperature.si,
+    relativeHumidity: humidity.si,
+    ...(touch && { touchS: touch.si }),
+    ...(recoatFrom && { recoatFromS: recoatFrom.si }),
+    ...(recoatUntil && { recoatUntilS: recoatUntil.si }),
+    ...(sand && { sandS: sand.si }),
+    ...(cured && { curedS: cured.si }),
+  };
+}

@@ -1,0 +1,62 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { csvText } from '../../../src/shop/record/csv';
+
+const MARK = '\ufeff';
+const line = (...row: string[]) => csvText([row]).slice(MARK.length);
+
+/** Reads CSV by the grammar of RFC 4180, section 2, and nothing else. */
+function readCsv(text: string): string[][] {
+  const rows: string[][] = [[]];
+  const cells = /(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n)/gy;
+  let at = 0;
+  while (at < text.length) {
+    cells.lastIndex = at;
+    const found = cells.exec(text);
+    if (!found) throw new Error(`not RFC 4180 at ${at}`);
+    rows.at(-1)?.push(found[1]?.replaceAll('""', '"') ?? found[2] ?? '');
+    if (found[3] === '\r\n') rows.push([]);
+    at = cells.lastIndex;
+  }
+  return rows.slice(0, -1);
+}
+
+describe('a cell', () => {
+  test.each([
+    // RFC 4180, section 2, rules 5 to 7
+    { cell: 'plain', csv: 'plain' },
+    { cell: 'a, b', csv: '"a, b"' },
+    { cell: 'say "when"', csv: '"say ""when"""' },
+    { cell: 'two\r\nlines', csv: '"two\r\nlines"' },
+    // OWASP, CSV Injection: characters that begin a formula
+    { cell: '=1+1', csv: "'=1+1" },
+    { cell: '=HYPERLINK("http://x")', csv: `"'=HYPERLINK(""http://x"")"` },
+    { cell: '+cmd', csv: "'+cmd" },
+    { cell: '@SUM(A1)', csv: "'@SUM(A1)" },
+    { cell: '-2+3', csv: "'-2+3" },
+    { cell: '\tx', csv: "'\tx" },
+    // a number is no formula
+    { cell: '-0.5', csv: '-0.5' },
+    { cell: '+3,5', csv: '"+3,5"' },
+    { cell: '', csv: '' },
+  ])('$cell is written $csv', ({ cell, csv }) => {
+    expect(line(cell)).toBe(`${csv}\r\n`);
+  });
+});
+
+test('whatever is in the cells, they come back, and none is a formula', () => {
+  const rows = fc.array(fc.array(fc.string({ unit: 'binary' }), { minLength: 1, maxLength: 5 }), {
+    maxLength: 5,
+  });
+  fc.assert(
+    fc.property(rows, (some) => {
+      const read = readCsv(csvText(some).slice(MARK.length));
+      expect(
+        read.map((row) => row.map((cell) => cell.replace(/^'(?=[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20])/, ''))),
+      ).toEqual(
+        some.map((row) => row.map((cell) => cell.replace(/^'(?=[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20])/, ''))),
+      );
+      for (const cell of read.flat()) expect(cell).not.toMatch(/^[=@\t\r\n]/);
+    }),
+  );
+});
