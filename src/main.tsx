@@ -2,12 +2,12 @@ import { registerSW } from 'virtual:pwa-register';
 import { signal } from '@preact/signals';
 import { render } from 'preact';
 import { App } from './app';
-import { drawOnceATask } from './parts/draw-once';
-import { followAddress } from './parts/route';
-import { openDoor } from './parts/shop-door';
-import { followTheme } from './parts/theme';
-import { showToast } from './parts/toast';
-import { trustOwnScripts } from './parts/trusted-scripts';
+import { drawOnceATask } from './parts/frame/draw-once';
+import { followAddress } from './parts/frame/route';
+import { openDoor } from './parts/frame/shop-door';
+import { followTheme } from './parts/frame/theme';
+import { showToast } from './parts/frame/toast';
+import { trustOwnScripts } from './parts/frame/trusted-scripts';
 import { OFFLINE_FAILED } from './words/app';
 import './style.css';
 

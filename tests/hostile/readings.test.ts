@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
 import { readingsFromFile } from '../../src/actions/match/readings-from-file';
-import { parseHash } from '../../src/parts/route';
+import { parseHash } from '../../src/parts/frame/route';
 import { jarIdOf } from '../../src/screens/mix/find/barcode';
 import { readCode } from '../../src/shop/jar/code';
 import { isPolluted, NASTY_TEXTS } from './nasty';

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterEach, expect, test, vi } from 'vitest';
-import { fromHere, stillHere } from '../../src/parts/route';
+import { fromHere, stillHere } from '../../src/parts/frame/route';
 
 afterEach(() => vi.unstubAllGlobals());
 

@@ -1,11 +1,11 @@
 import { silenceCaution } from '../../actions/air/silence-caution';
 import { mayBeSilenced } from '../../logbook/kinds/caution-acts';
-import { Button } from '../../parts/button';
-import { CautionNotice } from '../../parts/caution';
-import { Page, Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
-import { useForm } from '../../parts/use-form';
+import { useForm } from '../../parts/fields/use-form';
+import { Button } from '../../parts/frame/button';
+import { CautionNotice } from '../../parts/frame/caution';
+import { Page, Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 import { AIR_WORDS } from '../../words/air';
 import { CAUTION_WORDS, CAUTIONS, type Caution, WHO_DECIDES } from '../../words/cautions';
 import { CAUTIONS_PAGE as WORDS } from '../../words/room';

@@ -1,8 +1,8 @@
 import type { Shop } from '../../logbook/fold/fold';
-import { Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { Row, type RowProps } from '../../parts/row';
-import { useShop } from '../../parts/shop-context';
+import { Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { Row, type RowProps } from '../../parts/frame/row';
+import { useShop } from '../../parts/frame/shop-context';
 import { filterClock, filtersInUse } from '../../shop/air/filter-clock';
 import { dayEndRead, isDayEndDue } from '../../shop/cautions/day-end-due';
 import { FORECAST_WORDS, READINGS_WORDS, AIR_WORDS as WORDS } from '../../words/air';

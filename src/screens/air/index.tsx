@@ -1,5 +1,5 @@
-import { Lazy, type LoadScreen } from '../../parts/lazy';
-import { route } from '../../parts/route';
+import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
+import { route } from '../../parts/frame/route';
 import { AirNow } from './now';
 
 /** Pages behind the place, fetched when asked for. */
@@ -7,17 +7,17 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
   read: async () => (await import('./read')).ReadAir,
   readings: async () => (await import('./readings')).Readings,
   forecast: async () => (await import('./forecast')).SetForecast,
-  room: async () => (await import('./room')).RoomPage,
-  'room-form': async () => (await import('./room-form')).RoomForm,
-  ended: async () => (await import('./ended')).SprayingEnded,
-  filters: async () => (await import('./filters')).Filters,
-  'filter-form': async () => (await import('./filter-form')).FilterForm,
+  room: async () => (await import('./room/room')).RoomPage,
+  'room-form': async () => (await import('./room/room-form')).RoomForm,
+  ended: async () => (await import('./room/ended')).SprayingEnded,
+  filters: async () => (await import('./room/filters')).Filters,
+  'filter-form': async () => (await import('./room/filter-form')).FilterForm,
   cautions: async () => (await import('./cautions')).Cautions,
   'day-end': async () => (await import('./day-end')).DayEnd,
-  old: async () => (await import('./old-finish')).OldFinishPage,
-  finishes: async () => (await import('./finishes')).Finishes,
-  finish: async () => (await import('./finish')).FinishPage,
-  sheet: async () => (await import('./sheet')).SheetPage,
+  old: async () => (await import('./old-finish/old-finish')).OldFinishPage,
+  finishes: async () => (await import('./finish/finishes')).Finishes,
+  finish: async () => (await import('./finish/finish')).FinishPage,
+  sheet: async () => (await import('./finish/sheet')).SheetPage,
 };
 
 /** The air against the piece; breath, fire and finishes lie a tap below it. */

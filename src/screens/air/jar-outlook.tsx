@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import type { Jar } from '../../logbook/fold/jars';
-import { Choice } from '../../parts/choice';
-import { Icon, type IconName } from '../../parts/icons';
-import { Section } from '../../parts/page';
-import { useShop, useUnits } from '../../parts/shop-context';
+import { Choice } from '../../parts/fields/choice';
+import { Icon, type IconName } from '../../parts/frame/icons';
+import { Section } from '../../parts/frame/page';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { type JarBlushOutlook, jarBlush } from '../../shop/air/jar-blush';
 import type { MeasuredAir } from '../../shop/air/now';
 import { jarFilm } from '../../shop/jar/film';

@@ -1,10 +1,10 @@
-import { LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { Icon, type IconName } from '../../parts/icons';
-import { Notice } from '../../parts/notice';
-import { Page, Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { useShop, useUnits } from '../../parts/shop-context';
+import { LinkButton } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Icon, type IconName } from '../../parts/frame/icons';
+import { Notice } from '../../parts/frame/notice';
+import { Page, Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { type BlushOutlook, blushOutlook } from '../../science/air/blush';
 import type { LearnedBlush } from '../../science/air/learned-blush';
 import { ownBlush } from '../../shop/air/blush-seen';

@@ -3,15 +3,15 @@ import { type HumidityBy, readAirBy } from '../../actions/air/read-air-by';
 import type { AirReading } from '../../logbook/fold/air';
 import { MOVEMENTS } from '../../logbook/kinds/air';
 import { LIMITS } from '../../logbook/limits';
-import { areWhole, given, OneOf, Quantity, Send } from '../../parts/form-fields';
-import { Page } from '../../parts/page';
-import { fromHere, linkTo } from '../../parts/route';
-import { useShop, useUnits } from '../../parts/shop-context';
-import { instantOf, NOW, type TimeChoice } from '../../parts/time-choice';
-import { TimeField } from '../../parts/time-field';
-import { showToast } from '../../parts/toast';
-import type { Draft } from '../../parts/typed-field';
-import { useForm } from '../../parts/use-form';
+import { areWhole, given, OneOf, Quantity, Send } from '../../parts/fields/form-fields';
+import { instantOf, NOW, type TimeChoice } from '../../parts/fields/time-choice';
+import { TimeField } from '../../parts/fields/time-field';
+import type { Draft } from '../../parts/fields/typed-field';
+import { useForm } from '../../parts/fields/use-form';
+import { Page } from '../../parts/frame/page';
+import { fromHere, linkTo } from '../../parts/frame/route';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
+import { showToast } from '../../parts/frame/toast';
 import { AIR_WORDS, READ_WORDS as WORDS } from '../../words/air';
 
 const FROM = [

@@ -1,10 +1,10 @@
-import { Button } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { LineChart } from '../../parts/line-chart';
-import { Page, Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { useShop, useUnits } from '../../parts/shop-context';
-import { showToast } from '../../parts/toast';
+import { Button } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Page, Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
+import { showToast } from '../../parts/frame/toast';
+import { LineChart } from '../../parts/time/line-chart';
 import type { BlushLimits } from '../../science/air/blush';
 import { ownBlush } from '../../shop/air/blush-seen';
 import { type MeasuredAir, measuredAir } from '../../shop/air/now';

@@ -3,8 +3,8 @@ import { type RetarderCost, retarderCost } from '../../actions/air/retarder-cost
 import { finishTraits } from '../../estimator/finishes/traits';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
-import { Button } from '../../parts/button';
-import { useShop, useUnits } from '../../parts/shop-context';
+import { Button } from '../../parts/frame/button';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
 import type { BlushLimits } from '../../science/air/blush';
 import { jarBlush, withMoreRetarder } from '../../shop/air/jar-blush';
 import type { MeasuredAir } from '../../shop/air/now';

@@ -1,6 +1,6 @@
 import type { Forecast } from '../../logbook/fold/air';
-import { Section } from '../../parts/page';
-import { useShop, useUnits } from '../../parts/shop-context';
+import { Section } from '../../parts/frame/page';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
 import type { BlushLimits } from '../../science/air/blush';
 import type { MeasuredAir } from '../../shop/air/now';
 import { type Help, whatHelps } from '../../shop/air/what-helps';

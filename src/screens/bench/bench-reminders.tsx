@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { remembered } from '../../parts/remembered';
+import { remembered } from '../../parts/kept/remembered';
 
 const isPixels = (text: string): text is `${number}` => /^\d{1,4}$/.test(text);
 /** How high the list stood when it was last seen. */

@@ -1,7 +1,7 @@
-import { Button, LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { linkTo } from '../../parts/route';
-import { useDoor } from '../../parts/shop-context';
+import { Button, LinkButton } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { linkTo } from '../../parts/frame/route';
+import { useDoor } from '../../parts/frame/shop-context';
 import { BENCH_EMPTY, BENCH_WORDS } from '../../words/bench';
 
 const SOLVENT_UM = [1, 2, 4, 22];

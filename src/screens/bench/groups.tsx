@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
-import { Section } from '../../parts/page';
-import { filmLayers } from '../../parts/piece-film';
-import { useShop } from '../../parts/shop-context';
-import type { Group, Standing } from '../../parts/standing';
+import { filmLayers } from '../../parts/film/piece-film';
+import { Section } from '../../parts/frame/page';
+import { useShop } from '../../parts/frame/shop-context';
+import type { Group, Standing } from '../../parts/time/standing';
 import { BENCH_WORDS } from '../../words/bench';
 import { PieceRow } from './piece-row';
 

@@ -1,10 +1,10 @@
 import { followReminders } from '../../actions/plan/follow-reminders';
 import { isFireKind } from '../../logbook/kinds/reminder-kinds';
-import { LinkButton } from '../../parts/button';
-import { Notice } from '../../parts/notice';
-import { ReminderItem } from '../../parts/reminder-acts';
-import { linkTo } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { ReminderItem } from '../../parts/due/reminder-acts';
+import { LinkButton } from '../../parts/frame/button';
+import { Notice } from '../../parts/frame/notice';
+import { linkTo } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 import { toInstantMs } from '../../planner/local-day';
 import { REMINDER_PAGE } from '../../words/reminders';
 import { whenWords } from '../../words/times';

@@ -1,11 +1,11 @@
 import type { Outlook } from '../../actions/outlook';
-import type { IconName } from '../../parts/icons';
-import { MomentTime } from '../../parts/moment-time';
-import { PieceFace } from '../../parts/piece-face';
-import { linkTo } from '../../parts/route';
-import { Row, type RowProps } from '../../parts/row';
-import { useShop } from '../../parts/shop-context';
-import type { Standing } from '../../parts/standing';
+import { PieceFace } from '../../parts/film/piece-face';
+import type { IconName } from '../../parts/frame/icons';
+import { linkTo } from '../../parts/frame/route';
+import { Row, type RowProps } from '../../parts/frame/row';
+import { useShop } from '../../parts/frame/shop-context';
+import { MomentTime } from '../../parts/time/moment-time';
+import type { Standing } from '../../parts/time/standing';
 import { BENCH_WORDS } from '../../words/bench';
 import { spanWords, whenWords } from '../../words/times';
 

@@ -1,5 +1,5 @@
-import { Icon, type IconName } from '../../parts/icons';
-import { MomentTime } from '../../parts/moment-time';
+import { Icon, type IconName } from '../../parts/frame/icons';
+import { MomentTime } from '../../parts/time/moment-time';
 import { BOARD_WORDS } from '../../words/bench';
 import { countDownWords } from '../../words/times';
 import type { BoardState } from './board-state';

@@ -1,7 +1,7 @@
 import type { Outlook, PieceId } from '../../actions/outlook';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
-import { type Moment, momentsOf } from '../../parts/moments';
+import { type Moment, momentsOf } from '../../parts/time/moments';
 
 /** How a piece stands on the board; `touch` is when it may be touched, and `after` what comes next for it. */
 export interface BoardState {

@@ -1,8 +1,8 @@
-import { Button } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { Page } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { Button } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Page } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 import { BOARD_WORDS } from '../../words/bench';
 import { clockWords } from '../../words/times';
 import { BoardLine } from './board-line';

@@ -1,6 +1,6 @@
 import type { AirReading } from '../../logbook/fold/air';
 import { LIMITS } from '../../logbook/limits';
-import { type Draft, draftProblem } from '../../parts/typed-field';
+import { type Draft, draftProblem } from '../../parts/fields/typed-field';
 import type { UnitSystem } from '../../words/quantities';
 
 /** The air of a coat: as read before, read again, or not known. */

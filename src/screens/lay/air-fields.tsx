@@ -1,8 +1,8 @@
 import { MOVEMENTS } from '../../logbook/kinds/air';
 import { LIMITS } from '../../logbook/limits';
-import { Choice } from '../../parts/choice';
-import { useShop } from '../../parts/shop-context';
-import { TypedField } from '../../parts/typed-field';
+import { Choice } from '../../parts/fields/choice';
+import { TypedField } from '../../parts/fields/typed-field';
+import { useShop } from '../../parts/frame/shop-context';
 import { LAY_WORDS } from '../../words/lay';
 import { agoWords } from '../../words/times';
 import type { AirDraft } from './air-draft';

@@ -3,7 +3,7 @@ import type { Coat, Piece } from '../../logbook/fold/pieces';
 import type { COAT_WAYS } from '../../logbook/kinds/coat';
 import { COUNTS, LIMITS } from '../../logbook/limits';
 import { parseNumber } from '../../logbook/typed';
-import { type Draft, draftProblem } from '../../parts/typed-field';
+import { type Draft, draftProblem } from '../../parts/fields/typed-field';
 import { LOGBOOK_WORDS } from '../../words/logbook';
 import type { UnitSystem } from '../../words/quantities';
 

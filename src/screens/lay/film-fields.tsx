@@ -1,9 +1,9 @@
 import { finishTraits } from '../../estimator/finishes/traits';
 import { COAT_WAYS } from '../../logbook/kinds/coat';
-import { Choice } from '../../parts/choice';
-import { NumberField } from '../../parts/number-field';
-import { useShop } from '../../parts/shop-context';
-import { TypedField } from '../../parts/typed-field';
+import { Choice } from '../../parts/fields/choice';
+import { NumberField } from '../../parts/fields/number-field';
+import { TypedField } from '../../parts/fields/typed-field';
+import { useShop } from '../../parts/frame/shop-context';
 import { LAY_WORDS } from '../../words/lay';
 import { amountShown, type CoatDraft, type FilmField, passesProblem, wayOf, waysToSay } from './coat-draft';
 

@@ -1,8 +1,8 @@
-import { LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { Page } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { LinkButton } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Page } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 import { LAY_EMPTY, LAY_WORDS } from '../../words/lay';
 import { LayForm } from './lay-form';
 

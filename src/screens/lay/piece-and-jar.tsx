@@ -1,8 +1,8 @@
 import type { Piece } from '../../logbook/fold/pieces';
-import { LinkButton } from '../../parts/button';
-import { FewFirst } from '../../parts/few-first';
-import { linkTo } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { FewFirst } from '../../parts/fields/few-first';
+import { LinkButton } from '../../parts/frame/button';
+import { linkTo } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 import { BENCH_WORDS } from '../../words/bench';
 import { LAY_WORDS } from '../../words/lay';
 import type { CoatDraft } from './coat-draft';

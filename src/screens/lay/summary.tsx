@@ -1,5 +1,5 @@
-import { PieceFace } from '../../parts/piece-face';
-import { useShop } from '../../parts/shop-context';
+import { PieceFace } from '../../parts/film/piece-face';
+import { useShop } from '../../parts/frame/shop-context';
 import { airLine, LAY_WORDS } from '../../words/lay';
 import { unitWord } from '../../words/logbook';
 import { COAT_WORDS } from '../../words/piece';

@@ -1,7 +1,7 @@
-import { CureNotes } from '../../parts/cure-notes';
-import { momentsOf } from '../../parts/moments';
-import { Notice } from '../../parts/notice';
-import { useShop } from '../../parts/shop-context';
+import { Notice } from '../../parts/frame/notice';
+import { useShop } from '../../parts/frame/shop-context';
+import { CureNotes } from '../../parts/time/cure-notes';
+import { momentsOf } from '../../parts/time/moments';
 import { LAY_WORDS } from '../../words/lay';
 import { whenWords } from '../../words/times';
 

@@ -1,9 +1,9 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { Actions } from '../../actions/shop';
-import { fromHere, linkTo } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
-import { sayLogged } from '../../parts/undo';
-import type { Form } from '../../parts/use-form';
+import type { Form } from '../../parts/fields/use-form';
+import { fromHere, linkTo } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
+import { sayLogged } from '../../parts/frame/undo';
 import { FILM_WORDS } from '../../words/film';
 import { LAY_WORDS } from '../../words/lay';
 import { type AirDraft, isAirWhole } from './air-draft';

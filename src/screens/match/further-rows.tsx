@@ -1,6 +1,6 @@
-import { linkTo } from '../../parts/route';
-import { Row } from '../../parts/row';
-import { useUnits } from '../../parts/shop-context';
+import { linkTo } from '../../parts/frame/route';
+import { Row } from '../../parts/frame/row';
+import { useUnits } from '../../parts/frame/shop-context';
 import { shiftOf } from '../../shop/colour/aim';
 import { hidingFilmUm } from '../../shop/colour/hides';
 import { knownTinters } from '../../shop/colour/model';

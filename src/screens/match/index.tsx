@@ -1,17 +1,17 @@
 import type { ComponentType } from 'preact';
-import { route } from '../../parts/route';
-import { HidingPage } from './hiding-page';
-import { ChangeMatch, NewMatch } from './match-form';
+import { route } from '../../parts/frame/route';
+import { ChangeMatch, NewMatch } from './about/match-form';
+import { ShiftPage } from './about/shift-page';
+import { TargetPage } from './about/target-page';
+import { TintersPage } from './about/tinters-page';
+import { TonerPage } from './about/toner-page';
+import { HidingPage } from './hiding/hiding-page';
 import { MatchList } from './match-list';
 import { MatchPage } from './match-page';
-import { MixPage } from './mix-page';
-import { PhotoPage } from './photo-page';
-import { ReadPage } from './read-page';
-import { ShiftPage } from './shift-page';
-import { TargetPage } from './target-page';
-import { TintersPage } from './tinters-page';
-import { TonerPage } from './toner-page';
-import { TrialPage } from './trial-page';
+import { PhotoPage } from './photo/photo-page';
+import { ReadPage } from './reading/read-page';
+import { MixPage } from './trial/mix-page';
+import { TrialPage } from './trial/trial-page';
 import { MatchGiven, type OfMatch } from './use-match';
 
 /** The pages of one match by the word after its id. */

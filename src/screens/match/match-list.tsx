@@ -1,9 +1,9 @@
 import type { Match } from '../../logbook/fold/matches';
-import { LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { Page, Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { Row } from '../../parts/row';
+import { LinkButton } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Page, Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { Row } from '../../parts/frame/row';
 import { targetOf, toleranceOf } from '../../shop/colour/aim';
 import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
 import { lightWords, MATCH_WORDS as WORDS } from '../../words/match';

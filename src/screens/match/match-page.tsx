@@ -1,21 +1,21 @@
 import { putMatchAway } from '../../actions/match/describe-match';
-import { Button, LinkButton } from '../../parts/button';
-import { Page, Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { Row } from '../../parts/row';
-import { useShop } from '../../parts/shop-context';
-import { showToast } from '../../parts/toast';
+import { Button, LinkButton } from '../../parts/frame/button';
+import { Page, Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { Row } from '../../parts/frame/row';
+import { useShop } from '../../parts/frame/shop-context';
+import { showToast } from '../../parts/frame/toast';
 import { targetOf } from '../../shop/colour/aim';
 import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
 import { MATCH_WORDS as WORDS } from '../../words/match';
-import { AcceptTrial } from './accept-trial';
 import { labText } from './colour-text';
 import { Difference } from './difference';
 import { FurtherRows } from './further-rows';
 import { lineOf } from './match-list';
-import { NextAddition } from './next-addition';
 import { ColourFace } from './swatch';
-import { TrialRow } from './trial-row';
+import { AcceptTrial } from './trial/accept-trial';
+import { NextAddition } from './trial/next-addition';
+import { TrialRow } from './trial/trial-row';
 import type { OfMatch } from './use-match';
 
 /** One match: how it stands, what to add next, and everything read for it. */

@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
-import { Problem } from '../../parts/choice';
-import { Icon } from '../../parts/icons';
+import { Problem } from '../../parts/fields/choice';
+import { Icon } from '../../parts/frame/icons';
 
 export interface TickOption {
   readonly value: string;

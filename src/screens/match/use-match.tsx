@@ -1,10 +1,10 @@
 import type { ComponentType } from 'preact';
 import type { Match } from '../../logbook/fold/matches';
-import { LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { Page } from '../../parts/page';
-import { linkTo, route } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { LinkButton } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Page } from '../../parts/frame/page';
+import { linkTo, route } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 import type { LotChanges } from '../../shop/colour/lessons';
 import { MATCH_WORDS as WORDS } from '../../words/match';
 

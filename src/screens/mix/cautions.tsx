@@ -1,6 +1,6 @@
-import { CautionNotice } from '../../parts/caution';
-import { Section } from '../../parts/page';
-import { useShop } from '../../parts/shop-context';
+import { CautionNotice } from '../../parts/frame/caution';
+import { Section } from '../../parts/frame/page';
+import { useShop } from '../../parts/frame/shop-context';
 import { cautionsFor } from '../../reminders/cautions';
 import { ingredientHazards } from '../../shop/jar/hazards';
 import { WHO_DECIDES } from '../../words/cautions';

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { route } from '../../parts/route';
+import { route } from '../../parts/frame/route';
 import { AmountPage } from './amount/amount-page';
 import { CupPage } from './cup/cup-page';
 import { FillPage } from './fill/fill-page';

@@ -1,10 +1,10 @@
 import { standingOf } from '../../actions/mix/weigh-up';
-import { LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { Page, Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { Row } from '../../parts/row';
-import { useShop } from '../../parts/shop-context';
+import { LinkButton } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Page, Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { Row } from '../../parts/frame/row';
+import { useShop } from '../../parts/frame/shop-context';
 import { MIX_WORDS as WORDS } from '../../words/mix';
 import { WEIGH_WORDS } from '../../words/mix-weigh';
 import { JarRow } from './jar/jar-row';

@@ -1,7 +1,7 @@
-import { LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { Page } from '../../parts/page';
-import { linkTo } from '../../parts/route';
+import { LinkButton } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Page } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
 import { MIX_WORDS } from '../../words/mix';
 
 /** An address that leads to nothing in this shop. */

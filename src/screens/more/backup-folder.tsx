@@ -1,8 +1,8 @@
-import { allowFolder, chooseFolder } from '../../parts/backup-folder';
-import { Button } from '../../parts/button';
-import { folderState } from '../../parts/kept-here';
-import { useShop } from '../../parts/shop-context';
-import { showToast } from '../../parts/toast';
+import { Button } from '../../parts/frame/button';
+import { useShop } from '../../parts/frame/shop-context';
+import { showToast } from '../../parts/frame/toast';
+import { allowFolder, chooseFolder } from '../../parts/kept/backup-folder';
+import { folderState } from '../../parts/kept/kept-here';
 import { MORE_WORDS } from '../../words/more';
 
 const WORDS = MORE_WORDS.backup.folder;

@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
-import { Button } from '../../parts/button';
-import { Icon } from '../../parts/icons';
-import { lastBackup, noteBackup, storagePromise } from '../../parts/kept-here';
-import { Notice } from '../../parts/notice';
-import { Section } from '../../parts/page';
-import { useShop } from '../../parts/shop-context';
-import { showToast } from '../../parts/toast';
+import { Button } from '../../parts/frame/button';
+import { Icon } from '../../parts/frame/icons';
+import { Notice } from '../../parts/frame/notice';
+import { Section } from '../../parts/frame/page';
+import { useShop } from '../../parts/frame/shop-context';
+import { showToast } from '../../parts/frame/toast';
+import { lastBackup, noteBackup, storagePromise } from '../../parts/kept/kept-here';
 import { download, handOverFile } from '../../reminders/hand-over';
 import { MORE_WORDS } from '../../words/more';
 import { whenWords } from '../../words/times';

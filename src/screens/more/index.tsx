@@ -1,9 +1,9 @@
-import { Button } from '../../parts/button';
-import { Choice } from '../../parts/choice';
-import { Page, Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { useDoor, useShop, useUnits } from '../../parts/shop-context';
-import { THEMES, theme } from '../../parts/theme';
+import { Choice } from '../../parts/fields/choice';
+import { Button } from '../../parts/frame/button';
+import { Page, Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { useDoor, useShop, useUnits } from '../../parts/frame/shop-context';
+import { THEMES, theme } from '../../parts/frame/theme';
 import { MORE_WORDS } from '../../words/more';
 import { Backup } from './backup';
 import { Altitude, SandingRoom } from './kept-setting';

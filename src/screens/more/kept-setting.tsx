@@ -1,14 +1,14 @@
 import { useSignal } from '@preact/signals';
 import { LIMITS, type Limit } from '../../logbook/limits';
 import type { Unit } from '../../logbook/unit';
-import { Button } from '../../parts/button';
-import { Section } from '../../parts/page';
-import { Refusal } from '../../parts/refusal';
-import { useShop, useUnits } from '../../parts/shop-context';
-import { showToast } from '../../parts/toast';
-import { type Draft, draftProblem, TypedField } from '../../parts/typed-field';
-import { undoWithToast } from '../../parts/undo';
-import { useForm } from '../../parts/use-form';
+import { Refusal } from '../../parts/fields/refusal';
+import { type Draft, draftProblem, TypedField } from '../../parts/fields/typed-field';
+import { useForm } from '../../parts/fields/use-form';
+import { Button } from '../../parts/frame/button';
+import { Section } from '../../parts/frame/page';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
+import { showToast } from '../../parts/frame/toast';
+import { undoWithToast } from '../../parts/frame/undo';
 import { MORE_WORDS } from '../../words/more';
 
 interface KeptSettingProps<U extends Unit> {

@@ -1,5 +1,5 @@
-import { Section } from '../../parts/page';
-import { useShop } from '../../parts/shop-context';
+import { Section } from '../../parts/frame/page';
+import { useShop } from '../../parts/frame/shop-context';
 import { MORE_WORDS } from '../../words/more';
 
 /** What is kept but could not be read: named, with what is wrong, and as it is. */

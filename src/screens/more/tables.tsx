@@ -1,7 +1,7 @@
 import { exportTable } from '../../actions/export-table';
-import { Button } from '../../parts/button';
-import { Section } from '../../parts/page';
-import { useShop } from '../../parts/shop-context';
+import { Button } from '../../parts/frame/button';
+import { Section } from '../../parts/frame/page';
+import { useShop } from '../../parts/frame/shop-context';
 import { handOverFile } from '../../reminders/hand-over';
 import { MORE_WORDS } from '../../words/more';
 

@@ -1,6 +1,6 @@
 import type { Piece } from '../../logbook/fold/pieces';
-import { LinkButton } from '../../parts/button';
-import { linkTo } from '../../parts/route';
+import { LinkButton } from '../../parts/frame/button';
+import { linkTo } from '../../parts/frame/route';
 import { PIECE_WORDS } from '../../words/piece';
 
 /** What a person does to a piece. */

@@ -1,9 +1,9 @@
-import { Button } from '../../parts/button';
-import { Page, Section } from '../../parts/page';
-import { fromHere, linkTo } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
-import { sayLogged } from '../../parts/undo';
-import { type Form, useForm } from '../../parts/use-form';
+import { type Form, useForm } from '../../parts/fields/use-form';
+import { Button } from '../../parts/frame/button';
+import { Page, Section } from '../../parts/frame/page';
+import { fromHere, linkTo } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
+import { sayLogged } from '../../parts/frame/undo';
 import { EVENT_WORDS, PIECE_FORM } from '../../words/piece';
 import { PieceForm, type PieceSaid } from './piece-form';
 import { usePiece } from './use-piece';

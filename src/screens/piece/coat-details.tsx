@@ -1,9 +1,9 @@
 import type { Coat, Piece } from '../../logbook/fold/pieces';
-import { Button, LinkButton } from '../../parts/button';
-import type { FilmLayer } from '../../parts/film-picture';
-import { linkTo } from '../../parts/route';
-import { useShop, useUnits } from '../../parts/shop-context';
-import { undoWithToast } from '../../parts/undo';
+import type { FilmLayer } from '../../parts/film/film-picture';
+import { Button, LinkButton } from '../../parts/frame/button';
+import { linkTo } from '../../parts/frame/route';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
+import { undoWithToast } from '../../parts/frame/undo';
 import { coatBlush } from '../../shop/air/coat-blush';
 import { toKelvin, umToMetres } from '../../units';
 import { COAT_WORDS } from '../../words/piece';

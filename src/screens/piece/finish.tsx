@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import type { Outlook } from '../../actions/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
-import { CrossSection } from '../../parts/cross-section';
-import type { FilmLayer } from '../../parts/film-picture';
-import { filmLayers } from '../../parts/piece-film';
-import { useShop, useUnits } from '../../parts/shop-context';
+import { CrossSection } from '../../parts/film/cross-section';
+import type { FilmLayer } from '../../parts/film/film-picture';
+import { filmLayers } from '../../parts/film/piece-film';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { UM_PER_MIL, umToMetres } from '../../units';
 import { FILM_WORDS } from '../../words/film';
 import { filmWords, percentWords, type UnitSystem } from '../../words/quantities';

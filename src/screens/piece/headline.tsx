@@ -1,11 +1,11 @@
 import type { Outlook } from '../../actions/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
-import { Icon } from '../../parts/icons';
-import { MomentTime } from '../../parts/moment-time';
-import type { Moment } from '../../parts/moments';
-import { Notice } from '../../parts/notice';
-import { useShop } from '../../parts/shop-context';
-import { type Standing, standingOf } from '../../parts/standing';
+import { Icon } from '../../parts/frame/icons';
+import { Notice } from '../../parts/frame/notice';
+import { useShop } from '../../parts/frame/shop-context';
+import { MomentTime } from '../../parts/time/moment-time';
+import type { Moment } from '../../parts/time/moments';
+import { type Standing, standingOf } from '../../parts/time/standing';
 import { BENCH_WORDS } from '../../words/bench';
 import { PIECE_WORDS } from '../../words/piece';
 import { bandWords, spanWords, whenWords } from '../../words/times';

@@ -1,21 +1,21 @@
 import { useEffect } from 'preact/hooks';
-import { LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { Lazy, type LoadScreen } from '../../parts/lazy';
-import { Page } from '../../parts/page';
-import { linkTo, route } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { LinkButton } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
+import { Page } from '../../parts/frame/page';
+import { linkTo, route } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 import { PIECE_WORDS } from '../../words/piece';
 import { PiecePage } from './piece-page';
 
 /** Pages of a piece that are fetched when asked for. */
 const PAGES: Readonly<Record<string, LoadScreen>> = {
   new: async () => (await import('./start-page')).StartPage,
-  why: async () => (await import('./why-page')).WhyPage,
+  why: async () => (await import('./why/why-page')).WhyPage,
   check: async () => (await import('./check-page')).CheckPage,
   sand: async () => (await import('./sand-page')).SandPage,
   change: async () => (await import('./change-page')).ChangePage,
-  record: async () => (await import('./record-page')).RecordPage,
+  record: async () => (await import('./record/record-page')).RecordPage,
 };
 
 /** One piece and its finish, and the pages behind it. */

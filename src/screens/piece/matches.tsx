@@ -1,9 +1,9 @@
 import type { Piece } from '../../logbook/fold/pieces';
-import { LinkButton } from '../../parts/button';
-import { Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { Row } from '../../parts/row';
-import { useShop } from '../../parts/shop-context';
+import { LinkButton } from '../../parts/frame/button';
+import { Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { Row } from '../../parts/frame/row';
+import { useShop } from '../../parts/frame/shop-context';
 import { PIECE_WORDS as WORDS } from '../../words/piece';
 import { whenWords } from '../../words/times';
 

@@ -1,10 +1,10 @@
 import type { Outlook } from '../../actions/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
-import { Icon, type IconName } from '../../parts/icons';
-import { MomentTime } from '../../parts/moment-time';
-import { type Moment, type MomentState, momentsOf } from '../../parts/moments';
-import { useShop } from '../../parts/shop-context';
-import { TimeBand } from '../../parts/time-band';
+import { Icon, type IconName } from '../../parts/frame/icons';
+import { useShop } from '../../parts/frame/shop-context';
+import { MomentTime } from '../../parts/time/moment-time';
+import { type Moment, type MomentState, momentsOf } from '../../parts/time/moments';
+import { TimeBand } from '../../parts/time/time-band';
 import { bandSentence, MOMENT_STATE, MOMENT_WORDS, PERHAPS_HINT } from '../../words/moments';
 import { bandWords } from '../../words/times';
 

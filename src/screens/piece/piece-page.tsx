@@ -1,11 +1,11 @@
 import type { Outlook } from '../../actions/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
-import { LinkButton } from '../../parts/button';
-import { CureNotes } from '../../parts/cure-notes';
-import { Notice } from '../../parts/notice';
-import { Page, Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { LinkButton } from '../../parts/frame/button';
+import { Notice } from '../../parts/frame/notice';
+import { Page, Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
+import { CureNotes } from '../../parts/time/cure-notes';
 import { PIECE_WORDS } from '../../words/piece';
 import { whenWords } from '../../words/times';
 import { Acts } from './acts';

@@ -1,10 +1,10 @@
-import { Page } from '../../parts/page';
-import { fromHere, linkTo } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
-import { TimeField } from '../../parts/time-field';
-import { sayLogged } from '../../parts/undo';
-import { useForm } from '../../parts/use-form';
-import { useTime } from '../../parts/use-time';
+import { TimeField } from '../../parts/fields/time-field';
+import { useForm } from '../../parts/fields/use-form';
+import { useTime } from '../../parts/fields/use-time';
+import { Page } from '../../parts/frame/page';
+import { fromHere, linkTo } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
+import { sayLogged } from '../../parts/frame/undo';
 import { EVENT_WORDS, PIECE_FORM, PIECE_WORDS } from '../../words/piece';
 import { PieceForm, type PieceSaid } from './piece-form';
 

@@ -1,7 +1,7 @@
 import type { Sanding } from '../../logbook/fold/pieces';
-import { momentsOf } from '../../parts/moments';
-import { Notice } from '../../parts/notice';
-import { useShop } from '../../parts/shop-context';
+import { Notice } from '../../parts/frame/notice';
+import { useShop } from '../../parts/frame/shop-context';
+import { momentsOf } from '../../parts/time/moments';
 import { SAND_FORM } from '../../words/piece';
 import { whenWords } from '../../words/times';
 import { usePiece } from './use-piece';

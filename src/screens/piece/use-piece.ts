@@ -1,7 +1,7 @@
 import type { Outlook } from '../../actions/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
-import { route } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { route } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 
 /** The piece that the address names, and its outlook. Only for pages behind a piece that is there. */
 export function usePiece(): { readonly piece: Piece; readonly outlook: Outlook | undefined } {

@@ -1,5 +1,5 @@
-import { Notice } from '../../parts/notice';
-import { linkTo } from '../../parts/route';
+import { Notice } from '../../parts/frame/notice';
+import { linkTo } from '../../parts/frame/route';
 import type { Fault } from '../../planner/fault';
 import { faultSentence } from '../../planner/say';
 import { HOURS_WORDS, PLAN_WORDS } from '../../words/plan';

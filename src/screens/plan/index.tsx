@@ -1,17 +1,17 @@
-import { LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { Lazy, type LoadScreen } from '../../parts/lazy';
-import { Page } from '../../parts/page';
-import { linkTo, route } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { LinkButton } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
+import { Page } from '../../parts/frame/page';
+import { linkTo, route } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 import { PIECE_WORDS } from '../../words/piece';
 import { PLAN_WORDS } from '../../words/plan';
 import { PlanHome } from './plan-home';
 
 /** Pages of the plan that are fetched when asked for. */
 const PAGES: Readonly<Record<string, LoadScreen>> = {
-  hours: async () => (await import('./hours-page')).HoursPage,
-  reminders: async () => (await import('./reminders-page')).RemindersPage,
+  hours: async () => (await import('./hours/hours-page')).HoursPage,
+  reminders: async () => (await import('./reminders/reminders-page')).RemindersPage,
 };
 const OF_A_PIECE: Readonly<Record<string, LoadScreen>> = {
   '': async () => (await import('./piece-plan-page')).PiecePlanPage,

@@ -1,5 +1,5 @@
-import { Button } from '../../parts/button';
-import { Notice } from '../../parts/notice';
+import { Button } from '../../parts/frame/button';
+import { Notice } from '../../parts/frame/notice';
 import { toInstantMs } from '../../planner/local-day';
 import { whyWords } from '../../planner/say';
 import { MOVED_WORDS } from '../../words/plan';

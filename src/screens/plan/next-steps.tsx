@@ -1,5 +1,5 @@
-import { linkTo } from '../../parts/route';
-import { Row } from '../../parts/row';
+import { linkTo } from '../../parts/frame/route';
+import { Row } from '../../parts/frame/row';
 import { toInstantMs } from '../../planner/local-day';
 import type { Plan } from '../../planner/plan';
 import { boundWords, stepName } from '../../planner/say';

@@ -1,18 +1,18 @@
 import { hasEstimate } from '../../actions/plan/waits';
 import type { PiecePlan } from '../../logbook/fold/plans';
-import { LinkButton } from '../../parts/button';
-import { Page, Section } from '../../parts/page';
-import { linkTo } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { LinkButton } from '../../parts/frame/button';
+import { Page, Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 import type { PlannedStep } from '../../planner/plan';
 import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan';
-import { AddStep } from './add-step';
-import { CoatsADay } from './coats-a-day';
 import { Faults } from './faults';
 import { Moved } from './moved';
 import { PromiseSection } from './promise-section';
 import { Ready } from './ready';
-import { StepItem } from './step-item';
+import { AddStep } from './steps/add-step';
+import { CoatsADay } from './steps/coats-a-day';
+import { StepItem } from './steps/step-item';
 import { usePlan, usePlannedPiece } from './use-plan';
 
 /** The plan of one piece: when it is ready, what was promised, and its steps, freely changed. */

@@ -1,21 +1,21 @@
 import type { Piece } from '../../logbook/fold/pieces';
-import { Button, LinkButton } from '../../parts/button';
-import { EmptyState } from '../../parts/empty-state';
-import { Page, Section } from '../../parts/page';
-import { PieceFace } from '../../parts/piece-face';
-import { linkTo } from '../../parts/route';
-import { Row } from '../../parts/row';
-import { useShop } from '../../parts/shop-context';
+import { PieceFace } from '../../parts/film/piece-face';
+import { Button, LinkButton } from '../../parts/frame/button';
+import { EmptyState } from '../../parts/frame/empty-state';
+import { Page, Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { Row } from '../../parts/frame/row';
+import { useShop } from '../../parts/frame/shop-context';
 import { firstOpen } from '../../planner/compile';
 import { BENCH_WORDS } from '../../words/bench';
 import { PLAN_WORDS } from '../../words/plan';
-import { CalendarAct } from './calendar-act';
 import { Faults } from './faults';
 import { Moved } from './moved';
 import { NextSteps } from './next-steps';
 import { PlannedRow } from './planned-row';
-import { Timeline } from './timeline';
-import { TimelineTable } from './timeline-table';
+import { CalendarAct } from './reminders/calendar-act';
+import { Timeline } from './timeline/timeline';
+import { TimelineTable } from './timeline/timeline-table';
 import { useNames, usePlan } from './use-plan';
 
 /** The plan of the bench: a picture first, then what comes next, then each piece. */

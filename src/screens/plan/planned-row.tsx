@@ -1,9 +1,9 @@
 import type { Piece } from '../../logbook/fold/pieces';
-import { BandTime } from '../../parts/band-time';
-import { PieceFace } from '../../parts/piece-face';
-import { linkTo } from '../../parts/route';
-import { Row, type RowProps } from '../../parts/row';
-import { useShop } from '../../parts/shop-context';
+import { PieceFace } from '../../parts/film/piece-face';
+import { linkTo } from '../../parts/frame/route';
+import { Row, type RowProps } from '../../parts/frame/row';
+import { useShop } from '../../parts/frame/shop-context';
+import { BandTime } from '../../parts/time/band-time';
 import { firstOpen } from '../../planner/compile';
 import type { PlannedPiece } from '../../planner/plan';
 import { PLAN_WORDS } from '../../words/plan';

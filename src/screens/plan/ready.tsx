@@ -1,9 +1,9 @@
 import type { Piece } from '../../logbook/fold/pieces';
-import { BandTime } from '../../parts/band-time';
-import { Icon } from '../../parts/icons';
-import { Notice } from '../../parts/notice';
-import { Section } from '../../parts/page';
-import { TimeBand } from '../../parts/time-band';
+import { Icon } from '../../parts/frame/icons';
+import { Notice } from '../../parts/frame/notice';
+import { Section } from '../../parts/frame/page';
+import { BandTime } from '../../parts/time/band-time';
+import { TimeBand } from '../../parts/time/time-band';
 import { firstOpen } from '../../planner/compile';
 import { toInstantMs } from '../../planner/local-day';
 import type { Dominant, PlannedPiece } from '../../planner/plan';

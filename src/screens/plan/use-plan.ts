@@ -1,7 +1,7 @@
 import { type FollowedPlan, followPlan } from '../../actions/plan/follow-plan';
 import type { Piece } from '../../logbook/fold/pieces';
-import { route } from '../../parts/route';
-import { useShop } from '../../parts/shop-context';
+import { route } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
 import { type Names, stepName } from '../../planner/say';
 import type { Step } from '../../planner/step';
 

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { LIMITS } from '../../../logbook/limits';
-import { Choice } from '../../../parts/choice';
-import { NumberField } from '../../../parts/number-field';
-import { Page, Section } from '../../../parts/page';
-import { linkTo, route } from '../../../parts/route';
-import { SelectField } from '../../../parts/select-field';
-import { useShop, useUnits } from '../../../parts/shop-context';
-import { TypedField } from '../../../parts/typed-field';
+import { Choice } from '../../../parts/fields/choice';
+import { NumberField } from '../../../parts/fields/number-field';
+import { SelectField } from '../../../parts/fields/select-field';
+import { TypedField } from '../../../parts/fields/typed-field';
+import { Page, Section } from '../../../parts/frame/page';
+import { linkTo, route } from '../../../parts/frame/route';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { AMOUNT_WORDS as WORDS } from '../../../words/mix-tools';
 import {
   areaOfPiece,

@@ -1,7 +1,7 @@
 import type { Piece } from '../../../logbook/fold/pieces';
 import { LIMITS } from '../../../logbook/limits';
 import { parseNumber, readTyped } from '../../../logbook/typed';
-import type { Draft } from '../../../parts/typed-field';
+import type { Draft } from '../../../parts/fields/typed-field';
 import { type Material, materialFor } from '../../../science/film/material';
 import { type Shape, shapeAreaM2, USUAL_AREAS_M2 } from '../../../science/film/shapes';
 import { withKeepBack } from '../../../science/mixing/contents';

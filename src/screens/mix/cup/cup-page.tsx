@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { parseNumber } from '../../../logbook/typed';
-import { NumberField } from '../../../parts/number-field';
-import { Page, Section } from '../../../parts/page';
-import { linkTo } from '../../../parts/route';
-import { SelectField } from '../../../parts/select-field';
-import { useUnits } from '../../../parts/shop-context';
+import { NumberField } from '../../../parts/fields/number-field';
+import { SelectField } from '../../../parts/fields/select-field';
+import { Page, Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { useUnits } from '../../../parts/frame/shop-context';
 import { CUPS, type Cup, type CupId, cup } from '../../../science/viscosity/cups';
 import { betweenCups, dynamicViscosityMPaS, readCup } from '../../../science/viscosity/efflux';
 import { toKelvin } from '../../../units';

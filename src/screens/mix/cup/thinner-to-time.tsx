@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { LIMITS } from '../../../logbook/limits';
 import { parseNumber, readTyped } from '../../../logbook/typed';
-import { NumberField } from '../../../parts/number-field';
-import { Section } from '../../../parts/page';
+import { NumberField } from '../../../parts/fields/number-field';
+import { Section } from '../../../parts/frame/page';
 import { asOfLacquer, thinnedOfLacquer } from '../../../science/film/thinning';
 import type { Cup } from '../../../science/viscosity/cups';
 import { thinnerToAdd, thinningForTime } from '../../../science/viscosity/thinner-to-target';

@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { parseNumber } from '../../../logbook/typed';
-import { Choice } from '../../../parts/choice';
-import { NumberField } from '../../../parts/number-field';
-import { Page, Section } from '../../../parts/page';
-import { linkTo } from '../../../parts/route';
-import { SelectField } from '../../../parts/select-field';
-import { useShop } from '../../../parts/shop-context';
+import { Choice } from '../../../parts/fields/choice';
+import { NumberField } from '../../../parts/fields/number-field';
+import { SelectField } from '../../../parts/fields/select-field';
+import { Page, Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { useShop } from '../../../parts/frame/shop-context';
 import { dropFillApplications, dropFillVolumeM3 } from '../../../science/film/drop-fill';
 import { jarAmount } from '../../../shop/jar/amount';
 import { AMOUNT_WORDS, FILL_WORDS as WORDS } from '../../../words/mix-tools';

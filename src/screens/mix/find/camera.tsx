@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { Button } from '../../../parts/button';
+import { Button } from '../../../parts/frame/button';
 import { FIND_WORDS as WORDS } from '../../../words/mix-tools';
 import { jarIdOf, qrReader } from './barcode';
 

@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { useCallback } from 'preact/hooks';
-import { Button } from '../../../parts/button';
-import { Page, Section } from '../../../parts/page';
-import { goTo, linkTo } from '../../../parts/route';
-import { useShop } from '../../../parts/shop-context';
-import { TextField } from '../../../parts/text-field';
+import { TextField } from '../../../parts/fields/text-field';
+import { Button } from '../../../parts/frame/button';
+import { Page, Section } from '../../../parts/frame/page';
+import { goTo, linkTo } from '../../../parts/frame/route';
+import { useShop } from '../../../parts/frame/shop-context';
 import { jarCode, readCode } from '../../../shop/jar/code';
 import { FIND_WORDS as WORDS } from '../../../words/mix-tools';
 import { qrReader } from './barcode';

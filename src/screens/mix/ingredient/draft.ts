@@ -1,7 +1,7 @@
 import { type IngredientSort, usualIngredient } from '../../../actions/mix/usual-ingredient';
 import { LIMITS } from '../../../logbook/limits';
 import { parseNumber } from '../../../logbook/typed';
-import { type Draft, draftProblem } from '../../../parts/typed-field';
+import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import type { Finish } from '../../../shop/jar/own-solvents';
 import { INGREDIENT_WORDS } from '../../../words/mix-ingredient';
 import { type BlendRow, blendProblem } from '../jar/draft';

@@ -1,8 +1,8 @@
-import { Choice } from '../../../parts/choice';
-import { NumberField } from '../../../parts/number-field';
-import { SelectField } from '../../../parts/select-field';
-import { useShop } from '../../../parts/shop-context';
-import { TextField } from '../../../parts/text-field';
+import { Choice } from '../../../parts/fields/choice';
+import { NumberField } from '../../../parts/fields/number-field';
+import { SelectField } from '../../../parts/fields/select-field';
+import { TextField } from '../../../parts/fields/text-field';
+import { useShop } from '../../../parts/frame/shop-context';
 import { INGREDIENT_WORDS } from '../../../words/mix-ingredient';
 import { numberWords } from '../../../words/quantities';
 import { dayProblem, dropG, dropProblem, isBase } from './draft';

@@ -1,13 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { boxJars } from '../../../actions/mix/box-jars';
 import type { Jar } from '../../../logbook/fold/jars';
-import { Button } from '../../../parts/button';
-import { Refusal } from '../../../parts/refusal';
-import { fromHere, linkTo } from '../../../parts/route';
-import { SelectField } from '../../../parts/select-field';
-import { useShop } from '../../../parts/shop-context';
-import { showToast } from '../../../parts/toast';
-import { useForm } from '../../../parts/use-form';
+import { Refusal } from '../../../parts/fields/refusal';
+import { SelectField } from '../../../parts/fields/select-field';
+import { useForm } from '../../../parts/fields/use-form';
+import { Button } from '../../../parts/frame/button';
+import { fromHere, linkTo } from '../../../parts/frame/route';
+import { useShop } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
 import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
 
 /** Pours this jar and another together. */

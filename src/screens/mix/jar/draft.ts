@@ -3,8 +3,8 @@ import { type ThinnerSort, USUAL_JARS, usualThinner } from '../../../actions/mix
 import { finishTraits } from '../../../estimator/finishes/traits';
 import { LIMITS } from '../../../logbook/limits';
 import { parseNumber } from '../../../logbook/typed';
-import type { Draft } from '../../../parts/typed-field';
-import { draftProblem } from '../../../parts/typed-field';
+import type { Draft } from '../../../parts/fields/typed-field';
+import { draftProblem } from '../../../parts/fields/typed-field';
 import type { Finish } from '../../../shop/jar/own-solvents';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix-jar';
 

@@ -1,9 +1,9 @@
 import { pouredBatch } from '../../../actions/mix/fill-from-weigh-up';
 import type { Jar } from '../../../logbook/fold/jars';
-import { Section } from '../../../parts/page';
-import { linkTo } from '../../../parts/route';
-import { Row } from '../../../parts/row';
-import { useShop } from '../../../parts/shop-context';
+import { Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { Row } from '../../../parts/frame/row';
+import { useShop } from '../../../parts/frame/shop-context';
 import { batchMassKg } from '../../../science/mixing/ingredient';
 import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
 import { percentWords } from '../../../words/quantities';

@@ -1,9 +1,9 @@
 import type { Jar } from '../../../logbook/fold/jars';
-import { Button, LinkButton } from '../../../parts/button';
-import { Page, Section } from '../../../parts/page';
-import { linkTo } from '../../../parts/route';
-import { useShop } from '../../../parts/shop-context';
-import { showToast } from '../../../parts/toast';
+import { Button, LinkButton } from '../../../parts/frame/button';
+import { Page, Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { useShop } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
 import { jarCode } from '../../../shop/jar/code';
 import { jarFilm } from '../../../shop/jar/film';
 import { INGREDIENT_WORDS } from '../../../words/mix-ingredient';

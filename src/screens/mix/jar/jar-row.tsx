@@ -1,7 +1,7 @@
 import type { Jar } from '../../../logbook/fold/jars';
-import { linkTo } from '../../../parts/route';
-import { Row } from '../../../parts/row';
-import { useShop } from '../../../parts/shop-context';
+import { linkTo } from '../../../parts/frame/route';
+import { Row } from '../../../parts/frame/row';
+import { useShop } from '../../../parts/frame/shop-context';
 import { jarAmount } from '../../../shop/jar/amount';
 import { jarLife } from '../../../shop/jar/life';
 import { MIX_WORDS } from '../../../words/mix';

@@ -1,9 +1,9 @@
 import { generate } from 'lean-qr';
 import type { Jar } from '../../../logbook/fold/jars';
-import { Button } from '../../../parts/button';
-import { Page } from '../../../parts/page';
-import { linkTo } from '../../../parts/route';
-import { useShop } from '../../../parts/shop-context';
+import { Button } from '../../../parts/frame/button';
+import { Page } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { useShop } from '../../../parts/frame/shop-context';
 import { jarCode } from '../../../shop/jar/code';
 import { jarFilm } from '../../../shop/jar/film';
 import { jarHazards } from '../../../shop/jar/hazards';

@@ -2,13 +2,13 @@ import { useSignal } from '@preact/signals';
 import { drawFromJar, weighJar } from '../../../actions/mix/jar';
 import type { Jar } from '../../../logbook/fold/jars';
 import { LIMITS } from '../../../logbook/limits';
-import { Button } from '../../../parts/button';
-import { Choice } from '../../../parts/choice';
-import { Refusal } from '../../../parts/refusal';
-import { useShop, useUnits } from '../../../parts/shop-context';
-import { showToast } from '../../../parts/toast';
-import { type Draft, draftProblem, TypedField } from '../../../parts/typed-field';
-import { useForm } from '../../../parts/use-form';
+import { Choice } from '../../../parts/fields/choice';
+import { Refusal } from '../../../parts/fields/refusal';
+import { type Draft, draftProblem, TypedField } from '../../../parts/fields/typed-field';
+import { useForm } from '../../../parts/fields/use-form';
+import { Button } from '../../../parts/frame/button';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
 import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
 
 /** Sets the amount right by weighing what is in the jar. */

@@ -1,7 +1,7 @@
 import type { Jar } from '../../../logbook/fold/jars';
-import { Notice } from '../../../parts/notice';
-import { Section } from '../../../parts/page';
-import { useShop } from '../../../parts/shop-context';
+import { Notice } from '../../../parts/frame/notice';
+import { Section } from '../../../parts/frame/page';
+import { useShop } from '../../../parts/frame/shop-context';
 import { type JarAmount, jarAmount } from '../../../shop/jar/amount';
 import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
 import { numberWords, percentWords } from '../../../words/quantities';

@@ -1,8 +1,8 @@
 import type { Jar } from '../../../logbook/fold/jars';
 import type { Quantity } from '../../../logbook/typed';
-import { Notice } from '../../../parts/notice';
-import { Section } from '../../../parts/page';
-import { useShop } from '../../../parts/shop-context';
+import { Notice } from '../../../parts/frame/notice';
+import { Section } from '../../../parts/frame/page';
+import { useShop } from '../../../parts/frame/shop-context';
 import { type JarLife, jarLife } from '../../../shop/jar/life';
 import { unitWord } from '../../../words/logbook';
 import { JAR_WORDS as WORDS } from '../../../words/mix-jar';

@@ -1,4 +1,4 @@
-import { useUnits } from '../../../parts/shop-context';
+import { useUnits } from '../../../parts/frame/shop-context';
 import { dryFilm } from '../../../science/film/thickness';
 import { umToMetres } from '../../../units';
 import { JAR_FORM } from '../../../words/mix-jar';

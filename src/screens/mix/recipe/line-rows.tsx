@@ -1,8 +1,8 @@
 import { mixSentence } from '../../../actions/mix/mix-refused';
-import { Button } from '../../../parts/button';
-import { NumberField } from '../../../parts/number-field';
-import { SelectField } from '../../../parts/select-field';
-import { useShop } from '../../../parts/shop-context';
+import { NumberField } from '../../../parts/fields/number-field';
+import { SelectField } from '../../../parts/fields/select-field';
+import { Button } from '../../../parts/frame/button';
+import { useShop } from '../../../parts/frame/shop-context';
 import { type Batch, batchMassKg } from '../../../science/mixing/ingredient';
 import { batchVolumeM3 } from '../../../science/mixing/scaling';
 import { batchOfLines } from '../../../shop/recipe/batch';

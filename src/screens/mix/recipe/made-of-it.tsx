@@ -1,7 +1,7 @@
-import { Section } from '../../../parts/page';
-import { linkTo } from '../../../parts/route';
-import { Row } from '../../../parts/row';
-import { useShop } from '../../../parts/shop-context';
+import { Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { Row } from '../../../parts/frame/row';
+import { useShop } from '../../../parts/frame/shop-context';
 import { coatedFrom, jarsOfRecipe } from '../../../shop/recipe/use';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
 import { whenWords } from '../../../words/times';

@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import type { Recipe } from '../../../logbook/fold/recipes';
-import { Button, LinkButton } from '../../../parts/button';
-import { Section } from '../../../parts/page';
-import { linkTo } from '../../../parts/route';
-import { Row } from '../../../parts/row';
-import { useShop } from '../../../parts/shop-context';
-import { TextField } from '../../../parts/text-field';
+import { TextField } from '../../../parts/fields/text-field';
+import { Button, LinkButton } from '../../../parts/frame/button';
+import { Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { Row } from '../../../parts/frame/row';
+import { useShop } from '../../../parts/frame/shop-context';
 import { searchRecipes } from '../../../shop/recipe/search';
 import { USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
 

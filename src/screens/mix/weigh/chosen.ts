@@ -1,4 +1,4 @@
-import { remembered } from '../../../parts/remembered';
+import { remembered } from '../../../parts/kept/remembered';
 
 export const DIVISIONS = ['0.001', '0.01', '0.1', '1'] as const;
 export type Division = (typeof DIVISIONS)[number];

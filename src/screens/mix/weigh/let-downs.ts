@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { describeIngredient } from '../../../actions/mix/ingredient';
-import { useShop } from '../../../parts/shop-context';
-import { showToast } from '../../../parts/toast';
+import { useShop } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
 import type { Batch } from '../../../science/mixing/ingredient';
 import type { LetDown } from '../../../science/mixing/weighing';
 import { INGREDIENT_WORDS } from '../../../words/mix-ingredient';

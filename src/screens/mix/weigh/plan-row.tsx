@@ -1,6 +1,6 @@
-import { Button } from '../../../parts/button';
-import { Icon } from '../../../parts/icons';
-import { useShop } from '../../../parts/shop-context';
+import { Button } from '../../../parts/frame/button';
+import { Icon } from '../../../parts/frame/icons';
+import { useShop } from '../../../parts/frame/shop-context';
 import type { Batch } from '../../../science/mixing/ingredient';
 import { PLAN_WORDS as WORDS } from '../../../words/mix-weigh';
 import { numberWords, percentWords } from '../../../words/quantities';

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { dropWeighUp, overPouredLine, standingOf } from '../../../actions/mix/weigh-up';
 import type { WeighUp } from '../../../logbook/fold/weigh-ups';
-import { Button, LinkButton } from '../../../parts/button';
-import { Notice } from '../../../parts/notice';
-import { Page, Section } from '../../../parts/page';
-import { fromHere, linkTo } from '../../../parts/route';
-import { useShop } from '../../../parts/shop-context';
-import { showToast } from '../../../parts/toast';
+import { Button, LinkButton } from '../../../parts/frame/button';
+import { Notice } from '../../../parts/frame/notice';
+import { Page, Section } from '../../../parts/frame/page';
+import { fromHere, linkTo } from '../../../parts/frame/route';
+import { useShop } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
 import { WEIGH_WORDS as WORDS } from '../../../words/mix-weigh';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { gramsWords } from '../grams';

@@ -1,0 +1,54 @@
+import { type ReadonlySignal, useSignal } from '@preact/signals';
+import type { Refused } from '../../actions/shop';
+import type { Result } from '../../result';
+import { LEFT_REFUSED } from '../../words/common';
+import { afterDrawing } from '../frame/draw-once';
+import { stillHere } from '../frame/route';
+import { showToast } from '../frame/toast';
+import { whileBusy } from './while-busy';
+
+export interface Form {
+  /** Sending was tried: from now on every field says what is wrong with it. */
+  readonly isTried: ReadonlySignal<boolean>;
+  readonly isBusy: ReadonlySignal<boolean>;
+  /** Why the logbook did not take it. */
+  readonly refused: ReadonlySignal<Refused | undefined>;
+  /** Begins afresh: an empty field is no problem until it is sent again. */
+  reset(): void;
+  /** Sends what is whole, once at a time; gives what was kept. What is not whole gets the focus; who has left is told what was refused. */
+  send<Value>(isWhole: boolean, act: () => Promise<Result<Value, Refused>>): Promise<Value | undefined>;
+}
+
+/** The state of a form between its fields and an action. */
+export function useForm(): Form {
+  const isTried = useSignal(false);
+  const isBusy = useSignal(false);
+  const refused = useSignal<Refused | undefined>(undefined);
+  return {
+    isTried,
+    isBusy,
+    refused,
+    reset() {
+      isTried.value = false;
+      refused.value = undefined;
+    },
+    async send(isWhole, act) {
+      if (isBusy.value) return undefined;
+      const isHere = stillHere();
+      const done = isWhole ? await whileBusy(isBusy, act) : undefined;
+      if (done) refused.value = done.ok ? undefined : done.failure;
+      if (done?.ok) return done.value;
+      isTried.value = true;
+      if (isHere()) afterDrawing(focusFirstProblem);
+      else if (done) showToast({ text: LEFT_REFUSED(done.failure.sentence) });
+      return undefined;
+    },
+  };
+}
+
+function focusFirstProblem(): void {
+  const field = document.querySelector<HTMLElement>('main [aria-invalid="true"]');
+  const place = field ?? document.querySelector<HTMLElement>('main .problem:not(:empty)');
+  place?.focus({ preventScroll: true });
+  place?.scrollIntoView({ block: 'center' });
+}

@@ -1,0 +1,31 @@
+import type { Piece } from '../../logbook/fold/pieces';
+import { umToMetres } from '../../units';
+import { BENCH_WORDS } from '../../words/bench';
+import { FILM_WORDS } from '../../words/film';
+import { filmWords } from '../../words/quantities';
+import { useShop, useUnits } from '../frame/shop-context';
+import { CrossSection } from './cross-section';
+import { filmLayers } from './piece-film';
+
+export interface PieceFaceProps {
+  readonly piece: Piece;
+  /** One scale for all faces beside each other, so that a thick film looks thick. */
+  readonly scaleUmMax?: number | undefined;
+}
+
+/** The small cross-section by which a piece is known in a list. */
+export function PieceFace({ piece, scaleUmMax }: PieceFaceProps) {
+  const { shop, outlooks, nowMs } = useShop();
+  const units = useUnits();
+  const layers = filmLayers(piece, outlooks.value.get(piece.id), shop.value.jars, nowMs.value);
+  const um = layers.reduce((sum, layer) => sum + layer.dryUm + layer.solventUm, 0);
+  return (
+    <CrossSection
+      compact
+      layers={layers}
+      woodLabel={FILM_WORDS.woods[piece.base]}
+      scaleUmMax={scaleUmMax}
+      describe={BENCH_WORDS.face(piece.name, piece.coats.length, filmWords(umToMetres(um), units))}
+    />
+  );
+}

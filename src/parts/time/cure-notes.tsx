@@ -1,0 +1,81 @@
+import type { Outlook } from '../../actions/outlook';
+import type { LawEstimate } from '../../estimator/finishes/law-history';
+import { totalFilm, totalLimitM } from '../../estimator/finishes/total-film';
+import type { Piece } from '../../logbook/fold/pieces';
+import { sheetOf } from '../../shop/stack/sheet-times';
+import { CURE_WORDS, SHEET_WORDS } from '../../words/finishes';
+import { filmWords } from '../../words/quantities';
+import { bandWords } from '../../words/times';
+import { Notice } from '../frame/notice';
+import { useShop, useUnits } from '../frame/shop-context';
+import { BandTime } from './band-time';
+
+interface CureNotesProps {
+  readonly piece: Piece;
+  readonly outlook: Outlook | undefined;
+  /** Only what speaks against another coat now. */
+  readonly isWarningOnly?: boolean | undefined;
+}
+
+/** What a finish that cures has besides its moments: the end of its window, its limit of film, and where its times are from. */
+export function CureNotes({ piece, outlook, isWarningOnly }: CureNotesProps) {
+  const { shop } = useShop();
+  const newest = piece.coats.findLast(({ how }) => how !== 'flash');
+  const sheet = newest && sheetOf(newest.jar, shop.value);
+  const law = lawOf(outlook);
+  if (!newest || outlook?.state !== 'ready') return null;
+  return (
+    <>
+      {law && <Film law={law} sheetM={sheet?.totalFilm?.si} />}
+      {law?.recoatUntil && (
+        <Window startMs={outlook.startMs} until={law.recoatUntil} isWarningOnly={isWarningOnly} />
+      )}
+      {law?.wasTooCold && (
+        <Notice kind="stop">
+          <p>{CURE_WORDS.tooCold}</p>
+        </Notice>
+      )}
+      {!isWarningOnly && sheet && <p class="quiet small">{SHEET_WORDS.scaled}</p>}
+      {!isWarningOnly && law && !sheet && <p class="quiet small">{CURE_WORDS.byLaw}</p>}
+    </>
+  );
+}
+
+/** The law of the estimate, where the finish has one. */
+export const lawOf = (outlook: Outlook | undefined): LawEstimate['law'] | undefined =>
+  outlook?.state === 'ready' && 'law' in outlook.estimate ? (outlook.estimate as LawEstimate).law : undefined;
+
+interface WindowProps {
+  readonly startMs: number;
+  readonly until: NonNullable<LawEstimate['law']['recoatUntil']>;
+  readonly isWarningOnly?: boolean | undefined;
+}
+
+function Window({ startMs, until, isWarningOnly }: WindowProps) {
+  const nowMs = useShop().nowMs.value;
+  const ms = (seconds: number): number => startMs + seconds * 1000;
+  const band = { earliestMs: ms(until.earliestS), likelyMs: ms(until.likelyS), lateMs: ms(until.lateS) };
+  if (nowMs >= band.likelyMs)
+    return (
+      <Notice kind="caution">
+        <p>{CURE_WORDS.windowOver}</p>
+      </Notice>
+    );
+  return isWarningOnly ? null : (
+    <BandTime label={CURE_WORDS.windowUntil} {...bandWords(band, nowMs)} size="row" />
+  );
+}
+
+function Film({ law, sheetM }: { readonly law: LawEstimate['law']; readonly sheetM: number | undefined }) {
+  const units = useUnits();
+  const limitM = totalLimitM(law.finish, sheetM);
+  if (limitM === undefined) return null;
+  const state = totalFilm(law.totalDryM, limitM);
+  if (state === 'within') return null;
+  return (
+    <Notice kind={state === 'over' ? 'stop' : 'caution'}>
+      <p>{CURE_WORDS.total(filmWords(law.totalDryM, units), filmWords(limitM, units))}</p>
+      <p>{CURE_WORDS[state]}</p>
+    </Notice>
+  );
+}

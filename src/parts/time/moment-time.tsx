@@ -1,0 +1,17 @@
+import { MOMENT_WORDS } from '../../words/moments';
+import { bandWords } from '../../words/times';
+import { BandTime, type BandTimeProps } from './band-time';
+import type { Moment } from './moments';
+
+export interface MomentTimeProps {
+  readonly moment: Moment;
+  readonly nowMs: number;
+  readonly size?: BandTimeProps['size'];
+  /** Said in place of the moment's own words. */
+  readonly label?: string | undefined;
+}
+
+/** A moment with its band: "Recoat from 14:20 (14:05–14:50)". */
+export const MomentTime = ({ moment, nowMs, size, label }: MomentTimeProps) => (
+  <BandTime label={label ?? MOMENT_WORDS[moment.name]} size={size} {...bandWords(moment, nowMs)} />
+);

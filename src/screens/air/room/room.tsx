@@ -1,0 +1,159 @@
+import { useSignal } from '@preact/signals';
+import type { Room } from '../../../logbook/fold/shop-air';
+import { LIMITS } from '../../../logbook/limits';
+import { readTyped } from '../../../logbook/typed';
+import { type Draft, TypedField } from '../../../parts/fields/typed-field';
+import { LinkButton } from '../../../parts/frame/button';
+import { Page, Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
+import { shopPressurePa } from '../../../shop/air/pressure';
+import { flowFor, sessionSolvent } from '../../../shop/air/session-solvent';
+import { AIR_WORDS } from '../../../words/air';
+import { airVolumeWords, flowWords, gramWords } from '../../../words/flows';
+import { unitWord } from '../../../words/logbook';
+import { numberWords, percentWords } from '../../../words/quantities';
+import { ROOM_WORDS as WORDS } from '../../../words/room';
+import { Facts } from '../facts';
+import { jarsInUse } from '../jars-in-use';
+import { Clearance } from './clearance';
+import { Verdict } from './verdict';
+
+const USUAL_MIX = { text: '300', unit: 'mL' } as const;
+const USUAL_SESSION = { text: '30', unit: 'min' } as const;
+/** A session is sprayed by the cup: smaller units than a jar's. */
+const MIX_LIMIT = { ...LIMITS.volume, units: ['mL', 'fl-oz-us'] } as const;
+
+/** The vapour of a planned session against fire and for breath, the room it goes into, and the clearance clock. */
+export function RoomPage() {
+  const { room } = useShop().shop.value;
+  return (
+    <Page title={WORDS.title} backTo={linkTo('air')} backLabel={AIR_WORDS.back}>
+      <p>{WORDS.intro}</p>
+      <Section title={WORDS.room}>
+        {room ? <RoomFacts room={room} /> : <p>{WORDS.none}</p>}
+        <div class="acts">
+          <LinkButton kind={room ? 'usual' : 'main'} href={linkTo('air', 'room-form')}>
+            {room ? WORDS.change : WORDS.describe}
+          </LinkButton>
+        </div>
+      </Section>
+      {room && <Session room={room} />}
+      <Section title={WORDS.clearance}>
+        <Clearance />
+      </Section>
+      <Section title={WORDS.assumptions}>
+        <ul class="plain-list small">
+          {WORDS.assumptionList.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      </Section>
+    </Page>
+  );
+}
+
+function RoomFacts({ room }: { readonly room: Room }) {
+  const typed = ({ typed: { text, unit } }: Room['volume' | 'airFlow']): string =>
+    `${text} ${unitWord(unit)}`;
+  return (
+    <Facts
+      rows={[
+        { label: WORDS.volume, value: typed(room.volume) },
+        { label: WORDS.flow, value: typed(room.airFlow), note: WORDS.flowOrigins[room.flowFrom].label },
+        { label: WORDS.mixing, value: room.mixing.typed.text },
+      ]}
+    />
+  );
+}
+
+function Session({ room }: { readonly room: Room }) {
+  const amount = useSignal<Draft<'mL' | 'fl-oz-us'>>(USUAL_MIX);
+  const lasting = useSignal<Draft<'min' | 'h'>>(USUAL_SESSION);
+  const shop = useShop().shop.value;
+  const [jar] = jarsInUse(shop);
+  const mix = readTyped(amount.value, MIX_LIMIT);
+  const span = readTyped(lasting.value, LIMITS.sprayTime);
+  return (
+    <Section title={WORDS.session}>
+      {!jar && <p>{WORDS.needJar}</p>}
+      {jar && <p class="quiet">{jar.name}</p>}
+      <TypedField
+        label={WORDS.amount}
+        limit={MIX_LIMIT}
+        draft={amount.value}
+        onDraft={(draft) => {
+          amount.value = draft;
+        }}
+        isTried
+      />
+      <TypedField
+        label={WORDS.minutes}
+        limit={LIMITS.sprayTime}
+        draft={lasting.value}
+        onDraft={(draft) => {
+          lasting.value = draft;
+        }}
+        isTried
+      />
+      {jar && mix.ok && span.ok && (
+        <Figures
+          session={sessionSolvent(jar, mix.value, room, shopPressurePa(shop.settings))}
+          room={room}
+          spanS={span.value}
+        />
+      )}
+    </Section>
+  );
+}
+
+interface FiguresProps {
+  readonly session: ReturnType<typeof sessionSolvent>;
+  readonly room: Room;
+  readonly spanS: number;
+}
+
+function Figures({ session, room, spanS }: FiguresProps) {
+  if (session.massKg === 0) return <p>{WORDS.waterOnly}</p>;
+  return (
+    <>
+      <p>{WORDS.released(gramWords(session.massKg))}</p>
+      <Facts rows={session.parts.map(({ name, massKg }) => ({ label: name, value: gramWords(massKg) }))} />
+      <AgainstFire session={session} room={room} spanS={spanS} />
+      <ForBreath session={session} room={room} spanS={spanS} />
+    </>
+  );
+}
+
+function AgainstFire({ session, room, spanS }: FiguresProps) {
+  const units = useUnits();
+  const { fireAirM3, lelFraction, closedRoomShare, withoutLel } = session;
+  if (fireAirM3 === undefined || lelFraction === undefined || closedRoomShare === undefined) return null;
+  const flow = flowFor(fireAirM3, spanS);
+  return (
+    <>
+      <h3>{WORDS.fire}</h3>
+      <p>{WORDS.fireNeed(flowWords(flow, units), airVolumeWords(fireAirM3, units))}</p>
+      <Verdict neededM3S={flow} room={room} />
+      <p>
+        {WORDS.closed(percentWords(closedRoomShare))} {WORDS.fireLel(percentWords(lelFraction, 1))}
+      </p>
+      {withoutLel.length > 0 && <p class="quiet small">{WORDS.left(withoutLel.join(', '))}</p>}
+    </>
+  );
+}
+
+function ForBreath({ session, room, spanS }: FiguresProps) {
+  const units = useUnits();
+  const flow = flowFor(session.healthAirM3, spanS);
+  return (
+    <>
+      <h3>{WORDS.health}</h3>
+      <p>{WORDS.healthNeed(flowWords(flow, units), numberWords(room.mixing.si, 1))}</p>
+      <Verdict neededM3S={flow} room={room} />
+      {session.withoutLimit.length > 0 && (
+        <p class="quiet small">{WORDS.left(session.withoutLimit.join(', '))}</p>
+      )}
+    </>
+  );
+}

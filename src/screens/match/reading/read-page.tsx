@@ -1,0 +1,87 @@
+import { type ColourSaid, readColour } from '../../../actions/match/read-colour';
+import type { Match } from '../../../logbook/fold/matches';
+import { Choice } from '../../../parts/fields/choice';
+import { Refusal } from '../../../parts/fields/refusal';
+import { useForm } from '../../../parts/fields/use-form';
+import { useTime } from '../../../parts/fields/use-time';
+import { Button, LinkButton } from '../../../parts/frame/button';
+import { Page } from '../../../parts/frame/page';
+import { fromHere, linkTo } from '../../../parts/frame/route';
+import { useShop } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
+import { READ_WORDS as WORDS } from '../../../words/match';
+import { NotHere, type OfMatch, pathOfPage, useNames } from '../use-match';
+import { FileReadings } from './file-readings';
+import { LightField } from './light-field';
+import { pageOf, type ReadOf, readOf } from './read-of';
+import { ReadingRows } from './reading-rows';
+import { SurfaceFields } from './surface-fields';
+import { readingsSaid, useReadDrafts } from './use-read-drafts';
+
+/** Reads a surface: the target, a trial, a card, a draw-down. */
+export function ReadPage({ match }: OfMatch) {
+  const of = readOf(match, pathOfPage(), useNames());
+  return of ? <ReadForm match={match} of={of} /> : <NotHere />;
+}
+
+interface ReadFormProps {
+  readonly match: Match;
+  readonly of: ReadOf;
+}
+
+function ReadForm({ match, of }: ReadFormProps) {
+  const { needs, actions } = useShop();
+  const form = useForm();
+  const time = useTime();
+  const drafts = useReadDrafts(match);
+  const { how } = drafts;
+
+  async function send(event: Event): Promise<void> {
+    const goOn = fromHere();
+    event.preventDefault();
+    const said = readingsSaid(match, of, drafts);
+    const kept = await form.send(said !== undefined, () =>
+      readColour(needs, said as ColourSaid, time.instantMs()),
+    );
+    if (!kept) return;
+    showToast({ text: WORDS.saved, onUndo: () => void actions.undo(kept.id) });
+    const back = of.as === 'trial' || of.as === 'target' ? [] : pageOf(of);
+    goOn(linkTo('match', match.id, ...back));
+  }
+
+  return (
+    <Page title={of.title} backTo={linkTo('match', match.id, ...pageOf(of))} backLabel={match.name}>
+      <form class="stack" onSubmit={send} noValidate>
+        <div class="tiles-4">
+          <Choice
+            label={WORDS.how}
+            options={(['lab', 'xyz', 'hex', 'file'] as const).map((value) => ({
+              value,
+              label: WORDS.hows[value],
+            }))}
+            value={how.value}
+            onChange={(value) => {
+              how.value = value;
+            }}
+          />
+        </div>
+        {how.value === 'file' ? (
+          <FileReadings match={match} drafts={drafts} isTried={form.isTried.value} />
+        ) : (
+          <ReadingRows drafts={drafts} isTried={form.isTried.value} />
+        )}
+        <SurfaceFields of={of} drafts={drafts} time={time} form={form} />
+        <LightField match={match} drafts={drafts} />
+        <Refusal refused={form.refused.value} />
+        <div class="acts">
+          <Button kind="main" isSubmit isWide disabled={form.isBusy.value}>
+            {WORDS.save}
+          </Button>
+          <LinkButton kind="plain" href={linkTo('match', match.id, 'photo', of.as, of.id)}>
+            {WORDS.photo}
+          </LinkButton>
+        </div>
+      </form>
+    </Page>
+  );
+}

@@ -1,0 +1,98 @@
+import type { Estimate } from '../../../estimator/estimate';
+import type { Shop } from '../../../logbook/fold/fold';
+import type { Jar } from '../../../logbook/fold/jars';
+import type { Piece } from '../../../logbook/fold/pieces';
+import { jarFilm } from '../../../shop/jar/film';
+import { jarFilmAt } from '../../../shop/jar/film-at';
+import { FINISH_NAMES } from '../../../words/mix-jar';
+import { PIECE_FORM } from '../../../words/piece';
+import { filmWords, percentWords, temperatureWords, type UnitSystem } from '../../../words/quantities';
+import { INPUT_WORDS as WORDS } from '../../../words/why';
+import { typedWords } from '../film-as-typed';
+
+export type Origin = keyof typeof WORDS.origins;
+
+/** One input of an estimate, and where it is from. */
+export interface Input {
+  readonly key: string;
+  readonly term: string;
+  readonly text: string;
+  readonly origin: Origin;
+}
+
+const input = (term: string, text: string, origin: Origin, key = term): Input => ({
+  key,
+  term,
+  text,
+  origin,
+});
+
+/** Everything that an estimate was worked out from, each with its origin. */
+export function inputsOf(piece: Piece, shop: Shop, estimate: Estimate, units: UnitSystem): readonly Input[] {
+  const jars = [...new Set(piece.coats.map(({ jar }) => jar))].flatMap((id) => shop.jars.get(id) ?? []);
+  const finish = jars.at(-1)?.product.finish ?? 'nitrocellulose';
+  return [
+    input(WORDS.finish, FINISH_NAMES[finish].label, 'log'),
+    input(WORDS.constants, WORDS.constantsText, 'fit'),
+    input(WORDS.coats, WORDS.coatsText(piece.coats.length, filmWords(estimate.now.dryM, units)), 'log'),
+    ...jars.flatMap((jar) => ofJar(jar, piece, shop)),
+    input(WORDS.base, PIECE_FORM.bases[piece.base].label, 'log'),
+    ofAir(piece, shop),
+    input(WORDS.movement, WORDS.movementText, 'practice'),
+    ofSanding(shop, units),
+    input(WORDS.checks, WORDS.checksText(piece.checks.length), 'log'),
+  ];
+}
+
+function ofJar(jar: Jar, piece: Piece, shop: Shop): readonly Input[] {
+  const film = jarFilm(jar);
+  const { name, product, thinner, thinning, retarder, pigment } = jar;
+  const isSaid = film.ownSolvents === 'said';
+  const laid = laidSolids(jar, piece, shop);
+  const isMixed = jar.weighUp !== undefined || jar.boxedFrom !== undefined;
+  const solids = isMixed ? WORDS.mixed(laid) : WORDS.sprayed(typedWords(product.volumeSolids.typed), laid);
+  const rows = [
+    input(name, solids, 'log', `${jar.id} solids`),
+    input(
+      WORDS.ownSaid,
+      isSaid ? WORDS.ownSaidText : WORDS.ownUsualText,
+      isSaid ? 'log' : 'practice',
+      `${jar.id} own`,
+    ),
+  ];
+  const added = `${thinner.name}, ${typedWords(thinning.percent.typed)}`;
+  if (!isMixed) rows.push(input(WORDS.thinner, added, 'log', `${jar.id} thinner`));
+  if (retarder)
+    rows.push(input(WORDS.retarder, typedWords(retarder.percent.typed), 'log', `${jar.id} retarder`));
+  if (pigment)
+    rows.push(
+      input(WORDS.pigment, WORDS.pigmentText(percentWords(film.pigment)), 'log', `${jar.id} pigment`),
+    );
+  return rows;
+}
+
+/** The solids of the coats from a jar: one figure, or from which to which where solvent left it in between. */
+function laidSolids(jar: Jar, { coats }: Piece, shop: Shop): string {
+  const own = coats.filter((coat) => coat.jar === jar.id);
+  const solids = own.map(({ atMs }) => percentWords(jarFilmAt(jar, atMs, shop).volumeSolids, 1));
+  return [...new Set([solids[0], solids.at(-1)])].join('–');
+}
+
+function ofAir(piece: Piece, { airReadings, forecast }: Shop): Input {
+  const firstMs = piece.coats[0]?.atMs ?? 0;
+  const count = airReadings.filter(({ atMs }) => atMs >= firstMs).length;
+  if (airReadings.length === 0 && !forecast) return input(WORDS.air, WORDS.airNone, 'practice');
+  const later = forecast
+    ? WORDS.airForecast(
+        typedWords(forecast.dayTemperature.typed),
+        typedWords(forecast.nightTemperature.typed),
+      )
+    : WORDS.airLast;
+  return input(WORDS.air, `${WORDS.airText(count)} ${later}`, 'log');
+}
+
+function ofSanding({ settings, forecast, airReadings }: Shop, units: UnitSystem): Input {
+  const said = settings.sandingTemperature ?? forecast?.dayTemperature ?? airReadings.at(-1)?.temperature;
+  const text = said ? typedWords(said.typed) : temperatureWords(294.15, units);
+  return input(WORDS.sanding, text, said ? 'log' : 'practice');
+}

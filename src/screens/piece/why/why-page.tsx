@@ -1,0 +1,53 @@
+import { EmptyState } from '../../../parts/frame/empty-state';
+import { Page, Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
+import { lawOf } from '../../../parts/time/cure-notes';
+import { LAW_UNKNOWN } from '../../../words/finishes';
+import { UNKNOWN_WORDS, WHY_WORDS } from '../../../words/why';
+import { Headline } from '../headline';
+import { usePiece } from '../use-piece';
+import { HardnessChart } from './hardness-chart';
+import { InputList } from './input-list';
+import { SolventChart } from './solvent-chart';
+import { WhatMoves } from './what-moves';
+
+/** Why a time is what it is: the curves, the inputs and their origin, what would move it, and what is not known. */
+export function WhyPage() {
+  const { piece, outlook } = usePiece();
+  const { nowMs } = useShop();
+  const units = useUnits();
+  const back = linkTo('piece', piece.id);
+  if (outlook?.state !== 'ready')
+    return (
+      <Page title={WHY_WORDS.title} backTo={back}>
+        <EmptyState title={WHY_WORDS.notYet} text={WHY_WORDS.notYetText} />
+      </Page>
+    );
+  const curve = { piece, units, estimate: outlook.estimate, startMs: outlook.startMs, nowMs: nowMs.value };
+  return (
+    <Page title={WHY_WORDS.title} backTo={back} columns="two">
+      <div class="stack">
+        <p class="row-title">{piece.name}</p>
+        <Headline piece={piece} outlook={outlook} />
+        <Section title={WHY_WORDS.solvent}>
+          <SolventChart {...curve} />
+        </Section>
+        <Section title={WHY_WORDS.hardness}>
+          <HardnessChart {...curve} />
+        </Section>
+      </div>
+      <div class="stack">
+        <WhatMoves {...curve} />
+        <InputList piece={piece} estimate={outlook.estimate} />
+        <Section title={UNKNOWN_WORDS.title}>
+          <ul class="lines">
+            {(lawOf(outlook) ? LAW_UNKNOWN : UNKNOWN_WORDS.lines).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </Section>
+      </div>
+    </Page>
+  );
+}

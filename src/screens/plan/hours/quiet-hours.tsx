@@ -1,0 +1,65 @@
+import { useSignal } from '@preact/signals';
+import { setReminders } from '../../../actions/plan/set-reminders';
+import { Refusal } from '../../../parts/fields/refusal';
+import { Tick } from '../../../parts/fields/tick';
+import { useForm } from '../../../parts/fields/use-form';
+import { Button } from '../../../parts/frame/button';
+import { Section } from '../../../parts/frame/page';
+import { useShop } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
+import { undoWithToast } from '../../../parts/frame/undo';
+import { HOURS_WORDS } from '../../../words/plan';
+import { REMINDER_SETTINGS } from '../../../words/reminders';
+import { isSpanWhole, type SpanDraft } from './hours-draft';
+import { SpanFields } from './span-fields';
+
+const USUAL = { open: '22:00', close: '07:00' };
+
+/** Hours in which nothing sounds, but for fire. */
+export function QuietHours() {
+  const { shop, needs, actions } = useShop();
+  const { off = [], quiet } = shop.value.reminderSettings ?? {};
+  const form = useForm();
+  const span = useSignal<SpanDraft>({ isOn: quiet !== undefined, ...(quiet ?? USUAL) });
+
+  async function save(): Promise<void> {
+    const { isOn, open, close } = span.value;
+    const kept = await form.send(isSpanWhole(span.value), () =>
+      setReminders(needs, { off, ...(isOn && { quiet: { open, close } }) }),
+    );
+    if (kept)
+      showToast({
+        text: REMINDER_SETTINGS.saved,
+        onUndo: () => void undoWithToast(actions, kept.id, REMINDER_SETTINGS.quiet),
+      });
+  }
+  return (
+    <Section title={REMINDER_SETTINGS.quiet}>
+      <p class="quiet">{REMINDER_SETTINGS.quietText}</p>
+      <Tick
+        label={REMINDER_SETTINGS.quietOn}
+        isTicked={span.value.isOn}
+        onTick={(isOn) => {
+          span.value = { ...span.value, isOn };
+        }}
+      />
+      {span.value.isOn && (
+        <SpanFields
+          from={REMINDER_SETTINGS.from}
+          to={REMINDER_SETTINGS.to}
+          span={span.value}
+          onSpan={(changed) => {
+            span.value = { ...span.value, ...changed };
+          }}
+          problem={form.isTried.value && !isSpanWhole(span.value) ? HOURS_WORDS.missing : undefined}
+        />
+      )}
+      <Refusal refused={form.refused.value} />
+      <div class="acts">
+        <Button icon="check" onClick={() => void save()} disabled={form.isBusy.value}>
+          {REMINDER_SETTINGS.save}
+        </Button>
+      </div>
+    </Section>
+  );
+}

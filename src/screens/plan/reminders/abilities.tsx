@@ -1,0 +1,97 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { testReminder } from '../../../actions/plan/test-reminder';
+import { Button } from '../../../parts/frame/button';
+import { Icon } from '../../../parts/frame/icons';
+import { Section } from '../../../parts/frame/page';
+import { useShop } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
+import { abilities, type Abilities as Found } from '../../../reminders/abilities';
+import { askPermission } from '../../../reminders/notify';
+import { ABILITY_WORDS } from '../../../words/reminders';
+
+/** What this phone can do to remind, told as it is, and a test of it. */
+export function Abilities() {
+  const { needs } = useShop();
+  const found = useSignal<Found | undefined>(undefined);
+  useEffect(() => {
+    void abilities().then((now) => {
+      found.value = now;
+    });
+  }, [found]);
+
+  async function allow(): Promise<void> {
+    await askPermission();
+    found.value = await abilities();
+  }
+  async function test(): Promise<void> {
+    await testReminder(needs.now());
+    showToast({ text: ABILITY_WORDS.tested });
+  }
+  const can = found.value;
+  return (
+    <Section title={ABILITY_WORDS.title}>
+      <p class="quiet">{ABILITY_WORDS.text}</p>
+      {can && (
+        <dl class="abilities">
+          {linesOf(can).map(({ name, does, text }) => (
+            <div key={name}>
+              <dt>
+                <Icon name={SIGNS[does]} />
+                {name}
+                <span class="heard">: {ABILITY_WORDS[does]}</span>
+              </dt>
+              <dd>{text}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      <div class="acts">
+        {can?.notifications === 'default' && (
+          <Button kind="main" icon="bell" onClick={() => void allow()}>
+            {ABILITY_WORDS.allow}
+          </Button>
+        )}
+        <Button icon="bell" onClick={() => void test()}>
+          {ABILITY_WORDS.test}
+        </Button>
+      </div>
+      {can?.notifications === 'denied' && <p class="quiet">{ABILITY_WORDS.denied}</p>}
+    </Section>
+  );
+}
+
+type Does = 'yes' | 'perhaps' | 'no';
+const SIGNS = { yes: 'check', perhaps: 'caution', no: 'close' } as const;
+const yes = (is: boolean): 'yes' | 'no' => (is ? 'yes' : 'no');
+
+function linesOf(can: Found): { readonly name: string; readonly does: Does; readonly text: string }[] {
+  const { names } = ABILITY_WORDS;
+  const { notifications } = can;
+  return [
+    { name: names.open, does: 'yes', text: ABILITY_WORDS.open },
+    {
+      name: names.background,
+      does: notifications === 'granted' ? 'yes' : notifications === 'default' ? 'perhaps' : 'no',
+      text: ABILITY_WORDS.background[notifications],
+    },
+    {
+      name: names.closed,
+      does: can.isWokenClosed && notifications === 'granted' ? 'perhaps' : 'no',
+      text: ABILITY_WORDS.closed[yes(can.isWokenClosed && notifications === 'granted')],
+    },
+    { name: names.sound, does: yes(can.hasSound), text: ABILITY_WORDS.sound[yes(can.hasSound)] },
+    {
+      name: names.vibration,
+      does: can.hasVibration ? 'perhaps' : 'no',
+      text: ABILITY_WORDS.vibration[yes(can.hasVibration)],
+    },
+    { name: names.flash, does: 'yes', text: ABILITY_WORDS.flash[yes(can.hasMotion)] },
+    { name: names.awake, does: yes(can.staysAwake), text: ABILITY_WORDS.awake[yes(can.staysAwake)] },
+    {
+      name: names.calendar,
+      does: 'yes',
+      text: ABILITY_WORDS.calendar[can.sharesFiles ? 'share' : 'download'],
+    },
+  ];
+}

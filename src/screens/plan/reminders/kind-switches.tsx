@@ -1,0 +1,45 @@
+import { setReminders } from '../../../actions/plan/set-reminders';
+import { isFireKind, REMINDER_KINDS, type SwitchableKind } from '../../../logbook/kinds/reminder-kinds';
+import { Tick } from '../../../parts/fields/tick';
+import { Notice } from '../../../parts/frame/notice';
+import { Section } from '../../../parts/frame/page';
+import { useShop } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
+import { REMINDER_KIND_WORDS, REMINDER_SETTINGS } from '../../../words/reminders';
+
+const FIRE = REMINDER_KINDS.filter(isFireKind);
+const OTHERS = REMINDER_KINDS.filter((kind): kind is SwitchableKind => !isFireKind(kind));
+
+/** A switch for each kind, but for those about fire. */
+export function KindSwitches() {
+  const { shop, needs } = useShop();
+  const { off = [], quiet } = shop.value.reminderSettings ?? {};
+
+  async function turn(kind: SwitchableKind, isOn: boolean): Promise<void> {
+    const others = off.filter((one) => one !== kind);
+    const kept = await setReminders(needs, {
+      off: isOn ? others : [...others, kind],
+      ...(quiet && { quiet }),
+    });
+    if (!kept.ok) showToast({ text: kept.failure.sentence });
+  }
+  return (
+    <Section title={REMINDER_SETTINGS.kinds}>
+      {FIRE.map((kind) => (
+        <Notice key={kind} kind="fire" title={REMINDER_KIND_WORDS[kind]}>
+          <p>{REMINDER_SETTINGS.fireNote}</p>
+        </Notice>
+      ))}
+      <div class="tiles wide-tiles">
+        {OTHERS.map((kind) => (
+          <Tick
+            key={kind}
+            label={REMINDER_KIND_WORDS[kind]}
+            isTicked={!off.includes(kind)}
+            onTick={(isOn) => void turn(kind, isOn)}
+          />
+        ))}
+      </div>
+    </Section>
+  );
+}

@@ -1,0 +1,75 @@
+import { followReminders } from '../../../actions/plan/follow-reminders';
+import { reminderName } from '../../../actions/plan/reminder-name';
+import { ReminderItem } from '../../../parts/due/reminder-acts';
+import { Page, Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { useShop } from '../../../parts/frame/shop-context';
+import { toInstantMs } from '../../../planner/local-day';
+import type { Reminder } from '../../../reminders/reminder';
+import { reminderText } from '../../../reminders/say';
+import { PLAN_WORDS } from '../../../words/plan';
+import { REMINDER_PAGE } from '../../../words/reminders';
+import { whenWords } from '../../../words/times';
+import { QuietHours } from '../hours/quiet-hours';
+import { Abilities } from './abilities';
+import { CalendarAct } from './calendar-act';
+import { KindSwitches } from './kind-switches';
+
+const MOST_SHOWN = 8;
+const SOON_MS = 7 * 86_400_000;
+
+/** Everything that reminds: what was missed first, what comes, what is switched, and what this phone can do. */
+export function RemindersPage() {
+  const open = useShop();
+  const nowMs = open.nowMs.value;
+  const { due, missed, upcoming } = followReminders(open).value;
+  const soon = upcoming.filter(({ at }) => toInstantMs(at) - nowMs < SOON_MS);
+  const when = ({ at }: Reminder): string => whenWords(toInstantMs(at), nowMs);
+  const lines = (some: readonly Reminder[]) => (
+    <ul class="times">
+      {some.map((reminder) => (
+        <li key={reminder.id}>
+          <span class="digits">{when(reminder)}</span>
+          <span>{reminderText(reminder, reminderName(reminder, open.shop.value)).title}</span>
+        </li>
+      ))}
+    </ul>
+  );
+  const isEmpty = due.length + missed.length + upcoming.length === 0;
+  return (
+    <Page title={REMINDER_PAGE.title} backTo={linkTo('plan')} backLabel={PLAN_WORDS.toPlan} columns="two">
+      <div class="stack">
+        {missed.length > 0 && (
+          <Section title={REMINDER_PAGE.missed}>
+            <ul class="stack">
+              {missed.map((reminder) => (
+                <ReminderItem
+                  key={reminder.id}
+                  reminder={reminder}
+                  when={REMINDER_PAGE.since(when(reminder))}
+                />
+              ))}
+            </ul>
+          </Section>
+        )}
+        <Section title={REMINDER_PAGE.upcoming}>
+          {isEmpty && <p class="quiet">{REMINDER_PAGE.none}</p>}
+          {!isEmpty && soon.length === 0 && <p class="quiet">{REMINDER_PAGE.noneSoon}</p>}
+          {lines(soon.slice(0, MOST_SHOWN))}
+          {soon.length > MOST_SHOWN && (
+            <details class="folded">
+              <summary>{REMINDER_PAGE.more(soon.length - MOST_SHOWN)}</summary>
+              {lines(soon.slice(MOST_SHOWN))}
+            </details>
+          )}
+        </Section>
+        <CalendarAct />
+      </div>
+      <div class="stack">
+        <Abilities />
+        <QuietHours />
+        <KindSwitches />
+      </div>
+    </Page>
+  );
+}

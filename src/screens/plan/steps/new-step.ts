@@ -1,0 +1,61 @@
+import { GATES, type PlanStep, TASKS, WAITS, WEATHERS } from '../../../logbook/kinds/plan';
+import {
+  atBench,
+  check,
+  days,
+  hold,
+  minutes,
+  type StepDraft,
+  sprayed,
+  wait,
+  window,
+} from '../../../planner/starting-plans/parts';
+import { STARTING_PLANS } from '../../../planner/starting-plans/start-plan';
+import type { Task, WaitFor } from '../../../planner/step';
+import { CHECK_WORDS, STEP_WORDS, TASK_WORDS, WAIT_WORDS } from '../../../words/planner';
+
+/** What can be added to a plan, as `kind:what`. */
+export const NEW_STEPS: readonly { readonly value: string; readonly label: string }[] = [
+  ...TASKS.map((task) => ({ value: `work:${task}`, label: TASK_WORDS[task] })),
+  ...WAITS.map((until) => ({ value: `wait:${until}`, label: WAIT_WORDS[until] })),
+  ...GATES.map((gate) => ({ value: `gate:${gate}`, label: CHECK_WORDS[gate] })),
+  { value: 'window:', label: STEP_WORDS.window },
+  ...WEATHERS.map((against) => ({ value: `hold:${against}`, label: STEP_WORDS.hold[against] })),
+];
+
+// As in the starting plans where they have the step; else common practice, no source.
+const IN_STARTING_PLANS: readonly StepDraft[] = Object.values(STARTING_PLANS).flatMap(({ steps }) => steps);
+const COATS: readonly Task[] = ['coat', 'toner-coat', 'opaque-coat', 'seal'];
+const BENCH_MINUTES = 30;
+
+/** A new step of that sort, with the times that are usual. */
+export function newStep(value: string, id: string): PlanStep {
+  const [kind = '', what = ''] = value.split(':');
+  const draft =
+    IN_STARTING_PLANS.find((step) => step.kind === kind && whatOf(step) === what) ?? fresh(kind, what);
+  return { ...draft, id } as PlanStep;
+}
+
+function whatOf(step: StepDraft): string {
+  switch (step.kind) {
+    case 'work':
+      return step.task;
+    case 'wait':
+      return step.until;
+    case 'gate':
+      return step.check;
+    case 'window':
+      return '';
+    case 'hold':
+      return step.against;
+  }
+}
+
+function fresh(kind: string, what: string): StepDraft {
+  if (kind === 'wait')
+    return wait(what as WaitFor, what === 'flash-off' ? minutes(5, 10, 15) : days(3, 5, 7));
+  if (kind === 'gate') return check(what as (typeof GATES)[number]);
+  if (kind === 'window') return window(45, 240);
+  if (kind === 'hold') return hold(what as (typeof WEATHERS)[number]);
+  return COATS.some((coat) => coat === what) ? sprayed(what as Task) : atBench(what as Task, BENCH_MINUTES);
+}

@@ -1,0 +1,89 @@
+import { useSignal } from '@preact/signals';
+import { type PlanStep, WEATHERS } from '../../../logbook/kinds/plan';
+import { Choice } from '../../../parts/fields/choice';
+import { NumberField } from '../../../parts/fields/number-field';
+import { Button } from '../../../parts/frame/button';
+import type { Band } from '../../../planner/step';
+import { PIECE_PLAN, STEP_FIELDS } from '../../../words/plan';
+import type { Duration } from './duration';
+import { DurationField } from './duration-field';
+import { draftOf, draftProblems, type StepDraft, type StepField, stepOf } from './step-draft';
+
+interface StepFormProps {
+  readonly step: PlanStep;
+  /** Of a wait: as the plan has it now. */
+  readonly shown: Band | undefined;
+  /** Whether the drying model has a wait of its own for it. */
+  readonly isEstimated: boolean;
+  readonly onSave: (step: PlanStep) => Promise<unknown>;
+}
+
+const WHOSE = [
+  { value: 'model', label: STEP_FIELDS.estimated, hint: STEP_FIELDS.estimatedHint },
+  { value: 'own', label: STEP_FIELDS.ownWait, hint: STEP_FIELDS.ownWaitHint },
+] as const;
+const AGAINST = WEATHERS.map((value) => ({ value, label: STEP_FIELDS.against_[value] }));
+
+/** The times of a step, to be changed. What was typed stays when it is wrong. */
+export function StepForm({ step, shown, isEstimated, onSave }: StepFormProps) {
+  const draft = useSignal<StepDraft>(draftOf(step, shown));
+  const isTried = useSignal(false);
+  const problems = isTried.value ? draftProblems(draft.value, step.kind) : {};
+  const change = (more: Partial<StepDraft>): void => {
+    draft.value = { ...draft.value, ...more };
+  };
+  const isModels = step.kind === 'wait' && isEstimated && !draft.value.isOwn;
+
+  async function save(event: Event): Promise<void> {
+    event.preventDefault();
+    isTried.value = true;
+    if (Object.keys(draftProblems(draft.value, step.kind)).length > 0) return;
+    // A wait without a model behind it is the person's own as soon as it is changed.
+    const isOwn = step.kind === 'wait' && (!isEstimated || draft.value.isOwn);
+    await onSave(stepOf(step, { ...draft.value, isOwn }));
+  }
+
+  return (
+    <form class="stack" onSubmit={(event) => void save(event)} noValidate>
+      {step.kind === 'wait' && isEstimated && (
+        <Choice
+          label={STEP_FIELDS.whose}
+          options={WHOSE}
+          value={draft.value.isOwn ? 'own' : 'model'}
+          onChange={(value) => change({ isOwn: value === 'own' })}
+        />
+      )}
+      {!isModels &&
+        (Object.entries(draft.value.times) as [StepField, Duration][]).map(([field, duration]) => (
+          <DurationField
+            key={field}
+            label={STEP_FIELDS[field]}
+            duration={duration}
+            onDuration={(typed) => change({ times: { ...draft.value.times, [field]: typed } })}
+            problem={problems[field]}
+          />
+        ))}
+      {step.kind === 'gate' && (
+        <NumberField
+          label={STEP_FIELDS.mostFailures}
+          text={draft.value.tries}
+          onText={(tries) => change({ tries })}
+          problem={problems.tries}
+        />
+      )}
+      {step.kind === 'hold' && (
+        <Choice
+          label={STEP_FIELDS.against}
+          options={AGAINST}
+          value={draft.value.against}
+          onChange={(against) => change({ against })}
+        />
+      )}
+      <div class="acts">
+        <Button kind="main" icon="check" isSubmit>
+          {PIECE_PLAN.save}
+        </Button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,136 @@
+import type { PiecePlan } from '../../../logbook/fold/plans';
+import { Button } from '../../../parts/frame/button';
+import { Icon, type IconName } from '../../../parts/frame/icons';
+import { toInstantMs } from '../../../planner/local-day';
+import type { PlannedStep } from '../../../planner/plan';
+import { boundWords, stepName } from '../../../planner/say';
+import type { Band } from '../../../planner/step';
+import { withoutStep, withStep, withStepMoved } from '../../../shop/plan/edit-plan';
+import { PIECE_PLAN } from '../../../words/plan';
+import { clockWords, spanWords, whenWords } from '../../../words/times';
+import { useNames } from '../use-plan';
+import { StepActs } from './step-acts';
+import { StepForm } from './step-form';
+import { useEditPlan } from './use-edit-plan';
+
+interface StepItemProps {
+  readonly plan: PiecePlan;
+  readonly planned: PlannedStep;
+  readonly isNext: boolean;
+  readonly isEstimated: boolean;
+  readonly now: number;
+}
+
+const MINUTE_MS = 60_000;
+const STATES = {
+  done: { icon: 'check', word: PIECE_PLAN.done, kind: 'quiet' },
+  next: { icon: 'ready', word: PIECE_PLAN.next, kind: 'ready' },
+  planned: { icon: 'waiting', word: PIECE_PLAN.planned, kind: 'wait' },
+} as const satisfies Record<string, { icon: IconName; word: string; kind: string }>;
+
+/** One step of a plan: when it is, why then, and everything that can be changed of it. */
+export function StepItem({ plan, planned, isNext, isEstimated, now }: StepItemProps) {
+  const names = useNames();
+  const { step, stepId, isDone, bound, closes } = planned;
+  const nowMs = toInstantMs(now);
+  const own = plan.steps.find(({ id }) => id === stepId);
+  const name = stepName(step);
+  const isPassedOver = isDone && !step.done;
+  const state = STATES[isDone ? 'done' : isNext ? 'next' : 'planned'];
+  return (
+    <li class="plan-step" data-state={isDone ? 'done' : isNext ? 'next' : 'planned'}>
+      <p class="plan-step-name">
+        <Icon name={state.icon} />
+        <span class="heard">{state.word}: </span>
+        <strong>{name}</strong>
+      </p>
+      <p class="digits">{isPassedOver ? PIECE_PLAN.passedOver : timesOf(planned, nowMs)}</p>
+      {step.kind === 'wait' && !isDone && (
+        <p class="quiet">
+          {bandText(step.minutes)}, {PIECE_PLAN.origin[originOf(own, isEstimated)]}
+        </p>
+      )}
+      {closes !== undefined && !isDone && (
+        <p class="digits">{PIECE_PLAN.closes(whenWords(toInstantMs(closes), nowMs))}</p>
+      )}
+      {!isDone && bound.by !== 'step' && bound.by !== 'done' && (
+        <p class="quiet">{boundWords(bound, names)}</p>
+      )}
+      {!own && <p class="quiet">{PIECE_PLAN.byApp}</p>}
+      {isNext && own && <StepActs piece={plan.piece} step={step} />}
+      {own && !isDone && <Change {...{ plan, planned, isEstimated, name }} />}
+    </li>
+  );
+}
+
+function timesOf({ kind, start, end }: PlannedStep, nowMs: number): string {
+  if (Number.isNaN(start)) return ''; // there is no plan
+  const from = whenWords(toInstantMs(start), nowMs);
+  if (kind === 'hold' || end === start) return from;
+  const isWork = kind === 'work' || kind === 'gate';
+  return `${from} – ${isWork ? clockWords(toInstantMs(end)) : whenWords(toInstantMs(end), nowMs)}`;
+}
+
+const bandText = ({ earliest, likely, late }: Band): string =>
+  PIECE_PLAN.takes(
+    spanWords(likely * MINUTE_MS),
+    spanWords(earliest * MINUTE_MS),
+    spanWords(late * MINUTE_MS),
+  );
+
+function originOf(own: PiecePlan['steps'][number] | undefined, isEstimated: boolean) {
+  if (own?.kind === 'wait' && own.isOwn) return 'own';
+  return isEstimated ? 'estimate' : 'practice';
+}
+
+function Change({
+  plan,
+  planned: { step, stepId },
+  isEstimated,
+  name,
+}: Pick<StepItemProps, 'plan' | 'planned' | 'isEstimated'> & { readonly name: string }) {
+  const keep = useEditPlan(plan);
+  const own = plan.steps.find(({ id }) => id === stepId);
+  if (!own) return null;
+  const shown = step.kind === 'wait' && isEstimated ? step.minutes : undefined;
+  return (
+    <details class="folded">
+      <summary>
+        {PIECE_PLAN.change}
+        <span class="heard"> {name}</span>
+      </summary>
+      <div class="stack">
+        <StepForm
+          key={JSON.stringify(own)}
+          step={own}
+          shown={own.kind === 'wait' && own.isOwn ? undefined : shown}
+          isEstimated={isEstimated}
+          onSave={(changed) => keep({ steps: withStep(plan.steps, changed) }, PIECE_PLAN.saved(name))}
+        />
+        <div class="acts">
+          <Button
+            icon="up"
+            onClick={() =>
+              void keep({ steps: withStepMoved(plan.steps, stepId, -1) }, PIECE_PLAN.saved(name))
+            }
+          >
+            {PIECE_PLAN.moveUp}
+          </Button>
+          <Button
+            icon="down"
+            onClick={() => void keep({ steps: withStepMoved(plan.steps, stepId, 1) }, PIECE_PLAN.saved(name))}
+          >
+            {PIECE_PLAN.moveDown}
+          </Button>
+          <Button
+            kind="danger"
+            icon="remove"
+            onClick={() => void keep({ steps: withoutStep(plan.steps, stepId) }, PIECE_PLAN.removed(name))}
+          >
+            {PIECE_PLAN.remove}
+          </Button>
+        </div>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,30 @@
+import { planPiece } from '../../../actions/plan/plan-piece';
+import type { PiecePlan } from '../../../logbook/fold/plans';
+import type { PlanStep } from '../../../logbook/kinds/plan';
+import { useShop } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
+import { undoWithToast } from '../../../parts/frame/undo';
+import { PLAN_WORDS } from '../../../words/plan';
+
+/** Changes the plan of a piece, one thing at a time, each with its undo. */
+export function useEditPlan(plan: PiecePlan) {
+  const { needs, actions } = useShop();
+  return async function keep(
+    change: { readonly steps?: readonly PlanStep[]; readonly coatsADay?: number },
+    said: string,
+  ): Promise<void> {
+    const { piece, job, since } = plan;
+    const kept = await planPiece(needs, {
+      piece,
+      coatsADay: change.coatsADay ?? plan.coatsADay,
+      steps: change.steps ?? plan.steps,
+      ...(job && { job }),
+      ...(since !== undefined && { since }),
+    });
+    showToast(
+      kept.ok
+        ? { text: said, onUndo: () => void undoWithToast(actions, kept.value.id, PLAN_WORDS.title) }
+        : { text: kept.failure.sentence },
+    );
+  };
+}

@@ -1,0 +1,49 @@
+import { toInstantMs } from '../../../planner/local-day';
+import type { PlannedStep } from '../../../planner/plan';
+import { stepName } from '../../../planner/say';
+import { PLAN_WORDS } from '../../../words/plan';
+import { dateWords, whenWords } from '../../../words/times';
+import type { TimelineProps } from './timeline';
+
+/** The same in words and numbers: for a screen reader, and on paper. */
+export function TimelineTable({ plan, bench, pieces, nameOf }: TimelineProps) {
+  const nowMs = toInstantMs(plan.now);
+  const day = (minute: number): string => dateWords(toInstantMs(minute), nowMs);
+  return (
+    <details class="chart-table timeline-table">
+      <summary>{PLAN_WORDS.asTable}</summary>
+      <table class="digits">
+        <caption class="heard">{PLAN_WORDS.timeline}</caption>
+        <thead>
+          <tr>
+            {PLAN_WORDS.columns.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {pieces.map(({ pieceId, earliest, likely, promise }) => {
+            const promised = bench.pieces.find(({ id }) => id === pieceId)?.promised;
+            const next = plan.steps.find(
+              (step) => step.pieceId === pieceId && !step.isDone && isHandwork(step),
+            );
+            return (
+              <tr key={pieceId}>
+                <th scope="row">{nameOf(pieceId)}</th>
+                <td>{day(earliest)}</td>
+                <td>{day(likely)}</td>
+                <td>{day(promise)}</td>
+                <td>{promised === undefined ? '–' : day(promised)}</td>
+                <td>{next ? `${stepName(next.step)}, ${whenWords(toInstantMs(next.start), nowMs)}` : '–'}</td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </details>
+  );
+}
+
+const isHandwork = ({ kind }: PlannedStep): boolean => kind === 'work' || kind === 'gate';

@@ -1,0 +1,106 @@
+import { describe, expect, test } from 'vitest';
+import type { Outlook } from '../../../src/actions/outlook';
+import type { EntryBody } from '../../../src/logbook/entry';
+import { byWhatComesFirst, standingOf } from '../../../src/parts/time/standing';
+import { DAY_1_MS, layCoat, PIECE, sand } from '../../logbook/entries';
+import { anOutlook, aShop } from '../an-outlook';
+
+const coat = { hour: 0, body: layCoat() };
+const level = (hour: number) => ({ hour, body: { ...sand(), stage: 'level' } as EntryBody });
+const rubOut = (hour: number) => ({ hour, body: { ...sand(), stage: 'rub-out' } as EntryBody });
+const close = (hour: number) => ({ hour, body: { kind: 'piece-closed', piece: PIECE } as EntryBody });
+const hoursOn = (hour: number): number => DAY_1_MS + hour * 3_600_000;
+
+// Milestones of the made-up outlook, in hours: recoat 1-2-3, level-sand 100-200-300, rub out 200-300-400.
+describe('where a piece stands', () => {
+  test.each([
+    { name: 'without a coat it is ready for one', done: [], hour: 1, group: 'now', may: 'first-coat' },
+    { name: 'wet, it waits for recoat', done: [coat], hour: 0.5, group: 'next', waits: 'recoat' },
+    {
+      name: 'inside the band and before the likely time it still waits',
+      done: [coat],
+      hour: 1.5,
+      group: 'next',
+      waits: 'recoat',
+    },
+    {
+      name: 'from the likely time on it may take a coat',
+      done: [coat],
+      hour: 2,
+      group: 'now',
+      may: 'recoat',
+      waits: 'level',
+    },
+    {
+      name: 'after a night it may still take a coat',
+      done: [coat],
+      hour: 16,
+      group: 'now',
+      may: 'recoat',
+      waits: 'level',
+    },
+    {
+      name: 'days after its last coat it waits for the sanding',
+      done: [coat],
+      hour: 80,
+      group: 'later',
+      waits: 'level',
+    },
+    {
+      name: 'on the last day it comes next',
+      done: [coat],
+      hour: 180,
+      group: 'next',
+      waits: 'level',
+    },
+    {
+      name: 'then it may be level-sanded',
+      done: [coat],
+      hour: 210,
+      group: 'now',
+      may: 'level',
+      waits: 'rubOut',
+    },
+    {
+      name: 'level-sanded, it waits for rubbing out',
+      done: [coat, level(210)],
+      hour: 220,
+      group: 'later',
+      waits: 'rubOut',
+    },
+    {
+      name: 'level-sanded late, it may be rubbed out',
+      done: [coat, level(310)],
+      hour: 320,
+      group: 'now',
+      may: 'rubOut',
+    },
+    { name: 'rubbed out, nothing is left', done: [coat, level(310), rubOut(320)], hour: 330, group: 'later' },
+    { name: 'closed, it leaves the bench', done: [coat, close(5)], hour: 6, group: 'closed' },
+  ])('$name', ({ done, hour, group, may, waits }) => {
+    const { piece } = aShop(...done);
+    const standing = standingOf(piece, anOutlook(), hoursOn(hour));
+    expect(standing).toMatchObject({ group, may });
+    expect((may === undefined ? standing.moment : standing.after)?.name).toBe(waits);
+  });
+
+  test.each<{ outlook: Outlook | undefined }>([
+    { outlook: undefined },
+    { outlook: { state: 'computing' } },
+    { outlook: { state: 'failed', message: '' } },
+  ])('with no estimate ($outlook.state) nothing is claimed', ({ outlook }) => {
+    expect(standingOf(aShop(coat).piece, outlook, hoursOn(3))).toMatchObject({
+      group: 'later',
+      may: undefined,
+    });
+  });
+});
+
+test('what may be touched first stands on top', () => {
+  const { piece } = aShop(coat);
+  const outlook = anOutlook();
+  const wet = standingOf(piece, outlook, hoursOn(0.5));
+  const far = standingOf(piece, outlook, hoursOn(80));
+  const unknown = standingOf(piece, undefined, hoursOn(80));
+  expect(byWhatComesFirst([unknown, far, wet])).toEqual([wet, far, unknown]);
+});

@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest';
+import { durationOf, minutesIn } from '../../../../src/screens/plan/steps/duration';
+import { NEW_STEPS, newStep } from '../../../../src/screens/plan/steps/new-step';
+import { draftOf, draftProblems, stepOf } from '../../../../src/screens/plan/steps/step-draft';
+
+test.each([
+  { minutes: 0, text: '0', unit: 'min' },
+  { minutes: 45, text: '45', unit: 'min' },
+  { minutes: 90, text: '1.5', unit: 'h' },
+  { minutes: 240, text: '4', unit: 'h' },
+  { minutes: 1440, text: '1', unit: 'd' },
+  { minutes: 5040, text: '3.5', unit: 'd' },
+] as const)('$minutes min are $text $unit, there and back', ({ minutes, ...duration }) => {
+  expect(durationOf(minutes)).toEqual(duration);
+  expect(minutesIn(duration)).toBe(minutes);
+});
+
+test.each([
+  { text: '', unit: 'min' },
+  { text: 'soon', unit: 'h' },
+  { text: '-5', unit: 'min' },
+  { text: '900', unit: 'd' },
+] as const)('"$text" $unit is no length of time', (duration) => {
+  expect(minutesIn(duration)).toBeUndefined();
+});
+
+describe('a step', () => {
+  const steps = NEW_STEPS.map(({ value, label }) => ({ label, step: newStep(value, 'x') }));
+  test.each(steps)('$label comes back from its draft unchanged', ({ step }) => {
+    const draft = draftOf(step);
+    expect(draftProblems(draft, step.kind)).toEqual({});
+    expect(stepOf(step, { ...draft, isOwn: false })).toEqual(step);
+  });
+
+  const wait = newStep('wait:recoat', 'x');
+  test('a wait whose band is out of order is told at its last field', () => {
+    const draft = draftOf(wait);
+    const wrong = { ...draft, times: { ...draft.times, late: { text: '1', unit: 'min' } as const } };
+    expect(draftProblems(wrong, 'wait')).toEqual({ late: expect.stringContaining('order') });
+  });
+
+  test('a wait made one’s own takes the typed band', () => {
+    const draft = { ...draftOf(wait, { earliest: 10, likely: 20, late: 30 }), isOwn: true };
+    expect(stepOf(wait, draft)).toEqual({
+      ...wait,
+      minutes: { earliest: 10, likely: 20, late: 30 },
+      isOwn: true,
+    });
+  });
+});
