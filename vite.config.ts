@@ -78,7 +78,7 @@ export default defineConfig({
     contentSecurityPolicy(),
     VitePWA({
       strategies: 'injectManifest',
-      srcDir: 'reminders', // relative to root; built as dist/service-worker.js
+      srcDir: 'reminders/phone', // relative to root; built as dist/service-worker.js
       filename: 'service-worker.ts',
       outDir: '../dist',
       registerType: 'prompt', // a new version waits for a quiet moment

@@ -9,9 +9,9 @@ import { ToastRegion } from './parts/frame/toast';
 import { UpdateBar } from './parts/frame/update-bar';
 import { StorageNotice } from './parts/kept/storage-notice';
 import { Bench } from './screens/bench';
-import { SKIP } from './words/app';
 import { LAZY } from './words/common';
-import { STORAGE_WORDS } from './words/storage';
+import { SKIP } from './words/frame/app';
+import { STORAGE_WORDS } from './words/frame/storage';
 
 /** Each place is fetched when it is first shown; the service worker has them all for later. */
 const SCREENS: Record<Place, LoadScreen> = {

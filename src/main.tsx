@@ -8,7 +8,7 @@ import { openDoor } from './parts/frame/shop-door';
 import { followTheme } from './parts/frame/theme';
 import { showToast } from './parts/frame/toast';
 import { trustOwnScripts } from './parts/frame/trusted-scripts';
-import { OFFLINE_FAILED } from './words/app';
+import { OFFLINE_FAILED } from './words/frame/app';
 import './style.css';
 
 trustOwnScripts();

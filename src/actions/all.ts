@@ -1,15 +1,8 @@
 // Everything a person can do on the spine, in one chunk that is loaded with the first of them.
-export { changePiece } from './change-piece';
-export { changeSettings } from './change-settings';
-export { closePiece } from './close-piece';
-export { emptyJar } from './empty-jar';
-export { exportBackup } from './export-backup';
-export { fillJar } from './fill-jar';
-export { importBackup } from './import-backup';
-export { layCoat } from './lay-coat';
-export { logCheck } from './log-check';
-export { readAir } from './read-air';
-export { sand } from './sand';
-export { setForecast } from './set-forecast';
-export { startPiece } from './start-piece';
+export { readAir, setForecast } from './air/log-air';
+export { layCoat, logCheck, sand } from './coat';
+export { emptyJar, fillJar } from './jar';
+export { exportBackup, importBackup } from './keep/backup';
+export { changePiece, closePiece, startPiece } from './piece';
+export { changeSettings } from './settings';
 export { undo } from './undo';

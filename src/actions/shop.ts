@@ -1,21 +1,21 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import { createEstimator, type Estimator, type WorkerPort } from '../estimator/client';
+import { createEstimator, type Estimator, type WorkerPort } from '../estimator/run/client';
 import type { Shop } from '../logbook/fold/fold';
 import { createLogbook, type Held } from '../logbook/logbook';
 import { newId } from '../logbook/new-id';
 import type { StorageFailure } from '../logbook/storage-failure';
 import { openStore, type SetAside } from '../logbook/store';
 import { type Result, succeed } from '../result';
-import { NO_OUTLOOK_WORDS } from '../words/actions';
+import { NO_OUTLOOK_WORDS } from '../words/frame/actions';
 import { type Actions, bindActions, fetchActions } from './bind';
 import type { ActionNeeds } from './log';
-import type { Outlook, PieceId } from './outlook';
-import type { Outlooks } from './outlooks';
+import type { Outlook, PieceId } from './outlook/outlook';
+import type { Outlooks } from './outlook/outlooks';
+import { type Settled, settle } from './outlook/settled';
 import type { Refused } from './refused';
-import { type Settled, settle } from './settled';
 
 export type { Actions } from './bind';
-export type { Outlook, PieceId } from './outlook';
+export type { Outlook, PieceId } from './outlook/outlook';
 export type { Refused } from './refused';
 
 export type WhichShop = 'own' | 'demo';
@@ -96,7 +96,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   };
   const leave = async () => {
     close();
-    return which === 'demo' ? (await import('./leave-demo')).leaveDemo(needs) : succeed(undefined);
+    return which === 'demo' ? (await import('./keep/leave-demo')).leaveDemo(needs) : succeed(undefined);
   };
   whole.then(fetchActions).catch(() => undefined); // the first tap tries again
   const actions = bindActions(needs);
@@ -138,7 +138,7 @@ function follow(
   const outlooks: Signal<ReadonlyMap<PieceId, Outlook>> = signal(new Map());
   const estimator: Estimator = createEstimator(startWorker);
   const following = whole
-    .then(() => import('./outlooks'))
+    .then(() => import('./outlook/outlooks'))
     .then(({ followOutlooks }) => followOutlooks({ shop, nowMs, outlooks, estimator, restMs }));
   following.catch(() => {
     const failed = { state: 'failed', message: NO_OUTLOOK_WORDS.lost } as const;
@@ -178,7 +178,7 @@ const THE_WORLD: Omit<ShopNeeds, 'store'> = {
     return () => document.removeEventListener('visibilitychange', wake);
   },
   startWorker: () =>
-    new Worker(new URL('../estimator/estimator.worker.ts', import.meta.url), {
+    new Worker(new URL('../estimator/run/estimator.worker.ts', import.meta.url), {
       type: 'module',
     }) as WorkerPort,
   restMs: REST_MS,

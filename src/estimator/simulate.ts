@@ -3,8 +3,8 @@ import type { StackEvent, StackHistory } from './history';
 import { evaporation } from './laws/evaporation';
 import { createTgOf, lacquerMobility, type TgOf } from './laws/lacquer';
 import type { AirState } from './laws/law';
-import { coarsen, layOn, sandOff, soakIn } from './mesh';
-import { type Accuracy, createSolver, DEFAULT_ACCURACY, type Solver } from './solver';
+import { coarsen, layOn, sandOff, soakIn } from './solver/mesh';
+import { type Accuracy, createSolver, DEFAULT_ACCURACY, type Solver } from './solver/solver';
 import { createWeather, overSpells } from './weather';
 
 /** Dry depth over which sandpaper and the next coat feel the film, m. */

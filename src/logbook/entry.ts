@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { fail, type Result, succeed } from '../result';
 import { DAY_S } from '../units';
-import { LOGBOOK_WORDS } from '../words/logbook';
+import { LOGBOOK_WORDS } from '../words/frame/logbook';
 import type { DeepReadonly } from './deep-readonly';
 import { AIR_KINDS } from './kinds/air';
 import { CARTRIDGE_KINDS } from './kinds/cartridge';

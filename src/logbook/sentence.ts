@@ -1,4 +1,4 @@
-import { BACKUP_WORDS, FAILURE_WORDS } from '../words/refusals';
+import { BACKUP_WORDS, FAILURE_WORDS } from '../words/frame/refusals';
 import type { BackupFailure } from './backup';
 import type { Issue } from './entry';
 import type { AppendFailure } from './logbook';

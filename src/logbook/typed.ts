@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { fail, type Result, succeed } from '../result';
-import { LOGBOOK_WORDS } from '../words/logbook';
+import { LOGBOOK_WORDS } from '../words/frame/logbook';
 import { type Limit, rangeIn } from './limits';
 import { UNITS, type Unit } from './unit';
 

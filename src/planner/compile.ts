@@ -1,6 +1,6 @@
 import { nextDayStart } from './local-day';
 import type { OpeningTimes } from './opening-times';
-import type { Chain, Operation, Problem } from './problem';
+import type { Chain, Operation, Problem } from './search/problem';
 import type { Weather } from './shop';
 import type { Band, Bench, GateStep, Piece, Step, WorkStep } from './step';
 

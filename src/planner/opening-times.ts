@@ -1,5 +1,5 @@
 import { atLocal, localDay, weekday } from './local-day';
-import { createOpenings, type Openings } from './openings';
+import { createOpenings, type Openings } from './search/openings';
 import type { DayHours, Hours, Shop, Weather } from './shop';
 import { joined, overlap, type Span, without } from './span';
 

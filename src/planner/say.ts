@@ -6,7 +6,7 @@ import {
   TASK_WORDS,
   WAIT_WORDS,
   WHY_WORDS,
-} from '../words/planner';
+} from '../words/plan/planner';
 import type { Why } from './difference';
 import type { Fault } from './fault';
 import type { Bound } from './plan';

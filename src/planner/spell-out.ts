@@ -1,11 +1,11 @@
 import { anchorOf, firstOpen, isHandwork, notBefore } from './compile';
 import type { OpeningTimes } from './opening-times';
 import type { Bound, PlannedStep } from './plan';
-import type { Operation, Problem } from './problem';
 import { recoatWindow } from './recoat-window';
+import type { Operation, Problem } from './search/problem';
+import { endBefore, readyAt } from './search/time-order';
 import type { UnfitAir, Weather } from './shop';
 import type { Bench, Piece, Step } from './step';
-import { endBefore, readyAt } from './time-order';
 
 /** What the spelling out of a plan needs to know. */
 export interface Timed {

@@ -1,11 +1,11 @@
 import { compile, firstOpen } from './compile';
 import { DAY_MINUTES } from './local-day';
 import type { Dominant, PlannedPiece, PlannedStep, PromiseState } from './plan';
-import { type Chain, chainEnd } from './problem';
-import { slippedEnds } from './slip';
+import { type Chain, chainEnd } from './search/problem';
+import { slippedEnds } from './search/slip';
+import { timeOrder } from './search/time-order';
 import type { Timed } from './spell-out';
 import type { Piece, Step } from './step';
-import { timeOrder } from './time-order';
 
 /** When every piece is ready, what may be promised, and what most of the time goes on. */
 export function summaries(timed: Timed, steps: readonly PlannedStep[]): PlannedPiece[] {

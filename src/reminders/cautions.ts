@@ -1,5 +1,5 @@
 import { type CautionAct, mayBeSilenced } from '../logbook/kinds/caution-acts';
-import { type Caution, type CautionId, cautionOf } from '../words/cautions';
+import { type Caution, type CautionId, cautionOf } from '../words/air/cautions';
 
 /** What in a jar, or on a piece, calls for a caution of its own. */
 export const HAZARDS = [

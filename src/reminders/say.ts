@@ -1,4 +1,4 @@
-import { minutesLeftWords, REMINDER_WORDS, reminderTitle } from '../words/reminders';
+import { minutesLeftWords, REMINDER_WORDS, reminderTitle } from '../words/plan/reminders';
 import type { Reminder } from './reminder';
 
 /** The title and the text of a reminder, for a notification. */

@@ -1,5 +1,5 @@
 import { toInstantMs } from '../planner/local-day';
-import { groupTitle } from '../words/reminders';
+import { groupTitle } from '../words/plan/reminders';
 import { grouped, type ReminderGroup } from './group';
 import type { Answer, Reminder } from './reminder';
 import { reminderText } from './say';

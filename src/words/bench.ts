@@ -1,4 +1,4 @@
-import type { Milestone } from './moments';
+import type { Milestone } from './piece/moments';
 
 // English text of the bench and of the board that hangs over it.
 

@@ -1,8 +1,8 @@
 import { onTestFinished } from 'vitest';
 import { type OpenShop, openShop, type ShopNeeds } from '../../src/actions/shop';
-import { answer } from '../../src/estimator/answer';
-import type { WorkerPort } from '../../src/estimator/client';
-import type { PlainRequest } from '../../src/estimator/plain';
+import { answer } from '../../src/estimator/run/answer';
+import type { WorkerPort } from '../../src/estimator/run/client';
+import type { PlainRequest } from '../../src/estimator/run/plain';
 import { openDatabase } from '../../src/logbook/database';
 import { newId } from '../../src/logbook/new-id';
 import { openStore, type Store } from '../../src/logbook/store';

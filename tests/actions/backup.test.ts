@@ -1,7 +1,6 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, test } from 'vitest';
-import { exportBackup } from '../../src/actions/export-backup';
-import { importBackup } from '../../src/actions/import-backup';
+import { exportBackup, importBackup } from '../../src/actions/keep/backup';
 import { photographCard } from '../../src/actions/mix/card-photo';
 import type { Photos } from '../../src/logbook/photos';
 import type { StorageFailure } from '../../src/logbook/storage-failure';

@@ -3,11 +3,11 @@ import { test } from 'vitest';
 import { createFilm, heldSolvent, shareBinder } from '../../src/estimator/film';
 import { evaporation } from '../../src/estimator/laws/evaporation';
 import { lacquerMobility } from '../../src/estimator/laws/lacquer';
-import { layOn } from '../../src/estimator/mesh';
 import { lastWetS } from '../../src/estimator/read-off';
 import { runEstimate } from '../../src/estimator/run-estimate';
 import { simulate } from '../../src/estimator/simulate';
-import { createSolver, DEFAULT_ACCURACY } from '../../src/estimator/solver';
+import { layOn } from '../../src/estimator/solver/mesh';
+import { createSolver, DEFAULT_ACCURACY } from '../../src/estimator/solver/solver';
 import { DAY_S, NITROCELLULOSE, SOLVENTS, stack, thinnerWith } from '../estimator/stacks';
 import { processorMs, say } from './clock';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { chartXyz } from '../../src/science/colour/camera-fit';
 import { labToXyz, type Xyz } from '../../src/science/colour/lab';
+import { chartXyz } from '../../src/science/colour/photo/camera-fit';
 import { encodeSrgb, xyzToLinearRgb } from '../../src/science/colour/srgb';
 import { base, context, goTo, here, killAndReopen, openApp, page } from './app';
 import { MOBILE } from './browser';

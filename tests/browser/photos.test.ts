@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, test } from 'vitest';
-import { PHOTO_FAULTS } from '../../src/words/photo';
+import { PHOTO_FAULTS } from '../../src/words/match/photo';
 import { animated, jpeg, NO_PHOTOS, png, turned } from '../hostile/pictures';
 import { launch, MOBILE } from './browser';
 import { crashShop } from './crash-shop';

@@ -1,7 +1,12 @@
 import { expect, test } from 'vitest';
-import { answer } from '../../src/estimator/answer';
-import { CancelledError, createEstimator, EstimatorError, type WorkerPort } from '../../src/estimator/client';
-import type { PlainRequest } from '../../src/estimator/plain';
+import { answer } from '../../src/estimator/run/answer';
+import {
+  CancelledError,
+  createEstimator,
+  EstimatorError,
+  type WorkerPort,
+} from '../../src/estimator/run/client';
+import type { PlainRequest } from '../../src/estimator/run/plain';
 import { HOUR_S, stack } from './stacks';
 
 const history = {

@@ -1,7 +1,7 @@
 import { createFilm, type Film, heldSolvent } from '../../src/estimator/film';
 import type { MobilityLaw, SurfaceLaw } from '../../src/estimator/laws/law';
-import { layOn } from '../../src/estimator/mesh';
-import { createSolver } from '../../src/estimator/solver';
+import { layOn } from '../../src/estimator/solver/mesh';
+import { createSolver } from '../../src/estimator/solver/solver';
 
 interface FilmRun {
   readonly dryM: number;

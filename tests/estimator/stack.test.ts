@@ -4,7 +4,7 @@ import type { Milestone } from '../../src/estimator/estimate';
 import type { StackHistory } from '../../src/estimator/history';
 import { at, lastWetS, secondsTo } from '../../src/estimator/read-off';
 import { simulate } from '../../src/estimator/simulate';
-import { DEFAULT_ACCURACY } from '../../src/estimator/solver';
+import { DEFAULT_ACCURACY } from '../../src/estimator/solver/solver';
 import { toKelvin } from '../../src/units';
 import reference from '../reference/drying-checks.json';
 import { DAY_S, HOUR_S, type StackCase, stack } from './stacks';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
 import { checkPicture } from '../../src/logbook/picture/check-picture';
-import { PHOTO_FAULTS } from '../../src/words/photo';
+import { PHOTO_FAULTS } from '../../src/words/match/photo';
 import { animated, heic, jpeg, NO_PHOTOS, png, turned } from './pictures';
 
 let tried = 0;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { admit } from '../../src/logbook/admit';
 import { type EntryBody, parseEntry } from '../../src/logbook/entry';
 import { fold } from '../../src/logbook/fold/fold';
-import { LOGBOOK_WORDS } from '../../src/words/logbook';
+import { LOGBOOK_WORDS } from '../../src/words/frame/logbook';
 import { A_YEAR_ON_MS, entry, id, JAR, PIECE, SHIPPED, startPiece } from './entries';
 
 const shipped = (kind: string): Record<string, unknown> => {

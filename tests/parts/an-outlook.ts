@@ -1,4 +1,4 @@
-import type { Outlook } from '../../src/actions/outlook';
+import type { Outlook } from '../../src/actions/outlook/outlook';
 import type { Estimate, Milestone } from '../../src/estimator/estimate';
 import type { Entry, EntryBody } from '../../src/logbook/entry';
 import { fold, type Shop } from '../../src/logbook/fold/fold';

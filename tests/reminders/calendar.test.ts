@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { expect, test } from 'vitest';
-import { type CalendarEvent, calendarFile, type EventTime } from '../../src/reminders/calendar';
+import { type CalendarEvent, calendarFile, type EventTime } from '../../src/reminders/calendar/calendar';
 
 const DAY_MS = 86_400_000;
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { CAUTION_ACTS, type CautionAct, SILENCEABLE } from '../../src/logbook/kinds/caution-acts';
 import { cautionsFor, HAZARDS, type Hazard } from '../../src/reminders/cautions';
-import { CAUTIONS, cautionOf, WHO_DECIDES } from '../../src/words/cautions';
+import { CAUTIONS, cautionOf, WHO_DECIDES } from '../../src/words/air/cautions';
 
 const ids = (act: CautionAct, hazards: readonly Hazard[], silenced: readonly string[] = []) =>
   cautionsFor(act, hazards, silenced).map(({ id }) => id);

@@ -2,9 +2,9 @@ import ICAL from 'ical.js';
 import { expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
 import type { Bench } from '../../src/planner/step';
-import { calendarFile, type EventDraft } from '../../src/reminders/calendar';
-import { planEvents } from '../../src/reminders/plan-events';
-import { revise } from '../../src/reminders/revise';
+import { calendarFile, type EventDraft } from '../../src/reminders/calendar/calendar';
+import { planEvents } from '../../src/reminders/calendar/plan-events';
+import { revise } from '../../src/reminders/calendar/revise';
 import { bench, coat, piece, shop, utc, wait, window } from '../planner/a-bench';
 
 const at = (time: string): number => Date.parse(`2026-03-02T${time}:00Z`);

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { GivenAnswer } from '../../src/reminders/kept';
-import { notificationOptions } from '../../src/reminders/notification';
+import type { GivenAnswer } from '../../src/reminders/phone/kept';
+import { notificationOptions } from '../../src/reminders/phone/notification';
+import { toShow } from '../../src/reminders/phone/turn';
 import type { Reminder } from '../../src/reminders/reminder';
-import { toShow } from '../../src/reminders/turn';
 import { toUpcoming, type Upcoming } from '../../src/reminders/upcoming';
 import { utc } from '../planner/a-bench';
 

@@ -1,5 +1,5 @@
 import type { CautionAct } from '../../logbook/kinds/caution-acts';
-import type { Caution } from '../../words/cautions';
+import type { Caution } from '../../words/air/cautions';
 import { type ActionNeeds, type Logged, log } from '../log';
 
 /** Logs that these cautions were read and seen to. */

@@ -5,10 +5,10 @@ import { relativeHumidityFromDewPoint } from '../../science/air/dew-point';
 import { relativeHumidityFromWetBulb } from '../../science/air/wet-bulb';
 import { shopPressurePa } from '../../shop/air/pressure';
 import { toCelsius } from '../../units';
-import { LOGBOOK_WORDS } from '../../words/logbook';
+import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import type { ActionNeeds, Logged, Said } from '../log';
-import { readAir } from '../read-air';
 import type { Refused } from '../refused';
+import { readAir } from './log-air';
 
 /** How the humidity was found: read off, or from a dew point or a wet thermometer. */
 export type HumidityBy = 'shown' | 'dew-point' | 'wet-bulb';

@@ -1,9 +1,9 @@
-import type { Estimator } from '../../estimator/client';
 import type { Estimate } from '../../estimator/estimate';
+import type { Estimator } from '../../estimator/run/client';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import { withMoreRetarder } from '../../shop/air/jar-blush';
-import { requestFor } from '../request';
+import { requestFor } from '../outlook/request';
 
 /** By how much later a piece may be level-sanded and rubbed out, s. */
 export interface RetarderCost {

@@ -1,4 +1,4 @@
-import type { Corners, Photo } from '../../science/colour/photo-patch';
+import type { Corners, Photo } from '../../science/colour/photo/photo-patch';
 import { advise } from '../../shop/colour/advice';
 import type { Question, Reply } from './colour-desk';
 import { type PhotoAsk, type PhotoRead, readPhoto, scaleToRead } from './photo-read';

@@ -1,6 +1,12 @@
-import { cameraLab, chartXyz, clippedPatches, fitCamera, fitGreyCard } from '../../science/colour/camera-fit';
-import { CHART_COLUMNS, CHART_ROWS, type ChartEdition } from '../../science/colour/chart-24';
 import type { Lab } from '../../science/colour/lab';
+import {
+  cameraLab,
+  chartXyz,
+  clippedPatches,
+  fitCamera,
+  fitGreyCard,
+} from '../../science/colour/photo/camera-fit';
+import { CHART_COLUMNS, CHART_ROWS, type ChartEdition } from '../../science/colour/photo/chart-24';
 import {
   type Corners,
   cornersFault,
@@ -8,7 +14,7 @@ import {
   type Photo,
   samplePatches,
   scaleThatServes,
-} from '../../science/colour/photo-patch';
+} from '../../science/colour/photo/photo-patch';
 
 /** What a photograph is held against. */
 export type Against =

@@ -3,7 +3,7 @@ import { LIMITS } from '../../logbook/limits';
 import { parseNumber, readTyped } from '../../logbook/typed';
 import { impossiblePart } from '../../science/colour/lab';
 import { labOf } from '../../shop/colour/lab-of';
-import { READ_PROBLEMS } from '../../words/match';
+import { READ_PROBLEMS } from '../../words/match/match';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseWith } from '../mix/mix-refused';
 

@@ -3,7 +3,7 @@ import type { Jar } from '../../logbook/fold/jars';
 import { jarAmount } from '../../shop/jar/amount';
 import { jarFilm } from '../../shop/jar/film';
 import { jarLife } from '../../shop/jar/life';
-import { JAR_WORDS } from '../../words/mix-jar';
+import { JAR_WORDS } from '../../words/mix/jar';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseWith } from './mix-refused';
 

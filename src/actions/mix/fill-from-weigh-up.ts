@@ -1,7 +1,7 @@
 import { pouredKg, type WeighUp } from '../../logbook/fold/weigh-ups';
 import type { Batch } from '../../science/mixing/ingredient';
 import { mixedProduct } from '../../shop/jar/mixed-product';
-import { JAR_WORDS } from '../../words/mix-jar';
+import { JAR_WORDS } from '../../words/mix/jar';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseMix, refuseWith } from './mix-refused';
 

@@ -1,7 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
 import { fail, type Result } from '../../result';
 import type { MixFailure } from '../../science/mixing/failure';
-import { MIX_FAILURES } from '../../words/mix-failure';
+import { MIX_FAILURES } from '../../words/mix/failure';
 import type { Refused } from '../refused';
 
 type Words = Record<

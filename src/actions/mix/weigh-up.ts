@@ -1,7 +1,7 @@
 import { pouredKg, type WeighUp } from '../../logbook/fold/weigh-ups';
 import { parseNumber } from '../../logbook/typed';
 import { type Rescaled, rescaled } from '../../science/mixing/over-pour';
-import { WEIGH_WORDS } from '../../words/mix-weigh';
+import { WEIGH_WORDS } from '../../words/mix/weigh';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseWith } from './mix-refused';
 

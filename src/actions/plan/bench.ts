@@ -5,7 +5,7 @@ import { toMinute } from '../../planner/local-day';
 import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
 import { planSteps } from '../../shop/plan/plan-steps';
 import { plannerShop } from '../../shop/plan/planner-shop';
-import type { Outlook, PieceId } from '../outlook';
+import type { Outlook, PieceId } from '../outlook/outlook';
 import { estimatedWaits } from './waits';
 
 export interface BenchNow {

@@ -1,10 +1,10 @@
 import { toMinute } from '../../planner/local-day';
-import { calendarFile } from '../../reminders/calendar';
-import { type HandedOver, handOverCalendar } from '../../reminders/hand-over';
-import { keepEvents, keptEvents } from '../../reminders/kept';
-import { planEvents } from '../../reminders/plan-events';
-import { revise } from '../../reminders/revise';
-import { CALENDAR_WORDS } from '../../words/reminders';
+import { calendarFile } from '../../reminders/calendar/calendar';
+import { planEvents } from '../../reminders/calendar/plan-events';
+import { revise } from '../../reminders/calendar/revise';
+import { type HandedOver, handOverCalendar } from '../../reminders/phone/hand-over';
+import { keepEvents, keptEvents } from '../../reminders/phone/kept';
+import { CALENDAR_WORDS } from '../../words/plan/reminders';
 import type { OpenShop } from '../shop';
 import { followPlan } from './follow-plan';
 

@@ -1,10 +1,10 @@
 import { effect } from '@preact/signals';
 import type { Standing } from '../../reminders/due';
-import { keepUpcoming } from '../../reminders/kept';
-import { notify, permissionNow, registration, withdraw } from '../../reminders/notify';
-import { askForPeriodicSync } from '../../reminders/periodic';
+import { keepUpcoming } from '../../reminders/phone/kept';
+import { notify, permissionNow, registration, withdraw } from '../../reminders/phone/notify';
+import { askForPeriodicSync } from '../../reminders/phone/periodic';
+import { armSound, ring } from '../../reminders/phone/ring';
 import type { Reminder } from '../../reminders/reminder';
-import { armSound, ring } from '../../reminders/ring';
 import { toUpcoming } from '../../reminders/upcoming';
 import type { OpenShop } from '../shop';
 import { followReminders } from './follow-reminders';

@@ -5,7 +5,7 @@ import type { Plan } from '../../planner/plan';
 import { planBench } from '../../planner/plan-bench';
 import type { Bench } from '../../planner/step';
 import type { Result } from '../../result';
-import type { Settled } from '../settled';
+import type { Settled } from '../outlook/settled';
 import type { OpenShop } from '../shop';
 import { benchNow } from './bench';
 import { keepMove, keptMove } from './kept-move';

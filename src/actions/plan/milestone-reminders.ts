@@ -3,7 +3,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import type { ReminderKind } from '../../logbook/kinds/reminder-kinds';
 import { toMinute } from '../../planner/local-day';
 import type { Reminder } from '../../reminders/reminder';
-import type { Outlook, PieceId } from '../outlook';
+import type { Outlook, PieceId } from '../outlook/outlook';
 
 /** So long a reminder is of use to who made no plan. */
 const USEFUL_MINUTES = 3 * 1440;

@@ -1,6 +1,6 @@
 import { toInstantMs } from '../../planner/local-day';
 import { boundWords, type Names, stepName, whyWords } from '../../planner/say';
-import type { OwnerFacts } from '../../words/owner';
+import type { OwnerFacts } from '../../words/plan/owner';
 import { dateWords, dayWords } from '../../words/times';
 import type { OpenShop } from '../shop';
 import { followPlan } from './follow-plan';

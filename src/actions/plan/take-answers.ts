@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import { dropAnswer, type GivenAnswer, keptAnswers } from '../../reminders/kept';
+import { dropAnswer, type GivenAnswer, keptAnswers } from '../../reminders/phone/kept';
 import type { Answer } from '../../reminders/reminder';
 import type { OpenShop } from '../shop';
 import { type Answered, answerReminder } from './answer-reminder';

@@ -1,6 +1,6 @@
-import { notify } from '../../reminders/notify';
-import { ring } from '../../reminders/ring';
-import { ABILITY_WORDS } from '../../words/reminders';
+import { notify } from '../../reminders/phone/notify';
+import { ring } from '../../reminders/phone/ring';
+import { ABILITY_WORDS } from '../../words/plan/reminders';
 
 /** Rings and notifies once, so that a person knows what to expect; gives whether a notification was shown. */
 export function testReminder(nowMs: number): Promise<boolean> {

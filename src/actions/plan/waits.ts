@@ -3,7 +3,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { firstOpen } from '../../planner/compile';
 import { toMinute } from '../../planner/local-day';
 import type { Band, Step, WaitFor } from '../../planner/step';
-import type { Outlook } from '../outlook';
+import type { Outlook } from '../outlook/outlook';
 
 type Milestone = 'recoat' | 'level' | 'rubOut';
 const AWAITS: Partial<Record<WaitFor, Milestone>> = {

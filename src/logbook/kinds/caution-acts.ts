@@ -1,4 +1,4 @@
-import type { CautionId } from '../../words/cautions';
+import type { CautionId } from '../../words/air/cautions';
 
 // Apart from the cautions themselves, so that the logbook can be opened without their text.
 

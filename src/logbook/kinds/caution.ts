@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { LOGBOOK_WORDS } from '../../words/logbook';
+import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { CAUTION_ACTS, mayBeSilenced } from './caution-acts';
 import { entryOf, TableKey } from './envelope';
 

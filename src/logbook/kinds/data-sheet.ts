@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { LOGBOOK_WORDS } from '../../words/logbook';
+import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { LIMITS } from '../limits';
 import { quantity, type Typed, typed } from '../typed';
 import { entryOf, Id } from './envelope';

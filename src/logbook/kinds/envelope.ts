@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { LOGBOOK_WORDS } from '../../words/logbook';
+import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS } from '../limits';
 
 const UUID_7 = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;

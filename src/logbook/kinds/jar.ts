@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { LOGBOOK_WORDS } from '../../words/logbook';
+import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS, LIMITS } from '../limits';
 import { typed } from '../typed';
 import { entryOf, Fraction, Id, Name, Note, TableKey } from './envelope';

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { WHITE_POINTS, type White } from '../../science/colour/white-points';
-import { LOGBOOK_WORDS } from '../../words/logbook';
+import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS, LIMITS } from '../limits';
 import { typed } from '../typed';
 import { entryOf, Id, Name, Note } from './envelope';

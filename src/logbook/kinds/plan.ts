@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { Weather } from '../../planner/shop';
 import { JOBS } from '../../planner/starting-plans/job';
 import type { Check, Task, WaitFor } from '../../planner/step';
-import { LOGBOOK_WORDS } from '../../words/logbook';
+import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS } from '../limits';
 import { ClockTime, count, entryOf, Id, Instant } from './envelope';
 

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { LOGBOOK_WORDS } from '../../words/logbook';
+import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS } from '../limits';
 import { parseNumber } from '../typed';
 import { count, entryOf, Id, Name, Note } from './envelope';

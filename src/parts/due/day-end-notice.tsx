@@ -1,5 +1,5 @@
 import { isDayEndPressing } from '../../shop/cautions/day-end-due';
-import { DAY_END_NOTICE as WORDS } from '../../words/day-end';
+import { DAY_END_NOTICE as WORDS } from '../../words/air/day-end';
 import { LinkButton } from '../frame/button';
 import { Notice } from '../frame/notice';
 import { linkTo } from '../frame/route';

@@ -5,7 +5,7 @@ import { followReminders } from '../../actions/plan/follow-reminders';
 import { reminderOfId } from '../../actions/plan/reminder-of-id';
 import { isFireKind } from '../../logbook/kinds/reminder-kinds';
 import type { Reminder } from '../../reminders/reminder';
-import { REMINDER_PAGE, REMINDER_WORDS } from '../../words/reminders';
+import { REMINDER_PAGE, REMINDER_WORDS } from '../../words/plan/reminders';
 import { Icon } from '../frame/icons';
 import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';

@@ -4,7 +4,7 @@ import type { OpenShop } from '../../actions/shop';
 import { isFireKind } from '../../logbook/kinds/reminder-kinds';
 import type { Answer, Reminder } from '../../reminders/reminder';
 import { reminderText } from '../../reminders/say';
-import { REMINDER_PAGE, REMINDER_WORDS } from '../../words/reminders';
+import { REMINDER_PAGE, REMINDER_WORDS } from '../../words/plan/reminders';
 import { Button, LinkButton } from '../frame/button';
 import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';

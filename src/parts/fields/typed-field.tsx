@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { type Limit, rangeIn } from '../../logbook/limits';
 import { readTyped } from '../../logbook/typed';
 import type { Unit } from '../../logbook/unit';
-import { rangeWords, unitWord } from '../../words/logbook';
+import { rangeWords, unitWord } from '../../words/frame/logbook';
 import { NumberField } from './number-field';
 
 /** A quantity as it is being typed. */

@@ -1,4 +1,4 @@
-import { BAR } from '../../words/app';
+import { BAR } from '../../words/frame/app';
 import { Icon } from './icons';
 import { linkTo, type Place } from './route';
 

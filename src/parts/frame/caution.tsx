@@ -1,4 +1,4 @@
-import { CAUTION_WORDS, type Caution } from '../../words/cautions';
+import { CAUTION_WORDS, type Caution } from '../../words/air/cautions';
 import { Notice, type NoticeKind } from './notice';
 
 const LOOK: Record<Caution['kind'], NoticeKind> = {

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { UPDATE } from '../../words/app';
+import { UPDATE } from '../../words/frame/app';
 import { Button } from './button';
 
 /** A quiet line: a new version waits. Only a tap brings it in, so no form in progress is lost. */

@@ -1,4 +1,4 @@
-import { BACKUP_DUE } from '../../words/backup';
+import { BACKUP_DUE } from '../../words/frame/backup';
 import { LinkButton } from '../frame/button';
 import { Notice } from '../frame/notice';
 import { linkTo } from '../frame/route';

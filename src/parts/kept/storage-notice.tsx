@@ -1,8 +1,8 @@
 import { useEffect } from 'preact/hooks';
 import type { OpenShop } from '../../actions/shop';
 import type { Held } from '../../logbook/logbook';
-import { download } from '../../reminders/hand-over';
-import { STORAGE_WORDS } from '../../words/storage';
+import { download } from '../../reminders/phone/hand-over';
+import { STORAGE_WORDS } from '../../words/frame/storage';
 import { Button, LinkButton } from '../frame/button';
 import { Notice } from '../frame/notice';
 import { linkTo } from '../frame/route';

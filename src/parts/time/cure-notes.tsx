@@ -1,9 +1,9 @@
-import type { Outlook } from '../../actions/outlook';
+import type { Outlook } from '../../actions/outlook/outlook';
 import type { LawEstimate } from '../../estimator/finishes/law-history';
 import { totalFilm, totalLimitM } from '../../estimator/finishes/total-film';
 import type { Piece } from '../../logbook/fold/pieces';
 import { sheetOf } from '../../shop/stack/sheet-times';
-import { CURE_WORDS, SHEET_WORDS } from '../../words/finishes';
+import { CURE_WORDS, SHEET_WORDS } from '../../words/air/finishes';
 import { filmWords } from '../../words/quantities';
 import { bandWords } from '../../words/times';
 import { Notice } from '../frame/notice';

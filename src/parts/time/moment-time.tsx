@@ -1,4 +1,4 @@
-import { MOMENT_WORDS } from '../../words/moments';
+import { MOMENT_WORDS } from '../../words/piece/moments';
 import { bandWords } from '../../words/times';
 import { BandTime, type BandTimeProps } from './band-time';
 import type { Moment } from './moments';

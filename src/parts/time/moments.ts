@@ -1,4 +1,4 @@
-import type { Outlook } from '../../actions/outlook';
+import type { Outlook } from '../../actions/outlook/outlook';
 import { MILESTONES, type Milestone } from '../../estimator/estimate';
 import type { Piece } from '../../logbook/fold/pieces';
 import type { BandMs } from '../../words/times';

@@ -1,5 +1,5 @@
 import { deltaE00 } from './delta-e-00';
-import type { MeanReading } from './readings';
+import type { MeanReading } from './readings/readings';
 import type { White } from './white-points';
 
 /** Where the repair lies; the more the eye rests there, the stricter. */

@@ -6,9 +6,9 @@ import { CautionNotice } from '../../parts/frame/caution';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
-import { AIR_WORDS } from '../../words/air';
-import { CAUTION_WORDS, CAUTIONS, type Caution, WHO_DECIDES } from '../../words/cautions';
-import { CAUTIONS_PAGE as WORDS } from '../../words/room';
+import { AIR_WORDS } from '../../words/air/air';
+import { CAUTION_WORDS, CAUTIONS, type Caution, WHO_DECIDES } from '../../words/air/cautions';
+import { CAUTIONS_PAGE as WORDS } from '../../words/air/room';
 import { whenWords } from '../../words/times';
 
 const SHOWN_READS = 20;

@@ -9,9 +9,9 @@ import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { dayEndCautions } from '../../shop/cautions/day-end';
 import { dayEndRead } from '../../shop/cautions/day-end-due';
-import { AIR_WORDS } from '../../words/air';
-import { CAUTION_WORDS, WHO_DECIDES } from '../../words/cautions';
-import { DAY_END_WORDS as WORDS } from '../../words/room';
+import { AIR_WORDS } from '../../words/air/air';
+import { CAUTION_WORDS, WHO_DECIDES } from '../../words/air/cautions';
+import { DAY_END_WORDS as WORDS } from '../../words/air/room';
 import { whenWords } from '../../words/times';
 
 /** Rags, dust and filters before leaving: confirmed and logged, every day anew. */

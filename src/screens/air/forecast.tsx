@@ -10,7 +10,7 @@ import { Page } from '../../parts/frame/page';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
-import { AIR_WORDS, READ_WORDS, FORECAST_WORDS as WORDS } from '../../words/air';
+import { AIR_WORDS, READ_WORDS, FORECAST_WORDS as WORDS } from '../../words/air/air';
 
 const DAY_FROM = '07:00';
 const NIGHT_FROM = '19:00';

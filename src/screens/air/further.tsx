@@ -5,9 +5,9 @@ import { Row, type RowProps } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
 import { filterClock, filtersInUse } from '../../shop/air/filter-clock';
 import { dayEndRead, isDayEndDue } from '../../shop/cautions/day-end-due';
-import { FORECAST_WORDS, READINGS_WORDS, AIR_WORDS as WORDS } from '../../words/air';
-import { unitWord } from '../../words/logbook';
-import { ROOM_WORDS } from '../../words/room';
+import { FORECAST_WORDS, READINGS_WORDS, AIR_WORDS as WORDS } from '../../words/air/air';
+import { ROOM_WORDS } from '../../words/air/room';
+import { unitWord } from '../../words/frame/logbook';
 
 /** The way to everything else of air, breath and fire. */
 export function Further() {

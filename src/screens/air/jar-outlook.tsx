@@ -8,7 +8,7 @@ import { type JarBlushOutlook, jarBlush } from '../../shop/air/jar-blush';
 import type { MeasuredAir } from '../../shop/air/now';
 import { jarFilm } from '../../shop/jar/film';
 import { toKelvin } from '../../units';
-import { JAR_BLUSH_WORDS as WORDS } from '../../words/air';
+import { JAR_BLUSH_WORDS as WORDS } from '../../words/air/air';
 import { temperatureWords } from '../../words/quantities';
 import { gapWords } from './gap-words';
 import { jarsInUse } from './jars-in-use';

@@ -11,7 +11,7 @@ import { ownBlush } from '../../shop/air/blush-seen';
 import type { MeasuredAir } from '../../shop/air/now';
 import { latestAir, woodMoisture } from '../../shop/air/now';
 import { toKelvin } from '../../units';
-import { LIMIT_WORDS, OUTLOOK_WORDS, AIR_WORDS as WORDS } from '../../words/air';
+import { LIMIT_WORDS, OUTLOOK_WORDS, AIR_WORDS as WORDS } from '../../words/air/air';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
 import { agoWords, whenWords } from '../../words/times';
 import { Facts } from './facts';

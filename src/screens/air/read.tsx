@@ -12,7 +12,7 @@ import { Page } from '../../parts/frame/page';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
-import { AIR_WORDS, READ_WORDS as WORDS } from '../../words/air';
+import { AIR_WORDS, READ_WORDS as WORDS } from '../../words/air/air';
 
 const FROM = [
   { value: 'shown', label: WORDS.shown },

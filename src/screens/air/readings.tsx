@@ -9,7 +9,7 @@ import type { BlushLimits } from '../../science/air/blush';
 import { ownBlush } from '../../shop/air/blush-seen';
 import { type MeasuredAir, measuredAir } from '../../shop/air/now';
 import { toKelvin } from '../../units';
-import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air';
+import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air/air';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
 import { clockWords, dateWords, whenWords } from '../../words/times';
 import { gapWords } from './gap-words';

@@ -8,7 +8,7 @@ import { useShop, useUnits } from '../../parts/frame/shop-context';
 import type { BlushLimits } from '../../science/air/blush';
 import { jarBlush, withMoreRetarder } from '../../shop/air/jar-blush';
 import type { MeasuredAir } from '../../shop/air/now';
-import { HELP_WORDS as WORDS } from '../../words/air';
+import { HELP_WORDS as WORDS } from '../../words/air/air';
 import { percentWords } from '../../words/quantities';
 import { spanWords } from '../../words/times';
 import { gapWords } from './gap-words';

@@ -5,7 +5,7 @@ import type { BlushLimits } from '../../science/air/blush';
 import type { MeasuredAir } from '../../shop/air/now';
 import { type Help, whatHelps } from '../../shop/air/what-helps';
 import { toKelvin } from '../../units';
-import { OUTLOOK_WORDS, HELP_WORDS as WORDS } from '../../words/air';
+import { OUTLOOK_WORDS, HELP_WORDS as WORDS } from '../../words/air/air';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
 import { gapWords } from './gap-words';
 import { Retarder } from './retarder';

@@ -6,7 +6,7 @@ import { Notice } from '../../parts/frame/notice';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { toInstantMs } from '../../planner/local-day';
-import { REMINDER_PAGE } from '../../words/reminders';
+import { REMINDER_PAGE } from '../../words/plan/reminders';
 import { whenWords } from '../../words/times';
 
 /** The pieces come first on the bench; the bell leads to the rest. */

@@ -1,4 +1,4 @@
-import type { Outlook } from '../../actions/outlook';
+import type { Outlook } from '../../actions/outlook/outlook';
 import { PieceFace } from '../../parts/film/piece-face';
 import type { IconName } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';

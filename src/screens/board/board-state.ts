@@ -1,4 +1,4 @@
-import type { Outlook, PieceId } from '../../actions/outlook';
+import type { Outlook, PieceId } from '../../actions/outlook/outlook';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import { type Moment, momentsOf } from '../../parts/time/moments';

@@ -3,7 +3,7 @@ import { LIMITS } from '../../logbook/limits';
 import { Choice } from '../../parts/fields/choice';
 import { TypedField } from '../../parts/fields/typed-field';
 import { useShop } from '../../parts/frame/shop-context';
-import { LAY_WORDS } from '../../words/lay';
+import { LAY_WORDS } from '../../words/piece/lay';
 import { agoWords } from '../../words/times';
 import type { AirDraft } from './air-draft';
 

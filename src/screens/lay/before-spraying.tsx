@@ -8,7 +8,7 @@ import { Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { cautionsDue } from '../../shop/cautions/due';
-import { CAUTION_WORDS, ISOCYANATE_CHOICE, WHO_DECIDES } from '../../words/cautions';
+import { CAUTION_WORDS, ISOCYANATE_CHOICE, WHO_DECIDES } from '../../words/air/cautions';
 import type { CoatWay } from './coat-draft';
 import { actOf } from './session';
 

@@ -4,7 +4,7 @@ import type { COAT_WAYS } from '../../logbook/kinds/coat';
 import { COUNTS, LIMITS } from '../../logbook/limits';
 import { parseNumber } from '../../logbook/typed';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
-import { LOGBOOK_WORDS } from '../../words/logbook';
+import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import type { UnitSystem } from '../../words/quantities';
 
 export type CoatWay = (typeof COAT_WAYS)[number];

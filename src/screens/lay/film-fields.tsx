@@ -4,7 +4,7 @@ import { Choice } from '../../parts/fields/choice';
 import { NumberField } from '../../parts/fields/number-field';
 import { TypedField } from '../../parts/fields/typed-field';
 import { useShop } from '../../parts/frame/shop-context';
-import { LAY_WORDS } from '../../words/lay';
+import { LAY_WORDS } from '../../words/piece/lay';
 import { amountShown, type CoatDraft, type FilmField, passesProblem, wayOf, waysToSay } from './coat-draft';
 
 interface FilmFieldsProps {

@@ -3,7 +3,7 @@ import { EmptyState } from '../../parts/frame/empty-state';
 import { Page } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
-import { LAY_EMPTY, LAY_WORDS } from '../../words/lay';
+import { LAY_EMPTY, LAY_WORDS } from '../../words/piece/lay';
 import { LayForm } from './lay-form';
 
 /** Marks a coat; without a piece or a jar it says which comes first. */

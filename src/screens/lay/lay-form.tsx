@@ -7,7 +7,7 @@ import { useTime } from '../../parts/fields/use-time';
 import { readFromTitle, Section } from '../../parts/frame/page';
 import { route } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
-import { LAY_WORDS } from '../../words/lay';
+import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, airFrom } from './air-draft';
 import { AirFields } from './air-fields';
 import { BeforeSpraying } from './before-spraying';

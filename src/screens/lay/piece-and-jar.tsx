@@ -4,7 +4,7 @@ import { LinkButton } from '../../parts/frame/button';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { BENCH_WORDS } from '../../words/bench';
-import { LAY_WORDS } from '../../words/lay';
+import { LAY_WORDS } from '../../words/piece/lay';
 import type { CoatDraft } from './coat-draft';
 
 interface PieceAndJarProps {

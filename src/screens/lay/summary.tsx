@@ -1,8 +1,8 @@
 import { PieceFace } from '../../parts/film/piece-face';
 import { useShop } from '../../parts/frame/shop-context';
-import { airLine, LAY_WORDS } from '../../words/lay';
-import { unitWord } from '../../words/logbook';
-import { COAT_WORDS } from '../../words/piece';
+import { unitWord } from '../../words/frame/logbook';
+import { airLine, LAY_WORDS } from '../../words/piece/lay';
+import { COAT_WORDS } from '../../words/piece/piece';
 import { agoWords } from '../../words/times';
 import type { AirDraft } from './air-draft';
 import { amountShown, type CoatDraft } from './coat-draft';

@@ -2,7 +2,7 @@ import { Notice } from '../../parts/frame/notice';
 import { useShop } from '../../parts/frame/shop-context';
 import { CureNotes } from '../../parts/time/cure-notes';
 import { momentsOf } from '../../parts/time/moments';
-import { LAY_WORDS } from '../../words/lay';
+import { LAY_WORDS } from '../../words/piece/lay';
 import { whenWords } from '../../words/times';
 
 /** Says so when the film below is, by the estimate, not ready for a wet coat; it forbids nothing. */

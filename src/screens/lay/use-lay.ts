@@ -4,8 +4,8 @@ import type { Form } from '../../parts/fields/use-form';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
-import { FILM_WORDS } from '../../words/film';
-import { LAY_WORDS } from '../../words/lay';
+import { FILM_WORDS } from '../../words/piece/film';
+import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, isAirWhole } from './air-draft';
 import { type CoatDraft, filmSaid, isFilmWhole } from './coat-draft';
 

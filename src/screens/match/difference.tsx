@@ -4,7 +4,7 @@ import { Notice } from '../../parts/frame/notice';
 import { toleranceOf } from '../../shop/colour/aim';
 import type { TrialSide } from '../../shop/colour/judge';
 import type { LeftAside, Surface } from '../../shop/colour/surface';
-import { lightWords, painterWords, STAND_WORDS as WORDS } from '../../words/match';
+import { lightWords, painterWords, STAND_WORDS as WORDS } from '../../words/match/match';
 import { numberWords } from '../../words/quantities';
 import { differenceText, labText, signedText } from './colour-text';
 import { SplitSwatch } from './swatch';

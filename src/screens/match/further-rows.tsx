@@ -11,7 +11,7 @@ import {
   TINTER_WORDS,
   TONER_WORDS,
   MATCH_WORDS as WORDS,
-} from '../../words/match';
+} from '../../words/match/match';
 import { filmWords } from '../../words/quantities';
 import { signedText } from './colour-text';
 import { type OfMatch, useMatches } from './use-match';

@@ -6,7 +6,7 @@ import { linkTo } from '../../parts/frame/route';
 import { Row } from '../../parts/frame/row';
 import { targetOf, toleranceOf } from '../../shop/colour/aim';
 import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
-import { lightWords, MATCH_WORDS as WORDS } from '../../words/match';
+import { lightWords, MATCH_WORDS as WORDS } from '../../words/match/match';
 import { numberWords } from '../../words/quantities';
 import { differenceText } from './colour-text';
 import { ColourFace } from './swatch';

@@ -7,7 +7,7 @@ import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { targetOf } from '../../shop/colour/aim';
 import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
-import { MATCH_WORDS as WORDS } from '../../words/match';
+import { MATCH_WORDS as WORDS } from '../../words/match/match';
 import { labText } from './colour-text';
 import { Difference } from './difference';
 import { FurtherRows } from './further-rows';

@@ -1,6 +1,6 @@
 import type { Lab } from '../../science/colour/lab';
 import { labToHex } from '../../science/colour/srgb';
-import { STAND_WORDS as WORDS } from '../../words/match';
+import { STAND_WORDS as WORDS } from '../../words/match/match';
 import { labText } from './colour-text';
 
 /** Target and sample side by side, edge to edge; labelled as what it is. */

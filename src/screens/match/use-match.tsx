@@ -6,7 +6,7 @@ import { Page } from '../../parts/frame/page';
 import { linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import type { LotChanges } from '../../shop/colour/lessons';
-import { MATCH_WORDS as WORDS } from '../../words/match';
+import { MATCH_WORDS as WORDS } from '../../words/match/match';
 
 export interface OfMatch {
   readonly match: Match;

@@ -1,6 +1,6 @@
 import type { IconName } from '../../parts/frame/icons';
 import type { Verdict } from '../../science/colour/verdict';
-import { VERDICT_WORDS } from '../../words/match';
+import { VERDICT_WORDS } from '../../words/match/match';
 
 interface Look {
   readonly icon: IconName;

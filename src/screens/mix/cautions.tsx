@@ -3,8 +3,8 @@ import { Section } from '../../parts/frame/page';
 import { useShop } from '../../parts/frame/shop-context';
 import { cautionsFor } from '../../reminders/cautions';
 import { ingredientHazards } from '../../shop/jar/hazards';
-import { WHO_DECIDES } from '../../words/cautions';
-import { PLAN_WORDS } from '../../words/mix-weigh';
+import { WHO_DECIDES } from '../../words/air/cautions';
+import { PLAN_WORDS } from '../../words/mix/weigh';
 
 /** What to mind before these ingredients are poured together. */
 export function MixCautions({ ingredients }: { readonly ingredients: readonly string[] }) {

@@ -5,8 +5,8 @@ import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
-import { MIX_WORDS as WORDS } from '../../words/mix';
-import { WEIGH_WORDS } from '../../words/mix-weigh';
+import { MIX_WORDS as WORDS } from '../../words/mix/mix';
+import { WEIGH_WORDS } from '../../words/mix/weigh';
 import { JarRow } from './jar/jar-row';
 import { RecipeList } from './recipe/recipe-list';
 

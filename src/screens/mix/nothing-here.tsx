@@ -2,7 +2,7 @@ import { LinkButton } from '../../parts/frame/button';
 import { EmptyState } from '../../parts/frame/empty-state';
 import { Page } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
-import { MIX_WORDS } from '../../words/mix';
+import { MIX_WORDS } from '../../words/mix/mix';
 
 /** An address that leads to nothing in this shop. */
 export function NothingHere({ title }: { readonly title: string }) {

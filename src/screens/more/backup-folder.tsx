@@ -3,7 +3,7 @@ import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { allowFolder, chooseFolder } from '../../parts/kept/backup-folder';
 import { folderState } from '../../parts/kept/kept-here';
-import { MORE_WORDS } from '../../words/more';
+import { MORE_WORDS } from '../../words/frame/more';
 
 const WORDS = MORE_WORDS.backup.folder;
 

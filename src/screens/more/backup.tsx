@@ -6,8 +6,8 @@ import { Section } from '../../parts/frame/page';
 import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { lastBackup, noteBackup, storagePromise } from '../../parts/kept/kept-here';
-import { download, handOverFile } from '../../reminders/hand-over';
-import { MORE_WORDS } from '../../words/more';
+import { download, handOverFile } from '../../reminders/phone/hand-over';
+import { MORE_WORDS } from '../../words/frame/more';
 import { whenWords } from '../../words/times';
 import { BackupFolder } from './backup-folder';
 

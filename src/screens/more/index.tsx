@@ -4,7 +4,7 @@ import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useDoor, useShop, useUnits } from '../../parts/frame/shop-context';
 import { THEMES, theme } from '../../parts/frame/theme';
-import { MORE_WORDS } from '../../words/more';
+import { MORE_WORDS } from '../../words/frame/more';
 import { Backup } from './backup';
 import { Altitude, SandingRoom } from './kept-setting';
 import { SetAsideList } from './set-aside-list';

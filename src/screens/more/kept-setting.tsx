@@ -9,7 +9,7 @@ import { Section } from '../../parts/frame/page';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { undoWithToast } from '../../parts/frame/undo';
-import { MORE_WORDS } from '../../words/more';
+import { MORE_WORDS } from '../../words/frame/more';
 
 interface KeptSettingProps<U extends Unit> {
   readonly setting: 'sandingTemperature' | 'altitude';

@@ -1,6 +1,6 @@
 import { Section } from '../../parts/frame/page';
 import { useShop } from '../../parts/frame/shop-context';
-import { MORE_WORDS } from '../../words/more';
+import { MORE_WORDS } from '../../words/frame/more';
 
 /** What is kept but could not be read: named, with what is wrong, and as it is. */
 export function SetAsideList() {

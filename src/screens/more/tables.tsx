@@ -1,9 +1,9 @@
-import { exportTable } from '../../actions/export-table';
+import { exportTable } from '../../actions/keep/export-table';
 import { Button } from '../../parts/frame/button';
 import { Section } from '../../parts/frame/page';
 import { useShop } from '../../parts/frame/shop-context';
-import { handOverFile } from '../../reminders/hand-over';
-import { MORE_WORDS } from '../../words/more';
+import { handOverFile } from '../../reminders/phone/hand-over';
+import { MORE_WORDS } from '../../words/frame/more';
 
 const WORDS = MORE_WORDS.tables;
 

@@ -1,7 +1,7 @@
 import type { Piece } from '../../logbook/fold/pieces';
 import { LinkButton } from '../../parts/frame/button';
 import { linkTo } from '../../parts/frame/route';
-import { PIECE_WORDS } from '../../words/piece';
+import { PIECE_WORDS } from '../../words/piece/piece';
 
 /** What a person does to a piece. */
 export const Acts = ({ piece }: { readonly piece: Piece }) => (

@@ -4,7 +4,7 @@ import { Page, Section } from '../../parts/frame/page';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
-import { EVENT_WORDS, PIECE_FORM } from '../../words/piece';
+import { EVENT_WORDS, PIECE_FORM } from '../../words/piece/piece';
 import { PieceForm, type PieceSaid } from './piece-form';
 import { usePiece } from './use-piece';
 

@@ -11,7 +11,7 @@ import { Page, Section } from '../../parts/frame/page';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
-import { CHECK_FORM, EVENT_WORDS } from '../../words/piece';
+import { CHECK_FORM, EVENT_WORDS } from '../../words/piece/piece';
 import { usePiece } from './use-piece';
 
 const TESTS = CHECK_TESTS.map((value) => ({ value, ...CHECK_FORM.tests[value] }));

@@ -6,7 +6,7 @@ import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { undoWithToast } from '../../parts/frame/undo';
 import { coatBlush } from '../../shop/air/coat-blush';
 import { toKelvin, umToMetres } from '../../units';
-import { COAT_WORDS } from '../../words/piece';
+import { COAT_WORDS } from '../../words/piece/piece';
 import { filmWords, percentWords, temperatureWords } from '../../words/quantities';
 import { whenWords } from '../../words/times';
 import { filmAsTyped } from './film-as-typed';

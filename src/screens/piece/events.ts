@@ -1,8 +1,8 @@
 import type { Entry } from '../../logbook/entry';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
-import { FILM_WORDS } from '../../words/film';
-import { COAT_WORDS, EVENT_WORDS } from '../../words/piece';
+import { FILM_WORDS } from '../../words/piece/film';
+import { COAT_WORDS, EVENT_WORDS } from '../../words/piece/piece';
 import { filmAsTyped, typedWords } from './film-as-typed';
 
 /** One line of what was done to a piece. */

@@ -1,7 +1,7 @@
 import type { Coat } from '../../logbook/fold/pieces';
 import type { Typed } from '../../logbook/typed';
-import { unitWord } from '../../words/logbook';
-import { COAT_WORDS } from '../../words/piece';
+import { unitWord } from '../../words/frame/logbook';
+import { COAT_WORDS } from '../../words/piece/piece';
 
 /** A quantity as the person typed it: "3,5 mil". */
 export const typedWords = ({ text, unit }: Typed): string => `${text.trim()} ${unitWord(unit)}`.trim();

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
-import type { Outlook } from '../../actions/outlook';
+import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { CrossSection } from '../../parts/film/cross-section';
 import type { FilmLayer } from '../../parts/film/film-picture';
 import { filmLayers } from '../../parts/film/piece-film';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { UM_PER_MIL, umToMetres } from '../../units';
-import { FILM_WORDS } from '../../words/film';
+import { FILM_WORDS } from '../../words/piece/film';
 import { filmWords, percentWords, type UnitSystem } from '../../words/quantities';
 import { CoatDetails } from './coat-details';
 

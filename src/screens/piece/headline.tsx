@@ -1,4 +1,4 @@
-import type { Outlook } from '../../actions/outlook';
+import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { Icon } from '../../parts/frame/icons';
 import { Notice } from '../../parts/frame/notice';
@@ -7,7 +7,7 @@ import { MomentTime } from '../../parts/time/moment-time';
 import type { Moment } from '../../parts/time/moments';
 import { type Standing, standingOf } from '../../parts/time/standing';
 import { BENCH_WORDS } from '../../words/bench';
-import { PIECE_WORDS } from '../../words/piece';
+import { PIECE_WORDS } from '../../words/piece/piece';
 import { bandWords, spanWords, whenWords } from '../../words/times';
 
 interface HeadlineProps {

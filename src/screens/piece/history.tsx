@@ -2,7 +2,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { Icon } from '../../parts/frame/icons';
 import { useShop } from '../../parts/frame/shop-context';
 import { undoWithToast } from '../../parts/frame/undo';
-import { EVENT_WORDS } from '../../words/piece';
+import { EVENT_WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';
 import { eventsOf, type PieceEvent } from './events';
 

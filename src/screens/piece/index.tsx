@@ -5,7 +5,7 @@ import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
 import { Page } from '../../parts/frame/page';
 import { linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
-import { PIECE_WORDS } from '../../words/piece';
+import { PIECE_WORDS } from '../../words/piece/piece';
 import { PiecePage } from './piece-page';
 
 /** Pages of a piece that are fetched when asked for. */

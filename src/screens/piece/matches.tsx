@@ -4,7 +4,7 @@ import { Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
-import { PIECE_WORDS as WORDS } from '../../words/piece';
+import { PIECE_WORDS as WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';
 
 /** The colours matched for a piece, the newest first, and the way to another. */

@@ -1,11 +1,11 @@
-import type { Outlook } from '../../actions/outlook';
+import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { Icon, type IconName } from '../../parts/frame/icons';
 import { useShop } from '../../parts/frame/shop-context';
 import { MomentTime } from '../../parts/time/moment-time';
 import { type Moment, type MomentState, momentsOf } from '../../parts/time/moments';
 import { TimeBand } from '../../parts/time/time-band';
-import { bandSentence, MOMENT_STATE, MOMENT_WORDS, PERHAPS_HINT } from '../../words/moments';
+import { bandSentence, MOMENT_STATE, MOMENT_WORDS, PERHAPS_HINT } from '../../words/piece/moments';
 import { bandWords } from '../../words/times';
 
 interface MilestoneListProps {

@@ -9,8 +9,8 @@ import type { Form } from '../../parts/fields/use-form';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { redissolves } from '../../science/old-finish/classify';
 import { findingOf, oldFinishOf } from '../../shop/stack/old-finish';
-import { OLD_WORDS } from '../../words/old-finish';
-import { PIECE_FORM } from '../../words/piece';
+import { OLD_WORDS } from '../../words/air/old-finish';
+import { PIECE_FORM } from '../../words/piece/piece';
 
 type Area = Draft<'m2' | 'cm2' | 'ft2' | 'in2'>;
 type Film = Draft<'um' | 'mil'>;

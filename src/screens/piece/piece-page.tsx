@@ -1,4 +1,4 @@
-import type { Outlook } from '../../actions/outlook';
+import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { LinkButton } from '../../parts/frame/button';
 import { Notice } from '../../parts/frame/notice';
@@ -6,7 +6,7 @@ import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { CureNotes } from '../../parts/time/cure-notes';
-import { PIECE_WORDS } from '../../words/piece';
+import { PIECE_WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';
 import { Acts } from './acts';
 import { Finish } from './finish';

@@ -13,7 +13,7 @@ import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
 import { closestPGrade, grainUm, gritOf } from '../../science/abrasives';
-import { EVENT_WORDS, SAND_FORM } from '../../words/piece';
+import { EVENT_WORDS, SAND_FORM } from '../../words/piece/piece';
 import { typedWords } from './film-as-typed';
 import { StillSoft } from './still-soft';
 import { usePiece } from './use-piece';

@@ -5,7 +5,7 @@ import { Page } from '../../parts/frame/page';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
-import { EVENT_WORDS, PIECE_FORM, PIECE_WORDS } from '../../words/piece';
+import { EVENT_WORDS, PIECE_FORM, PIECE_WORDS } from '../../words/piece/piece';
 import { PieceForm, type PieceSaid } from './piece-form';
 
 /** Puts a piece on the bench. */

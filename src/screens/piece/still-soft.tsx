@@ -2,7 +2,7 @@ import type { Sanding } from '../../logbook/fold/pieces';
 import { Notice } from '../../parts/frame/notice';
 import { useShop } from '../../parts/frame/shop-context';
 import { momentsOf } from '../../parts/time/moments';
-import { SAND_FORM } from '../../words/piece';
+import { SAND_FORM } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';
 import { usePiece } from './use-piece';
 

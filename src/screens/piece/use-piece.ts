@@ -1,4 +1,4 @@
-import type { Outlook } from '../../actions/outlook';
+import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';

@@ -2,7 +2,7 @@ import { Notice } from '../../parts/frame/notice';
 import { linkTo } from '../../parts/frame/route';
 import type { Fault } from '../../planner/fault';
 import { faultSentence } from '../../planner/say';
-import { HOURS_WORDS, PLAN_WORDS } from '../../words/plan';
+import { HOURS_WORDS, PLAN_WORDS } from '../../words/plan/plan';
 import { useNames } from './use-plan';
 
 /** Why there is no plan, each fault with the way to where it is mended. */

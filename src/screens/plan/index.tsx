@@ -4,8 +4,8 @@ import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
 import { Page } from '../../parts/frame/page';
 import { linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
-import { PIECE_WORDS } from '../../words/piece';
-import { PLAN_WORDS } from '../../words/plan';
+import { PIECE_WORDS } from '../../words/piece/piece';
+import { PLAN_WORDS } from '../../words/plan/plan';
 import { PlanHome } from './plan-home';
 
 /** Pages of the plan that are fetched when asked for. */

@@ -2,7 +2,7 @@ import { Button } from '../../parts/frame/button';
 import { Notice } from '../../parts/frame/notice';
 import { toInstantMs } from '../../planner/local-day';
 import { whyWords } from '../../planner/say';
-import { MOVED_WORDS } from '../../words/plan';
+import { MOVED_WORDS } from '../../words/plan/plan';
 import { dayWords, spanWords, whenWords } from '../../words/times';
 import { useNames, usePlan } from './use-plan';
 

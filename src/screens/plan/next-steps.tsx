@@ -3,7 +3,7 @@ import { Row } from '../../parts/frame/row';
 import { toInstantMs } from '../../planner/local-day';
 import type { Plan } from '../../planner/plan';
 import { boundWords, stepName } from '../../planner/say';
-import { PLAN_WORDS } from '../../words/plan';
+import { PLAN_WORDS } from '../../words/plan/plan';
 import { whenWords } from '../../words/times';
 import { plainBound } from './plain-bound';
 import { useNames } from './use-plan';

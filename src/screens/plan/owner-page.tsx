@@ -7,9 +7,9 @@ import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
-import { copy, type HandedOver, handOverText } from '../../reminders/hand-over';
-import { OWNER_DRAFTS, OWNER_KINDS, OWNER_WORDS, type OwnerKind } from '../../words/owner';
-import { PIECE_PLAN } from '../../words/plan';
+import { copy, type HandedOver, handOverText } from '../../reminders/phone/hand-over';
+import { OWNER_DRAFTS, OWNER_KINDS, OWNER_WORDS, type OwnerKind } from '../../words/plan/owner';
+import { PIECE_PLAN } from '../../words/plan/plan';
 import { Faults } from './faults';
 import { useNames, usePlan, usePlannedPiece } from './use-plan';
 

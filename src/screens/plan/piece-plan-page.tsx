@@ -5,7 +5,7 @@ import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import type { PlannedStep } from '../../planner/plan';
-import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan';
+import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan/plan';
 import { Faults } from './faults';
 import { Moved } from './moved';
 import { PromiseSection } from './promise-section';

@@ -8,7 +8,7 @@ import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
 import { firstOpen } from '../../planner/compile';
 import { BENCH_WORDS } from '../../words/bench';
-import { PLAN_WORDS } from '../../words/plan';
+import { PLAN_WORDS } from '../../words/plan/plan';
 import { Faults } from './faults';
 import { Moved } from './moved';
 import { NextSteps } from './next-steps';

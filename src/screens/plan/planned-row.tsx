@@ -6,8 +6,8 @@ import { useShop } from '../../parts/frame/shop-context';
 import { BandTime } from '../../parts/time/band-time';
 import { firstOpen } from '../../planner/compile';
 import type { PlannedPiece } from '../../planner/plan';
-import { PLAN_WORDS } from '../../words/plan';
-import { PROMISE_WORDS } from '../../words/planner';
+import { PLAN_WORDS } from '../../words/plan/plan';
+import { PROMISE_WORDS } from '../../words/plan/planner';
 import { readyBand } from './ready-band';
 import { usePlan } from './use-plan';
 

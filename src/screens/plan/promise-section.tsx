@@ -13,8 +13,8 @@ import { toInstantMs, toMinute } from '../../planner/local-day';
 import type { PlannedPiece } from '../../planner/plan';
 import { checkPromise } from '../../planner/promise';
 import { faultSentence } from '../../planner/say';
-import { PIECE_PLAN } from '../../words/plan';
-import { PROMISE_WORDS } from '../../words/planner';
+import { PIECE_PLAN } from '../../words/plan/plan';
+import { PROMISE_WORDS } from '../../words/plan/planner';
 import { dayWords } from '../../words/times';
 import { usePlan } from './use-plan';
 

@@ -11,8 +11,8 @@ import { undoWithToast } from '../../parts/frame/undo';
 import { JOBS as ALL_JOBS, type Job } from '../../planner/starting-plans/job';
 import { STARTING_PLANS, startPlan } from '../../planner/starting-plans/start-plan';
 import { asPlanned } from '../../shop/plan/as-planned';
-import { PLAN_WORDS, START_PLAN } from '../../words/plan';
-import { JOB_WORDS } from '../../words/planner';
+import { PLAN_WORDS, START_PLAN } from '../../words/plan/plan';
+import { JOB_WORDS } from '../../words/plan/planner';
 import { usePlannedPiece } from './use-plan';
 
 const JOBS = ALL_JOBS.map((value) => {

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
 import { cautionsFor, HAZARDS } from '../../reminders/cautions';
-import type { Caution } from '../../words/cautions';
+import type { Caution } from '../../words/air/cautions';
 import { jarHazards } from '../jar/hazards';
 import { coatsOfDay } from './day-end-due';
 

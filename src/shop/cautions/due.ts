@@ -3,7 +3,7 @@ import type { Jar } from '../../logbook/fold/jars';
 import type { CautionAct } from '../../logbook/kinds/caution-acts';
 import { cautionsFor } from '../../reminders/cautions';
 import { HOUR_S } from '../../units';
-import type { Caution } from '../../words/cautions';
+import type { Caution } from '../../words/air/cautions';
 import { jarHazards } from '../jar/hazards';
 
 /** A session ends when nothing was laid or confirmed for so long. */

@@ -1,7 +1,7 @@
 import type { ReadingSet } from '../../logbook/fold/matches';
 import { adaptLab } from '../../science/colour/bradford';
 import type { Lab } from '../../science/colour/lab';
-import { meanReading } from '../../science/colour/readings';
+import { meanReading } from '../../science/colour/readings/readings';
 import type { Spectrum } from '../../science/colour/spectrum';
 import type { Judged } from '../../science/colour/verdict';
 import type { White } from '../../science/colour/white-points';

@@ -4,7 +4,7 @@ import { andThen } from '../../science/mixing/failure';
 import type { Batch } from '../../science/mixing/ingredient';
 import { weighOrder } from '../../science/mixing/weigh-order';
 import { DEMO_JARS } from '../../words/demo';
-import { JAR_WORDS } from '../../words/mix-jar';
+import { JAR_WORDS } from '../../words/mix/jar';
 import { mixedProduct } from '../jar/mixed-product';
 import { batchOfLines, typedLines } from '../recipe/batch';
 import { mixIngredients } from '../recipe/ingredients';

@@ -1,7 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat } from '../../logbook/fold/pieces';
 import type { Quantity } from '../../logbook/typed';
-import { TABLE_HEADS } from '../../words/tables';
+import { TABLE_HEADS } from '../../words/frame/tables';
 import { labOf } from '../colour/lab-of';
 
 /** The tables that go out as CSV. */

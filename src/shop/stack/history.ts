@@ -1,6 +1,6 @@
 import { binderOf } from '../../estimator/binders';
 import type { AirSpan } from '../../estimator/history';
-import type { PlainHistory } from '../../estimator/plain';
+import type { PlainHistory } from '../../estimator/run/plain';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import { fail, type Result, succeed } from '../../result';

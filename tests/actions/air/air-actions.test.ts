@@ -6,10 +6,10 @@ import { openFilter } from '../../../src/actions/air/open-filter';
 import { humidityFrom, readAirBy } from '../../../src/actions/air/read-air-by';
 import { retarderCost } from '../../../src/actions/air/retarder-cost';
 import { silenceCaution } from '../../../src/actions/air/silence-caution';
-import { changeSettings } from '../../../src/actions/change-settings';
-import { lawOutlook } from '../../../src/actions/law-outlook';
+import { lawOutlook } from '../../../src/actions/outlook/law-outlook';
+import { changeSettings } from '../../../src/actions/settings';
 import { cautionsDue } from '../../../src/shop/cautions/due';
-import { LOGBOOK_WORDS } from '../../../src/words/logbook';
+import { LOGBOOK_WORDS } from '../../../src/words/frame/logbook';
 import { aShop, done, NOW_MS, worker } from '../a-shop';
 
 const C = (text: string) => ({ text, unit: 'C' }) as const;

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { readPhoto, scaleToRead } from '../../../src/actions/match/photo-read';
-import { chartXyz } from '../../../src/science/colour/camera-fit';
 import { deltaE00 } from '../../../src/science/colour/delta-e-00';
 import { type Lab, labToXyz } from '../../../src/science/colour/lab';
-import type { Corners, Photo } from '../../../src/science/colour/photo-patch';
+import { chartXyz } from '../../../src/science/colour/photo/camera-fit';
+import type { Corners, Photo } from '../../../src/science/colour/photo/photo-patch';
 import { encodeSrgb, xyzToLinearRgb } from '../../../src/science/colour/srgb';
 
 const [WIDTH, HEIGHT] = [480, 480];

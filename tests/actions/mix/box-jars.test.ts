@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, test } from 'vitest';
-import { fillJar } from '../../../src/actions/fill-jar';
+import { fillJar } from '../../../src/actions/jar';
 import { boxJars } from '../../../src/actions/mix/box-jars';
 import { jarAmount } from '../../../src/shop/jar/amount';
 import { jarFilm } from '../../../src/shop/jar/film';

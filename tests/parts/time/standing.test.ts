@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Outlook } from '../../../src/actions/outlook';
+import type { Outlook } from '../../../src/actions/outlook/outlook';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { byWhatComesFirst, standingOf } from '../../../src/parts/time/standing';
 import { DAY_1_MS, layCoat, PIECE, sand } from '../../logbook/entries';

@@ -1,21 +1,21 @@
 import { describe, expect, test } from 'vitest';
+import { deltaE00 } from '../../../src/science/colour/delta-e-00';
+import { xyzToLab } from '../../../src/science/colour/lab';
+import type { Triple } from '../../../src/science/colour/linear';
 import {
   cameraLab,
   chartXyz,
   clippedPatches,
   fitCamera,
   fitGreyCard,
-} from '../../../src/science/colour/camera-fit';
-import { deltaE00 } from '../../../src/science/colour/delta-e-00';
-import { xyzToLab } from '../../../src/science/colour/lab';
-import type { Triple } from '../../../src/science/colour/linear';
+} from '../../../src/science/colour/photo/camera-fit';
 import {
   type Corners,
   cornersFault,
   fieldToPhoto,
   type Photo,
   samplePatches,
-} from '../../../src/science/colour/photo-patch';
+} from '../../../src/science/colour/photo/photo-patch';
 import { spectrumToXyz } from '../../../src/science/colour/spectrum';
 import { encodeSrgb } from '../../../src/science/colour/srgb';
 import chart from '../../reference/chart-24-patch.json';

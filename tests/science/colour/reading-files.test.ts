@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseReadingFile } from '../../../src/science/colour/reading-files';
+import { parseReadingFile } from '../../../src/science/colour/readings/reading-files';
 
 const parse = (text: string) => parseReadingFile(text, 'D65/10');
 const BANDS = Array.from({ length: 31 }, (_, i) => 400 + 10 * i);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { colourDifference, deltaE00 } from '../../../src/science/colour/delta-e-00';
 import type { Lab } from '../../../src/science/colour/lab';
 import { painterSize, paintersWords } from '../../../src/science/colour/painters-words';
-import { meanReading } from '../../../src/science/colour/readings';
+import { meanReading } from '../../../src/science/colour/readings/readings';
 import { type Judged, TOLERANCE_E00, verdict } from '../../../src/science/colour/verdict';
 
 const lab = (L: number, a: number, b: number): Lab<'D65/10'> => ({ white: 'D65/10', L, a, b });

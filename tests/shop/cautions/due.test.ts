@@ -4,7 +4,7 @@ import { fold } from '../../../src/logbook/fold/fold';
 import { dayEndCautions } from '../../../src/shop/cautions/day-end';
 import { isDayEndDue, isDayEndPressing } from '../../../src/shop/cautions/day-end-due';
 import { cautionsDue, sessionStartMs } from '../../../src/shop/cautions/due';
-import { CAUTIONS } from '../../../src/words/cautions';
+import { CAUTIONS } from '../../../src/words/air/cautions';
 import { DAY_1_MS, entry, fillJar, JAR, layCoat, startPiece } from '../../logbook/entries';
 
 const HOUR_MS = 3_600_000;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { mixFacts } from '../../../src/actions/mix/mix-facts';
-import { requestFor } from '../../../src/actions/request';
-import { answer } from '../../../src/estimator/answer';
+import { requestFor } from '../../../src/actions/outlook/request';
+import { answer } from '../../../src/estimator/run/answer';
 import { admit } from '../../../src/logbook/admit';
 import { parseEntry } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { inputsOf } from '../../../src/actions/inputs';
+import { inputsOf } from '../../../src/actions/outlook/inputs';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { jarFilmAt } from '../../../src/shop/jar/film-at';

@@ -4,10 +4,10 @@ import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sheetOf } from '../../../shop/stack/sheet-times';
-import { AIR_WORDS } from '../../../words/air';
-import { FINISH_WORDS as WORDS } from '../../../words/finishes';
-import { unitWord } from '../../../words/logbook';
-import { FINISH_NAMES } from '../../../words/mix-jar';
+import { AIR_WORDS } from '../../../words/air/air';
+import { FINISH_WORDS as WORDS } from '../../../words/air/finishes';
+import { unitWord } from '../../../words/frame/logbook';
+import { FINISH_NAMES } from '../../../words/mix/jar';
 import { jarsInUse } from '../jars-in-use';
 
 /** The kinds of finish, and the jars with their data sheets. */

@@ -14,7 +14,7 @@ import { fromHere, linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { sheetOf } from '../../../shop/stack/sheet-times';
-import { FINISH_WORDS, SHEET_WORDS as WORDS } from '../../../words/finishes';
+import { FINISH_WORDS, SHEET_WORDS as WORDS } from '../../../words/air/finishes';
 import { Finishes } from './finishes';
 
 type Time = Draft<'min' | 'h' | 'd'>;

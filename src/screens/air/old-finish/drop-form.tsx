@@ -14,7 +14,7 @@ import {
   type SpotReading,
   type SpotSolvent,
 } from '../../../science/old-finish/spot-tests';
-import { OLD_WORDS as WORDS } from '../../../words/old-finish';
+import { OLD_WORDS as WORDS } from '../../../words/air/old-finish';
 
 const SOLVENTS = SPOT_SOLVENTS.map((value) => ({ value, label: WORDS.solvents[value] }));
 const READINGS = SPOT_READINGS.map((value) => ({ value, ...WORDS.readings[value] }));

@@ -1,6 +1,6 @@
 import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
-import { unitWord } from '../../../words/logbook';
-import { OLD_WORDS as WORDS } from '../../../words/old-finish';
+import { OLD_WORDS as WORDS } from '../../../words/air/old-finish';
+import { unitWord } from '../../../words/frame/logbook';
 
 /** The drops so far, the first first. */
 export function DropList({ tests }: Pick<OldFinishRecord, 'tests'>) {

@@ -8,8 +8,8 @@ import { CautionNotice } from '../../../parts/frame/caution';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import type { SandingRule } from '../../../shop/stack/old-finish';
-import { cautionOf } from '../../../words/cautions';
-import { OLD_WORDS as WORDS } from '../../../words/old-finish';
+import { cautionOf } from '../../../words/air/cautions';
+import { OLD_WORDS as WORDS } from '../../../words/air/old-finish';
 
 interface LeadProps {
   readonly piece: Piece;

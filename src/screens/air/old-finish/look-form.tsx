@@ -9,7 +9,7 @@ import { useForm } from '../../../parts/fields/use-form';
 import { Notice } from '../../../parts/frame/notice';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { OLD_WORDS as WORDS } from '../../../words/old-finish';
+import { OLD_WORDS as WORDS } from '../../../words/air/old-finish';
 
 type Sign = (typeof OLD_FINISH_SIGNS)[number];
 

@@ -2,7 +2,7 @@ import { LinkButton } from '../../../parts/frame/button';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { clearedMs } from '../../../shop/air/session-solvent';
-import { ROOM_WORDS as WORDS } from '../../../words/room';
+import { ROOM_WORDS as WORDS } from '../../../words/air/room';
 import { spanWords, whenWords } from '../../../words/times';
 
 /** How long the vapour of the last spraying takes to leave, counted down. */

@@ -12,7 +12,7 @@ import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { filtersInUse } from '../../../shop/air/filter-clock';
-import { FILTER_WORDS, ROOM_WORDS, END_WORDS as WORDS } from '../../../words/room';
+import { FILTER_WORDS, ROOM_WORDS, END_WORDS as WORDS } from '../../../words/air/room';
 
 /** Notes that the gun was put down: filters wear, and the clearance clock starts. */
 export function SprayingEnded() {

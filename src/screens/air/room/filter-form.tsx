@@ -10,8 +10,8 @@ import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { LOGBOOK_WORDS } from '../../../words/logbook';
-import { FILTER_WORDS as WORDS } from '../../../words/room';
+import { FILTER_WORDS as WORDS } from '../../../words/air/room';
+import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
 
 const PARTS = FILTER_PARTS.map((value) => ({ value, ...WORDS.parts[value] }));
 

@@ -11,8 +11,8 @@ import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { type FilterState, filterClock, filtersInUse, openDays } from '../../../shop/air/filter-clock';
-import { AIR_WORDS } from '../../../words/air';
-import { FILTER_WORDS as WORDS } from '../../../words/room';
+import { AIR_WORDS } from '../../../words/air/air';
+import { FILTER_WORDS as WORDS } from '../../../words/air/room';
 import { spanWords } from '../../../words/times';
 import { Facts } from '../facts';
 

@@ -10,7 +10,7 @@ import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { ROOM_WORDS as WORDS } from '../../../words/room';
+import { ROOM_WORDS as WORDS } from '../../../words/air/room';
 
 const ORIGINS = FLOW_ORIGINS.map((value) => ({ value, ...WORDS.flowOrigins[value] }));
 const USUAL_MIXING = '5';

@@ -1,8 +1,8 @@
 import type { Room } from '../../../logbook/fold/shop-air';
 import { Icon } from '../../../parts/frame/icons';
 import { useUnits } from '../../../parts/frame/shop-context';
-import { flowWords } from '../../../words/flows';
-import { ROOM_WORDS as WORDS } from '../../../words/room';
+import { flowWords } from '../../../words/air/flows';
+import { ROOM_WORDS as WORDS } from '../../../words/air/room';
 
 /** The room's own extraction beside what is asked. It never says that it is enough. */
 export function Verdict({ neededM3S, room }: { readonly neededM3S: number; readonly room: Room }) {

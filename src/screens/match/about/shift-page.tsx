@@ -2,7 +2,7 @@ import { LinkButton } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { aimFor, type ReadShift, setsOf, shiftOf, targetOf } from '../../../shop/colour/aim';
-import { TRIAL_WORDS, SHIFT_WORDS as WORDS } from '../../../words/match';
+import { TRIAL_WORDS, SHIFT_WORDS as WORDS } from '../../../words/match/match';
 import { labText, signedText } from '../colour-text';
 import { ReadingSets } from '../reading/reading-sets';
 import type { OfMatch } from '../use-match';

@@ -2,7 +2,7 @@ import { LinkButton } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { setsOf, targetOf } from '../../../shop/colour/aim';
-import { MATCH_WORDS, STAND_WORDS, TRIAL_WORDS as WORDS } from '../../../words/match';
+import { MATCH_WORDS, STAND_WORDS, TRIAL_WORDS as WORDS } from '../../../words/match/match';
 import { labText } from '../colour-text';
 import { AsideNotes, ReadingsLine } from '../difference';
 import { ReadingSets } from '../reading/reading-sets';

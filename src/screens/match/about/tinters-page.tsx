@@ -3,7 +3,7 @@ import { LinkButton } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { baseOf, tintsOf } from '../../../shop/colour/model';
-import { FORM_WORDS, MATCH_WORDS, TINTER_WORDS as WORDS } from '../../../words/match';
+import { FORM_WORDS, MATCH_WORDS, TINTER_WORDS as WORDS } from '../../../words/match/match';
 import { percentWords } from '../../../words/quantities';
 import { labText } from '../colour-text';
 import { ReadingSets } from '../reading/reading-sets';

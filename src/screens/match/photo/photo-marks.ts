@@ -1,4 +1,4 @@
-import type { Corners, Point } from '../../../science/colour/photo-patch';
+import type { Corners, Point } from '../../../science/colour/photo/photo-patch';
 
 /** Marks in a photo as fractions of its width and height: four corners of the reference, then the sample's middle. */
 export type Marks = readonly [Point, Point, Point, Point, Point];

@@ -5,7 +5,7 @@ import { Notice } from '../../../parts/frame/notice';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { lightWords, READ_WORDS, PHOTO_WORDS as WORDS } from '../../../words/match';
+import { lightWords, READ_WORDS, PHOTO_WORDS as WORDS } from '../../../words/match/match';
 import { percentWords } from '../../../words/quantities';
 import { differenceText, labText } from '../colour-text';
 import { ofSaid, pageOf, type ReadOf } from '../reading/read-of';

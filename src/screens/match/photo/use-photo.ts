@@ -4,7 +4,7 @@ import type { PhotoAsk, PhotoRead } from '../../../actions/match/photo-read';
 import { checkPicture, type PictureFault } from '../../../logbook/picture/check-picture';
 import { parseNumber } from '../../../logbook/typed';
 import type { Draft } from '../../../parts/fields/typed-field';
-import type { ChartEdition } from '../../../science/colour/chart-24';
+import type { ChartEdition } from '../../../science/colour/photo/chart-24';
 import {
   FIRST_MARKS,
   type Marks,

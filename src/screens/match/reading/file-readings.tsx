@@ -5,7 +5,7 @@ import type { Match } from '../../../logbook/fold/matches';
 import { Notice } from '../../../parts/frame/notice';
 import type { Result } from '../../../result';
 import { labOf, type ReadingValue } from '../../../shop/colour/lab-of';
-import { lightWords, READ_WORDS as WORDS } from '../../../words/match';
+import { lightWords, READ_WORDS as WORDS } from '../../../words/match/match';
 import { Ticks } from '../ticks';
 import type { ReadDrafts } from './use-read-drafts';
 

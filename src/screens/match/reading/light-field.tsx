@@ -1,7 +1,7 @@
 import type { Match } from '../../../logbook/fold/matches';
 import { SelectField } from '../../../parts/fields/select-field';
 import { WHITE_POINTS, type White } from '../../../science/colour/white-points';
-import { lightWords, READ_WORDS as WORDS } from '../../../words/match';
+import { lightWords, READ_WORDS as WORDS } from '../../../words/match/match';
 import type { ReadDrafts } from './use-read-drafts';
 
 const LIGHTS = (Object.keys(WHITE_POINTS) as White[]).map((value) => ({ value, label: lightWords(value) }));

@@ -1,7 +1,7 @@
 import type { ColourSaid } from '../../../actions/match/read-colour';
 import type { Match } from '../../../logbook/fold/matches';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { MATCH_WORDS, READ_WORDS as WORDS } from '../../../words/match';
+import { MATCH_WORDS, READ_WORDS as WORDS } from '../../../words/match/match';
 
 type As = ColourSaid['of']['as'];
 

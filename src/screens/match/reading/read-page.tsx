@@ -9,7 +9,7 @@ import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { READ_WORDS as WORDS } from '../../../words/match';
+import { READ_WORDS as WORDS } from '../../../words/match/match';
 import { NotHere, type OfMatch, pathOfPage, useNames } from '../use-match';
 import { FileReadings } from './file-readings';
 import { LightField } from './light-field';

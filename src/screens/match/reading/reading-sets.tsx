@@ -3,7 +3,7 @@ import { Button } from '../../../parts/frame/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { undoWithToast } from '../../../parts/frame/undo';
 import { labOf } from '../../../shop/colour/lab-of';
-import { lightWords, READ_WORDS, TRIAL_WORDS as WORDS } from '../../../words/match';
+import { lightWords, READ_WORDS, TRIAL_WORDS as WORDS } from '../../../words/match/match';
 import { whenWords } from '../../../words/times';
 import { labText } from '../colour-text';
 

@@ -6,8 +6,8 @@ import { TimeField } from '../../../parts/fields/time-field';
 import { TypedField } from '../../../parts/fields/typed-field';
 import type { Form } from '../../../parts/fields/use-form';
 import type { useTime } from '../../../parts/fields/use-time';
-import { LOGBOOK_WORDS } from '../../../words/logbook';
-import { READ_WORDS as WORDS } from '../../../words/match';
+import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
+import { READ_WORDS as WORDS } from '../../../words/match/match';
 import type { ReadOf } from './read-of';
 import type { ReadDrafts } from './use-read-drafts';
 

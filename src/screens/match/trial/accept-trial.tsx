@@ -5,7 +5,7 @@ import { Button, LinkButton } from '../../../parts/frame/button';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { TRIAL_WORDS as WORDS } from '../../../words/match';
+import { TRIAL_WORDS as WORDS } from '../../../words/match/match';
 
 interface OfTrial {
   readonly match: Match;

@@ -4,7 +4,7 @@ import { Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import type { Advice, Missing } from '../../../shop/colour/advice';
 import { contentOf } from '../../../shop/colour/jar-content';
-import { MATCH_WORDS, MISSING_WORDS, NEXT_WORDS as WORDS } from '../../../words/match';
+import { MATCH_WORDS, MISSING_WORDS, NEXT_WORDS as WORDS } from '../../../words/match/match';
 import { percentWords } from '../../../words/quantities';
 import { gramsText } from '../colour-text';
 import { type OfMatch, useLotChanges, useMatches, useNames } from '../use-match';

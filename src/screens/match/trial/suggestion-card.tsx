@@ -5,7 +5,7 @@ import { linkTo } from '../../../parts/frame/route';
 import { COARSE_UNCERTAINTY } from '../../../science/mixing/weighing';
 import type { Suggestion, ToAdd } from '../../../science/pigment/suggest';
 import type { Advice } from '../../../shop/colour/advice';
-import { painterWords, NEXT_WORDS as WORDS } from '../../../words/match';
+import { painterWords, NEXT_WORDS as WORDS } from '../../../words/match/match';
 import { percentWords } from '../../../words/quantities';
 import { differenceText, gramsText, labText } from '../colour-text';
 import { useNames } from '../use-match';

@@ -7,7 +7,7 @@ import { undoWithToast } from '../../../parts/frame/undo';
 import { targetOf } from '../../../shop/colour/aim';
 import { contentOf } from '../../../shop/colour/jar-content';
 import { sidesOf } from '../../../shop/colour/judge';
-import { MATCH_WORDS, NEXT_WORDS, STAND_WORDS, TRIAL_WORDS as WORDS } from '../../../words/match';
+import { MATCH_WORDS, NEXT_WORDS, STAND_WORDS, TRIAL_WORDS as WORDS } from '../../../words/match/match';
 import { Yellowness } from '../about/yellowness';
 import { gramsText } from '../colour-text';
 import { Difference } from '../difference';

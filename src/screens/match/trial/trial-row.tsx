@@ -2,7 +2,7 @@ import type { Match, Trial } from '../../../logbook/fold/matches';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { sidesOf, sideThatCounts } from '../../../shop/colour/judge';
-import { MATCH_WORDS as WORDS } from '../../../words/match';
+import { MATCH_WORDS as WORDS } from '../../../words/match/match';
 import { differenceText, labText } from '../colour-text';
 import { ColourFace } from '../swatch';
 import { VERDICT_LOOK } from '../verdict-look';

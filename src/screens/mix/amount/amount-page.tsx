@@ -7,7 +7,7 @@ import { TypedField } from '../../../parts/fields/typed-field';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
-import { AMOUNT_WORDS as WORDS } from '../../../words/mix-tools';
+import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
 import {
   areaOfPiece,
   coatsOf,

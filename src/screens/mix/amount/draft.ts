@@ -5,7 +5,7 @@ import type { Draft } from '../../../parts/fields/typed-field';
 import { type Material, materialFor } from '../../../science/film/material';
 import { type Shape, shapeAreaM2, USUAL_AREAS_M2 } from '../../../science/film/shapes';
 import { withKeepBack } from '../../../science/mixing/contents';
-import { AMOUNT_WORDS as WORDS } from '../../../words/mix-tools';
+import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
 
 export type ShapeKey = keyof typeof WORDS.shapes;
 export const SHAPE_KEYS = Object.keys(WORDS.shapes) as readonly ShapeKey[];

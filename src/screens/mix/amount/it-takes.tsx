@@ -15,7 +15,7 @@ import { thinnedOfLacquer } from '../../../science/film/thinning';
 import { jarAmount } from '../../../shop/jar/amount';
 import { batchOfLines, typedLines } from '../../../shop/recipe/batch';
 import { searchRecipes } from '../../../shop/recipe/search';
-import { AMOUNT_WORDS as WORDS } from '../../../words/mix-tools';
+import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
 import { filmWords, numberWords } from '../../../words/quantities';
 import { type JobDraft, type Need, needOf } from './draft';
 

@@ -8,7 +8,7 @@ import { useUnits } from '../../../parts/frame/shop-context';
 import { CUPS, type Cup, type CupId, cup } from '../../../science/viscosity/cups';
 import { betweenCups, dynamicViscosityMPaS, readCup } from '../../../science/viscosity/efflux';
 import { toKelvin } from '../../../units';
-import { CUP_NAMES, CUP_WORDS as WORDS } from '../../../words/mix-tools';
+import { CUP_NAMES, CUP_WORDS as WORDS } from '../../../words/mix/tools';
 import { numberWords, percentWords, temperatureWords } from '../../../words/quantities';
 import { ThinnerToTime } from './thinner-to-time';
 

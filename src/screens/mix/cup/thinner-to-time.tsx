@@ -6,7 +6,7 @@ import { Section } from '../../../parts/frame/page';
 import { asOfLacquer, thinnedOfLacquer } from '../../../science/film/thinning';
 import type { Cup } from '../../../science/viscosity/cups';
 import { thinnerToAdd, thinningForTime } from '../../../science/viscosity/thinner-to-target';
-import { CUP_WORDS as WORDS } from '../../../words/mix-tools';
+import { CUP_WORDS as WORDS } from '../../../words/mix/tools';
 import { numberWords } from '../../../words/quantities';
 
 const FIELDS = [

@@ -8,7 +8,7 @@ import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { dropFillApplications, dropFillVolumeM3 } from '../../../science/film/drop-fill';
 import { jarAmount } from '../../../shop/jar/amount';
-import { AMOUNT_WORDS, FILL_WORDS as WORDS } from '../../../words/mix-tools';
+import { AMOUNT_WORDS, FILL_WORDS as WORDS } from '../../../words/mix/tools';
 import { numberWords } from '../../../words/quantities';
 
 const MOUNDS = ['1', '1.25', '1.5'] as const;

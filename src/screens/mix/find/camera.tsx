@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { Button } from '../../../parts/frame/button';
-import { FIND_WORDS as WORDS } from '../../../words/mix-tools';
+import { FIND_WORDS as WORDS } from '../../../words/mix/tools';
 import { jarIdOf, qrReader } from './barcode';
 
 const LOOK_EVERY_MS = 300;

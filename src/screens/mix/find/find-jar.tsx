@@ -6,7 +6,7 @@ import { Page, Section } from '../../../parts/frame/page';
 import { goTo, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { jarCode, readCode } from '../../../shop/jar/code';
-import { FIND_WORDS as WORDS } from '../../../words/mix-tools';
+import { FIND_WORDS as WORDS } from '../../../words/mix/tools';
 import { qrReader } from './barcode';
 import { Camera } from './camera';
 

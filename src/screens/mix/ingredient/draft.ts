@@ -3,7 +3,7 @@ import { LIMITS } from '../../../logbook/limits';
 import { parseNumber } from '../../../logbook/typed';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import type { Finish } from '../../../shop/jar/own-solvents';
-import { INGREDIENT_WORDS } from '../../../words/mix-ingredient';
+import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import { type BlendRow, blendProblem } from '../jar/draft';
 
 export type Origin = 'data-sheet' | 'measured' | 'usual';

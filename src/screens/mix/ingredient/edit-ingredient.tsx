@@ -12,8 +12,8 @@ import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { SORT_WORDS, INGREDIENT_WORDS as WORDS } from '../../../words/mix-ingredient';
-import { FINISH_NAMES } from '../../../words/mix-jar';
+import { SORT_WORDS, INGREDIENT_WORDS as WORDS } from '../../../words/mix/ingredient';
+import { FINISH_NAMES } from '../../../words/mix/jar';
 import { NothingHere } from '../nothing-here';
 import {
   type IngredientDraft,

@@ -2,7 +2,7 @@ import { usualIngredient } from '../../../actions/mix/usual-ingredient';
 import { LIMITS } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
 import { TypedField } from '../../../parts/fields/typed-field';
-import { FACT_FROM, INGREDIENT_WORDS } from '../../../words/mix-ingredient';
+import { FACT_FROM, INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import { BlendRows } from '../jar/blend-rows';
 import { type FactDraft, type IngredientDraft, isColour, isPigmented, isVolatile } from './draft';
 

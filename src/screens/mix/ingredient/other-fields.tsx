@@ -3,7 +3,7 @@ import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
 import { TextField } from '../../../parts/fields/text-field';
 import { useShop } from '../../../parts/frame/shop-context';
-import { INGREDIENT_WORDS } from '../../../words/mix-ingredient';
+import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import { numberWords } from '../../../words/quantities';
 import { dayProblem, dropG, dropProblem, isBase } from './draft';
 import type { IngredientPartProps } from './fact-fields';

@@ -3,7 +3,7 @@ import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
 import { Button } from '../../../parts/frame/button';
 import { SOLVENTS } from '../../../science/solvents/solvents';
-import { JAR_FORM } from '../../../words/mix-jar';
+import { JAR_FORM } from '../../../words/mix/jar';
 import { numberWords } from '../../../words/quantities';
 import { type BlendRow, blendProblem, blendSum } from './draft';
 

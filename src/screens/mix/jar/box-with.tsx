@@ -8,7 +8,7 @@ import { Button } from '../../../parts/frame/button';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
+import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
 
 /** Pours this jar and another together. */
 export function BoxWith({ jar }: { readonly jar: Jar }) {

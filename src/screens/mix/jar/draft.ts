@@ -6,7 +6,7 @@ import { parseNumber } from '../../../logbook/typed';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { draftProblem } from '../../../parts/fields/typed-field';
 import type { Finish } from '../../../shop/jar/own-solvents';
-import { FINISH_NAMES, JAR_FORM } from '../../../words/mix-jar';
+import { FINISH_NAMES, JAR_FORM } from '../../../words/mix/jar';
 
 /** A solvent of a blend as it is being typed; the share in percent. */
 export interface BlendRow {

@@ -5,7 +5,7 @@ import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { batchMassKg } from '../../../science/mixing/ingredient';
-import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
+import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
 import { percentWords } from '../../../words/quantities';
 import { whenWords } from '../../../words/times';
 import { Facts } from '../facts';

@@ -4,8 +4,8 @@ import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { jarAmount } from '../../../shop/jar/amount';
 import { jarLife } from '../../../shop/jar/life';
-import { MIX_WORDS } from '../../../words/mix';
-import { FINISH_NAMES, JAR_WORDS } from '../../../words/mix-jar';
+import { FINISH_NAMES, JAR_WORDS } from '../../../words/mix/jar';
+import { MIX_WORDS } from '../../../words/mix/mix';
 import { numberWords } from '../../../words/quantities';
 import { dayWords, spanWords } from '../../../words/times';
 

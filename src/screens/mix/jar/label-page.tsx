@@ -8,7 +8,7 @@ import { jarCode } from '../../../shop/jar/code';
 import { jarFilm } from '../../../shop/jar/film';
 import { jarHazards } from '../../../shop/jar/hazards';
 import { jarLife } from '../../../shop/jar/life';
-import { FINISH_NAMES, JAR_WORDS, LABEL_WORDS as WORDS } from '../../../words/mix-jar';
+import { FINISH_NAMES, JAR_WORDS, LABEL_WORDS as WORDS } from '../../../words/mix/jar';
 import { numberWords } from '../../../words/quantities';
 import { NothingHere } from '../nothing-here';
 

@@ -9,7 +9,7 @@ import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
+import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
 
 /** Sets the amount right by weighing what is in the jar. */
 export function WeighForm({ jar }: { readonly jar: Jar }) {

@@ -3,7 +3,7 @@ import { Notice } from '../../../parts/frame/notice';
 import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { type JarAmount, jarAmount } from '../../../shop/jar/amount';
-import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
+import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { DrawForm, WeighForm } from './left-forms';
 

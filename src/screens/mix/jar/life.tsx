@@ -4,8 +4,8 @@ import { Notice } from '../../../parts/frame/notice';
 import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { type JarLife, jarLife } from '../../../shop/jar/life';
-import { unitWord } from '../../../words/logbook';
-import { JAR_WORDS as WORDS } from '../../../words/mix-jar';
+import { unitWord } from '../../../words/frame/logbook';
+import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
 import { dateWords, spanWords, whenWords } from '../../../words/times';
 
 const WORTH_SAYING = 0.05;

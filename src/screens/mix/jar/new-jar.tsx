@@ -13,7 +13,7 @@ import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { FINISH_NAMES, JAR_FORM } from '../../../words/mix-jar';
+import { FINISH_NAMES, JAR_FORM } from '../../../words/mix/jar';
 import { isWhole, type JarDraft, nameProblem, saidOf, usualDraft, withFinish } from './draft';
 import { mixSolids } from './mix-solids';
 import { Outcome } from './outcome';

@@ -1,7 +1,7 @@
 import { useUnits } from '../../../parts/frame/shop-context';
 import { dryFilm } from '../../../science/film/thickness';
 import { umToMetres } from '../../../units';
-import { JAR_FORM } from '../../../words/mix-jar';
+import { JAR_FORM } from '../../../words/mix/jar';
 import { filmWords, numberWords } from '../../../words/quantities';
 import { isWhole, type JarDraft } from './draft';
 import { mixSolids } from './mix-solids';

@@ -8,7 +8,7 @@ import { TextField } from '../../../parts/fields/text-field';
 import { TypedField } from '../../../parts/fields/typed-field';
 import { useShop } from '../../../parts/frame/shop-context';
 import { SOLVENTS } from '../../../science/solvents/solvents';
-import { JAR_FORM } from '../../../words/mix-jar';
+import { JAR_FORM } from '../../../words/mix/jar';
 import { numberWords } from '../../../words/quantities';
 import { BlendRows } from './blend-rows';
 import { type BlendRow, type JarDraft, thinnerNameProblem, thinningLimit } from './draft';

@@ -9,8 +9,8 @@ import { Icon } from '../../../parts/frame/icons';
 import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
-import { PHOTO_FAULTS } from '../../../words/photo';
+import { PHOTO_FAULTS } from '../../../words/match/photo';
+import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { smallPicture } from './small-picture';
 
 const photos = openPhotos();

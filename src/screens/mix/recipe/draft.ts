@@ -2,8 +2,8 @@ import type { Said } from '../../../actions/log';
 import type { Recipe } from '../../../logbook/fold/recipes';
 import { parseNumber } from '../../../logbook/typed';
 import { type TypedLine, typedLines } from '../../../shop/recipe/batch';
-import { LOGBOOK_WORDS } from '../../../words/logbook';
-import { RECIPE_WORDS } from '../../../words/mix-recipe';
+import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
+import { RECIPE_WORDS } from '../../../words/mix/recipe';
 import { type MeasureKey, measureKey, measureParts } from './measures';
 
 /** A line of a recipe as it is being typed. */

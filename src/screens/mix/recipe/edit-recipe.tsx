@@ -12,7 +12,7 @@ import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { UNDER_WORDS, USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { UNDER_WORDS, USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { NothingHere } from '../nothing-here';
 import { coatsProblem, draftOf, isWhole, newRecipe, type RecipeDraft, recipeSaid, withLine } from './draft';
 import { LineRows } from './line-rows';

@@ -1,6 +1,6 @@
 import { type Blend, volumeFractions } from '../../../science/solvents/blend';
 import { blendEvaporationRate, driedTo, leavingOrder } from '../../../science/solvents/blend-drying';
-import { RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { numberWords, percentWords } from '../../../words/quantities';
 
 /** Which solvent leaves first: the blend now, half gone, and with a tenth left. */

@@ -7,7 +7,7 @@ import { type Batch, batchMassKg } from '../../../science/mixing/ingredient';
 import { batchVolumeM3 } from '../../../science/mixing/scaling';
 import { batchOfLines } from '../../../shop/recipe/batch';
 import { mixIngredients } from '../../../shop/recipe/ingredients';
-import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { gramsWords } from '../grams';
 import { type LineDraft, lineProblem, linesOf, type RecipeDraft } from './draft';

@@ -3,7 +3,7 @@ import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { coatedFrom, jarsOfRecipe } from '../../../shop/recipe/use';
-import { RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { whenWords } from '../../../words/times';
 
 /** The jars that a recipe became, and the pieces that they were laid on. */

@@ -1,5 +1,5 @@
 import type { TypedLine } from '../../../shop/recipe/batch';
-import { MEASURE_WORDS } from '../../../words/mix-recipe';
+import { MEASURE_WORDS } from '../../../words/mix/recipe';
 
 /** In what a line is said, in one word for a list. */
 export type MeasureKey = keyof typeof MEASURE_WORDS;

@@ -7,7 +7,7 @@ import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { searchRecipes } from '../../../shop/recipe/search';
-import { USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 
 const A_PAGE = 20;
 const WORTH_SEARCHING = 4;

@@ -11,7 +11,7 @@ import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { batchOfLines, typedLines } from '../../../shop/recipe/batch';
-import { UNDER_WORDS, USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { UNDER_WORDS, USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { whenWords } from '../../../words/times';
 import { NothingHere } from '../nothing-here';
 import { CardPhotos } from './card-photos';

@@ -3,7 +3,7 @@ import type { Measure } from '../../../science/mixing/amount';
 import { expressed } from '../../../science/mixing/expressed';
 import { batchOfLines, type TypedLine } from '../../../shop/recipe/batch';
 import { mixIngredients } from '../../../shop/recipe/ingredients';
-import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { measureKey } from './measures';
 

@@ -15,7 +15,7 @@ import { lowestFlashPointC } from '../../../science/solvents/blend';
 import { jarFilm } from '../../../shop/jar/film';
 import { mixedProduct } from '../../../shop/jar/mixed-product';
 import { toKelvin, umToMetres } from '../../../units';
-import { RECIPE_WORDS as WORDS } from '../../../words/mix-recipe';
+import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import {
   filmWords,
   numberWords,

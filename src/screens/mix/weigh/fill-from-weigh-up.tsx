@@ -12,8 +12,8 @@ import { Button } from '../../../parts/frame/button';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { JAR_FORM } from '../../../words/mix-jar';
-import { WEIGH_WORDS as WORDS } from '../../../words/mix-weigh';
+import { JAR_FORM } from '../../../words/mix/jar';
+import { WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
 import { gramsWords } from '../grams';
 
 interface FillProps {

@@ -6,7 +6,7 @@ import type { Draft } from '../../../parts/fields/typed-field';
 import { Button, LinkButton } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';
 import { linkTo, route } from '../../../parts/frame/route';
-import { PLAN_WORDS as WORDS } from '../../../words/mix-weigh';
+import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';
 import { numberWords } from '../../../words/quantities';
 import type { SizeUnit } from './use-plan';
 

@@ -4,8 +4,8 @@ import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import type { Batch } from '../../../science/mixing/ingredient';
 import type { LetDown } from '../../../science/mixing/weighing';
-import { INGREDIENT_WORDS } from '../../../words/mix-ingredient';
-import { PLAN_WORDS } from '../../../words/mix-weigh';
+import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
+import { PLAN_WORDS } from '../../../words/mix/weigh';
 import { percentWords } from '../../../words/quantities';
 import { keptLetDown, lineToThin } from './plan';
 

@@ -10,7 +10,7 @@ import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { WEIGH_WORDS as WORDS } from '../../../words/mix-weigh';
+import { WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
 import { gramsWords, scaleWords } from '../grams';
 import { type Typing, textFor, typed, withOwnPour } from './typing';
 

@@ -2,7 +2,7 @@ import { Button } from '../../../parts/frame/button';
 import { Icon } from '../../../parts/frame/icons';
 import { useShop } from '../../../parts/frame/shop-context';
 import type { Batch } from '../../../science/mixing/ingredient';
-import { PLAN_WORDS as WORDS } from '../../../words/mix-weigh';
+import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { gramsWords, scaleWords } from '../grams';
 import type { useLetDowns } from './let-downs';

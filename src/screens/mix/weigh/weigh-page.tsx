@@ -7,7 +7,7 @@ import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { WEIGH_WORDS as WORDS } from '../../../words/mix-weigh';
+import { WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { gramsWords } from '../grams';
 import { NothingHere } from '../nothing-here';

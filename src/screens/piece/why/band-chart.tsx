@@ -1,6 +1,6 @@
 import { type ChartLine, LineChart } from '../../../parts/time/line-chart';
+import { WHY_WORDS } from '../../../words/piece/why';
 import { numberWords } from '../../../words/quantities';
-import { WHY_WORDS } from '../../../words/why';
 import { type CurveProps, roundTicks, timeAlong } from './curve-axes';
 
 /** A quantity of the film over time with its band, in the unit shown. */

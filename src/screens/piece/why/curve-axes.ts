@@ -2,8 +2,8 @@ import type { Estimate } from '../../../estimator/estimate';
 import type { Piece } from '../../../logbook/fold/pieces';
 import type { ChartAxis } from '../../../parts/time/line-chart';
 import { DAY_S, HOUR_S, MINUTE_S } from '../../../units';
+import { WHY_WORDS } from '../../../words/piece/why';
 import type { UnitSystem } from '../../../words/quantities';
-import { WHY_WORDS } from '../../../words/why';
 
 /** What a curve of a piece is drawn from. */
 export interface CurveProps {

@@ -1,8 +1,8 @@
 import { THRESHOLD_K } from '../../../estimator/read-off';
 import { BITE_M } from '../../../estimator/simulate';
-import { MOMENT_WORDS } from '../../../words/moments';
+import { MOMENT_WORDS } from '../../../words/piece/moments';
+import { WHY_WORDS } from '../../../words/piece/why';
 import { differenceWords, filmWords } from '../../../words/quantities';
-import { WHY_WORDS } from '../../../words/why';
 import { BandChart } from './band-chart';
 import type { CurveProps } from './curve-axes';
 

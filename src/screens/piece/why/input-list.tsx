@@ -2,7 +2,7 @@ import type { Estimate } from '../../../estimator/estimate';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { Section } from '../../../parts/frame/page';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
-import { INPUT_WORDS } from '../../../words/why';
+import { INPUT_WORDS } from '../../../words/piece/why';
 import { inputsOf } from './inputs';
 
 /** What the estimate was worked out from, each with its origin. */

@@ -4,10 +4,10 @@ import type { Jar } from '../../../logbook/fold/jars';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { jarFilm } from '../../../shop/jar/film';
 import { jarFilmAt } from '../../../shop/jar/film-at';
-import { FINISH_NAMES } from '../../../words/mix-jar';
-import { PIECE_FORM } from '../../../words/piece';
+import { FINISH_NAMES } from '../../../words/mix/jar';
+import { PIECE_FORM } from '../../../words/piece/piece';
+import { INPUT_WORDS as WORDS } from '../../../words/piece/why';
 import { filmWords, percentWords, temperatureWords, type UnitSystem } from '../../../words/quantities';
-import { INPUT_WORDS as WORDS } from '../../../words/why';
 import { typedWords } from '../film-as-typed';
 
 export type Origin = keyof typeof WORDS.origins;

@@ -1,6 +1,6 @@
 import { metresToUm, umToMil } from '../../../units';
+import { WHY_WORDS } from '../../../words/piece/why';
 import { filmWords, percentWords } from '../../../words/quantities';
-import { WHY_WORDS } from '../../../words/why';
 import { BandChart } from './band-chart';
 import type { CurveProps } from './curve-axes';
 

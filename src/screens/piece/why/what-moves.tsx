@@ -1,6 +1,6 @@
 import { Section } from '../../../parts/frame/page';
+import { MOVES_WORDS } from '../../../words/piece/why';
 import { spanWords } from '../../../words/times';
-import { MOVES_WORDS } from '../../../words/why';
 import type { CurveProps } from './curve-axes';
 
 const A_MINUTE_S = 60;

@@ -8,7 +8,7 @@ import { Button } from '../../../parts/frame/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
-import { HOURS_WORDS } from '../../../words/plan';
+import { HOURS_WORDS } from '../../../words/plan/plan';
 import { whenWords } from '../../../words/times';
 
 type Closes = (typeof CLOSURES)[number];

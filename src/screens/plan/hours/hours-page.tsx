@@ -9,7 +9,7 @@ import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
-import { HOURS_WORDS, PLAN_WORDS } from '../../../words/plan';
+import { HOURS_WORDS, PLAN_WORDS } from '../../../words/plan/plan';
 import { Closures } from './closures';
 import { type DayDraft, isSpanWhole, isWhole, type WeekDraft, weekDraft, weekSaid } from './hours-draft';
 import { SpanFields } from './span-fields';

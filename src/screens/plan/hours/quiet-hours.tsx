@@ -8,8 +8,8 @@ import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
-import { HOURS_WORDS } from '../../../words/plan';
-import { REMINDER_SETTINGS } from '../../../words/reminders';
+import { HOURS_WORDS } from '../../../words/plan/plan';
+import { REMINDER_SETTINGS } from '../../../words/plan/reminders';
 import { isSpanWhole, type SpanDraft } from './hours-draft';
 import { SpanFields } from './span-fields';
 

@@ -1,5 +1,5 @@
 import { Button } from '../../../parts/frame/button';
-import { HOURS_WORDS as WORDS } from '../../../words/plan';
+import { HOURS_WORDS as WORDS } from '../../../words/plan/plan';
 import { EMPTY_STRETCH, type Stretch, stretchProblem } from './hours-draft';
 import { SpanFields } from './span-fields';
 

@@ -6,9 +6,9 @@ import { Icon } from '../../../parts/frame/icons';
 import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { abilities, type Abilities as Found } from '../../../reminders/abilities';
-import { askPermission } from '../../../reminders/notify';
-import { ABILITY_WORDS } from '../../../words/reminders';
+import { abilities, type Abilities as Found } from '../../../reminders/phone/abilities';
+import { askPermission } from '../../../reminders/phone/notify';
+import { ABILITY_WORDS } from '../../../words/plan/reminders';
 
 /** What this phone can do to remind, told as it is, and a test of it. */
 export function Abilities() {

@@ -3,7 +3,7 @@ import { giveCalendar } from '../../../actions/plan/calendar';
 import { Button } from '../../../parts/frame/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { PLAN_WORDS } from '../../../words/plan';
+import { PLAN_WORDS } from '../../../words/plan/plan';
 
 /** Gives the bench out as a calendar file. */
 export function CalendarAct() {

@@ -5,7 +5,7 @@ import { Notice } from '../../../parts/frame/notice';
 import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { REMINDER_KIND_WORDS, REMINDER_SETTINGS } from '../../../words/reminders';
+import { REMINDER_KIND_WORDS, REMINDER_SETTINGS } from '../../../words/plan/reminders';
 
 const FIRE = REMINDER_KINDS.filter(isFireKind);
 const OTHERS = REMINDER_KINDS.filter((kind): kind is SwitchableKind => !isFireKind(kind));

@@ -4,7 +4,7 @@ import { SelectField } from '../../../parts/fields/select-field';
 import { Button } from '../../../parts/frame/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { withStepAfter } from '../../../shop/plan/edit-plan';
-import { PIECE_PLAN } from '../../../words/plan';
+import { PIECE_PLAN } from '../../../words/plan/plan';
 import { useNames } from '../use-plan';
 import { NEW_STEPS, newStep } from './new-step';
 import { useEditPlan } from './use-edit-plan';

@@ -4,7 +4,7 @@ import { COUNTS } from '../../../logbook/limits';
 import { parseNumber } from '../../../logbook/typed';
 import { NumberField } from '../../../parts/fields/number-field';
 import { Button } from '../../../parts/frame/button';
-import { PIECE_PLAN } from '../../../words/plan';
+import { PIECE_PLAN } from '../../../words/plan/plan';
 import { useEditPlan } from './use-edit-plan';
 
 /** How many coats a day at most, as the person sets it. */

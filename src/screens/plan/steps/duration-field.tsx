@@ -1,5 +1,5 @@
 import { NumberField } from '../../../parts/fields/number-field';
-import { STEP_FIELDS } from '../../../words/plan';
+import { STEP_FIELDS } from '../../../words/plan/plan';
 import { DURATION_UNITS, type Duration, durationProblem } from './duration';
 
 const UNITS = DURATION_UNITS.map((value) => ({

@@ -1,6 +1,6 @@
 import { COUNTS } from '../../../logbook/limits';
 import { parseNumber } from '../../../logbook/typed';
-import { STEP_FIELDS } from '../../../words/plan';
+import { STEP_FIELDS } from '../../../words/plan/plan';
 
 export const DURATION_UNITS = ['min', 'h', 'd'] as const;
 export type DurationUnit = (typeof DURATION_UNITS)[number];

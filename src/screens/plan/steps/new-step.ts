@@ -12,7 +12,7 @@ import {
 } from '../../../planner/starting-plans/parts';
 import { STARTING_PLANS } from '../../../planner/starting-plans/start-plan';
 import type { Task, WaitFor } from '../../../planner/step';
-import { CHECK_WORDS, STEP_WORDS, TASK_WORDS, WAIT_WORDS } from '../../../words/planner';
+import { CHECK_WORDS, STEP_WORDS, TASK_WORDS, WAIT_WORDS } from '../../../words/plan/planner';
 
 /** What can be added to a plan, as `kind:what`. */
 export const NEW_STEPS: readonly { readonly value: string; readonly label: string }[] = [

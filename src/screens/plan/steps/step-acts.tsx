@@ -6,7 +6,7 @@ import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
 import { stepName } from '../../../planner/say';
 import type { Step } from '../../../planner/step';
-import { PIECE_PLAN } from '../../../words/plan';
+import { PIECE_PLAN } from '../../../words/plan/plan';
 
 /** What a person says of the step that comes next. */
 export function StepActs({ piece, step }: { readonly piece: string; readonly step: Step }) {

@@ -1,8 +1,8 @@
 import type { PlanStep } from '../../../logbook/kinds/plan';
 import { COUNTS } from '../../../logbook/limits';
 import { parseNumber } from '../../../logbook/typed';
-import { STEP_FIELDS } from '../../../words/plan';
-import { FAULT_WORDS } from '../../../words/planner';
+import { STEP_FIELDS } from '../../../words/plan/plan';
+import { FAULT_WORDS } from '../../../words/plan/planner';
 import { type Duration, durationOf, durationProblem, minutesIn } from './duration';
 
 /** The lengths of time that a step has. */

@@ -4,7 +4,7 @@ import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
 import { Button } from '../../../parts/frame/button';
 import type { Band } from '../../../planner/step';
-import { PIECE_PLAN, STEP_FIELDS } from '../../../words/plan';
+import { PIECE_PLAN, STEP_FIELDS } from '../../../words/plan/plan';
 import type { Duration } from './duration';
 import { DurationField } from './duration-field';
 import { draftOf, draftProblems, type StepDraft, type StepField, stepOf } from './step-draft';

@@ -6,7 +6,7 @@ import type { PlannedStep } from '../../../planner/plan';
 import { boundWords, stepName } from '../../../planner/say';
 import type { Band } from '../../../planner/step';
 import { withoutStep, withStep, withStepMoved } from '../../../shop/plan/edit-plan';
-import { PIECE_PLAN } from '../../../words/plan';
+import { PIECE_PLAN } from '../../../words/plan/plan';
 import { clockWords, spanWords, whenWords } from '../../../words/times';
 import { useNames } from '../use-plan';
 import { StepActs } from './step-acts';

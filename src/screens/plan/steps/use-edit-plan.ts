@@ -4,7 +4,7 @@ import type { PlanStep } from '../../../logbook/kinds/plan';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
-import { PLAN_WORDS } from '../../../words/plan';
+import { PLAN_WORDS } from '../../../words/plan/plan';
 
 /** Changes the plan of a piece, one thing at a time, each with its undo. */
 export function useEditPlan(plan: PiecePlan) {

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { PLAN_WORDS } from '../../../words/plan';
+import { PLAN_WORDS } from '../../../words/plan/plan';
 
 const Sign = ({ children }: { readonly children: ComponentChildren }) => (
   <svg viewBox="0 0 28 16" width="28" height="16" aria-hidden="true">

@@ -1,7 +1,7 @@
 import { toInstantMs } from '../../../planner/local-day';
 import type { PlannedStep } from '../../../planner/plan';
 import { stepName } from '../../../planner/say';
-import { PLAN_WORDS } from '../../../words/plan';
+import { PLAN_WORDS } from '../../../words/plan/plan';
 import { dateWords, whenWords } from '../../../words/times';
 import type { TimelineProps } from './timeline';
 

@@ -1,7 +1,7 @@
 import { toInstantMs } from '../../../planner/local-day';
 import type { Plan, PlannedPiece, PlannedStep } from '../../../planner/plan';
 import type { Bench } from '../../../planner/step';
-import { PLAN_WORDS } from '../../../words/plan';
+import { PLAN_WORDS } from '../../../words/plan/plan';
 import { dateWords } from '../../../words/times';
 import { type DayAxis, dayAxis } from './timeline-axis';
 import { TimelineLegend } from './timeline-legend';

@@ -1,0 +1,58 @@
+import { type Photo, readBackupFile, writeBackupFile } from '../../logbook/backup-file';
+import { openPhotos, type Photos } from '../../logbook/photos';
+import { sentenceForBackup } from '../../logbook/sentence';
+import type { StorageFailure } from '../../logbook/storage-failure';
+import { fail, type Result, succeed } from '../../result';
+import type { ActionNeeds } from '../log';
+import { type Refused, refuse } from '../refused';
+
+/** The backup file of everything in this logbook, photos included where they are on this device. */
+export async function exportBackup(
+  { logbook, now }: ActionNeeds,
+  photos: Photos = openPhotos(),
+): Promise<File> {
+  const { shop, setAside, isWhole, open } = logbook;
+  if (!isWhole.value) await open(); // a long logbook shows its first page before the rest is read
+  const kept = { entries: [...shop.value.entries.values()], setAside: setAside.value };
+  const found: Photo[] = [];
+  for (const entry of kept.entries) {
+    if (entry.kind !== 'card-photographed') continue;
+    const picture = await photos.read(entry.photo);
+    if (picture) found.push({ id: entry.photo, picture });
+  }
+  const day = new Date(now()).toISOString().slice(0, 10);
+  const file = await writeBackupFile(kept, found, now());
+  return new File([file], `coatwait-${day}.zip`, { type: file.type });
+}
+
+/** Adds what a backup file holds to this logbook, all or nothing; gives how many entries were new. */
+export async function importBackup(
+  { logbook, now, zone }: ActionNeeds,
+  file: Blob,
+  photos: Photos = openPhotos(),
+): Promise<Result<number, Refused>> {
+  const read = await readBackupFile(file, now());
+  if (!read.ok) return fail({ sentence: sentenceForBackup(read.failure), fields: {} });
+  // Photos first: an entry never points at a photo that is still to come.
+  const missing = await notHere(photos, read.value.photos);
+  const kept = await keepPhotos(photos, missing);
+  const before = logbook.shop.value.entries.size;
+  const taken = kept.ok ? await logbook.take(read.value) : kept;
+  if (taken.ok) return succeed(logbook.shop.value.entries.size - before);
+  await photos.drop(missing.map(({ id }) => id));
+  return refuse(taken.failure, zone());
+}
+
+async function notHere(photos: Photos, brought: readonly Photo[]): Promise<readonly Photo[]> {
+  const missing: Photo[] = [];
+  for (const photo of brought) if (!(await photos.read(photo.id))) missing.push(photo);
+  return missing;
+}
+
+async function keepPhotos(photos: Photos, some: readonly Photo[]): Promise<Result<void, StorageFailure>> {
+  for (const { id, picture } of some) {
+    const kept = await photos.keep(id, picture);
+    if (!kept.ok) return kept;
+  }
+  return succeed(undefined);
+}

@@ -1,0 +1,45 @@
+import type { Shop } from '../../logbook/fold/fold';
+import type { Jar } from '../../logbook/fold/jars';
+import type { Piece } from '../../logbook/fold/pieces';
+import { jarFilmAt } from '../../shop/jar/film-at';
+import { leavesNoLacquer } from '../../shop/jar/volumes-in-mix';
+import { sheetOf } from '../../shop/stack/sheet-times';
+import type { Taught } from './taught';
+
+/** A text that changes when anything changes that the outlook of a piece is worked out from, but for the clock. */
+export function inputsOf(piece: Piece, shop: Shop, { diffusivity, law }: Taught): string {
+  const { airReadings: readings, forecast, settings } = shop;
+  const startMs = piece.coats[0]?.atMs ?? 0;
+  const inForce = Math.max(
+    0,
+    readings.findLastIndex(({ atMs }) => atMs <= startMs),
+  );
+  return JSON.stringify([
+    piece.base,
+    piece.oldFilm?.si,
+    [piece.coats, piece.sandings, piece.checks, readings.slice(inForce)].map((lines) =>
+      lines.map(({ id }) => id),
+    ),
+    [...new Set(piece.coats.map(({ jar }) => jar))].map((id) => contentOf(id, piece, shop)),
+    forecast?.id,
+    settings.sandingTemperature?.si,
+    [diffusivity, law?.drying, law?.cure].map(
+      (belief) => belief && [belief.mean.toFixed(2), belief.spread.toFixed(2)],
+    ),
+  ]);
+}
+
+function contentOf(id: string, piece: Piece, shop: Shop) {
+  const jar = shop.jars.get(id);
+  const sheet = sheetOf(id, shop)?.id;
+  const solids = jar && solidsLaid(jar, piece, shop);
+  return jar && [jar.product, jar.thinner.blend, jar.thinning, jar.retarder, jar.pigment, sheet, solids];
+}
+
+/** The volume solids of each coat from a jar that has lost solvent: they hang on every weighing and on every other piece. */
+function solidsLaid(jar: Jar, { coats }: Piece, shop: Shop): readonly number[] {
+  if (jar.weighings.length === 0) return [];
+  const added = jar.retarder ? [jar.thinning, jar.retarder] : [jar.thinning];
+  const own = leavesNoLacquer(added) ? [] : coats.filter((coat) => coat.jar === jar.id);
+  return own.map(({ atMs }) => jarFilmAt(jar, atMs, shop).volumeSolids);
+}

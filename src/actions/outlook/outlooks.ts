@@ -1,0 +1,122 @@
+import { effect, type ReadonlySignal, type Signal, untracked } from '@preact/signals';
+import type { Estimate } from '../../estimator/estimate';
+import type { Estimator } from '../../estimator/run/client';
+import type { Shop } from '../../logbook/fold/fold';
+import { NO_OUTLOOK_WORDS } from '../../words/frame/actions';
+import { lawOutlook } from './law-outlook';
+import type { Outlook, PieceId } from './outlook';
+import { requestFor } from './request';
+import { firstOf, review, type Worked } from './review';
+import { taughtTo } from './taught';
+import { movedToSheet } from './to-sheet';
+
+export interface OutlooksNeeds {
+  readonly shop: ReadonlySignal<Shop>;
+  readonly nowMs: ReadonlySignal<number>;
+  /** Where the outlooks are shown. */
+  readonly outlooks: Signal<ReadonlyMap<PieceId, Outlook>>;
+  readonly estimator: Estimator;
+  /** How long the entries must rest before a piece is worked out anew. */
+  readonly restMs: number;
+}
+
+export interface Outlooks {
+  /** Says which piece is on screen: it goes first, even when it is closed. */
+  look(piece: PieceId | undefined): void;
+  close(): void;
+}
+
+const LOST: Outlook = { state: 'failed', message: NO_OUTLOOK_WORDS.lost };
+
+interface Job extends Worked {
+  readonly piece: PieceId;
+  readonly cancel: () => void;
+}
+
+/** Keeps an outlook for every piece on the bench, worked out again when an entry changes it, one piece at a time. */
+export function followOutlooks({ shop, nowMs, outlooks, estimator, restMs }: OutlooksNeeds): Outlooks {
+  const worked = new Map<PieceId, Worked>();
+  let wanted: ReadonlyMap<PieceId, string> = new Map();
+  let running: Job | undefined;
+  let looked: PieceId | undefined;
+  let rest: ReturnType<typeof setTimeout> | undefined;
+
+  function reviewAll(): void {
+    const now = { shop: shop.value, nowMs: nowMs.value, outlooks: outlooks.value, worked, looked };
+    ({ wanted, outlooks: outlooks.value } = review(now));
+    if (running && wanted.get(running.piece) !== running.inputs) stop();
+  }
+
+  function stop(): void {
+    running?.cancel();
+    running = undefined;
+  }
+
+  function workNext(): void {
+    const piece = running ? undefined : firstOf(wanted, shop.value, looked);
+    if (piece === undefined) return;
+    const from = { inputs: wanted.get(piece) ?? '', atMs: nowMs.value };
+    work(piece, from).catch(() => finish(piece, from, LOST));
+  }
+
+  async function work(id: PieceId, from: Worked): Promise<void> {
+    const piece = shop.value.pieces.get(id);
+    if (!piece) return;
+    const taught = taughtTo(piece, { shop: shop.value, outlooks: outlooks.value });
+    const byLaw = lawOutlook(piece, shop.value, from.atMs, taught.law);
+    if (byLaw) return finish(id, from, byLaw);
+    const asked = requestFor(piece, shop.value, from.atMs, taught.diffusivity);
+    if (!asked.ok)
+      return finish(id, from, { state: 'failed', message: NO_OUTLOOK_WORDS[asked.failure.kind] });
+    const { result, cancel } = estimator.estimate(asked.value.request);
+    const job: Job = { ...from, piece: id, cancel };
+    running = job;
+    const { request, startMs } = asked.value;
+    const onSheet = result.then((estimate) => movedToSheet(estimate, request, piece, shop.value, estimator));
+    const outlook = await answerOf(onSheet, startMs);
+    if (running !== job) return; // an entry has made it worthless meanwhile
+    running = undefined;
+    finish(id, from, outlook);
+  }
+
+  function finish(id: PieceId, from: Worked, outlook: Outlook): void {
+    worked.set(id, from);
+    outlooks.value = new Map(outlooks.value).set(id, outlook);
+    reviewAll();
+    workAfter(0); // the screen draws this one first
+  }
+
+  function workAfter(ms: number): void {
+    clearTimeout(rest);
+    rest = setTimeout(workNext, ms);
+  }
+
+  const stopFollowing = effect(() => {
+    shop.value;
+    nowMs.value;
+    untracked(reviewAll);
+    workAfter(restMs);
+  });
+
+  return {
+    look(piece) {
+      looked = piece;
+      reviewAll();
+      workNext();
+    },
+    close() {
+      stopFollowing();
+      clearTimeout(rest);
+      wanted = new Map();
+      stop();
+    },
+  };
+}
+
+async function answerOf(result: Promise<Estimate>, startMs: number): Promise<Outlook> {
+  try {
+    return { state: 'ready', estimate: await result, startMs, stale: false };
+  } catch {
+    return LOST;
+  }
+}

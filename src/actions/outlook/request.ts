@@ -1,0 +1,81 @@
+import type { Belief, Check } from '../../estimator/estimate';
+import type { PlainRequest } from '../../estimator/run/plain';
+import type { Shop } from '../../logbook/fold/fold';
+import type { Jar } from '../../logbook/fold/jars';
+import type { Piece } from '../../logbook/fold/pieces';
+import { type Result, succeed } from '../../result';
+import { withoutRetarder } from '../../shop/jar/film';
+import {
+  type HistoryFault,
+  type Stack,
+  stackHistory,
+  stackOf,
+  type TimedHistory,
+} from '../../shop/stack/history';
+import { again } from '../../shop/stack/stack-events';
+import { thinnerLast, type WhatIf, warmerFrom } from './what-if';
+
+/** What the estimator is asked, and the instant from which its seconds count. */
+export interface TimedRequest {
+  readonly request: PlainRequest;
+  readonly startMs: number;
+}
+
+const WARMER_K = 5;
+const THINNER_SHARE = 2 / 3;
+
+/** What the estimator is asked about a piece now, as data that a worker can be sent. */
+export function requestFor(
+  piece: Piece,
+  shop: Shop,
+  nowMs: number,
+  belief?: Belief,
+): Result<TimedRequest, HistoryFault> {
+  const told = stackHistory(piece, shop);
+  if (!told.ok) return told;
+  const { history, startMs } = told.value;
+  const nowS = Math.max(0, (nowMs - startMs) / 1000);
+  const nextCoat = again(history.events, nowS);
+  return succeed({
+    startMs,
+    request: {
+      history,
+      nowS,
+      checks: checksOf(piece, startMs),
+      whatIf: whatIfs(piece, shop, told.value, nowS),
+      ...(belief && { belief }),
+      ...(nextCoat && { nextCoat }),
+    },
+  });
+}
+
+/** What was found when the film was tried since the first coat; blush tells nothing of drying. */
+export function checksOf({ checks }: Pick<Piece, 'checks'>, startMs: number): Check[] {
+  return checks.flatMap(({ test, result, atMs }) => {
+    const atS = (atMs - startMs) / 1000;
+    return test === 'blush' || atS < 0 ? [] : [{ atS, test, passes: result === 'passes' }];
+  });
+}
+
+function whatIfs(piece: Piece, shop: Shop, { history }: TimedHistory, nowS: number) {
+  const asked: { name: WhatIf; history: TimedHistory['history'] }[] = [
+    { name: 'warmer', history: warmerFrom(history, nowS, WARMER_K) },
+    { name: 'cooler', history: warmerFrom(history, nowS, -WARMER_K) },
+    { name: 'thinner-coats', history: thinnerLast(history, THINNER_SHARE) },
+  ];
+  const plain = withoutAnyRetarder(piece, shop);
+  return plain ? [...asked, { name: 'no-retarder' as const, history: { ...history, ...plain } }] : asked;
+}
+
+/** The stack as it would be had no coat held retarder; undefined where none did. */
+function withoutAnyRetarder(piece: Piece, shop: Shop): Stack | undefined {
+  if (!piece.coats.some(({ jar }) => shop.jars.get(jar)?.retarder)) return undefined;
+  const jars = new Map(piece.coats.flatMap(({ jar: id }) => plainJar(id, shop)));
+  const laid = stackOf(piece, { ...shop, jars });
+  return laid.ok ? laid.value.stack : undefined;
+}
+
+function plainJar(id: string, { jars }: Shop): [string, Jar][] {
+  const jar = jars.get(id);
+  return jar ? [[id, withoutRetarder(jar)]] : [];
+}

@@ -1,0 +1,48 @@
+import { type Estimate, MILESTONES, type Milestone } from '../../estimator/estimate';
+import { type SheetFactors, scaledToSheet, sheetFactors } from '../../estimator/finishes/to-sheet';
+import type { Estimator } from '../../estimator/run/client';
+import type { PlainRequest } from '../../estimator/run/plain';
+import type { Shop } from '../../logbook/fold/fold';
+import type { Piece } from '../../logbook/fold/pieces';
+import { sheetOf, sheetTimes } from '../../shop/stack/sheet-times';
+
+/** Air movement that data sheets have in mind, mass transfer of n-butyl acetate, m/s (judgement). */
+const SHEET_TRANSFER_MS = 1.2e-3;
+
+/**
+ * The estimate, moved to the data sheet of the newest jar where one was entered: one coat is worked out at the sheet's own
+ * conditions, and the stack is moved by what the sheet says over what came out.
+ */
+export async function movedToSheet(
+  estimate: Estimate,
+  request: PlainRequest,
+  piece: Piece,
+  shop: Shop,
+  estimator: Estimator,
+): Promise<Estimate> {
+  const newest = piece.coats.findLast(({ how }) => how !== 'flash');
+  const sheet = newest && sheetOf(newest.jar, shop);
+  const coat = request.history.events.findLast((event) => event.kind === 'coat');
+  if (!sheet || !coat) return estimate;
+  const times = sheetTimes(sheet);
+  const alone: PlainRequest = {
+    history: {
+      ...request.history,
+      events: [{ ...coat, atS: 0 }],
+      air: [{ fromS: 0, temperatureK: times.temperatureK, transferMS: SHEET_TRANSFER_MS }],
+      openBaseM: 0,
+      sandingK: times.temperatureK,
+    },
+    nowS: 0,
+    checks: [],
+    whatIf: [],
+  };
+  const atSheet = likely(await estimator.estimate(alone).result);
+  const factors: SheetFactors = sheetFactors(times, atSheet);
+  return scaledToSheet(estimate, coat.atS, factors);
+}
+
+const likely = ({ milestones }: Estimate) =>
+  Object.fromEntries(MILESTONES.map((name) => [name, milestones[name].likelyS])) as {
+    [M in Milestone]: number;
+  };

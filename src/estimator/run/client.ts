@@ -1,0 +1,99 @@
+import type { Estimate } from '../estimate';
+import type { PlainRequest } from './plain';
+
+/** The part of a Worker that is needed here. */
+export interface WorkerPort {
+  postMessage(message: unknown): void;
+  terminate(): void;
+  onmessage: ((event: { readonly data: Answer }) => void) | null;
+  onerror: ((event: { readonly message?: string }) => void) | null;
+  onmessageerror: (() => void) | null;
+}
+
+/** What the worker answers. */
+export type Answer =
+  | { readonly ok: true; readonly estimate: Estimate }
+  | { readonly ok: false; readonly message: string };
+
+/** The estimate is no longer wanted. */
+export class CancelledError extends Error {
+  override name = 'CancelledError';
+}
+
+/** The stack could not be worked out, or the worker was lost; the next request gets a new one. */
+export class EstimatorError extends Error {
+  override name = 'EstimatorError';
+}
+
+export interface Estimator {
+  estimate(request: PlainRequest): { readonly result: Promise<Estimate>; cancel(): void };
+}
+
+interface Job {
+  readonly request: PlainRequest;
+  readonly resolve: (estimate: Estimate) => void;
+  readonly reject: (reason: Error) => void;
+}
+
+/**
+ * Runs estimates off the main thread, one at a time, in the order asked for. Every promise settles: with the estimate, or
+ * because the stack could not be worked out, it was cancelled, or the worker was lost. A running job can only be stopped by
+ * ending its worker, so that is what cancelling does; one that still waits is dropped.
+ */
+export function createEstimator(startWorker: () => WorkerPort): Estimator {
+  const waiting: Job[] = [];
+  let worker: WorkerPort | undefined;
+  let running: Job | undefined;
+
+  function settle(how: (job: Job) => void): void {
+    const job = running;
+    running = undefined;
+    if (job) how(job);
+    runNext();
+  }
+
+  function loseWorker(reason: Error): void {
+    worker?.terminate();
+    worker = undefined;
+    settle((job) => job.reject(reason));
+  }
+
+  function runNext(): void {
+    if (running) return;
+    running = waiting.shift();
+    if (!running) return;
+    try {
+      worker ??= listenTo(startWorker());
+      worker.postMessage(running.request);
+    } catch (error) {
+      loseWorker(new EstimatorError(error instanceof Error ? error.message : String(error)));
+    }
+  }
+
+  function listenTo(started: WorkerPort): WorkerPort {
+    started.onmessage = ({ data }) =>
+      settle((job) => (data.ok ? job.resolve(data.estimate) : job.reject(new EstimatorError(data.message))));
+    started.onerror = ({ message }) => loseWorker(new EstimatorError(message || 'The worker did not load.'));
+    started.onmessageerror = () => loseWorker(new EstimatorError('The answer could not be read.'));
+    return started;
+  }
+
+  return {
+    estimate(request) {
+      let job: Job | undefined;
+      const result = new Promise<Estimate>((resolve, reject) => {
+        job = { request, resolve, reject };
+        waiting.push(job);
+        runNext();
+      });
+      return {
+        result,
+        cancel() {
+          if (job === running) loseWorker(new CancelledError('Cancelled.'));
+          const place = waiting.indexOf(job as Job);
+          if (place >= 0) waiting.splice(place, 1)[0]?.reject(new CancelledError('Cancelled.'));
+        },
+      };
+    },
+  };
+}

@@ -1,0 +1,242 @@
+import 'fake-indexeddb/auto';
+import { describe, expect, test, vi } from 'vitest';
+import type { OpenShop } from '../../../src/actions/shop';
+import type { Belief, Estimate } from '../../../src/estimator/estimate';
+import { answer } from '../../../src/estimator/run/answer';
+import type { Answer } from '../../../src/estimator/run/client';
+import type { PlainRequest } from '../../../src/estimator/run/plain';
+import { aShop, done, NOW_MS, newName, storeOn, worker } from '../a-shop';
+
+const HOUR_MS = 3_600_000;
+/** Longer than the entries of a test take to be kept, on a busy machine too. */
+const RESTING_MS = 400;
+const um = (text: string) => ({ text, unit: 'um' }) as const;
+const percent = (text: string) => ({ text, unit: '%' }) as const;
+const JAR = {
+  name: 'Gloss',
+  product: { finish: 'nitrocellulose', volumeSolids: percent('22') },
+  thinner: { name: 'Thinner', blend: [{ solvent: 'toluene', share: 1 }] },
+  thinning: { of: 'lacquer', percent: percent('50') },
+} as const;
+
+/** An estimate that only says how many coats it is of. */
+const estimateOf = ({ history }: PlainRequest, learned: Belief = { mean: 0, spread: 0.7 }): Answer => ({
+  ok: true,
+  estimate: { now: { dryM: history.events.length }, learned } as unknown as Estimate,
+});
+
+/** A shop whose worker notes what it is asked. */
+async function watched(answered: (request: PlainRequest) => Answer = estimateOf, restMs = 0) {
+  const asked: PlainRequest[] = [];
+  let nowMs = NOW_MS;
+  const ticks: (() => void)[] = [];
+  const open = await aShop({
+    now: () => nowMs,
+    every: (_, tick) => {
+      ticks.push(tick);
+      return () => undefined;
+    },
+    startWorker: () =>
+      worker((request) => {
+        asked.push(request);
+        return answered(request);
+      }),
+    restMs,
+  });
+  const pass = (ms: number): void => {
+    nowMs += ms;
+    for (const tick of ticks) tick();
+  };
+  return { open, asked, pass };
+}
+async function pieceWithCoat(open: OpenShop, agoMs = HOUR_MS, jar?: string) {
+  const filled = jar ?? done(await open.actions.fillJar(JAR, NOW_MS - 5 * HOUR_MS)).jar;
+  const { piece } = done(
+    await open.actions.startPiece({ name: 'Box', base: 'sealed' }, NOW_MS - 4 * HOUR_MS),
+  );
+  const coat = { piece, jar: filled, how: 'spray', film: { by: 'wet', wetFilm: um('85') } } as const;
+  const laid = done(await open.actions.layCoat(coat, NOW_MS - agoMs));
+  return { piece, jar: filled, coat, laid };
+}
+const ready = (open: OpenShop, piece: string) =>
+  vi.waitFor(() => {
+    const outlook = open.outlooks.value.get(piece);
+    if (outlook?.state !== 'ready' || outlook.stale) throw new Error(`${outlook?.state}`);
+    return outlook;
+  });
+const settled = () => new Promise((resolve) => setTimeout(resolve, 30));
+
+describe('an outlook', () => {
+  test('of a piece without a coat is that there is none', async () => {
+    const { open, asked } = await watched();
+    const { piece } = done(await open.actions.startPiece({ name: 'Box', base: 'sealed' }));
+    await vi.waitFor(() => expect(open.outlooks.value.get(piece)).toEqual({ state: 'no-coats' }));
+    expect(asked).toHaveLength(0);
+  });
+
+  test('comes after a coat, counted from it', async () => {
+    const { open } = await watched();
+    const { piece } = await pieceWithCoat(open);
+    expect(await ready(open, piece)).toMatchObject({
+      startMs: NOW_MS - HOUR_MS,
+      estimate: { now: { dryM: 1 } },
+    });
+  });
+
+  test('is stale from the entry that changes it until it is worked out anew', async () => {
+    const { open } = await watched();
+    const { piece, coat } = await pieceWithCoat(open);
+    await ready(open, piece);
+    const next = done(await open.actions.layCoat(coat));
+    expect(open.outlooks.value.get(piece)).toMatchObject({ state: 'ready', stale: true });
+    expect(await ready(open, piece)).toMatchObject({ estimate: { now: { dryM: 2 } } });
+    done(await open.actions.undo(next.id));
+    expect(await ready(open, piece)).toMatchObject({ estimate: { now: { dryM: 1 } } });
+  });
+
+  test('is not worked out again as the clock ticks, but after an hour', async () => {
+    const { open, asked, pass } = await watched();
+    const { piece } = await pieceWithCoat(open);
+    await ready(open, piece);
+    pass(20_000);
+    await settled();
+    expect(asked).toHaveLength(1);
+    pass(HOUR_MS);
+    expect(open.outlooks.value.get(piece)).toMatchObject({ stale: false });
+    await vi.waitFor(() => expect(asked).toHaveLength(2));
+    expect(asked[1]?.nowS).toBeCloseTo(2 * 3600 + 20, 6);
+  });
+
+  test('is not worked out again for what does not touch it', async () => {
+    const { open, asked } = await watched();
+    const { piece } = await pieceWithCoat(open);
+    await ready(open, piece);
+    done(await open.actions.changeSettings({ units: 'us' }));
+    done(await open.actions.changePiece({ piece, name: 'Another name' }));
+    done(await open.actions.startPiece({ name: 'Tray', base: 'sealed' }));
+    await settled();
+    expect(asked).toHaveLength(1);
+  });
+
+  test.each([
+    {
+      what: 'a reading of the air',
+      act: ({ actions }: OpenShop) =>
+        actions.readAir({
+          temperature: { text: '25', unit: 'C' },
+          humidity: percent('50'),
+          movement: 'still',
+        }),
+    },
+    {
+      what: 'a warmer sanding room',
+      act: ({ actions }: OpenShop) =>
+        actions.changeSettings({ sandingTemperature: { text: '25', unit: 'C' } }),
+    },
+    {
+      what: 'a check',
+      act: ({ actions }: OpenShop, piece: string) =>
+        actions.logCheck({ piece, test: 'print', result: 'fails' }),
+    },
+    {
+      what: 'another base',
+      act: ({ actions }: OpenShop, piece: string) => actions.changePiece({ piece, base: 'old-redissolves' }),
+    },
+  ])('is worked out again after $what', async ({ act }) => {
+    const { open, asked } = await watched();
+    const { piece } = await pieceWithCoat(open);
+    await ready(open, piece);
+    done<unknown>(await act(open, piece));
+    await vi.waitFor(() => expect(asked).toHaveLength(2));
+  });
+
+  test('waits until the entries rest', async () => {
+    const { open, asked } = await watched(estimateOf, RESTING_MS);
+    const { piece, coat } = await pieceWithCoat(open);
+    for (let n = 0; n < 4; n++) done(await open.actions.layCoat(coat));
+    expect(await ready(open, piece)).toMatchObject({ estimate: { now: { dryM: 5 } } });
+    expect(asked.map(({ history }) => history.events.length)).toEqual([5]);
+  });
+
+  test('of the piece on screen comes first, else of the one worked on last', async () => {
+    const { open, asked } = await watched(estimateOf, RESTING_MS);
+    const { jar, piece: oldest } = await pieceWithCoat(open, 3 * HOUR_MS);
+    await pieceWithCoat(open, 2 * HOUR_MS, jar);
+    const { piece: newest } = await pieceWithCoat(open, HOUR_MS, jar);
+    open.look(oldest);
+    await vi.waitFor(() => expect(asked).toHaveLength(3));
+    expect(asked.map(({ nowS }) => nowS / 3600)).toEqual([3, 1, 2]);
+    await ready(open, newest);
+  });
+
+  test('of a closed piece is worked out only where it is looked at', async () => {
+    const { open, asked } = await watched(estimateOf, RESTING_MS);
+    const { piece } = await pieceWithCoat(open);
+    done(await open.actions.closePiece(piece));
+    await new Promise((resolve) => setTimeout(resolve, RESTING_MS + 50));
+    expect(asked).toHaveLength(0);
+    open.look(piece);
+    await ready(open, piece);
+  });
+
+  test('that cannot be worked out says why, and comes again when the entry is undone', async () => {
+    const { open } = await watched(({ history }) =>
+      history.events.length > 1 ? { ok: false, message: 'no' } : estimateOf({ history } as PlainRequest),
+    );
+    const { piece, coat } = await pieceWithCoat(open);
+    await ready(open, piece);
+    const next = done(await open.actions.layCoat(coat));
+    await vi.waitFor(() =>
+      expect(open.outlooks.value.get(piece)).toEqual({
+        state: 'failed',
+        message: expect.stringContaining('drying model stopped'),
+      }),
+    );
+    done(await open.actions.undo(next.id));
+    await ready(open, piece);
+  });
+
+  test('takes in what the checks of another piece with the same product have taught', async () => {
+    const { open, asked } = await watched((request) =>
+      estimateOf(request, request.checks.length > 0 ? { mean: -0.5, spread: 0.4 } : undefined),
+    );
+    const { piece, jar } = await pieceWithCoat(open);
+    await ready(open, piece);
+    done(await open.actions.logCheck({ piece, test: 'gum', result: 'fails' }));
+    await ready(open, piece);
+    const { piece: other } = await pieceWithCoat(open, HOUR_MS, jar);
+    await ready(open, other);
+    await settled();
+    const belief = asked.at(-1)?.belief;
+    expect(belief?.mean).toBeLessThan(-0.1);
+    expect(belief?.spread).toBeLessThan(0.6);
+    expect(asked.filter(({ checks }) => checks.length > 0).map((request) => request.belief)).toEqual([
+      undefined,
+    ]);
+  });
+});
+
+test('a shop that is killed and opened again says the same times', async () => {
+  const name = newName();
+  const first = await aShop({ store: storeOn(name), startWorker: () => worker(answer) });
+  const { piece } = await pieceWithCoat(first);
+  const before = await ready(first, piece);
+  first.close();
+  const again = await aShop({ store: storeOn(name), startWorker: () => worker(answer) });
+  expect(await ready(again, piece)).toEqual(before);
+});
+
+describe('the demo shop', () => {
+  test('opens with four pieces, keeps what is done in it, and is empty after leaving', async () => {
+    const name = newName();
+    const open = await aShop({ store: storeOn(name) }, 'demo');
+    expect(open.shop.value.pieces.size).toBe(4);
+    const { piece } = done(await open.actions.startPiece({ name: 'Mine', base: 'sealed' }));
+    open.close();
+    const again = await aShop({ store: storeOn(name) }, 'demo');
+    expect([...again.shop.value.pieces.keys()]).toContain(piece);
+    expect(await again.leave()).toEqual({ ok: true, value: undefined });
+    const own = await aShop({ store: storeOn(name) });
+    expect(own.shop.value.entries.size).toBe(0);
+  });
+});
