@@ -1,6 +1,6 @@
 import type { EntryBody, EntryOf, Kind } from '../logbook/entry';
 import type { Logbook } from '../logbook/logbook';
-import type { Store } from '../logbook/store';
+import type { Store } from '../logbook/storage/store';
 import { type Result, succeed } from '../result';
 import { type Refused, refuse } from './refused';
 

@@ -3,8 +3,8 @@ import { createEstimator, type Estimator, type WorkerPort } from '../estimator/r
 import type { Shop } from '../logbook/fold/fold';
 import { createLogbook, type Held } from '../logbook/logbook';
 import { newId } from '../logbook/new-id';
-import type { StorageFailure } from '../logbook/storage-failure';
-import { openStore, type SetAside } from '../logbook/store';
+import type { StorageFailure } from '../logbook/storage/storage-failure';
+import { openStore, type SetAside } from '../logbook/storage/store';
 import { type Result, succeed } from '../result';
 import { NO_OUTLOOK_WORDS } from '../words/frame/actions';
 import { type Actions, bindActions, fetchActions } from './bind';

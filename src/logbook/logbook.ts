@@ -1,12 +1,12 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import { fail, type Result, succeed } from '../result';
-import type { Refusal } from './admit';
+import type { Refusal } from './admit/admit';
 import { type Entry, type EntryBody, type Issue, parseEntry } from './entry';
 import { fetchOnce } from './fetch-once';
-import { firstPageOf } from './first-page';
 import { createFold, type Shop } from './fold/fold';
-import type { StorageFailure } from './storage-failure';
-import type { Known, Loaded, SetAside, Store } from './store';
+import { firstPageOf } from './storage/first-page';
+import type { StorageFailure } from './storage/storage-failure';
+import type { Known, Loaded, SetAside, Store } from './storage/store';
 import { createTurns } from './turns';
 import { union } from './union';
 
@@ -58,7 +58,7 @@ export interface Logbook {
 }
 
 /** What fits the shop. The first screen does not wait for it. */
-const rules = fetchOnce(() => import('./admit'));
+const rules = fetchOnce(() => import('./admit/admit'));
 
 /** A live logbook on a store. */
 export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logbook {

@@ -3,9 +3,9 @@ import { type OpenShop, openShop, type ShopNeeds } from '../../src/actions/shop'
 import { answer } from '../../src/estimator/run/answer';
 import type { WorkerPort } from '../../src/estimator/run/client';
 import type { PlainRequest } from '../../src/estimator/run/plain';
-import { openDatabase } from '../../src/logbook/database';
 import { newId } from '../../src/logbook/new-id';
-import { openStore, type Store } from '../../src/logbook/store';
+import { openDatabase } from '../../src/logbook/storage/database';
+import { openStore, type Store } from '../../src/logbook/storage/store';
 
 export const NOW_MS = Date.UTC(2026, 2, 10, 13); // 14:00 in Berlin
 let databases = 0;

@@ -1,4 +1,4 @@
-import { writeBackup } from '../../src/logbook/backup';
+import { writeBackup } from '../../src/logbook/backup/backup';
 import type { Entry } from '../../src/logbook/entry';
 import { newId } from '../../src/logbook/new-id';
 

@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
-import { writeBackupFile } from '../../src/logbook/backup-file';
+import { writeBackupFile } from '../../src/logbook/backup/backup-file';
 import type { Entry } from '../../src/logbook/entry';
 import { newId } from '../../src/logbook/new-id';
 import { NASTY_TEXTS } from '../hostile/nasty';

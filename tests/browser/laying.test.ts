@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { writeBackup } from '../../src/logbook/backup';
+import { writeBackup } from '../../src/logbook/backup/backup';
 import type { Entry, EntryBody } from '../../src/logbook/entry';
 import { newId } from '../../src/logbook/new-id';
 import { goTo, openApp, page } from './app';

@@ -1,15 +1,15 @@
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
-import { readBackup, writeBackup } from '../../src/logbook/backup';
-import { readBackupFile, writeBackupFile } from '../../src/logbook/backup-file';
-import { openDatabase } from '../../src/logbook/database';
+import { readBackup, writeBackup } from '../../src/logbook/backup/backup';
+import { readBackupFile, writeBackupFile } from '../../src/logbook/backup/backup-file';
 import { type Entry, parseEntry } from '../../src/logbook/entry';
 import { fold } from '../../src/logbook/fold/fold';
 import { createLogbook } from '../../src/logbook/logbook';
 import { newId } from '../../src/logbook/new-id';
 import { sentenceForBackup } from '../../src/logbook/sentence';
-import { openStore } from '../../src/logbook/store';
+import { openDatabase } from '../../src/logbook/storage/database';
+import { openStore } from '../../src/logbook/storage/store';
 import { A_YEAR_ON_MS, SHIPPED } from '../logbook/entries';
 import { harmed, isPolluted, nasty } from './nasty';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { admit } from '../../src/logbook/admit';
+import { admit } from '../../src/logbook/admit/admit';
 import { type EntryBody, parseEntry } from '../../src/logbook/entry';
 import { fold } from '../../src/logbook/fold/fold';
 import { LOGBOOK_WORDS } from '../../src/words/frame/logbook';

@@ -1,9 +1,9 @@
 import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, test } from 'vitest';
-import { openDatabase } from '../../src/logbook/database';
 import { createLogbook, type Logbook } from '../../src/logbook/logbook';
 import { newId } from '../../src/logbook/new-id';
-import { openStore, type Store } from '../../src/logbook/store';
+import { openDatabase } from '../../src/logbook/storage/database';
+import { openStore, type Store } from '../../src/logbook/storage/store';
 import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, MINUTE_MS, PIECE, startPiece } from './entries';
 
 const NOW_MS = DAY_1_MS + 60 * MINUTE_MS;

@@ -1,7 +1,7 @@
-import { type Photo, readBackupFile, writeBackupFile } from '../../logbook/backup-file';
-import { openPhotos, type Photos } from '../../logbook/photos';
+import { type Photo, readBackupFile, writeBackupFile } from '../../logbook/backup/backup-file';
 import { sentenceForBackup } from '../../logbook/sentence';
-import type { StorageFailure } from '../../logbook/storage-failure';
+import { openPhotos, type Photos } from '../../logbook/storage/photos';
+import type { StorageFailure } from '../../logbook/storage/storage-failure';
 import { fail, type Result, succeed } from '../../result';
 import type { ActionNeeds } from '../log';
 import { type Refused, refuse } from '../refused';

@@ -1,4 +1,4 @@
-import type { Photos } from '../../logbook/photos';
+import type { Photos } from '../../logbook/storage/photos';
 import { type ActionNeeds, type Logged, log } from '../log';
 import { refuse } from '../refused';
 

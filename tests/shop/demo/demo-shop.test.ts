@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { mixFacts } from '../../../src/actions/mix/mix-facts';
 import { requestFor } from '../../../src/actions/outlook/request';
 import { answer } from '../../../src/estimator/run/answer';
-import { admit } from '../../../src/logbook/admit';
+import { admit } from '../../../src/logbook/admit/admit';
 import { parseEntry } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { pouredKg } from '../../../src/logbook/fold/weigh-ups';

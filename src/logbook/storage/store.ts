@@ -1,8 +1,8 @@
-import { fail, type Result, succeed } from '../result';
+import { fail, type Result, succeed } from '../../result';
+import { type Entry, type Issue, parseEntry } from '../entry';
+import { tell } from '../fold/told';
 import { type Database, openDatabase, type Row } from './database';
-import { type Entry, type Issue, parseEntry } from './entry';
 import { type FirstPage, type FirstPages, openFirstPages } from './first-page';
-import { tell } from './fold/told';
 import { type StorageFailure, toStorageFailure } from './storage-failure';
 
 /** The shop's own logbook, and the one of the demo shop, kept apart. */

@@ -1,13 +1,13 @@
 import 'fake-indexeddb/auto';
 import { afterAll, expect, test } from 'vitest';
-import { openDatabase } from '../../src/logbook/database';
-import { firstPageOf, openFirstPages } from '../../src/logbook/first-page';
-import { fold, type Shop } from '../../src/logbook/fold/fold';
-import { createLogbook } from '../../src/logbook/logbook';
-import { newId } from '../../src/logbook/new-id';
-import { openStore } from '../../src/logbook/store';
-import { tenYears } from '../bench/ten-years';
-import { entry, id, startPiece, strike } from './entries';
+import { fold, type Shop } from '../../../src/logbook/fold/fold';
+import { createLogbook } from '../../../src/logbook/logbook';
+import { newId } from '../../../src/logbook/new-id';
+import { openDatabase } from '../../../src/logbook/storage/database';
+import { firstPageOf, openFirstPages } from '../../../src/logbook/storage/first-page';
+import { openStore } from '../../../src/logbook/storage/store';
+import { tenYears } from '../../bench/ten-years';
+import { entry, id, startPiece, strike } from '../entries';
 
 const NOW_MS = Date.UTC(2026, 2, 1);
 const years = tenYears(6_000, NOW_MS);

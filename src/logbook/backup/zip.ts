@@ -1,4 +1,4 @@
-import { fail, type Result, succeed } from '../result';
+import { fail, type Result, succeed } from '../../result';
 import { crc32 } from './crc32';
 
 /*

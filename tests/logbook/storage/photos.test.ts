@@ -1,8 +1,8 @@
 import 'fake-indexeddb/auto';
 import { createStore, set } from 'idb-keyval';
 import { expect, test } from 'vitest';
-import { openDatabase } from '../../src/logbook/database';
-import { openPhotos } from '../../src/logbook/photos';
+import { openDatabase } from '../../../src/logbook/storage/database';
+import { openPhotos } from '../../../src/logbook/storage/photos';
 
 const picture = new Blob(['a picture'], { type: 'image/jpeg' });
 const refuse = (name: string) => () => Promise.reject(new DOMException('', name));

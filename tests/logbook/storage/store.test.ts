@@ -1,10 +1,10 @@
 import 'fake-indexeddb/auto';
 import { createStore, set } from 'idb-keyval';
 import { afterEach, describe, expect, test } from 'vitest';
-import { type Database, openDatabase, salvage } from '../../src/logbook/database';
-import { openFirstPages } from '../../src/logbook/first-page';
-import { openStore, type Store } from '../../src/logbook/store';
-import { entry, fillJar, id, layCoat, startPiece } from './entries';
+import { type Database, openDatabase, salvage } from '../../../src/logbook/storage/database';
+import { openFirstPages } from '../../../src/logbook/storage/first-page';
+import { openStore, type Store } from '../../../src/logbook/storage/store';
+import { entry, fillJar, id, layCoat, startPiece } from '../entries';
 
 const open: Store[] = [];
 let databases = 0;

@@ -1,6 +1,6 @@
-import { fail, type Result, succeed } from '../result';
-import { type Entry, type Issue, isFromNewerApp, isId, parseEntry } from './entry';
-import type { Loaded, SetAside } from './store';
+import { fail, type Result, succeed } from '../../result';
+import { type Entry, type Issue, isFromNewerApp, isId, parseEntry } from '../entry';
+import type { Loaded, SetAside } from '../storage/store';
 
 /*
  * A backup is one JSON object, UTF-8:

@@ -1,10 +1,10 @@
-import { fail, type Result, succeed } from '../result';
+import { fail, type Result, succeed } from '../../result';
+import type { Entry, Kind } from '../entry';
+import type { Shop } from '../fold/fold';
 import { AIR_RULES, type AirGround, airLeansOn, filterBeginningMs } from './admit-air';
 import { MATCH_RULES, type MatchGround, matchLeansOn } from './admit-match';
 import { MIX_RULES, type MixGround, mixLeansOn } from './admit-mix';
 import { PLAN_RULES, type PlanGround } from './admit-plan';
-import type { Entry, Kind } from './entry';
-import type { Shop } from './fold/fold';
 
 /** Why an entry that is well formed does not fit the shop; instants in milliseconds since 1970. */
 export type Refusal =

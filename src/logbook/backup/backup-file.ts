@@ -1,6 +1,6 @@
-import { fail, type Result, succeed } from '../result';
+import { fail, type Result, succeed } from '../../result';
+import type { Loaded } from '../storage/store';
 import { type BackupFailure, type PhotoMark, readBackup, sha256, writeBackup } from './backup';
-import type { Loaded } from './store';
 import { readZip, writeZip, type ZipFile } from './zip';
 
 /*

@@ -1,4 +1,4 @@
-import { fail, type Result, succeed } from '../result';
+import { fail, type Result, succeed } from '../../result';
 import { type Database, openDatabase } from './database';
 import { type StorageFailure, toStorageFailure } from './storage-failure';
 

@@ -1,6 +1,6 @@
-import type { Entry, EntryOf } from './entry';
-import type { Shop } from './fold/fold';
-import type { Match } from './fold/matches';
+import type { Entry, EntryOf } from '../entry';
+import type { Shop } from '../fold/fold';
+import type { Match } from '../fold/matches';
 
 /** Why an entry of the match place does not fit the shop. */
 export type MatchGround =

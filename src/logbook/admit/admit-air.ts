@@ -1,5 +1,5 @@
-import type { Entry, Kind } from './entry';
-import type { Shop } from './fold/fold';
+import type { Entry, Kind } from '../entry';
+import type { Shop } from '../fold/fold';
 
 export type AirGround =
   | 'unknown-piece'

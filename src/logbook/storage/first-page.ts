@@ -1,7 +1,7 @@
-import { DAY_S } from '../units';
+import { DAY_S } from '../../units';
+import { type Entry, type Kind, parseEntry } from '../entry';
+import type { Shop } from '../fold/fold';
 import { openDatabase } from './database';
-import { type Entry, type Kind, parseEntry } from './entry';
-import type { Shop } from './fold/fold';
 
 /*
  * The first page: what the bench, a piece on it and the next coat need of a long logbook. It is read before the rest, so that ten years

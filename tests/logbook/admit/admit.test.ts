@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { admit } from '../../src/logbook/admit';
-import type { Entry, EntryBody } from '../../src/logbook/entry';
-import { fold } from '../../src/logbook/fold/fold';
+import { admit } from '../../../src/logbook/admit/admit';
+import type { Entry, EntryBody } from '../../../src/logbook/entry';
+import { fold } from '../../../src/logbook/fold/fold';
 import {
   check,
   DAY_1_MS,
@@ -15,7 +15,7 @@ import {
   sand,
   startPiece,
   strike,
-} from './entries';
+} from '../entries';
 
 const CLOSED = id(0xa2);
 const air: EntryBody = {

@@ -1,5 +1,5 @@
-import type { Entry, EntryOf } from './entry';
-import type { Shop } from './fold/fold';
+import type { Entry, EntryOf } from '../entry';
+import type { Shop } from '../fold/fold';
 
 /** Why an entry of the mix place does not fit the shop. */
 export type MixGround =

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { admit } from '../../src/logbook/admit';
-import type { Entry, EntryBody } from '../../src/logbook/entry';
-import { fold } from '../../src/logbook/fold/fold';
-import { A_YEAR_ON_MS, entry, id, strike } from './entries';
+import { admit } from '../../../src/logbook/admit/admit';
+import type { Entry, EntryBody } from '../../../src/logbook/entry';
+import { fold } from '../../../src/logbook/fold/fold';
+import { A_YEAR_ON_MS, entry, id, strike } from '../entries';
 
 const MATCH = id(0xd1);
 const TRIAL = id(0xd2);
