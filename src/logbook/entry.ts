@@ -48,7 +48,7 @@ export const KINDS = {
 };
 
 export type Kind = keyof typeof KINDS;
-export type EntryOf<K extends Kind> = DeepReadonly<v.InferOutput<(typeof KINDS)[K]>>;
+export type EntryOf<K extends Kind> = DeepReadonly<v.InferOutput<(typeof KINDS)[K]['latest']>>;
 /** One line of the logbook. `at` is when it happened; the id says when it was logged. */
 export type Entry = { [K in Kind]: EntryOf<K> }[Kind];
 /** What a person says when an entry is made; the logbook adds the rest. */
@@ -61,6 +61,7 @@ export interface Issue {
 }
 
 const A_DAY_MS = DAY_S * 1000;
+const isAbove = (version: unknown, known: number): boolean => typeof version === 'number' && version > known;
 const isKind = (kind: unknown): kind is Kind => typeof kind === 'string' && Object.hasOwn(KINDS, kind);
 
 /**
@@ -71,11 +72,37 @@ export function parseEntry(from: unknown, nowMs: number): Result<Entry, Issue[]>
   if (typeof from !== 'object' || from === null) return refuse('', LOGBOOK_WORDS.notAnEntry);
   const { kind, v: version } = from as { kind?: unknown; v?: unknown };
   if (!isKind(kind)) return refuse('kind', LOGBOOK_WORDS.unknownKind);
-  if (typeof version === 'number' && version > 1) return refuse('v', LOGBOOK_WORDS.newerVersion);
-  const parsed = v.safeParse(KINDS[kind], from, { message: wordsFor, abortPipeEarly: true });
+  const { versions } = KINDS[kind];
+  if (isAbove(version, versions.length)) return refuse('v', LOGBOOK_WORDS.newerVersion);
+  const schema = versions[Number(version) - 1] ?? versions[0]; // what is no version at all fails on its literal
+  const parsed = v.safeParse(schema, from, { message: wordsFor, abortPipeEarly: true });
   if (!parsed.success) return fail(parsed.issues.map(toIssue));
-  if (Date.parse(parsed.output.at) > nowMs + A_DAY_MS) return refuse('at', LOGBOOK_WORDS.inTheFuture);
-  return succeed(parsed.output as Entry);
+  const entry = parsed.output as Entry;
+  if (Date.parse(entry.at) > nowMs + A_DAY_MS) return refuse('at', LOGBOOK_WORDS.inTheFuture);
+  return succeed(entry);
+}
+
+/** The entry as it is written: in the lowest version of its kind that says all of it. */
+export const inItsVersion = <E extends { readonly kind: Kind }>(entry: E): E & { readonly v: number } => ({
+  ...entry,
+  v: versionFor(entry),
+});
+
+function versionFor(entry: { readonly kind: Kind }): number {
+  const { versions } = KINDS[entry.kind];
+  const isSaidBy = (schema: v.GenericSchema, index: number): boolean => {
+    const parsed = v.safeParse(schema, { ...entry, v: index + 1 });
+    return parsed.success && !isLessThan(parsed.output, entry);
+  };
+  return versions.length === 1 ? 1 : versions.findIndex(isSaidBy) + 1 || versions.length;
+}
+
+/** Whether something that was said is missing from what was read of it. */
+function isLessThan(read: unknown, said: unknown): boolean {
+  if (typeof said !== 'object' || said === null) return said !== undefined && read === undefined;
+  return Object.entries(said).some(([key, value]) =>
+    isLessThan((read as Record<string, unknown> | undefined)?.[key], value),
+  );
 }
 
 /** Whether this is the id of an entry, a piece or a jar. */
@@ -85,7 +112,8 @@ export const isId = (from: unknown): from is string => v.is(Id, from);
 export const isFromNewerApp = (from: unknown): from is { readonly id: string } => {
   if (typeof from !== 'object' || from === null) return false;
   const { id, kind, v: version } = from as { id?: unknown; kind?: unknown; v?: unknown };
-  const isNewer = typeof kind === 'string' && (!isKind(kind) || (typeof version === 'number' && version > 1));
+  const isNewer =
+    typeof kind === 'string' && (!isKind(kind) || isAbove(version, KINDS[kind].versions.length));
   return isNewer && isId(id);
 };
 

@@ -1,7 +1,7 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import { fail, type Result, succeed } from '../result';
 import type { Refusal } from './admit/admit';
-import { type Entry, type EntryBody, type Issue, parseEntry } from './entry';
+import { type Entry, type EntryBody, type Issue, inItsVersion, parseEntry } from './entry';
 import { fetchOnce } from './fetch-once';
 import { createFold, type Shop } from './fold/fold';
 import { firstPageOf } from './storage/first-page';
@@ -91,7 +91,10 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   }
 
   async function appendNow(body: EntryBody, atMs: number): Promise<Result<Entry, AppendFailure>> {
-    const parsed = parseEntry({ ...body, id: newId(), v: 1, at: toInstant(atMs), zone: zone() }, now());
+    const parsed = parseEntry(
+      inItsVersion({ ...body, id: newId(), at: toInstant(atMs), zone: zone() }),
+      now(),
+    );
     if (!parsed.ok) return fail({ kind: 'faulty', issues: parsed.failure });
     const { admit } = await rules();
     const admitted = admit(parsed.value, shop.value, now());

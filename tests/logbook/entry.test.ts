@@ -43,7 +43,7 @@ describe('what is not an entry', () => {
       from: { ...coat, kind: 'constructor' },
       path: 'kind',
     },
-    { why: 'a newer version', from: { ...coat, v: 2 }, path: 'v' },
+    { why: 'a newer version', from: { ...coat, v: 99 }, path: 'v' },
     { why: 'a version that never was', from: { ...coat, v: 0 }, path: 'v' },
     { why: 'no version', from: { ...coat, v: undefined }, path: 'v' },
     {
@@ -184,7 +184,7 @@ describe('an entry', () => {
 describe('isFromNewerApp', () => {
   test.each([
     { what: 'a kind not known', from: { id: id(1), kind: 'polished', v: 1 }, is: true },
-    { what: 'a known kind in a newer version', from: { id: id(1), kind: 'struck', v: 2 }, is: true },
+    { what: 'a known kind in a newer version', from: { id: id(1), kind: 'struck', v: 99 }, is: true },
     { what: 'a known kind with faults', from: { id: id(1), kind: 'struck', v: 1 }, is: false },
     { what: 'a kind not known without an id', from: { kind: 'polished', v: 1 }, is: false },
     { what: 'no object', from: 'polished', is: false },

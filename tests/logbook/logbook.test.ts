@@ -218,7 +218,7 @@ describe('open', () => {
 
   test('names what cannot be read, and opens the rest', async () => {
     const { name, store } = await setUp();
-    const newer = { ...entry(9, layCoat()), v: 2 };
+    const newer = { ...entry(9, layCoat()), v: 99 };
     await store.keep([[id(9), newer]]);
     const logbook = logbookOn(storeOn(name));
     await logbook.open();

@@ -13,17 +13,25 @@ const Film = v.variant('by', [
 ]);
 
 export const COAT_KINDS = {
-  'coat-laid': entryOf('coat-laid', {
-    piece: Id,
-    jar: Id,
-    how: v.picklist(COAT_WAYS),
-    film: Film,
-    air: v.exactOptional(Id),
-  }),
-  sanded: entryOf('sanded', {
-    piece: Id,
-    removed: typed(LIMITS.removed),
-    grit: v.exactOptional(Note),
-    stage: v.picklist(SANDING_STAGES),
-  }),
+  'coat-laid': entryOf(
+    'coat-laid',
+    {
+      piece: Id,
+      jar: Id,
+      how: v.picklist(COAT_WAYS),
+      film: Film,
+      air: v.exactOptional(Id),
+    },
+    { zoneId: v.exactOptional(Id) },
+  ),
+  sanded: entryOf(
+    'sanded',
+    {
+      piece: Id,
+      removed: typed(LIMITS.removed),
+      grit: v.exactOptional(Note),
+      stage: v.picklist(SANDING_STAGES),
+    },
+    { zoneId: v.exactOptional(Id) },
+  ),
 };

@@ -77,13 +77,35 @@ export const count = (limits: { readonly lowest: number; readonly highest: numbe
     ),
   );
 
-/**
- * Schema of one kind of entry: what every entry has, and its own body.
- *
- * Whatever changes a released kind, a value added to a list included, is a new version of it: an app that does not
- * know the version sets the entry aside and opens it after its update.
- */
-export const entryOf = <const Kind extends string, const Body extends v.ObjectEntries>(
+/** Every version of one kind of entry, the first one first. A later version only ever adds: whatever it read, it reads. */
+export interface Versions<Latest extends v.GenericSchema> {
+  readonly versions: readonly [v.GenericSchema, ...v.GenericSchema[]];
+  readonly latest: Latest;
+}
+
+const schemaOf = <const Kind extends string, const Body extends v.ObjectEntries>(
   kind: Kind,
+  version: number,
   body: Body,
-) => v.object({ id: Id, v: v.literal(1), kind: v.literal(kind), at: Instant, zone: Zone, ...body });
+) => v.object({ id: Id, v: v.literal(version), kind: v.literal(kind), at: Instant, zone: Zone, ...body });
+
+type None = Record<never, never>;
+
+/**
+ * One kind of entry: what every entry has, and its own body.
+ *
+ * A released version never changes. What changes a kind, a value added to a list included, is a later version: the fields
+ * that it adds, or reads more widely than before. An entry is written in the lowest version that can say it (`inItsVersion`),
+ * so that older apps go on as long as they can; an app that does not know the version sets the entry aside and opens it
+ * after its update.
+ * @param later what version 2 adds, or reads more widely
+ */
+export function entryOf<
+  const Kind extends string,
+  const Body extends v.ObjectEntries,
+  const Later extends v.ObjectEntries = None,
+>(kind: Kind, body: Body, later?: Later) {
+  const first = schemaOf(kind, 1, body);
+  const latest = schemaOf(kind, later ? 2 : 1, { ...body, ...later } as unknown as Omit<Body, keyof Later> & Later);
+  return { versions: later ? [first, latest] : [first], latest } as unknown as Versions<typeof latest>;
+}

@@ -1,4 +1,4 @@
-import type { Entry, EntryBody } from '../../logbook/entry';
+import { type Entry, type EntryBody, inItsVersion } from '../../logbook/entry';
 import { zoneOffset } from '../../logbook/zone-offset';
 import { atLocal, localDay, toInstantMs, toMinute } from '../../planner/local-day';
 
@@ -32,7 +32,7 @@ export function takePen({ nowMs, zone, newId }: PenNeeds): Pen {
     entries,
     newId,
     write(body, atMs) {
-      const entry = { ...body, id: newId(), v: 1, at: new Date(atMs).toISOString(), zone } as Entry;
+      const entry = inItsVersion({ ...body, id: newId(), at: new Date(atMs).toISOString(), zone }) as Entry;
       entries.push(entry);
       return entry.id;
     },

@@ -59,7 +59,7 @@ describe('a store', () => {
   });
 
   test.each([
-    { what: 'from a newer version', raw: { ...entry(2, layCoat()), v: 2 }, path: 'v' },
+    { what: 'from a newer version', raw: { ...entry(2, layCoat()), v: 99 }, path: 'v' },
     { what: 'of an unknown kind', raw: { id: id(2), v: 1, kind: 'polished' }, path: 'kind' },
     { what: 'with an impossible film', raw: { ...entry(2, layCoat()), film: null }, path: 'film' },
     { what: 'that is a text', raw: 'half an ent', path: '' },
