@@ -106,6 +106,7 @@ export function entryOf<
   const Later extends v.ObjectEntries = None,
 >(kind: Kind, body: Body, later?: Later) {
   const first = schemaOf(kind, 1, body);
-  const latest = schemaOf(kind, later ? 2 : 1, { ...body, ...later } as unknown as Omit<Body, keyof Later> & Later);
+  const latest = schemaOf(kind, later ? 2 : 1, { ...body, ...later } as unknown as Omit<Body, keyof Later> &
+    Later);
   return { versions: later ? [first, latest] : [first], latest } as unknown as Versions<typeof latest>;
 }
