@@ -91,7 +91,7 @@ export const sharedFile = async (): Promise<{ readonly name: string; readonly bu
 /** SHA-256 of every photo kept on this phone, sorted. */
 export const photoSums = (): Promise<string[]> =>
   page.evaluate(async () => {
-    const photos = await new Promise<Blob[]>((resolve, reject) => {
+    const photos = await new Promise<{ bytes: ArrayBuffer }[]>((resolve, reject) => {
       const opening = indexedDB.open('coatwait-photos');
       opening.onerror = () => reject(opening.error);
       opening.onsuccess = () => {
@@ -102,8 +102,8 @@ export const photoSums = (): Promise<string[]> =>
         };
       };
     });
-    const sums = photos.map(async (one) =>
-      new Uint8Array(await crypto.subtle.digest('SHA-256', await one.arrayBuffer())).join(),
+    const sums = photos.map(async ({ bytes }) =>
+      new Uint8Array(await crypto.subtle.digest('SHA-256', bytes)).join(),
     );
     return (await Promise.all(sums)).sort();
   });

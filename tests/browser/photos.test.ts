@@ -84,9 +84,11 @@ const kept = () =>
           };
         };
       });
-    const photos = (await rows('coatwait-photos', 'photos')) as Blob[];
+    const photos = (await rows('coatwait-photos', 'photos')) as { type: string; bytes: ArrayBuffer }[];
     const entries = (await rows('coatwait', 'entries')) as { kind: string }[];
-    const opened = await Promise.all(photos.map((photo) => createImageBitmap(photo).then(() => true)));
+    const opened = await Promise.all(
+      photos.map(({ type, bytes }) => createImageBitmap(new Blob([bytes], { type })).then(() => true)),
+    );
     return {
       photos: opened.length,
       entries: entries.filter(({ kind }) => kind === 'card-photographed').length,

@@ -10,9 +10,18 @@ const refuse = (name: string) => () => Promise.reject(new DOMException('', name)
 test('a photo is read as it was kept, until it is dropped', async () => {
   const photos = openPhotos(openDatabase('photos-kept', 'photos'));
   expect(await photos.keep('1', picture)).toEqual({ ok: true, value: undefined });
-  expect(await (await photos.read('1'))?.text()).toBe('a picture');
+  const kept = await photos.read('1');
+  expect({ text: await kept?.text(), type: kept?.type }).toEqual({ text: 'a picture', type: 'image/jpeg' });
   await photos.drop(['1']);
   expect(await photos.read('1')).toBeUndefined();
+});
+
+test('a photo is kept as its bytes and its type, not as a reference', async () => {
+  const database = openDatabase('photos-as-bytes', 'photos');
+  await openPhotos(database).keep('1', picture);
+  expect(await database.read(['1'])).toEqual([
+    ['1', { type: 'image/jpeg', bytes: await picture.arrayBuffer() }],
+  ]);
 });
 
 test('photos that the first released version kept are read', async () => {
@@ -38,6 +47,7 @@ test.each([
 
 test('what is no picture is not shown as one', async () => {
   const database = openDatabase('photos-torn', 'photos');
-  await database.write([['1', 'text']]);
-  expect(await openPhotos(database).read('1')).toBeUndefined();
+  const rows = ['text', null, {}, { type: 1, bytes: new ArrayBuffer(1) }, { type: 'image/jpeg', bytes: 'x' }];
+  await database.write(rows.map((row, n) => [String(n), row]));
+  for (const n of rows.keys()) expect(await openPhotos(database).read(String(n))).toBeUndefined();
 });
