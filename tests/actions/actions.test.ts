@@ -90,7 +90,7 @@ describe('a refusal', () => {
       why: 'a thinning that is no number',
       act: (open: OpenShop) =>
         open.actions.fillJar({ ...JAR, thinning: { of: 'mix', percent: percent('half') } }),
-      fields: { 'thinning.percent': 'Write one number, such as 3.5 or 3,5.' },
+      fields: { 'thinning.percent': 'Enter a number, such as 3.5 or 3,5.' },
     },
     {
       why: 'no room for lacquer',

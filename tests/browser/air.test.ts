@@ -14,7 +14,7 @@ async function readAir(airC: string, humidity: string, pieceC?: string): Promise
   await field('Humidity').fill(humidity);
   if (pieceC !== undefined) await field('Piece temperature').fill(pieceC);
   await button('Log the reading').tap();
-  await page.getByText('Margin of the piece').waitFor();
+  await page.getByText('Above the dew point').waitFor();
   await closeToast();
 }
 
@@ -102,13 +102,13 @@ describe('before a coat', () => {
   test('cautions stand, are confirmed once, and are in the log; fire ones offer no silence', async () => {
     await startPiece('Small box');
     await fillJar('Gloss', /^Nitrocellulose/);
-    await go('lay', 'Lay a coat');
+    await go('lay', 'Log a coat');
     for (const title of ['Sources of ignition out', 'This phone stays outside', 'Mask checked'])
       await main().getByText(title).waitFor();
-    await button('Read, and seen to').tap();
-    await button('Lay it').first().waitFor();
+    await button('Read and done').tap();
+    await button('Log it').first().waitFor();
     await page.reload();
-    await button('Lay it').first().waitFor();
+    await button('Log it').first().waitFor();
     await go('air/cautions', 'Cautions');
     await page.getByText(/^.*Spraying: \d+ confirmed$/).waitFor();
     expect(await button('Do not show this one again').count()).toBe(2); // dust and skin
@@ -117,16 +117,16 @@ describe('before a coat', () => {
   test('isocyanate answers first with putting it away', async () => {
     await startPiece('Small box');
     await fillJar('Two-pack', /^Two-pack urethane/);
-    await go('lay', 'Lay a coat');
+    await go('lay', 'Log a coat');
     const first = main().locator('.notice').first();
     expect(await first.textContent()).toContain('the answer here is not to spray');
-    expect(await page.getByRole('link', { name: 'Put it away' }).getAttribute('data-kind')).toBe('main');
+    expect(await page.getByRole('link', { name: 'Don’t spray it' }).getAttribute('data-kind')).toBe('main');
   });
 
   test('the end of the day asks for the rags and is kept', async () => {
     await go('air/day-end', 'End of the day');
     await main().getByText('Oily rags under water').waitFor();
-    await button('Read, and seen to').tap();
+    await button('Read and done').tap();
     await main()
       .getByText(/^Confirmed today/)
       .waitFor();
@@ -140,10 +140,10 @@ test('the room: figures beside the own extraction, clearance counted down, a lim
   await field('Volume').fill('50');
   await field('Extraction').fill('400');
   await field('Lower explosive limit of the product').fill('0');
-  await button('Keep the room').tap();
+  await button('Save the room').tap();
   await page.locator('.field .problem', { hasText: '0.1 to 30 %' }).waitFor();
   await field('Lower explosive limit of the product').fill('');
-  await button('Keep the room').tap();
+  await button('Save the room').tap();
   await main()
     .getByText(/keeps the average under 25 % of the lower explosive limit/)
     .waitFor();
@@ -171,16 +171,16 @@ test('an old white finish: sanding is shut until it is treated as lead; drops gi
   const piece = here().split('/')[2] ?? '';
   await go(`air/old/${piece}`, 'Radio cabinet');
   await choose('Opaque: white or a colour');
-  await button('Keep this').tap();
+  await button('Save').tap();
   await closeToast();
-  await go(`piece/${piece}/sand`, 'Sand it');
+  await go(`piece/${piece}/sand`, 'Sand');
   await main().getByText('Dry sanding stays closed').waitFor();
   expect(await field('Taken off').count()).toBe(0);
   await go(`air/old/${piece}`, 'Radio cabinet');
   await button('Treat as lead').tap();
   await main().getByText('Treated as lead: wet methods only.').waitFor();
   await closeToast();
-  await go(`piece/${piece}/sand`, 'Sand it');
+  await go(`piece/${piece}/sand`, 'Sand');
   await main().getByText('Treated as lead: wet methods only.').waitFor();
   await go(`air/old/${piece}`, 'Radio cabinet');
   for (const [solvent, reading] of [
@@ -207,15 +207,15 @@ test('a conversion varnish is worked out by its law, moved to its sheet; a windo
   await page.getByRole('heading', { level: 1, name: 'Data sheet' }).waitFor();
   await field('Recoat from').fill('90');
   await field('Recoat until').fill('1');
-  await button('Keep the sheet').tap();
+  await button('Save the sheet').tap();
   await page.locator('.field .problem', { hasText: 'must end after it begins' }).waitFor();
   await field('Recoat until').fill('6');
-  await button('Keep the sheet').tap();
+  await button('Save the sheet').tap();
   await page.getByText('Data sheet at').waitFor();
-  await go('lay', 'Lay a coat');
-  await button('Read, and seen to').tap();
+  await go('lay', 'Log a coat');
+  await button('Read and done').tap();
   expect(await page.getByRole('radio', { name: /^Flash/ }).count()).toBe(0);
-  await button('Lay it').first().tap();
+  await button('Log it').first().tap();
   await main().getByText('Recoat window closes').waitFor();
   await main().getByText('Scaled to your data sheet.').waitFor();
 });

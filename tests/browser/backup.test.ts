@@ -33,11 +33,11 @@ async function startPiece(name: string): Promise<void> {
 
 async function layCoat(): Promise<void> {
   await goTo('#/lay');
-  const cautions = button('Read, and seen to');
-  await cautions.or(button('Lay it').first()).first().waitFor();
+  const cautions = button('Read and done');
+  await cautions.or(button('Log it').first()).first().waitFor();
   if ((await cautions.count()) > 0) await cautions.tap();
-  await button('Lay it').first().tap();
-  await page.getByText(/^Coat \d+ laid on /).waitFor();
+  await button('Log it').first().tap();
+  await page.getByText(/^Coat \d+ logged on /).waitFor();
 }
 
 /** A shop with a jar, a recipe and two photos of its dried card. */
@@ -84,7 +84,7 @@ describe('a folder', () => {
     await goTo('#/more');
     await willChoose(name);
     await button(/^Choose (a|another) folder$/).tap();
-    await said('A folder is chosen; backups go there by themselves.').waitFor();
+    await said('A folder is chosen; backups go there automatically.').waitFor();
   }
 
   test('gets a backup by itself when the work rests, and it brings everything back on an empty phone', async () => {
@@ -123,21 +123,21 @@ describe('a folder', () => {
     await openWithDialog();
     await chooseFolder('backups');
     await killAndReopen('#/more');
-    await said('A folder is chosen; backups go there by themselves.').waitFor();
+    await said('A folder is chosen; backups go there automatically.').waitFor();
     await browserAllows('prompt');
     await killAndReopen('#/more');
-    await said('The browser wants your word again before it writes there.').waitFor();
+    await said('The browser asks for your permission again before it saves there.').waitFor();
     await startPiece('Walnut box');
     await goTo('#/bench');
-    await said('The backup folder waits for you').waitFor();
+    await said('The backup folder needs you').waitFor();
     expect(await axeViolations()).toEqual([]);
     expect(await howMany('backups')).toBe(0);
-    await page.getByRole('link', { name: 'Write a backup' }).tap();
+    await page.getByRole('link', { name: 'Save a backup' }).tap();
     expect(await axeViolations()).toEqual([]);
     await button('Allow the folder again').tap();
     await expect.poll(() => howMany('backups')).toBe(1);
     await goTo('#/bench');
-    expect(await page.getByText('The backup folder waits for you').count()).toBe(0);
+    expect(await page.getByText('The backup folder needs you').count()).toBe(0);
   });
 
   test('whose permission is taken back while the app is open, or for good, is told of', async () => {
@@ -147,7 +147,7 @@ describe('a folder', () => {
     await startPiece('Walnut box');
     await putAway();
     await goTo('#/more');
-    await said('The browser wants your word again before it writes there.').waitFor();
+    await said('The browser asks for your permission again before it saves there.').waitFor();
     await button('Allow the folder again').tap();
     await page.getByText('No folder to write to.').first().waitFor();
     expect(await howMany('backups')).toBe(0);
@@ -189,7 +189,7 @@ describe('the share sheet', () => {
     await openPage();
     await workWithPhotos();
     await goTo('#/more');
-    await button('Write a backup file').tap();
+    await button('Save a backup').tap();
     await page.getByText(/^Written: coatwait-.*\.zip\.$/).waitFor();
     const before = await kept();
     const { name, buffer } = await sharedFile();
@@ -203,9 +203,9 @@ describe('the share sheet', () => {
     await openPage();
     await startPiece('Walnut box');
     await goTo('#/more');
-    await button('Write a backup file').tap();
+    await button('Save a backup').tap();
     await said(/^Not shared, so no backup was written/).waitFor();
-    await said('No backup was written on this phone yet.').waitFor();
+    await said('No backup saved on this phone yet.').waitFor();
     expect(await axeViolations()).toEqual([]);
     const downloading = page.waitForEvent('download');
     await button('Save it on this phone').tap();
@@ -221,7 +221,7 @@ describe('the share sheet', () => {
     await startPiece('Walnut box');
     await goTo('#/more');
     const downloading = page.waitForEvent('download');
-    await button('Write a backup file').tap();
+    await button('Save a backup').tap();
     expect(readFileSync(await (await downloading).path(), 'latin1')).toContain('Walnut box');
     await page.getByText(/^Written: coatwait-/).waitFor();
   });
@@ -241,9 +241,9 @@ test.each([
   const reminder = () => page.getByText('Time for a backup');
   if (!isDue) return expect(await reminder().count()).toBe(0);
   await reminder().waitFor();
-  await page.getByRole('link', { name: 'Write a backup' }).tap();
+  await page.getByRole('link', { name: 'Save a backup' }).tap();
   const downloading = page.waitForEvent('download');
-  await button('Write a backup file').tap();
+  await button('Save a backup').tap();
   await (await downloading).path();
   await said(/^Last backup: /).waitFor();
   await goTo('#/bench', 'Bench');

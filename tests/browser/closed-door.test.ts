@@ -101,7 +101,7 @@ test('names and notes with markup, directions, emoji and ten thousand letters ar
   await page
     .locator('input[type="file"]')
     .setInputFiles({ name: 'backup.zip', mimeType: 'application/zip', buffer });
-  await page.getByText(`${names.length} entries brought in.`).waitFor();
+  await page.getByText(`${names.length} entries restored.`).waitFor();
   await page.goto(`${base}#/bench`);
   await page
     .locator('.row')

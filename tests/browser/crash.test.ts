@@ -74,7 +74,7 @@ beforeAll(async () => {
   await page
     .locator('input[type="file"]')
     .setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer });
-  await page.getByText('5 entries brought in.').waitFor();
+  await page.getByText('5 entries restored.').waitFor();
 });
 afterAll(async () => {
   await browser?.kill();

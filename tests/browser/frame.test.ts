@@ -15,7 +15,7 @@ describe('on a phone', () => {
       ['Mix', 'Mix'],
       ['Match', 'Match'],
       ['Air', 'Air'],
-      ['Lay a coat', 'Lay a coat'],
+      ['Log a coat', 'Log a coat'],
       ['Bench', 'Bench'],
     ] as const) {
       await page.getByRole('navigation').getByRole('link', { name: link }).tap();

@@ -55,11 +55,11 @@ test('a piece, a jar and a coat, and its undo, without a pointer', async () => {
   await press(/^Fill the jar/);
   await page.getByRole('heading', { name: 'Gloss' }).first().waitFor();
 
-  await press(/^Lay a coat/);
-  await press(/^Read, and seen to/);
-  await page.getByRole('button', { name: 'Lay it' }).first().waitFor();
-  await press(/^Lay it/);
-  await page.getByText('Coat 1 laid on Small box.').waitFor();
+  await press(/^Log a coat/);
+  await press(/^Read and done/);
+  await page.getByRole('button', { name: 'Log it' }).first().waitFor();
+  await press(/^Log it/);
+  await page.getByText('Coat 1 logged on Small box.').waitFor();
   await press(/^Undo/);
   await page.getByText('Undone: Coat 1.').waitFor();
 });

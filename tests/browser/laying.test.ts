@@ -34,13 +34,13 @@ async function openFullShop(): Promise<void> {
   await openApp(SMALL, '#/more');
   const file = { name: 'shop.json', mimeType: 'application/json', buffer: Buffer.from(backup) };
   await page.locator('input[type="file"]').setInputFiles(file);
-  await page.getByText(`${JARS + 1} entries brought in.`).waitFor();
+  await page.getByText(`${JARS + 1} entries restored.`).waitFor();
 }
 
 async function confirmCautions(): Promise<void> {
   await goTo('#/lay');
-  await button('Read, and seen to').tap();
-  await button('Lay it').first().waitFor();
+  await button('Read and done').tap();
+  await button('Log it').first().waitFor();
 }
 const toast = () => page.getByRole('status').locator('.toast');
 const scrolledPx = () => page.evaluate(() => scrollY);
@@ -49,8 +49,8 @@ test('the form is read from the top once the cautions are confirmed, its button 
   await openFullShop();
   await confirmCautions();
   await expect.poll(scrolledPx).toBe(0);
-  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Lay a coat');
-  const box = await button('Lay it').first().boundingBox();
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Log a coat');
+  const box = await button('Log it').first().boundingBox();
   expect((box?.y ?? 640) + (box?.height ?? 0)).toBeLessThan(640);
 });
 
@@ -67,7 +67,7 @@ test('six jars are offered, the one filled last first, and all of them on asking
 test('what was done is said below the time that was waited for, and is left behind with the page', async () => {
   await openFullShop();
   await confirmCautions();
-  await button('Lay it').first().tap();
+  await button('Log it').first().tap();
   await title('Parlour guitar headstock');
   const time = page.locator('.headline .digits, .headline time').first();
   await said('Recoat from').waitFor();

@@ -12,7 +12,7 @@ const field = (page: Page, name: string) => page.getByRole('textbox', { name, ex
 const press = (page: Page, name: string | RegExp) =>
   page.getByRole('button', { name }).first().dispatchEvent('click');
 const SAID: Record<Said, string | RegExp> = {
-  coat: /^Coat \d+ laid on /,
+  coat: /^Coat \d+ logged on /,
   pour: / noted\.$/,
   air: 'Reading logged.',
 };
@@ -27,20 +27,20 @@ export const logging = (weighUp: string): Record<Said, (page: Page, mark: string
   async coat(page, mark) {
     await page.goto(`${base}#/lay`);
     await page
-      .getByRole('button', { name: /^(Lay it|Read, and seen to)$/ })
+      .getByRole('button', { name: /^(Log it|Read and done)$/ })
       .first()
       .waitFor();
-    const cautions = page.getByRole('button', { name: 'Read, and seen to' });
+    const cautions = page.getByRole('button', { name: 'Read and done' });
     // Another tab may have seen to them by now.
     if ((await cautions.count()) > 0)
       await cautions.dispatchEvent('click', undefined, { timeout: 1_000 }).catch(() => undefined);
     await field(page, 'Wet film').fill(`6${mark}`);
-    await press(page, 'Lay it');
+    await press(page, 'Log it');
   },
   async pour(page, mark) {
     await page.goto(`${base}#/mix/weigh/${weighUp}`);
     await field(page, 'The scale shows now').fill(mark);
-    await press(page, 'Note what was poured');
+    await press(page, 'Log what was poured');
   },
   async air(page, mark) {
     await page.goto(`${base}#/air/read`);

@@ -99,7 +99,7 @@ test('a piece leads to its matches and back, and the second match starts from wh
   await mix('Foot', 'Weigh in the base', 'White lacquer', '200');
   await read('Foot', 'Read the trial', ['95.5', '-0.8', '2.2']);
   await says('Strength learned from one earlier trial.');
-  await page.getByText('What the tinters are believed to be worth').tap();
+  await page.getByText('Assumed strength of the tinters').tap();
   await says('Earlier matches:');
   expect(await axeViolations()).toEqual([]);
   await link('Lid').tap();
@@ -126,11 +126,11 @@ test('what a coat moved in the plan is still said when the app is opened again, 
   await button('Make the plan').tap();
   await page.getByRole('heading', { name: 'Steps' }).waitFor();
   await page.goto(`${base}#/lay?piece=${id}`);
-  const cautions = button('Read, and seen to');
-  await cautions.or(button('Lay it').first()).first().waitFor();
+  const cautions = button('Read and done');
+  await cautions.or(button('Log it').first()).first().waitFor();
   if ((await cautions.count()) > 0) await cautions.tap();
-  await button('Lay it').first().tap();
-  await says(/^Coat \d+ laid on /);
+  await button('Log it').first().tap();
+  await says(/^Coat \d+ logged on /);
   await page.goto(`${base}#/plan`);
   await says('The plan has moved');
   await page.reload();

@@ -34,10 +34,10 @@ test('a jar that lost solvent by its weight says so, and a coat laid later shows
   await goTo('#/mix');
   await link(/^White, spray/).tap();
   await title('White, spray');
-  await said('Weigh it again').tap();
+  await said('Weigh it').tap();
   await field('It weighs, without the jar').fill('170');
   await choose(/^Evaporated/);
-  await button('Note it').first().tap();
+  await button('Log it').first().tap();
   // By hand: 190.5 mL or 197.4 g hold 31.2 mL of solids; 27.4 g of solvent at 0.846 g/mL, or 32.4 mL, are gone: 31.2/158.1 = 19.7 %.
   await said('Volume solids are 19.7\u00a0% now.').waitFor();
   await layOn('Tea caddy, white');
@@ -50,12 +50,12 @@ test('a jar that lost solvent by its weight says so, and a coat laid later shows
 });
 
 async function layOn(piece: string): Promise<void> {
-  await link('Lay a coat from it').tap();
-  await title('Lay a coat');
-  await button('Read, and seen to').tap();
+  await link('Log a coat from it').tap();
+  await title('Log a coat');
+  await button('Read and done').tap();
   await choose(new RegExp(`^${piece}`));
-  await button('Lay it').first().tap();
-  await page.getByText(`laid on ${piece}.`).waitFor();
+  await button('Log it').first().tap();
+  await page.getByText(`logged on ${piece}.`).waitFor();
 }
 
 test('the pot life of the data sheet governs the clock of the jar, and the jar says so', async () => {
@@ -70,7 +70,7 @@ test('the pot life of the data sheet governs the clock of the jar, and the jar s
   await link(/^Varnish/).tap();
   await title('Data sheet');
   await field('Pot life').fill('5');
-  await button('Keep the sheet').tap();
+  await button('Save the sheet').tap();
   await title('Finishes and data sheets');
   await goTo(jar, 'Varnish');
   await said('5 h at 21 °C, from the data sheet you entered.').waitFor();
@@ -85,12 +85,12 @@ test('the height of the shop is kept, shown back, and makes the room ask for mor
   };
   const low = await flow();
   await goTo('#/more', 'Settings and backup');
-  const height = section('Height of the shop');
+  const height = section('Altitude');
   await field('Altitude').fill('9000');
-  await height.getByRole('button', { name: 'Keep it' }).tap();
+  await height.getByRole('button', { name: 'Save' }).tap();
   await height.locator('.problem', { hasText: '5000' }).waitFor();
   await field('Altitude').fill('2500');
-  await height.getByRole('button', { name: 'Keep it' }).tap();
+  await height.getByRole('button', { name: 'Save' }).tap();
   await page.getByText('Kept.').waitFor();
   expect((await flow()) / low).toBeCloseTo(1.36, 1); // 101325 / 74682 Pa
   await goTo('#/more', 'Settings and backup');

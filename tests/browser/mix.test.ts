@@ -16,8 +16,8 @@ async function addIngredient(sort: RegExp, name: string, { drops, density }: Fac
   await field('Name').fill(name);
   if (drops !== undefined) await field('Weight of the drops').fill(drops);
   if (density !== undefined) await field('Density').fill(density);
-  await button('Keep it').tap();
-  await page.getByText(`${name} is kept.`).waitFor();
+  await button('Save').tap();
+  await page.getByText(`${name} is saved.`).waitFor();
 }
 
 type Line = readonly [name: string, amount: string, unit: string];
@@ -32,7 +32,7 @@ async function writeRecipe(name: string, lines: readonly Line[]): Promise<void> 
     await row.getByRole('textbox', { name: 'Amount' }).fill(amount);
     await row.getByRole('combobox', { name: 'Unit' }).selectOption({ label: unit });
   }
-  await button('Keep the recipe').tap();
+  await button('Save the recipe').tap();
   await page.getByRole('heading', { level: 1, name }).waitFor();
 }
 
@@ -105,12 +105,12 @@ describe('scenario E: scaling drops', () => {
     await heading('Pour Ochre').waitFor(); // the pours before the kill are there
     const ochre = (await target()) - before;
     await field('The scale shows now').fill((before + ochre * 1.1).toFixed(2));
-    await button('Note what was poured').tap();
+    await button('Log what was poured').tap();
     await said(/^Ochre is over by (9|10)/).waitFor();
     await pourTheRest();
 
     await button('Fill the jar').tap();
-    await link('Lay a coat from it').waitFor();
+    await link('Log a coat from it').waitFor();
     const left = Number.parseFloat(await textOf(section('What is left').locator('.outcome-figure')));
     expect(left).toBeGreaterThan(165 * 1.08); // a tenth more than planned
     expect(left).toBeLessThan(165 * 1.12);
@@ -123,14 +123,14 @@ describe('scenario E: scaling drops', () => {
     await button('Start this piece').tap();
     await page.getByRole('heading', { level: 1, name: 'Radio cabinet' }).waitFor();
     await page.goto(`${base}${jar}`);
-    await link('Lay a coat from it').tap();
-    const cautions = button('Read, and seen to');
-    await button(/^(Lay it|Read, and seen to)$/)
+    await link('Log a coat from it').tap();
+    const cautions = button('Read and done');
+    await button(/^(Log it|Read and done)$/)
       .first()
       .waitFor();
     if ((await cautions.count()) > 0) await cautions.tap();
-    await button('Lay it').first().tap();
-    await page.getByText('Coat 1 laid on Radio cabinet.').waitFor();
+    await button('Log it').first().tap();
+    await page.getByText('Coat 1 logged on Radio cabinet.').waitFor();
 
     await page.goto(`${base}${jar}`);
     await section('Coats from it').getByText('On Radio cabinet').waitFor();
@@ -191,20 +191,20 @@ describe('a jar', () => {
     await openApp();
     await goTo('#/mix/jar/new', 'What is in the jar');
     await button('Fill the jar').tap();
-    await link('Lay a coat from it').waitFor();
+    await link('Log a coat from it').waitFor();
     const code = await textOf(section('What is in it').locator('dd').last());
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
     await context.setOffline(true);
     await page.close();
     await openPage(`#/mix/jar/${code}`); // the link on the label
-    await link('Lay a coat from it').waitFor();
+    await link('Log a coat from it').waitFor();
     await goTo('#/mix/find', 'Find a jar');
     await field('Code on the label').fill('ABC-12');
     await button('Find it').tap();
     await said('A code has six letters and digits, such as K7Q-2MD.').waitFor();
     await field('Code on the label').fill(code.toLowerCase().replace('-', ' '));
     await button('Find it').tap();
-    await link('Lay a coat from it').waitFor();
+    await link('Log a coat from it').waitFor();
   });
 
   test('is set right by weighing, and boxed with another', async () => {
@@ -214,11 +214,11 @@ describe('a jar', () => {
       await page.getByText('How much, and how long it keeps').tap();
       await field('In the jar').fill(amount);
       await button('Fill the jar').tap();
-      await link('Lay a coat from it').waitFor();
+      await link('Log a coat from it').waitFor();
     }
-    await page.getByText('Weigh it again').tap();
+    await page.getByText('Weigh it').tap();
     await field('It weighs, without the jar').fill('95');
-    await section('What is left').getByRole('button', { name: 'Note it' }).first().tap();
+    await section('What is left').getByRole('button', { name: 'Log it' }).first().tap();
     await section('What is left').getByText('100 mL, about 95 g').waitFor();
     await page.getByText('Box it with another jar').tap();
     await list('With which').selectOption({ label: 'Nitrocellulose' });
@@ -252,7 +252,7 @@ describe('bad input', () => {
     await row.getByRole('combobox', { name: 'Unit' }).selectOption({ label: 'drops' });
     await said(/Weigh 20 drops once/).waitFor();
     await row.getByRole('textbox', { name: 'Amount' }).fill('0');
-    await button('Keep the recipe').tap();
+    await button('Save the recipe').tap();
     await said('Give an amount above 0.').waitFor();
     expect(await row.getByRole('textbox', { name: 'Amount' }).inputValue()).toBe('0');
 
@@ -302,7 +302,7 @@ describe.each([
     const weighUp = here();
     await goTo('#/mix/jar/new', 'What is in the jar');
     await button('Fill the jar').tap();
-    await link('Lay a coat from it').waitFor();
+    await link('Log a coat from it').waitFor();
     const jar = here();
     const pages = [
       '#/mix',

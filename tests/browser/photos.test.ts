@@ -35,14 +35,14 @@ afterEach(async () => {
 
 const button = (name: string | RegExp) => page.getByRole('button', { name });
 
-/** To a recipe, where a photo of the dried card is kept. */
+/** To a recipe, where a photo of the dried card is saved. */
 async function toCard(): Promise<Place> {
   await page.goto(`${base}#/more`);
   const shop = await crashShop();
   const buffer = Buffer.from(shop.backup);
   const backup = { name: 'backup.json', mimeType: 'application/json', buffer };
   await page.locator('input[type="file"]').setInputFiles(backup);
-  await page.getByText('5 entries brought in.').waitFor();
+  await page.getByText('5 entries restored.').waitFor();
   await page.goto(`${base}#/mix/recipe/${shop.recipe}`);
   await page.getByText('Photograph the dried card').waitFor();
   return { picture: '.photos img', isAdded: true };

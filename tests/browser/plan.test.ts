@@ -51,11 +51,11 @@ async function planBox(): Promise<string> {
 
 async function layCoat(id: string): Promise<void> {
   await page.goto(`${base}#/lay?piece=${id}`);
-  const cautions = button('Read, and seen to');
-  await cautions.or(button('Lay it').first()).first().waitFor();
+  const cautions = button('Read and done');
+  await cautions.or(button('Log it').first()).first().waitFor();
   if ((await cautions.count()) > 0) await cautions.tap();
-  await button('Lay it').first().tap();
-  await page.getByText(/^Coat \d+ laid on /).waitFor();
+  await button('Log it').first().tap();
+  await page.getByText(/^Coat \d+ logged on /).waitFor();
   // The drying model answers from its worker, on the real clock.
   await page.getByRole('heading', { name: 'When it may be touched' }).waitFor({ timeout: 20_000 });
 }
@@ -114,8 +114,8 @@ describe('a reminder', () => {
     await page.goto(`${base}#/bench`);
     await passMinutes(25);
     await alert().getByText('Next coat: Walnut box').waitFor();
-    await alert().getByRole('link', { name: 'Lay it' }).tap();
-    await page.getByRole('heading', { name: 'Lay a coat' }).waitFor();
+    await alert().getByRole('link', { name: 'Log it' }).tap();
+    await page.getByRole('heading', { name: 'Log a coat' }).waitFor();
   });
 
   test('is a notification out of sight, and its answer lays the coat', async () => {
@@ -135,7 +135,7 @@ describe('a reminder', () => {
       for (const one of await worker.getNotifications()) if (!one.title.startsWith('Next coat')) one.close();
     });
     await tapAnswer('done');
-    await page.getByText('Coat laid on Walnut box, as the one before.').waitFor();
+    await page.getByText('Coat logged on Walnut box, same as the one before.').waitFor();
     await expect.poll(() => coats().count()).toBe(2);
   });
 
@@ -238,12 +238,12 @@ describe('the plan', () => {
   test('explains a week without hours, and a day promised that is past', async () => {
     const id = await planBox();
     await page.getByLabel('Day promised').fill('2025-03-01');
-    await button('Keep this promise').tap();
+    await button('Promise this date').tap();
     await page.getByText('That date is already past. Choose a later one and tell the owner.').waitFor();
     await page.goto(`${base}#/plan/hours`);
     for (const day of ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday'])
       await page.getByRole('checkbox', { name: day, exact: true }).uncheck();
-    await button('Keep the week').tap();
+    await button('Save the week').tap();
     await page.goto(`${base}#/plan`);
     await page.getByText('The working week has no hours. Set at least one day when you work.').waitFor();
     await page.goto(`${base}#/plan/${id}`);
@@ -252,7 +252,7 @@ describe('the plan', () => {
 
   async function calendar(): Promise<{ uid: string; sequence: number; status: string }[]> {
     const coming = page.waitForEvent('download');
-    await button('Put into the calendar').tap();
+    await button('Add to the calendar').tap();
     const text = readFileSync(await (await coming).path(), 'utf8');
     const events = new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent');
     return events.map((event) => ({

@@ -78,7 +78,7 @@ const layACoat = (page: Page): Promise<number> =>
     () =>
       new Promise<number>((resolve) => {
         const button = [...document.querySelectorAll('button')].find(
-          ({ textContent }) => textContent === 'Lay it',
+          ({ textContent }) => textContent === 'Log it',
         );
         const from = performance.now();
         new MutationObserver((_, observer) => {
@@ -93,11 +93,11 @@ const layACoat = (page: Page): Promise<number> =>
 /** Lays a coat from its page: how long until it is said to be done, and the processor time of the main thread, ms. */
 async function aCoat(page: Page, devtools: CDPSession): Promise<{ ms: number; busyMs: number }> {
   await page.goto(`${base}#/lay`);
-  const ready = page.getByRole('button', { name: /^(Lay it|Read, and seen to)$/ }).first();
+  const ready = page.getByRole('button', { name: /^(Log it|Read and done)$/ }).first();
   await ready.waitFor();
-  const cautions = page.getByRole('button', { name: 'Read, and seen to' });
+  const cautions = page.getByRole('button', { name: 'Read and done' });
   if ((await cautions.count()) > 0) await cautions.tap();
-  await page.getByRole('button', { name: 'Lay it' }).first().waitFor();
+  await page.getByRole('button', { name: 'Log it' }).first().waitFor();
   const close = page.getByRole('button', { name: 'Close' });
   if ((await close.count()) > 0) await close.tap();
   await page.waitForTimeout(5_000); // until nothing is worked out any more

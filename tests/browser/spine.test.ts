@@ -38,20 +38,20 @@ async function fillJar(name: string): Promise<void> {
 
 /** Opens the coat that a tap would lay; confirms the cautions where a session begins. */
 async function openLay(): Promise<void> {
-  await page.getByRole('navigation').getByRole('link', { name: 'Lay a coat' }).tap();
-  await button(/^(Lay it|Read, and seen to)$/)
+  await page.getByRole('navigation').getByRole('link', { name: 'Log a coat' }).tap();
+  await button(/^(Log it|Read and done)$/)
     .first()
     .waitFor();
-  const cautions = button('Read, and seen to');
+  const cautions = button('Read and done');
   if ((await cautions.count()) > 0) await cautions.tap();
-  await button('Lay it').first().waitFor();
+  await button('Log it').first().waitFor();
 }
 
 async function layCoat(number: number, atMs?: number): Promise<void> {
   await openLay();
   await sayWhen(atMs);
-  await button('Lay it').first().tap();
-  await page.getByText(new RegExp(`^Coat ${number} laid on `)).waitFor();
+  await button('Log it').first().tap();
+  await page.getByText(new RegExp(`^Coat ${number} logged on `)).waitFor();
 }
 
 async function timesWorkedOut(): Promise<void> {
@@ -76,9 +76,9 @@ describe('in the own shop', () => {
     expect((await told()).done).toHaveLength(2);
 
     await killAndReopen();
-    await page.getByRole('navigation').getByRole('link', { name: 'Lay a coat' }).tap();
-    await button('Lay it').first().tap();
-    await page.getByText('Coat 2 laid on Small box.').waitFor();
+    await page.getByRole('navigation').getByRole('link', { name: 'Log a coat' }).tap();
+    await button('Log it').first().tap();
+    await page.getByText('Coat 2 logged on Small box.').waitFor();
     expect(here()).toBe(piece);
     expect((await told()).done[0]).toMatch(/^Coat 2/);
 
@@ -109,7 +109,7 @@ describe('in the own shop', () => {
       expect.stringMatching(/^Recoat from/),
       expect.stringMatching(/^Level-sand from/),
       expect.stringMatching(/^Rub out from/),
-      expect.stringMatching(/^Settled by/),
+      expect.stringMatching(/^Fully hardened by/),
     ]);
 
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
@@ -119,7 +119,7 @@ describe('in the own shop', () => {
     expect(await told()).toEqual(before);
 
     await page.getByRole('link', { name: 'Why these times?' }).tap();
-    await heading('What this does not know').waitFor();
+    await heading('What this doesn’t know').waitFor();
     expect(await page.getByRole('img', { name: /Solvent held by Mandolin/ }).count()).toBe(1);
   });
 
@@ -133,16 +133,16 @@ describe('in the own shop', () => {
     await fillJar('Clear gloss');
     await openLay();
     await field('Wet film').fill('5000');
-    await button('Lay it').first().tap();
+    await button('Log it').first().tap();
     await page.getByText('Give a value from 1 to 1000 µm.').waitFor();
     expect(await field('Wet film').inputValue()).toBe('5000');
     await field('Wet film').fill('85');
 
     await sayWhen(Date.UTC(1970, 0, 1, 12));
-    await button('Lay it').first().tap();
+    await button('Log it').first().tap();
     await page.getByText('Give a time from the year 2000 on.').first().waitFor();
     await page.getByLabel('Day and time').fill(clock(Date.now() - 30 * 24 * HOUR_MS));
-    await button('Lay it').first().tap();
+    await button('Log it').first().tap();
     await page
       .getByText(/when this was started/)
       .first()
@@ -180,28 +180,28 @@ describe('in the own shop', () => {
     await page.getByRole('link', { name: 'Log a check' }).tap();
     await button('Log it').tap();
     await page.getByText('Choose what you found.').waitFor();
-    await choose('Prints');
+    await choose('Leaves a print');
     await button('Log it').tap();
-    await page.getByText('Logged: Prints.').waitFor();
-    await page.getByRole('link', { name: 'Sand it' }).tap();
+    await page.getByText('Logged: Leaves a print.').waitFor();
+    await page.getByRole('link', { name: 'Sand' }).tap();
     await field('Taken off').fill('3');
     await button('Log it').tap();
     await page.getByText('Scuffed, 3 µm off.').waitFor();
     expect((await told()).done.map((line) => line.split(' ')[0])).toEqual([
       'Scuffed',
-      'Prints',
+      'Leaves',
       'Coat',
       'Started',
     ]);
     await button(/^Undo: Scuffed/).tap();
     await page.getByText('Undone: Scuffed.').waitFor();
     await page.getByRole('link', { name: 'Change the details' }).tap();
-    await button('Close this piece').tap();
-    await page.getByText('Small box is closed.').waitFor();
+    await button('Finish this piece').tap();
+    await page.getByText('Small box is finished.').waitFor();
     await page.goto(`${base}${piece}`);
-    await button(/^Undo: Closed/).tap();
-    await page.getByText('Undone: Closed.').waitFor();
-    expect((await told()).done.map((line) => line.split(' ')[0])).toEqual(['Prints', 'Coat', 'Started']);
+    await button(/^Undo: Finished/).tap();
+    await page.getByText('Undone: Finished.').waitFor();
+    expect((await told()).done.map((line) => line.split(' ')[0])).toEqual(['Leaves', 'Coat', 'Started']);
   });
 
   test('units and theme are chosen once and hold', async () => {
@@ -217,16 +217,16 @@ describe('in the own shop', () => {
     await startPiece('Small box');
     await page.goto(`${base}#/more`);
     const downloading = page.waitForEvent('download');
-    await button('Write a backup file').tap();
+    await button('Save a backup').tap();
     const backup = readFileSync(await (await downloading).path());
     await context.close();
     await openApp();
     await page.goto(`${base}#/more`);
     const input = page.locator('input[type="file"]');
     await input.setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{') });
-    await page.getByText('Nothing was brought in').waitFor();
+    await page.getByText('Nothing was restored').waitFor();
     await input.setInputFiles({ name: 'backup.zip', mimeType: 'application/zip', buffer: backup });
-    await page.getByText('1 entry brought in.').waitFor();
+    await page.getByText('1 entry restored.').waitFor();
     await page.goto(`${base}#/bench`);
     await page.getByText('Small box').waitFor();
   });

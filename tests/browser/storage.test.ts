@@ -49,7 +49,7 @@ test('a full device: the work goes on in memory, is offered as a file, and is ke
   await page.goto(base);
   await page.getByRole('heading', { level: 1 }).waitFor();
   await startPiece('Held box');
-  await page.getByText('1 entry is not kept on this device').waitFor();
+  await page.getByText('1 entry is not saved on this device').waitFor();
   await page.getByText('This device is full.').waitFor();
   await startPiece('Second held box');
   await page.getByText('2 entries are not kept on this device').waitFor();
@@ -61,7 +61,7 @@ test('a full device: the work goes on in memory, is offered as a file, and is ke
 
   await quota();
   await page.getByRole('button', { name: 'Try again' }).tap();
-  await page.getByText('Everything is kept now.').waitFor();
+  await page.getByText('Everything is saved now.').waitFor();
   expect(await page.getByText(/not kept on this device/).count()).toBe(0);
   await page.close();
   page = await context.newPage();
@@ -103,7 +103,7 @@ test.each([
     await page.getByText('The logbook could not be opened').waitFor();
     await page.getByText(says).first().waitFor();
     await startPiece('Held box');
-    await page.getByText('1 entry is not kept on this device').waitFor();
+    await page.getByText('1 entry is not saved on this device').waitFor();
     const downloading = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save it as a file' }).tap();
     expect(readFileSync(await (await downloading).path(), 'utf8')).toContain('Held box');
@@ -147,7 +147,7 @@ test('an upgrade that was broken off: the logbook opens, and keeps work and phot
   const buffer = Buffer.from(shop.backup);
   const backup = { name: 'backup.json', mimeType: 'application/json', buffer };
   await page.locator('main input[type="file"]').setInputFiles(backup);
-  await page.getByText('5 entries brought in.').waitFor();
+  await page.getByText('5 entries restored.').waitFor();
   await page.goto(`${base}#/mix/recipe/${shop.recipe}`);
   const card = { name: 'card.png', mimeType: 'image/png', buffer: await page.screenshot() };
   await page.locator('main input[type="file"]').setInputFiles(card);
@@ -204,7 +204,7 @@ test('a photo on a full device: it is said, and nothing of it is left', async ()
   await page
     .locator('main input[type="file"]')
     .setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer });
-  await page.getByText('5 entries brought in.').waitFor();
+  await page.getByText('5 entries restored.').waitFor();
   await page.goto(`${base}#/mix/recipe/${shop.recipe}`);
   await page.evaluate(() => {
     IDBObjectStore.prototype.put = () => {

@@ -11,8 +11,8 @@ async function keepIngredient(sort: RegExp, name: string): Promise<void> {
   await goTo('#/mix/ingredient/new');
   await choose(sort);
   await field('Name').fill(name);
-  await button('Keep it').tap();
-  await page.getByText(`${name} is kept.`).waitFor();
+  await button('Save').tap();
+  await page.getByText(`${name} is saved.`).waitFor();
 }
 async function writeLine(number: number, name: string): Promise<void> {
   const row = page.getByRole('group', { name: `Ingredient ${number}` });
@@ -33,7 +33,7 @@ beforeEach(async () => {
   await writeLine(1, 'White');
   await button('Another ingredient').tap();
   await writeLine(2, 'Thinner');
-  await button('Keep the recipe').tap();
+  await button('Save the recipe').tap();
   await link('Weigh it up').tap();
   await button('Begin to pour').tap();
   await pours(first, 'White');
@@ -48,11 +48,11 @@ test('what is typed for a line that is poured in the other window is not noted, 
   await pourExactly(second);
   await pours(first, 'Thinner');
   const lost = first.getByRole('alert').filter({ hasText: 'White was poured in another window' });
-  await lost.getByText('What you typed here for it, 9.87 g, was not noted.').waitFor();
+  await lost.getByText('What you typed here for it, 9.87 g, was not logged.').waitFor();
   expect(await shows(first).inputValue()).toBe('');
   expect(await second.getByText('in another window').count()).toBe(0); // who pours is not told of it
   await shows(first).fill('19.5');
-  await first.getByRole('button', { name: 'Note what was poured' }).tap();
+  await first.getByRole('button', { name: 'Log what was poured' }).tap();
   await first
     .getByText('Everything is poured')
     .or(first.getByRole('heading', { name: /^(Top up|Pour)/ }))
@@ -77,7 +77,7 @@ test('what is typed stays with its line while a pour before it is undone and pou
 
 test('who notes a pour is told of no other window', async () => {
   await shows(first).fill('10.01');
-  await first.getByRole('button', { name: 'Note what was poured' }).tap();
+  await first.getByRole('button', { name: 'Log what was poured' }).tap();
   await pours(first, 'Thinner');
   await pours(second, 'Thinner');
   expect(await first.getByText('in another window').count()).toBe(0);

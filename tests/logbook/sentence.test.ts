@@ -22,10 +22,10 @@ test.each([
 test.each([
   {
     failure: { kind: 'damaged' },
-    says: 'This backup was changed or damaged on its way. Nothing was taken in; try another copy.',
+    says: 'This backup was changed or damaged on its way. Nothing was restored; try another copy.',
   },
   {
     failure: { kind: 'faulty-entries', issues: [{ path: 'entries.3.at', problem: 'is missing' }] },
-    says: 'Some entries of this backup are faulty. Nothing was taken in.\nentries.3.at: is missing',
+    says: 'Some entries of this backup are faulty. Nothing was restored.\nentries.3.at: is missing',
   },
 ] as const)('$failure.kind: $says', ({ failure, says }) => expect(sentenceForBackup(failure)).toBe(says));

@@ -85,7 +85,7 @@ describe('a typed quantity', () => {
     {
       limit: 'wetFilm',
       typed: { text: 'much', unit: 'um' },
-      problem: 'Write one number, such as 3.5 or 3,5.',
+      problem: 'Enter a number, such as 3.5 or 3,5.',
     },
   ] as const)('of $typed.text $typed.unit is refused as $limit: $problem', ({ limit, typed, problem }) => {
     expect(readTyped(typed, LIMITS[limit])).toEqual({ ok: false, failure: problem });

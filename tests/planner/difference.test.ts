@@ -76,7 +76,7 @@ test('says that a step came in when it holds up the others', () => {
   const longer = piece('a', [coat('1'), wait('w', 60), coat('new'), wait('w2', 60), coat('2')]);
   const found = difference(planned([two(60)]), planned([longer]));
   expect(found.moved.map(({ stepId, why }) => [stepId, whyWords(why, names)])).toEqual([
-    ['2', 'step w2 came in'],
+    ['2', 'step w2 was added'],
   ]);
 });
 

@@ -5,25 +5,25 @@ export const AIR_WORDS = {
   back: 'Air',
   now: 'The air now',
   read: 'Take a reading',
-  readFirst: 'Note temperature and humidity, and see how far the piece is from its dew point.',
+  readFirst: 'Log temperature and humidity to see how far the piece is from its dew point.',
   empty: 'No reading yet',
   stale: 'Old reading: take a new one before you spray.',
   of: (when: string): string => `Read ${when}`,
   airRow: 'Air',
   humidityRow: 'Humidity',
   pieceRow: 'Piece',
-  pieceAsAir: 'not measured: taken as warm as the air',
+  pieceAsAir: 'not measured: assumed as warm as the air',
   dewRow: 'Dew point',
-  marginRow: 'Margin of the piece',
-  woodRow: 'Wood comes to',
+  marginRow: 'Above the dew point',
+  woodRow: 'Wood moisture',
   woodMoisture: (percent: string): string => `${percent} moisture`,
   woodHint: 'For bare wood and fillers: the moisture that wood comes to in this air after days to weeks.',
   corrected: (shown: string): string => `hygrometer shows ${shown}`,
   worked: { 'dew-point': 'from the dew point', 'wet-bulb': 'from the wet bulb' },
   outlookTitle: 'Blush outlook',
-  more: 'Also here',
+  more: 'More tools',
   forecast: 'Forecast',
-  forecastNone: 'Not set: the last reading is taken to go on',
+  forecastNone: 'Not set: the last reading is assumed to continue',
   room: 'Solvent in the room',
   roomNone: 'Room not described yet',
   filters: 'Filters and cartridges',
@@ -48,23 +48,23 @@ export const OUTLOOK_WORDS = {
     text: 'The piece is within 3 K of its dew point. Water settles on it and in the film.',
   },
   'expect-blush': {
-    word: 'Expect blush',
+    word: 'Blush likely',
     text: 'The film cools below the dew point as it dries and turns white.',
   },
-  care: { word: 'Take care', text: 'Light coats and a slower thinner; watch the first one turn.' },
-  easy: { word: 'Easy', text: 'The piece is well above its dew point.' },
+  care: { word: 'Blush possible', text: 'Light coats and a slower thinner; watch the first one turn.' },
+  easy: { word: 'Blush unlikely', text: 'The piece is well above its dew point.' },
 } as const;
 
 /** Where the limits come from. */
 export const LIMIT_WORDS = {
   usual: (care: string, easy: string): string =>
-    `Usual limits: blush to be expected under ${care}, easy from ${easy}. Common practice; floor 3 K after ISO 8502-4.`,
+    `Usual limits: blush likely under ${care}, unlikely from ${easy}. Common practice; floor 3 K after ISO 8502-4.`,
   own: (seen: number, care: string, easy: string, spread: string): string =>
-    `Your own limits, from ${seen} ${seen === 1 ? 'coat' : 'coats'} you looked at: blush to be expected under ${care} (give or take ${spread}), easy from ${easy}. The floor of 3 K stays.`,
-  teach: 'Log “blushed” or “clear” on a piece, and this limit becomes your own.',
+    `Your own limits, from ${seen} ${seen === 1 ? 'coat' : 'coats'} you looked at: blush likely under ${care} (give or take ${spread}), unlikely from ${easy}. The floor of 3 K stays.`,
+  teach: 'Log “Blushed” or “No blush” on a piece and this limit becomes your own.',
 } as const;
 
-/** What this jar’s own solvents make of it. */
+/** What this jar’s own solvents do to it. */
 export const JAR_BLUSH_WORDS = {
   title: 'With your jar',
   choose: 'Jar',
@@ -84,15 +84,16 @@ export const JAR_BLUSH_WORDS = {
 /** What would help. */
 export const HELP_WORDS = {
   title: 'What would help',
-  room: (margin: string): string => `Bring the piece to the room’s warmth: margin ${margin}.`,
-  piece: (temperature: string): string => `Warm the piece to ${temperature}: then it is easy.`,
+  room: (margin: string): string => `Let the piece warm to the room: ${margin} above the dew point.`,
+  piece: (temperature: string): string => `Warm the piece to ${temperature}: blush is then unlikely.`,
   drier: (percent: string): string => `Dry the air to ${percent} at this temperature.`,
   day: (from: string, margin: string): string =>
-    `By day, from ${from}, the forecast gives a margin of ${margin}.`,
-  night: (from: string, margin: string): string => `From ${from} the forecast gives a margin of ${margin}.`,
+    `By day, from ${from}, the forecast gives ${margin} above the dew point.`,
+  night: (from: string, margin: string): string =>
+    `From ${from} the forecast gives ${margin} above the dew point.`,
   still: (word: string): string => `Still: ${word.toLowerCase()}.`,
   retarder: 'Retarder',
-  retarderFloor: 'Retarder does not answer a margin under 3 K: wait, or warm the piece.',
+  retarderFloor: 'Retarder is no answer this close to the dew point: wait, or warm the piece.',
   retarderUsual: 'Usual: 5 to 10 % of the mix; 15 % is extreme (common practice, no source).',
   retarderStep: (percent: string, less: string): string =>
     `${percent} more of the mix cools the film ${less} less, and keeps it open so that it can clear.`,
@@ -129,7 +130,7 @@ export const READ_WORDS = {
 export const FORECAST_WORDS = {
   title: 'Forecast',
   intro:
-    'What the shop will be like when nobody reads the air. Estimates and plans use it for the days to come.',
+    'What the shop will be like when nobody takes a reading. Estimates and plans use it for the days ahead.',
   day: 'By day',
   night: 'By night',
   dayFrom: 'Day begins',
@@ -146,11 +147,13 @@ export const READINGS_WORDS = {
   title: 'Readings',
   each: 'One by one',
   time: 'When',
-  margin: 'Margin of the piece',
-  easy: 'Easy from here',
-  care: 'Expect blush below',
-  describe: (count: number): string => `The margin of the piece over the last ${count} readings.`,
-  line: (air: string, humidity: string, margin: string): string => `${air}, ${humidity}, margin ${margin}`,
+  margin: 'Above the dew point',
+  easy: 'Blush unlikely above',
+  care: 'Blush likely below',
+  describe: (count: number): string =>
+    `How far the piece was above its dew point over the last ${count} readings.`,
+  line: (air: string, humidity: string, margin: string): string =>
+    `${air}, ${humidity}, ${margin} above the dew point`,
   undo: 'Undo this reading',
   undone: 'Reading undone.',
   count: (count: number): string => (count === 1 ? '1 reading' : `${count} readings`),

@@ -155,8 +155,8 @@ export const CAUTION_WORDS = {
     sand: 'Before you sand',
     'end-day': 'Before you leave',
   },
-  lead: 'Read these once, then confirm. They stand in the log with the time.',
-  done: 'Read, and seen to',
+  lead: 'Read these, then confirm. The time is logged.',
+  done: 'Read and done',
   why: 'Why',
   usual: 'What is usual',
   always: 'Always shown',
@@ -168,6 +168,6 @@ export const CAUTION_WORDS = {
 
 /** A second line for the isocyanate caution, where the answer is to stop. */
 export const ISOCYANATE_CHOICE = {
-  stop: 'Put it away',
+  stop: 'Don’t spray it',
   goOn: 'I have the training and supplied air my code asks for',
 } as const;

@@ -64,8 +64,8 @@ export const SHEET_WORDS = {
   potLife: 'Pot life',
   totalFilm: 'All coats together at most, dry',
   empty: 'Empty: not on the sheet.',
-  save: 'Keep the sheet',
-  saved: 'Data sheet kept. Dates are worked out again.',
+  save: 'Save the sheet',
+  saved: 'Data sheet saved. Dates are updated.',
   scaled: 'Scaled to your data sheet.',
 } as const;
 

@@ -78,8 +78,8 @@ export const OLD_WORDS = {
     'oily-smell':
       'Oil under lacquer keeps it soft and lifts it. Wait, seal, or take it off; its rags heat by themselves.',
   },
-  saveLook: 'Keep this',
-  savedLook: 'Kept.',
+  saveLook: 'Save',
+  savedLook: 'Saved.',
   lead: 'Lead',
   leadNone: 'Not asked for a clear finish.',
   leadState: {

@@ -2,12 +2,12 @@
 
 /** Why the times of a piece cannot be worked out. */
 export const NO_OUTLOOK_WORDS = {
-  'no-coats': 'No coat has been laid yet.',
-  'unknown-jar': 'The jar of one of its coats is not in this logbook. Bring in the backup that has it.',
+  'no-coats': 'No coat has been logged yet.',
+  'unknown-jar': 'The jar of one of its coats is not in this logbook. Restore the backup that has it.',
   'no-room-for-lacquer':
-    'Thinner and retarder leave no room for lacquer in one of its jars. Undo that jar and fill it anew.',
+    'Thinner and retarder leave no room for lacquer in one of its jars. Undo that jar and fill it again.',
   'no-drying-law': 'This version knows no drying law for its finish.',
-  lost: 'The drying model stopped. Lay or undo something, or reload the app, and it is tried again.',
+  lost: 'The drying model stopped. Log or undo something, or reload the app, to try again.',
 } as const;
 
 /** Said beside the thinning of a jar. */

@@ -4,7 +4,7 @@ export const BAR = {
   label: 'Places',
   bench: 'Bench',
   mix: 'Mix',
-  lay: 'Lay a coat',
+  lay: 'Log a coat',
   match: 'Match',
   air: 'Air',
 } as const;

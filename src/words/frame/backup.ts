@@ -2,8 +2,8 @@
 
 export const BACKUP_DUE = {
   title: 'Time for a backup',
-  folder: 'The backup folder waits for you',
+  folder: 'The backup folder needs you',
   text: (count: number): string =>
     `${count} ${count === 1 ? 'entry is' : 'entries are'} on this phone alone. A phone can be lost.`,
-  act: 'Write a backup',
+  act: 'Save a backup',
 } as const;

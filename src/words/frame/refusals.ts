@@ -12,7 +12,7 @@ export const FAILURE_WORDS = {
   'unknown-jar': () => 'This jar is not in the logbook. Choose another, or fill it first.',
   'unknown-air': () => 'This air reading is not in the logbook. Take a new one.',
   'unknown-entry': () => 'This entry is not in the logbook, so there is nothing to undo.',
-  'piece-closed': () => 'This piece is closed. Undo its closing to go on with it.',
+  'piece-closed': () => 'This piece is finished. Reopen it to go on.',
   'piece-there-already': () => 'This piece is in the logbook already.',
   'jar-there-already': () => 'This jar is in the logbook already.',
   'unknown-ingredient': () => 'This ingredient is not in the shop. Choose another, or add it first.',
@@ -20,7 +20,7 @@ export const FAILURE_WORDS = {
   'unknown-weigh-up': () => 'This weigh-up is not in the logbook. Begin it again from its recipe.',
   'contains-itself': () =>
     'This ingredient would be made of itself. Take itself, or what is made of it, out of what it is made of.',
-  'not-last-pour': () => 'Later pours stand on this one. Undo the last pour first.',
+  'not-last-pour': () => 'Later pours depend on this one. Undo the last pour first.',
   'weigh-up-over': () => 'This weigh-up is finished. Begin a new one from its recipe.',
   'no-such-line': () => 'The plan has no such line. Open the weigh-up again.',
   'unknown-match': () => 'This match is not in the logbook. Choose another, or start it first.',
@@ -29,27 +29,27 @@ export const FAILURE_WORDS = {
   'unknown-filter': () => 'This filter is not in the logbook. Choose another, or open it first.',
   'filter-there-already': () => 'This filter is in the logbook already.',
   'unknown-step': () => 'This step is not in the plan any more. Look at the plan again.',
-  'unknown-closure': () => 'This closure was taken back already.',
+  'unknown-closure': () => 'This closure was removed already.',
   'already-struck': () => 'This entry has been undone already.',
   'still-used': () => 'Later work depends on this entry. Undo that work first.',
   full: () => 'This device is full, so nothing was logged. Make room, then try again.',
   'no-answer': () =>
-    'This device did not answer in time. Reload and look whether it was logged, then try again.',
+    'This device did not answer in time. Reload, check whether it was logged, then try again.',
   damaged: () =>
     'The browser cannot use what it keeps for this app. Restart the browser and try again; nothing was logged.',
   unavailable: () =>
     'This browser will not keep anything, so nothing was logged. Leave private browsing, then try again.',
 } as const;
 
-/** Why a backup was not taken in. */
+/** Why a backup was not restored. */
 export const BACKUP_WORDS = {
-  'too-large': 'This file is too large for a backup. Nothing was taken in.',
+  'too-large': 'This file is too large for a backup. Nothing was restored.',
   unreadable:
-    'This file cannot be read. If it lies in a cloud, fetch it onto this phone first. Nothing was taken in.',
-  'not-json': 'This file is not a backup, or it was cut short. Nothing was taken in.',
-  'not-a-backup': 'This file is not a backup of this app. Nothing was taken in.',
-  damaged: 'This backup was changed or damaged on its way. Nothing was taken in; try another copy.',
-  packed: 'Another program has packed this file anew. Bring in the file as the app wrote it.',
+    'This file cannot be read. If it is in a cloud, download it to this phone first. Nothing was restored.',
+  'not-json': 'This file is not a backup, or it was cut short. Nothing was restored.',
+  'not-a-backup': 'This file is not a backup of this app. Nothing was restored.',
+  damaged: 'This backup was changed or damaged on its way. Nothing was restored; try another copy.',
+  packed: 'Another program has repacked this file. Restore the file as the app saved it.',
   'newer-backup': 'A newer version of the app wrote this backup. Get the newest version first.',
-  'faulty-entries': 'Some entries of this backup are faulty. Nothing was taken in.',
+  'faulty-entries': 'Some entries of this backup are faulty. Nothing was restored.',
 } as const;

@@ -6,11 +6,11 @@ export const STORAGE_WORDS = {
   'no-answer':
     'This device did not answer in time. Close other tabs of this app and try again; what was logged is still there.',
   damaged:
-    'The browser cannot use what it keeps for this app. Restart the browser and try again. If it stays so, clear the data of this app in the browser’s settings and bring in your last backup.',
+    'The browser cannot use what it keeps for this app. Restart the browser and try again. If it stays so, clear the data of this app in the browser’s settings and restore your last backup.',
   unavailable: 'This browser keeps nothing here. Leave private browsing, or allow storage, then try again.',
   retry: 'Try again',
   held: (count: number): string =>
-    count === 1 ? '1 entry is not kept on this device' : `${count} entries are not kept on this device`,
+    count === 1 ? '1 entry is not saved on this device' : `${count} entries are not saved on this device`,
   heldWhy: {
     full: 'This device is full.',
     'no-answer': 'This device does not answer. Another tab of this app may hold it up.',
@@ -19,10 +19,10 @@ export const STORAGE_WORDS = {
       'This browser keeps nothing here: it may be a private window, or storage may be switched off.',
   },
   heldText:
-    'What you log from now on is in memory only, and goes when this page is closed. You can go on working. Save it as a file now, or make room and try again.',
+    'What you log from now on is in memory only, and is lost when this page is closed. You can go on working. Save it as a file now, or make room and try again.',
   heldSave: 'Save it as a file',
   heldMark: 'In memory only.',
-  kept: 'Everything is kept now.',
+  kept: 'Everything is saved now.',
   aside: (count: number): string =>
     count === 1 ? 'One entry could not be read' : `${count} entries could not be read`,
   asideText:

@@ -29,8 +29,8 @@ export const MATCH_WORDS = {
   emptyText:
     'Read the old colour, mix a trial, read it dry: you are told how far off it is and what to add next, in grams.',
   needs: 'You need an instrument that gives L*a*b*, or a phone photo to rank trials.',
-  open: 'In hand',
-  away: 'Put away',
+  open: 'In progress',
+  away: 'Archived',
   notHere: 'No such match',
   notHereText: 'It may have been undone.',
   toList: 'All matches',
@@ -44,14 +44,14 @@ export const MATCH_WORDS = {
   line: (place: string, tolerance: string, light: string): string =>
     `${place}, within ΔE00 ${tolerance}, under ${light}`,
   onPiece: (piece: string): string => `On ${piece}`,
-  stand: 'How it stands',
+  stand: 'Result so far',
   next: 'What to add next',
   trials: 'Target and trials',
-  more: 'Also here',
+  more: 'More tools',
   change: 'Change this match',
   changeHint: 'Place, tinters, scale, let-downs',
-  putAway: 'Put this match away',
-  putAwayDone: 'Put away. What was read stays.',
+  putAway: 'Archive this match',
+  putAwayDone: 'Archived. What was read stays.',
   target: 'Target',
   targetNone: 'Not read yet',
   readTarget: 'Read the target',
@@ -88,11 +88,11 @@ export const STAND_WORDS = {
   swatchName: (target: string, sample: string): string =>
     `Target ${target} beside sample ${sample}; for orientation only`,
   unmoved:
-    'The target was read through clear and this trial bare. Lay the clear on the trial’s card and read it again: clear makes it yellower and darker.',
+    'The target was read through clear and this trial bare. Coat the trial’s card with the clear and read it again: clear makes it yellower and darker.',
   moved: (lab: string): string =>
-    `Held against the aim for the bare colour, ${lab}: target less the clear’s shift.`,
+    `Compared with the aim for the bare colour, ${lab}: target less the clear’s shift.`,
   yellowing: (amount: string): string =>
-    `The aim lies ${amount} of b* below the target, for the yellowing to come.`,
+    `The aim is ${amount} of b* below the target, for the yellowing to come.`,
   wetNote:
     'A wet film is darker and glossier. It is kept, and is no target and no pass: read it again when dry.',
   cameraNote:
@@ -113,13 +113,13 @@ export const STAND_WORDS = {
   oneLight: 'Without spectra this holds for one light only: look at it under a second, very different one.',
   readings: (count: number, spread: string | undefined): string =>
     spread === undefined
-      ? 'One reading: taken to scatter by 0.3 ΔE00. Read it three times.'
+      ? 'One reading: assumed to scatter by 0.3 ΔE00. Read it three times.'
       : `Mean of ${count} readings, spread ${spread} ΔE00.`,
 } as const;
 
 export const NEXT_WORDS = {
   working: 'Working it out…',
-  lost: 'The sums did not come through. Try again.',
+  lost: 'The calculation failed. Try again.',
   retry: 'Try again',
   shiftFirst:
     'The clear’s shift is not read yet, so this aims at the target itself, and clear will make it yellower. Reading the shift first saves white.',
@@ -163,8 +163,8 @@ export const NEXT_WORDS = {
     `${grams} g of ${tinter} is under what your scale shows. Make a let-down of it and say so under “Change this match”.`,
   letDown: 'Let-down: 1 g of tinter and 9 g of the same clear is 10 %; 1 g of that and 9 g of clear is 1 %.',
   carried: (grams: string, percent: string): string =>
-    `Let-downs have brought ${grams} g of clear into the jar, ${percent} of it: it hides that much less.`,
-  strengths: 'What the tinters are believed to be worth',
+    `Let-downs have added ${grams} g of clear to the jar, ${percent} of it: it hides that much less.`,
+  strengths: 'Assumed strength of the tinters',
   strength: (factor: string, doubt: string): string => `${factor} times, give or take ${doubt}`,
   strengthFrom: {
     'drawn-down': 'against your draw-downs',
@@ -217,7 +217,7 @@ export const FORM_WORDS = {
   place: 'Where the repair lies',
   through: 'The target is seen',
   throughBare: { label: 'Bare', hint: 'no clear over it' },
-  throughClear: { label: 'Through clear', hint: 'old clear stands over it' },
+  throughClear: { label: 'Through clear', hint: 'old clear is over it' },
   white: 'Light and observer of your instrument',
   whiteHint: 'As it says beside L*a*b*. Only like is compared with like.',
   base: 'White base',
@@ -227,7 +227,7 @@ export const FORM_WORDS = {
   tintersHint: 'What is not in the shop yet becomes an ingredient.',
   noTinter: 'Tick at least one tinter.',
   likeLabel: (name: string): string => `${name} is like`,
-  likeNone: 'None of these: I shall draw it down',
+  likeNone: 'None of these: I’ll draw it down',
   scale: 'Scale',
   scaleHint: 'Its smallest division.',
   letDowns: 'Let-downs made up',
@@ -268,13 +268,13 @@ export const FORM_WORDS = {
 
 export const MIX_WORDS = {
   title: (number: number): string => (number === 1 ? 'Weigh in the base' : `Mix trial ${number}`),
-  baseHint: 'What stands in the jar, untinted.',
+  baseHint: 'What is in the jar, untinted.',
   grams: (name: string): string => `${name}, g`,
   form: 'Weighed',
   forms: { neat: 'Neat', 'let-down-10': '10 %', 'let-down-1': '1 %' },
   suggested: 'As suggested. Change what the scale showed.',
   empty: 'Leave empty what was not added.',
-  nothing: 'Write down at least one amount.',
+  nothing: 'Enter at least one amount.',
   save: 'Log this trial',
   saved: (number: number): string => `Trial ${number} logged. Draw it down, dry it, read it.`,
   when: 'When',
@@ -405,17 +405,17 @@ export const PHOTO_WORDS = {
   spread: (percent: string): string => `Light over the sample varies by ${percent}.`,
   residual: (median: string, worst: string): string =>
     `On the chart’s own patches the fit is off by ΔE00 ${median} (median), ${worst} at worst.`,
-  residualNone: 'A single card cannot tell how far off the fit is: take it for 3 to 4 ΔE00.',
+  residualNone: 'A single card cannot tell how far off the fit is: assume 3 to 4 ΔE00.',
   poor: 'The fit is poor. Look at the corners and at the light, or take the photo again.',
   otherLight: (light: string): string =>
     `Carried over to ${light} as the eye adapts (Bradford): good enough to rank by. Rank photos against a photo of the target, taken the same way.`,
   log: 'Log it, for ranking',
   faults: {
     'not-a-picture': PHOTO_FAULTS['not-opened'],
-    'reference-outside': 'A corner of the chart or card lies outside the photo. Mark it again.',
+    'reference-outside': 'A corner of the chart or card is outside the photo. Mark it again.',
     'reference-crossed': 'The corners do not go round. Mark them in the order they are named.',
     'reference-too-small': 'The chart or card is too small in the photo. Go nearer.',
-    'sample-outside': 'The sample lies outside the photo. Mark its middle again.',
+    'sample-outside': 'The sample is outside the photo. Mark its middle again.',
     'sample-crossed': 'The sample could not be found. Mark its middle again.',
     'sample-too-small': 'The sample is too small in the photo. Go nearer.',
     'reference-clipped':
@@ -461,7 +461,7 @@ export const RECIPE_FROM_MATCH = {
 export const SHIFT_WORDS = {
   title: 'Clear shift',
   intro:
-    'Clear makes a colour yellower and darker. Read one dry card bare, lay the clear it will get, read it again: the opaque is then aimed at the target less that shift.',
+    'Clear makes a colour yellower and darker. Read one dry card bare, coat it with the clear it will get, read it again: the opaque is then aimed at the target less that shift.',
   none: 'Not read yet',
   usual:
     'Usual for 100 µm of nitrocellulose over white: b* +1 to +3.5, L* −0.3 to −1.2 (common practice, no source).',
@@ -481,9 +481,9 @@ export const SHIFT_WORDS = {
 export const TINTER_WORDS = {
   title: 'Tinters',
   intro:
-    'A draw-down is the base with a known share of one tinter, dry and hiding. One makes the sums surer; two, a light and a deep one, surer still.',
+    'A draw-down is the base with a known share of one tinter, dry and hiding. One makes the calculation surer; two, a light and a deep one, surer still.',
   drawn: (count: number): string => (count === 1 ? 'One draw-down' : `${count} draw-downs`),
-  like: (name: string): string => `Taken for the usual ${name.toLowerCase()}`,
+  like: (name: string): string => `Assumed like the usual ${name.toLowerCase()}`,
   unknown: 'Not known: draw it down',
   draw: 'Log a draw-down',
   rung: (share: string, lab: string): string => `${share}: ${lab}`,

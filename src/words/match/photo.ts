@@ -2,7 +2,7 @@
 
 export const PHOTO_FAULTS = {
   empty: 'There is nothing in this file. Choose another, or take the photo again.',
-  unreadable: 'This file cannot be read. If it lies in a cloud, fetch it onto this phone first.',
+  unreadable: 'This file cannot be read. If it is in a cloud, download it to this phone first.',
   'no-photo': 'This file is no photo. Choose a JPEG, PNG, WebP, HEIC or AVIF.',
   'cut-short': 'This photo was cut short on its way. Choose it again, or take a new one.',
   'too-many-bytes': 'This file has over 50 megabytes. Choose a smaller photo.',

@@ -40,7 +40,7 @@ export const AMOUNT_WORDS = {
   keepBack: 'Keep back for repairs',
   thinned: 'Thinner, of the lacquer',
   takes: 'It takes',
-  mixed: (ml: string): string => `${ml} mL of mix, ready to lay`,
+  mixed: (ml: string): string => `${ml} mL of mix, ready to use`,
   perCoat: (ml: string): string => `${ml} mL leave the gun in a coat, `,
   sprayed: (ml: string): string => `${ml} mL in all`,
   parts: (lacquer: string, thinner: string): string => `${lacquer} mL lacquer and ${thinner} mL thinner.`,
@@ -64,7 +64,7 @@ export const CUP_WORDS = {
   cup: 'Cup',
   seconds: 'Time',
   secondsHint: (from: number, to: number): string => `This cup is good from ${from} to ${to} s.`,
-  notSeconds: 'Write the seconds, such as 24.',
+  notSeconds: 'Enter the seconds, such as 24.',
   is: (mm2s: string): string => `${mm2s} mm²/s`,
   atC: (temperature: string): string => `At ${temperature}, as its standard asks.`,
   mPas: (value: string): string => `About ${value} mPa·s at 0.95 g/mL.`,
@@ -91,10 +91,10 @@ export const CUP_WORDS = {
     `To ${volume} mL at the second thinning add ${ml} mL of thinner.`,
   addLacquer: (ml: string, volume: string): string =>
     `To ${volume} mL at the second thinning that is more than it needs: ${ml} mL of thinner too much.`,
-  extrapolated: 'It lies outside the two readings, so try it on a little first.',
+  extrapolated: 'It is outside the two readings, so try it on a little first.',
   have: 'You have of the second',
   failures: {
-    'outside-its-cup': 'A time lies outside what the cup is good for.',
+    'outside-its-cup': 'A time is outside what the cup is good for.',
     'too-thin-for-cup': 'It would run through the cup too fast to say anything.',
     'too-thick-for-cup': 'It would run through the cup too slowly to say anything.',
     'thinned-alike': 'Both readings are at one thinning. Thin a little further and read again.',
@@ -106,7 +106,7 @@ export const CUP_WORDS = {
 
 export const FILL_WORDS = {
   title: 'Drop fill of a chip',
-  lead: 'Each drop stands as a mound and dries to its solids, so a chip takes several. Let each dry before the next.',
+  lead: 'Each drop sits as a mound and dries to its solids, so a chip takes several. Let each dry before the next.',
   depth: 'Depth',
   depthProblem: 'Give a depth above 0 and up to 20 mm.',
   size: 'Area of the chip',
@@ -138,7 +138,7 @@ export const FIND_WORDS = {
   code: 'Code on the label',
   codeHint: 'Six letters and digits, such as K7Q-2MD.',
   noCode: 'A code has six letters and digits, such as K7Q-2MD.',
-  unknown: 'No jar of this shop has this code. Bring in a backup from the phone that filled it.',
+  unknown: 'No jar of this shop has this code. Restore a backup from the phone that filled it.',
   find: 'Find it',
   camera: 'Use the camera',
   stop: 'Stop the camera',

@@ -1,17 +1,17 @@
 // English text of laying a coat.
 
 export const LAY_WORDS = {
-  title: 'Lay a coat',
+  title: 'Log a coat',
   back: 'Back to the bench',
   summary: 'This coat',
-  lay: 'Lay it',
+  lay: 'Log it',
   onPiece: (coat: number, piece: string): string => `Coat ${coat} on ${piece}`,
   fromJar: (jar: string): string => `From ${jar}`,
   airAsRead: (air: string, ago: string): string => `Air ${air}, read ${ago}`,
   airNew: 'Air as typed below',
-  airNone: 'Air not known: 21 °C and gentle movement taken (common practice)',
-  laid: (coat: number, piece: string): string => `Coat ${coat} laid on ${piece}.`,
-  change: 'Change what is different',
+  airNone: 'Air not known: 21 °C and gentle movement assumed (common practice)',
+  laid: (coat: number, piece: string): string => `Coat ${coat} logged on ${piece}.`,
+  change: 'Change anything',
   piece: 'Piece',
   jar: 'Jar',
   otherJar: 'Fill another jar',
@@ -60,7 +60,7 @@ export const LAY_WORDS = {
   },
   airOld: (ago: string): string => `This reading is from ${ago}. Read again if the room has changed.`,
   tooSoon: (until: string): string =>
-    `By the estimate the film below takes a wet coat from ${until}. Sooner, it may sag or trap solvent, and everything later moves back.`,
+    `By the estimate the film below takes a wet coat from ${until}. Sooner, it may sag or trap solvent, and everything after it slips.`,
 } as const;
 
 export const LAY_EMPTY = {
@@ -69,8 +69,8 @@ export const LAY_EMPTY = {
   startPiece: 'Start a piece',
   noJar: 'First a jar',
   noJarText:
-    'A coat comes from a jar: its solids, thinner and retarder decide how it dries. Say once what is in it.',
-  fillJar: 'Say what is in the jar',
+    'A coat comes from a jar: its solids, thinner and retarder decide how it dries. Describe it once.',
+  fillJar: 'Describe the jar',
 } as const;
 
 /** Air in a line: "21 °C, 48 %, gentle". */

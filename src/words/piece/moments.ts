@@ -7,19 +7,19 @@ export const MOMENT_WORDS: Record<Milestone, string> = {
   recoat: 'Recoat from',
   level: 'Level-sand from',
   rubOut: 'Rub out from',
-  settled: 'Settled by',
+  settled: 'Fully hardened by',
 };
 
 /** How far a moment has come; a shape stands beside each. */
 export const MOMENT_STATE = {
-  waiting: 'Not yet',
+  waiting: 'Wait',
   perhaps: 'Perhaps',
-  reached: 'Reached',
+  reached: 'Ready',
   done: 'Done',
 } as const;
 
 /** Said of a moment whose band has begun. */
-export const PERHAPS_HINT = 'Within its band: try it where it will not show.';
+export const PERHAPS_HINT = 'Within its band: try it where it won’t show.';
 
 /** A band in one sentence, for who cannot see it. */
 export const bandSentence = (what: string, likely: string, earliest: string, late: string): string =>

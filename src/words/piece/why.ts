@@ -3,7 +3,7 @@
 export const WHY_WORDS = {
   title: 'Why these times?',
   notYet: 'The times are not worked out yet.',
-  notYetText: 'Lay a coat first; then its curves stand here.',
+  notYetText: 'Log a coat first; its curves appear here.',
   solvent: 'Solvent still in the film',
   solventText: (held: string, share: string): string =>
     `Now ${held}, ${share} of the film. Its weight falls with the logarithm of time: fast at first, then ever slower.`,
@@ -38,7 +38,7 @@ export const MOVES_WORDS = {
   names: {
     warmer: 'Shop 5 K (9 °F) warmer from now on',
     cooler: 'Shop 5 K (9 °F) colder from now on',
-    'thinner-coats': 'Last coat laid a third thinner',
+    'thinner-coats': 'Last coat a third thinner',
     'no-retarder': 'No retarder in the jar',
   },
   oneMore: 'One more coat now',
@@ -53,7 +53,7 @@ export const MOVES_WORDS = {
 } as const;
 
 export const INPUT_WORDS = {
-  title: 'What it was worked out from',
+  title: 'What it is based on',
   origins: { log: 'your log', practice: 'common practice', fit: 'fitted to common practice' },
   finish: 'Film former',
   constants: 'Its drying constants',
@@ -71,7 +71,7 @@ export const INPUT_WORDS = {
   sprayed: (asSold: string, sprayed: string): string => `${asSold} solids as sold, ${sprayed} as it goes on`,
   mixed: (sprayed: string): string => `${sprayed} solids as it goes on, by what was poured`,
   ownSaid: 'Solvents of the can itself',
-  ownSaidText: 'as you said',
+  ownSaidText: 'as you entered',
   ownUsualText: 'the usual ones for this finish',
   thinner: 'Thinner',
   retarder: 'Retarder',
@@ -89,12 +89,12 @@ export const INPUT_WORDS = {
 } as const;
 
 export const UNKNOWN_WORDS = {
-  title: 'What this does not know',
+  title: 'What this doesn’t know',
   lines: [
     'No measurement of how solvent moves in nitrocellulose lacquer was found in the literature. Its constants here were fitted so that common practice comes out.',
     'The band therefore allows solvent to move 2.5 times faster or slower; one in ten lies outside at either end. Your own checks narrow it.',
     'Evaporation may be 1.5 times faster or slower than the figure for your air movement.',
-    'Plasticiser, age of the lacquer, bare wood that drinks, and draughts in corners are left out.',
+    'Plasticiser, age of the lacquer, bare wood that soaks it up, and draughts in corners are left out.',
     'The product’s data sheet and your own hand outrank every time shown here.',
   ],
 } as const;

@@ -35,10 +35,10 @@ export const OWNER_WORDS = {
   message: 'Message',
   share: 'Share',
   copy: 'Copy',
-  again: 'Draft anew',
-  empty: 'There is nothing to share. Write something, or draft it anew.',
+  again: 'Draft again',
+  empty: 'There is nothing to share. Write something, or draft it again.',
   gave: {
-    shared: 'Given to the share sheet.',
+    shared: 'Shared.',
     downloaded: 'Saved.',
     copied: 'Copied.',
     'given-up': 'Not shared.',
@@ -64,7 +64,7 @@ export const OWNER_DRAFTS: Record<OwnerKind, (facts: OwnerFacts) => string> = {
     ),
   progress: (facts) =>
     sentences(
-      `A word on ${facts.piece}.`,
+      `An update on ${facts.piece}.`,
       coats(facts),
       facts.next === undefined ? undefined : `Next: ${facts.next.toLowerCase()}, ${facts.nextWhen}.`,
       `It is likely to be ready about ${facts.likely}.`,

@@ -19,7 +19,7 @@ export const FAULT_WORDS = {
   'gate-never-passes': (failures: number) =>
     `This check has not passed ${plural(failures, 'time')}, and waiting has not helped. Look for the cause, then change the step or allow more tries.`,
   'no-coats-a-day': 'No coats a day are allowed for this piece. Allow at least one.',
-  'never-open': 'Within two years there is no time for this piece. Look at the closures and the forecast.',
+  'never-open': 'Within two years there is no time for this piece. Check the closures and the forecast.',
   'promise-past': 'That date is already past. Choose a later one and tell the owner.',
   'sooner-than-possible': 'Even if all goes well the piece is not ready by then.',
 } as const;
@@ -45,7 +45,7 @@ export const WHY_WORDS = {
     minutes === 0
       ? `${step} is done`
       : `${step} ended ${durationWords(Math.abs(minutes))} ${minutes > 0 ? 'later' : 'sooner'}`,
-  'new-step': (step: string) => `${step} came in`,
+  'new-step': (step: string) => `${step} was added`,
   order: 'the order of the work changed',
 } as const;
 

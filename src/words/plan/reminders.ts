@@ -1,6 +1,6 @@
 /** What a reminder says: its title on a notification, and what to do. */
 export const REMINDER_WORDS = {
-  'next-coat': { title: 'Next coat', text: 'may go on now.' },
+  'next-coat': { title: 'Next coat', text: 'can go on now.' },
   'window-closing': { title: 'Recoat window closing', text: 'After it, scuff first, tomorrow.' },
   'stop-for-today': {
     title: 'Enough for today',
@@ -12,13 +12,13 @@ export const REMINDER_WORDS = {
   scuff: { title: 'Scuff', text: 'Before the next coat.' },
   'rest-day': { title: 'Let it rest', text: 'Nothing to do. Do not touch it.' },
   'level-sand': { title: 'Level-sand', text: 'Try the paper first: it should powder, not gum.' },
-  'rub-out': { title: 'Rub out', text: 'Hard enough, as likely as not; try a small place first.' },
+  'rub-out': { title: 'Rub out', text: 'Probably hard enough; try a small spot first.' },
   'sink-check': { title: 'Check for sinking', text: 'Has the fill stopped going down?' },
   'jar-end': { title: 'Jar near its end', text: 'Use it or plan a new one.' },
   cartridge: { title: 'Change the cartridge', text: 'By the schedule, not by smell.' },
   rags: {
     title: 'Rags, overspray, filters',
-    text: 'Oily rags into the sealed metal can with water; overspray and filters wetted and out. They can heat themselves until they burn.',
+    text: 'Oily rags into the closed metal can with water; overspray and filters wetted and out. They can heat up by themselves until they burn.',
   },
   'customer-update': { title: 'Tell the owner', text: 'A draft is ready for you to change.' },
 } as const;
@@ -52,28 +52,28 @@ export const REMINDER_PAGE = {
   label: 'Reminders due',
   missed: 'While you were away',
   due: 'Now',
-  upcoming: 'To come',
-  none: 'Nothing to be reminded of. Lay a coat or plan a piece.',
+  upcoming: 'Coming up',
+  none: 'No reminders. Log a coat or plan a piece.',
   noneSoon: 'Nothing in the next seven days.',
   since: (when: string): string => `since ${when}`,
   more: (count: number): string => `${count} more`,
   done: 'Done',
   later: '20 min later',
-  lay: 'Lay it',
+  lay: 'Log it',
   dayEnd: 'End of day',
-  tell: 'To the draft',
+  tell: 'Open the draft',
   answered: (title: string): string => `${title}: done.`,
   putOff: (title: string): string => `${title}: again in 20 min.`,
-  coatLaid: (piece: string): string => `Coat laid on ${piece}, as the one before.`,
-  noCoatBefore: 'This piece has no coat of that kind yet to go by. Lay it on the page Lay a coat.',
-  settings: 'What reminds, and how',
+  coatLaid: (piece: string): string => `Coat logged on ${piece}, same as the one before.`,
+  noCoatBefore: 'This piece has no coat of that kind to copy yet. Log it on the page Log a coat.',
+  settings: 'Reminder settings',
   bell: (count: number): string =>
     count === 0 ? 'Reminders' : count === 1 ? 'Reminders: 1 waits' : `Reminders: ${count} wait`,
 } as const;
 
 /** What each kind is called where it is switched. */
 export const REMINDER_KIND_WORDS = {
-  'next-coat': 'Next coat may go on',
+  'next-coat': 'Next coat can go on',
   'window-closing': 'Recoat window closing: 60, 30, 10 min left',
   'stop-for-today': 'Enough coats for today',
   'check-blush': 'Look for blush',
@@ -91,26 +91,26 @@ export const REMINDER_KIND_WORDS = {
 } as const;
 
 export const REMINDER_SETTINGS = {
-  kinds: 'What reminds',
+  kinds: 'Which reminders',
   fireNote: 'This one is about fire. It cannot be switched off, and no quiet hours hold it back.',
   quiet: 'Quiet hours',
-  quietText: 'Nothing sounds in them, but for fire. What falls into them comes after, or just before.',
-  quietOn: 'Keep quiet hours',
+  quietText: 'Nothing sounds then, except for fire. What falls in them comes after, or just before.',
+  quietOn: 'Quiet hours on',
   from: 'From',
   to: 'To',
   clockProblem: 'Give both times, as 22:00 and 07:00.',
-  save: 'Keep these times',
-  saved: 'Kept.',
+  save: 'Save',
+  saved: 'Saved.',
 } as const;
 
 /** What this phone can do, told as it is. */
 export const ABILITY_WORDS = {
   title: 'What this phone can do',
-  text: 'An app on a web page cannot wake a phone by itself. This is what yours can do.',
+  text: 'A web app cannot wake a phone by itself. This is what yours can do.',
   test: 'Test it now',
-  tested: 'It rang. If you noticed nothing, look at the sound, and at what the phone lets this app do.',
+  tested: 'Test sent. If you noticed nothing, check the sound and what the phone lets this app do.',
   testTitle: 'A test of the reminders',
-  testText: 'So a reminder looks while the app is out of sight.',
+  testText: 'This is how a reminder looks while the app is out of sight.',
   allow: 'Allow notifications',
   denied: 'Notifications were refused. Allow them in the settings of the browser for this page.',
   yes: 'Yes',
@@ -134,12 +134,12 @@ export const ABILITY_WORDS = {
     none: 'No: this browser has no notifications.',
   },
   closed: {
-    yes: 'Now and then: the browser looks when it sees fit, often only every few hours. Put what matters into the calendar.',
-    no: 'No. Put the plan into the calendar: the calendar rings by itself.',
+    yes: 'Now and then: the browser looks when it sees fit, often only every few hours. Add what matters to the calendar.',
+    no: 'No. Add the plan to the calendar: the calendar rings by itself.',
   },
   sound: { yes: 'Two tones, once you have tapped anything.', no: 'No: this browser plays no sound.' },
   vibration: { yes: 'Where the phone is not set to be still.', no: 'No: this browser does not vibrate.' },
-  flash: { yes: 'Three slow pulses.', no: 'A frame that stands still, for you asked for less motion.' },
+  flash: { yes: 'Three slow pulses.', no: 'A still frame, since you asked for less motion.' },
   awake: { yes: 'While the wall board is open.', no: 'No: set the phone not to sleep.' },
   calendar: { share: 'By the share sheet.', download: 'As a download.' },
 } as const;

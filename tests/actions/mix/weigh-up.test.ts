@@ -98,7 +98,7 @@ describe('a weigh-up', () => {
     const second = done(await pour(open.needs, weighUp(), 1, '102'));
     expect(await undo(open.needs, first.id)).toMatchObject({
       ok: false,
-      failure: { sentence: 'Later pours stand on this one. Undo the last pour first.' },
+      failure: { sentence: 'Later pours depend on this one. Undo the last pour first.' },
     });
     done(await undo(open.needs, second.id));
     done(await undo(open.needs, first.id));

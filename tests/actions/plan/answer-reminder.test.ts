@@ -57,7 +57,7 @@ test('"done" of a first coat says where to lay it, and logs nothing', async () =
   const { open, piece } = await planned(false);
   const before = open.shop.value.entries.size;
   const answered = await answerReminder(open.needs, coatReminder(piece), 'done', NOW_MS);
-  expect(answered).toMatchObject({ ok: false, failure: { sentence: expect.stringContaining('Lay a coat') } });
+  expect(answered).toMatchObject({ ok: false, failure: { sentence: expect.stringContaining('Log a coat') } });
   expect(open.shop.value.entries.size).toBe(before);
 });
 

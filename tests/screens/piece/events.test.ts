@@ -23,7 +23,7 @@ test('the record tells what was done in order, as typed, with what was undone ma
     ['Sprayed', '', true],
     ['Coat 2', 'Sprayed, 85 µm wet. From Gloss.', false],
     ['Scuffed', '4 µm taken off, with P800', false],
-    ['Prints', '', false],
-    ['Closed', '', false],
+    ['Leaves a print', '', false],
+    ['Finished', '', false],
   ]);
 });

@@ -36,7 +36,7 @@ const shop = fold(
 );
 
 test.each([
-  { query: '', found: [0x13, 0x12] }, // newest first, newest versions, none that is put away
+  { query: '', found: [0x13, 0x12] }, // newest first, newest versions, none that is archived
   { query: 'AGED', found: [0x12] },
   { query: 'umber aged', found: [0x12] },
   { query: 'ebene', found: [0x13] },
