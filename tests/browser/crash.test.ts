@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
 import { crashShop } from './crash-shop';
 import { type Killable, newProfile, startKillable } from './killable';
 import { closeLine, logging, marksIn, rows, type Said, startPiece, typedAs, untilSaid } from './logging';
@@ -76,9 +76,17 @@ beforeAll(async () => {
     .setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer });
   await page.getByText('5 entries restored.').waitFor();
 });
+let hasFailed = false;
+afterEach(({ task }) => {
+  if (task.result?.state !== 'fail') return;
+  hasFailed = true;
+  console.log(
+    `The profile is kept in ${profile.folder}. What the browser stored in it:\n${profile.stored()}`,
+  );
+});
 afterAll(async () => {
   await browser?.kill();
-  profile.remove();
+  if (!hasFailed) profile.remove();
 });
 
 test(

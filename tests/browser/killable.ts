@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, chromium } from 'playwright-core';
@@ -12,11 +12,28 @@ export interface Killable {
   kill(): Promise<void>;
 }
 
+export interface Profile {
+  readonly folder: string;
+  remove(): void;
+  /** The files in which the browser keeps what the app stored, with their bytes: what to look at after a loss. */
+  stored(): string;
+}
+
 /** An empty profile folder, and how it is taken away. */
-export function newProfile(): { readonly folder: string; remove(): void } {
+export function newProfile(): Profile {
   const folder = mkdtempSync(join(tmpdir(), 'coatwait-profile-'));
-  // Processes of a killed browser may still be writing for a moment.
-  return { folder, remove: () => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }) };
+  return {
+    folder,
+    // Processes of a killed browser may still be writing for a moment.
+    remove: () => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }),
+    stored: () => (readdirSync(folder, { recursive: true }) as string[]).flatMap(describe).sort().join('\n'),
+  };
+
+  function describe(path: string): string[] {
+    if (!/IndexedDB|File System|WebStorage|Service Worker.Database/.test(path)) return [];
+    const stat = statSync(join(folder, path), { throwIfNoEntry: false });
+    return stat?.isFile() ? [`${path} ${stat.size} ${stat.mtime.toISOString()}`] : [];
+  }
 }
 
 /** Starts Chromium on a profile that outlives it. */
