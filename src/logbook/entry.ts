@@ -8,6 +8,7 @@ import { CARTRIDGE_KINDS } from './kinds/cartridge';
 import { CAUTION_KINDS } from './kinds/caution';
 import { CHECK_KINDS } from './kinds/check';
 import { COAT_KINDS } from './kinds/coat';
+import { CORRECTION_KINDS } from './kinds/correction';
 import { DATA_SHEET_KINDS } from './kinds/data-sheet';
 import { Id } from './kinds/envelope';
 import { INGREDIENT_KINDS } from './kinds/ingredient';
@@ -45,6 +46,7 @@ export const KINDS = {
   ...REMINDER_ENTRY_KINDS,
   ...SETTINGS_KINDS,
   ...STRIKE_KINDS,
+  ...CORRECTION_KINDS,
 };
 
 export type Kind = keyof typeof KINDS;

@@ -1,6 +1,7 @@
 import type { Entry } from '../entry';
 import { foldAir } from './air';
 import { foldCautions } from './cautions';
+import type { Corrected } from './corrections';
 import { foldDataSheets } from './data-sheets';
 import { foldIngredients } from './ingredients';
 import { foldJars } from './jars';
@@ -36,12 +37,14 @@ export const foldAll = (remember: Remember) => ({
 
 /** The shop as it is now. */
 export interface Shop extends Readonly<ReturnType<typeof foldAll>> {
-  /** Every entry by id, struck ones too, in time order: the treatment record. */
+  /** Every entry by id as it was logged, struck and corrected ones too, in time order: what is kept. */
   readonly entries: ReadonlyMap<string, Entry>;
   /** The entry that happened last. */
   readonly last: Entry | undefined;
   readonly struck: ReadonlySet<string>;
-  /** Every entry about a piece, struck ones too, by piece in time order. */
+  /** What a later line has corrected, by the id of the entry. Everything else here is as if it had been said so. */
+  readonly corrected: ReadonlyMap<string, Corrected>;
+  /** Every entry about a piece as it stands corrected, struck ones too, by piece in time order. */
   readonly records: ReadonlyMap<string, readonly Entry[]>;
 }
 
@@ -51,8 +54,8 @@ export function createFold(): (logged: Iterable<Entry>) => Shop {
   const remember = createMemory(ledger.lines);
   return (logged) => {
     ledger.add(logged);
-    const { entries, last, struck, records } = ledger;
-    return { entries, last, struck, records, ...foldAll(remember) };
+    const { entries, last, struck, corrected, records } = ledger;
+    return { entries, last, struck, corrected, records, ...foldAll(remember) };
   };
 }
 

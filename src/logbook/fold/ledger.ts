@@ -2,17 +2,19 @@ import type { Entry, Kind } from '../entry';
 import { groupBy } from '../group-by';
 import { type Dated, inOrder } from '../order';
 import { union } from '../union';
+import { type Corrected, correctedIn } from './corrections';
 import { struckIds } from './strikes';
 import { createTimeLine } from './time-line';
 import { grow, type Lines, type Told, tell } from './told';
 
-/** The entries by id and in time order, which of them are struck, and the lines of those that stand. */
+/** The entries as they were logged, by id and in time order, which of them are struck or corrected, and the lines of those that stand. */
 export interface Ledger {
   readonly entries: ReadonlyMap<string, Entry>;
   /** The one that happened last. */
   readonly last: Entry | undefined;
   readonly struck: ReadonlySet<string>;
-  /** Every entry about a piece, struck ones too, by piece in time order. */
+  readonly corrected: ReadonlyMap<string, Corrected>;
+  /** Every entry about a piece as it stands corrected, struck ones too, by piece in time order. */
   readonly records: ReadonlyMap<string, readonly Entry[]>;
   readonly lines: Lines;
   /** Takes in more, in whatever order they come. Lines of a kind are a new array when they have changed, else the same. */
@@ -26,11 +28,16 @@ const NONE: readonly never[] = [];
 export function createLedger(): Ledger {
   let timeLine = createTimeLine();
   let struck: ReadonlySet<string> = new Set();
+  let corrected: ReadonlyMap<string, Corrected> = new Map();
+  /** What corrections correct; one may come before its entry, from another phone. */
+  let aims: ReadonlySet<string> = new Set();
+  let last: Entry | undefined;
   let records: ReadonlyMap<string, readonly Entry[]> = new Map();
   const kinds = new Map<Kind, readonly Line[]>();
 
   function place(fresh: readonly Entry[]): void {
     timeLine.add(fresh);
+    if (!isOut(last, fresh.slice(-1))) last = fresh.at(-1);
     records = withMore(
       records,
       groupBy(fresh.filter(isOnPiece), ({ piece }) => piece),
@@ -44,16 +51,24 @@ export function createLedger(): Ledger {
     }
   }
 
-  /** Strikes what is newly struck, and brings back what no longer is. */
-  function strike(): void {
+  /** Strikes and corrects what is newly so, and brings back what no longer is. */
+  function revise(): void {
+    const logged = [...timeLine.entries.values()];
     const before = struck;
-    const all = [...timeLine.entries.values()];
-    struck = struckIds(all);
+    const said = corrected;
+    struck = struckIds(logged);
+    corrected = correctedIn(timeLine.entries, struck, said);
+    const otherwise = [...said.keys(), ...corrected.keys()].filter((id) => said.get(id) !== corrected.get(id));
     const changed = [...before, ...struck].filter((id) => before.has(id) !== struck.has(id));
-    const touched = new Set(changed.flatMap((id) => timeLine.entries.get(id)?.kind ?? []));
-    const standing = byKind(all.filter(({ id, kind }) => touched.has(kind) && !struck.has(id)));
-    for (const kind of touched) kinds.set(kind, standing.get(kind)?.map(tell) ?? NONE);
+    const touched = new Set([...changed, ...otherwise].flatMap((id) => timeLine.entries.get(id)?.kind ?? []));
+    const all = otherwise.length > 0 || corrected.size > 0 ? logged.map(standing).sort(inOrder) : logged;
+    const lines = byKind(all.filter(({ id, kind }) => touched.has(kind) && !struck.has(id)));
+    for (const kind of touched) kinds.set(kind, lines.get(kind)?.map(tell) ?? NONE);
+    last = all.at(-1);
+    if (otherwise.length > 0) records = groupBy(all.filter(isOnPiece), ({ piece }) => piece);
   }
+
+  const standing = (entry: Entry): Entry => corrected.get(entry.id)?.entry ?? entry;
 
   function add(logged: Iterable<Entry>): void {
     const fresh = news(logged, timeLine.entries);
@@ -62,12 +77,16 @@ export function createLedger(): Ledger {
       const all = [...timeLine.entries.values(), ...fresh];
       timeLine = createTimeLine();
       struck = new Set();
+      corrected = new Map();
+      last = undefined;
       records = new Map();
       kinds.clear();
       add(all);
     } else if (fresh.length > 0) {
       place(fresh);
-      if (fresh.some(({ kind }) => kind === 'struck')) strike();
+      const corrections = fresh.filter((entry) => entry.kind === 'corrected');
+      if (corrections.length > 0) aims = new Set([...aims, ...corrections.map(({ entry }) => entry)]);
+      if (corrections.length > 0 || fresh.some(({ kind, id }) => kind === 'struck' || aims.has(id))) revise();
     }
   }
 
@@ -77,10 +96,13 @@ export function createLedger(): Ledger {
       return timeLine.entries;
     },
     get last() {
-      return timeLine.last;
+      return last;
     },
     get struck() {
       return struck;
+    },
+    get corrected() {
+      return corrected;
     },
     get records() {
       return records;

@@ -12,14 +12,15 @@ const Film = v.variant('by', [
   v.object({ by: v.literal('usual'), dryFilm: typed(LIMITS.dryFilm) }),
 ]);
 
+export const COAT_FIELDS = { how: v.picklist(COAT_WAYS), film: Film };
+
 export const COAT_KINDS = {
   'coat-laid': entryOf(
     'coat-laid',
     {
       piece: Id,
       jar: Id,
-      how: v.picklist(COAT_WAYS),
-      film: Film,
+      ...COAT_FIELDS,
       air: v.exactOptional(Id),
     },
     { zoneId: v.exactOptional(Id) },

@@ -65,6 +65,7 @@ export const LOGBOOK_WORDS = {
   bandOutOfOrder: 'Earliest, likely and late must come in that order.',
   tooManySteps: 'A plan has at most 200 steps. Split the job.',
   endsFirst: 'It must end after it begins.',
+  nothingCorrected: 'Change the time, the piece, the jar or the amount.',
   alwaysShown: 'This caution is always shown.',
   notAnEntry: 'is not an entry',
   unknownKind: 'is a kind of entry that this version does not know; get the newest version of the app',

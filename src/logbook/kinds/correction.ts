@@ -1,0 +1,34 @@
+import * as v from 'valibot';
+import { LOGBOOK_WORDS } from '../../words/frame/logbook';
+import { LIMITS } from '../limits';
+import { typed } from '../typed';
+import { COAT_FIELDS } from './coat';
+import { entryOf, Id, Instant } from './envelope';
+
+/** What a person may have got wrong of an entry. Each kind takes those that it has itself (`fold/corrections.ts`). */
+const To = v.object({
+  at: v.exactOptional(Instant),
+  piece: v.exactOptional(Id),
+  jar: v.exactOptional(Id),
+  zoneId: v.exactOptional(Id),
+  how: v.exactOptional(COAT_FIELDS.how),
+  film: v.exactOptional(COAT_FIELDS.film),
+  removed: v.exactOptional(typed(LIMITS.removed)),
+  amount: v.exactOptional(typed(LIMITS.volume)),
+  volume: v.exactOptional(typed(LIMITS.volume)),
+  mass: v.exactOptional(typed(LIMITS.mass)),
+  scale: v.exactOptional(typed(LIMITS.mass)),
+  temperature: v.exactOptional(typed(LIMITS.temperature)),
+  humidity: v.exactOptional(typed(LIMITS.humidity)),
+});
+
+/** A later line that says what an earlier one should have said. It is undone like any other. */
+export const CORRECTION_KINDS = {
+  corrected: entryOf('corrected', {
+    entry: Id,
+    to: v.pipe(
+      To,
+      v.check((to) => Object.keys(to).length > 0, LOGBOOK_WORDS.nothingCorrected),
+    ),
+  }),
+};
