@@ -1,4 +1,4 @@
-import type { Entry, EntryBody } from '../../src/logbook/entry';
+import type { Entry, EntryBody, EntryOf } from '../../src/logbook/entry';
 import shipped from '../reference/logbook-entries-v1.json';
 
 /** An entry of every kind as version 1 wrote it. */
@@ -48,6 +48,11 @@ export const check = (piece = PIECE): EntryBody => ({
   piece,
   test: 'print',
   result: 'fails',
+});
+export const correct = (entry: string, to: EntryOf<'corrected'>['to']): EntryBody => ({
+  kind: 'corrected',
+  entry,
+  to,
 });
 export const strike = (entry: string): EntryBody => ({ kind: 'struck', entry });
 

@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from '../../result';
 import type { Entry, Kind } from '../entry';
+import { asCorrected } from '../fold/corrections';
 import type { Shop } from '../fold/fold';
 import { AIR_RULES, type AirGround, airLeansOn, filterBeginningMs } from './admit-air';
 import { MATCH_RULES, type MatchGround, matchLeansOn } from './admit-match';
@@ -9,17 +10,18 @@ import { PLAN_RULES, type PlanGround } from './admit-plan';
 /** Why an entry that is well formed does not fit the shop; instants in milliseconds since 1970. */
 export type Refusal =
   | { readonly kind: 'in-the-future'; readonly latestMs: number }
-  | { readonly kind: 'too-early'; readonly earliestMs: number; readonly latestMs: number }
+  | { readonly kind: 'too-early' | 'ahead-of-clock'; readonly earliestMs: number; readonly latestMs: number }
+  | { readonly kind: 'after-its-work'; readonly latestMs: number }
   | { readonly kind: 'unknown-piece' | 'unknown-jar' | 'unknown-air' | 'unknown-entry' }
   | { readonly kind: 'piece-closed' | 'piece-there-already' | 'jar-there-already' }
   | { readonly kind: AirGround | MatchGround | PlanGround }
   | { readonly kind: MixGround | 'not-last-pour' }
-  | { readonly kind: 'already-struck' | 'still-used' };
+  | { readonly kind: 'already-struck' | 'still-used' | 'not-correctable' };
 
 type Rules = {
   readonly [K in Kind]?: (entry: Extract<Entry, { kind: K }>, shop: Shop) => Ground | undefined;
 };
-type Ground = Exclude<Refusal['kind'], 'in-the-future' | 'too-early'>;
+type Ground = Exclude<Refusal['kind'], 'in-the-future' | 'too-early' | 'ahead-of-clock' | 'after-its-work'>;
 
 const onOpenPiece = ({ piece: id }: { readonly piece: string }, { pieces }: Shop): Ground | undefined => {
   const piece = pieces.get(id);
@@ -43,6 +45,14 @@ const RULES: Rules = {
   },
   sanded: onOpenPiece,
   checked: onOpenPiece,
+  corrected: ({ entry: id, to }, shop) => {
+    const entry = shop.entries.get(id);
+    if (!entry) return 'unknown-entry';
+    if (shop.struck.has(id)) return 'already-struck';
+    if (!asCorrected(entry, to)) return 'not-correctable';
+    if (to.jar !== undefined && !shop.jars.has(to.jar)) return 'unknown-jar';
+    return to.piece !== undefined && !shop.pieces.has(to.piece) ? 'unknown-piece' : undefined;
+  },
   struck: ({ entry: id }, shop) => {
     const entry = shop.entries.get(id);
     if (!entry) return 'unknown-entry';
@@ -71,19 +81,61 @@ function beginningMs(entry: Entry, shop: Shop): number | undefined {
     return jars.get(entry.jar)?.filledMs;
   if (entry.kind === 'poured') return weighUps.get(entry.weighUp)?.begunMs;
   if ('match' in entry && entry.kind !== 'match-described') return shop.matches.get(entry.match)?.begunMs;
-  if ('piece' in entry) return pieces.get(entry.piece)?.startedMs;
+  if ('piece' in entry && entry.kind !== 'piece-started') return pieces.get(entry.piece)?.startedMs;
   return filterBeginningMs(entry, shop);
+}
+
+/** When the first work was logged on what this entry began: it cannot have begun later. */
+function firstWorkMs(entry: Entry, { pieces, weighUps }: Shop): number | undefined {
+  if (entry.kind === 'weigh-up-begun') return weighUps.get(entry.weighUp)?.pours[0]?.atMs;
+  const piece = entry.kind === 'piece-started' ? pieces.get(entry.piece) : undefined;
+  const work = piece && [...piece.coats, ...piece.sandings, ...piece.checks].map(({ atMs }) => atMs);
+  return work && work.length > 0 ? Math.min(...work) : undefined;
+}
+
+/** When the newest coat or sanding under this one was logged: a coat of a clock that was ahead must not end up on top of it. */
+function workUnderMs(entry: Entry, { pieces }: Shop): number | undefined {
+  if (entry.kind !== 'coat-laid' && entry.kind !== 'sanded' && entry.kind !== 'checked') return undefined;
+  const piece = pieces.get(entry.piece);
+  const work = piece && [piece.coats.at(-1), piece.sandings.at(-1)].flatMap((line) => line?.atMs ?? []);
+  return work && Math.max(...work);
+}
+
+/** Two phones of one shop may differ by so much. */
+const CLOCKS_DIFFER_MS = 10 * 60_000;
+
+function timeRefusal(entry: Entry, shop: Shop, nowMs: number): Refusal | undefined {
+  const atMs = Date.parse(entry.at);
+  const earliestMs = beginningMs(entry, shop);
+  if (earliestMs === undefined || atMs >= earliestMs) return undefined;
+  return { kind: earliestMs > nowMs ? 'ahead-of-clock' : 'too-early', earliestMs, latestMs: nowMs };
+}
+
+/** The time of a corrected entry is judged only where the correction moves it, or moves what it is about. */
+function correctionRefusal(
+  { entry: id, to }: Extract<Entry, { kind: 'corrected' }>,
+  shop: Shop,
+  nowMs: number,
+): Refusal | undefined {
+  const before = shop.corrected.get(id)?.entry ?? shop.entries.get(id);
+  const entry = before && asCorrected(before, to);
+  if (!entry || (to.at === undefined && to.piece === undefined && to.jar === undefined)) return undefined;
+  if (to.at !== undefined && Date.parse(to.at) > nowMs) return { kind: 'in-the-future', latestMs: nowMs };
+  const latestMs = firstWorkMs(entry, shop);
+  if (latestMs !== undefined && Date.parse(entry.at) > latestMs) return { kind: 'after-its-work', latestMs };
+  return timeRefusal(entry, shop, nowMs);
 }
 
 /** The entry, when it fits the shop as it is; otherwise why not, with the times that would be accepted. */
 export function admit(entry: Entry, shop: Shop, nowMs: number): Result<Entry, Refusal> {
-  const atMs = Date.parse(entry.at);
-  if (atMs > nowMs) return fail({ kind: 'in-the-future', latestMs: nowMs });
+  if (Date.parse(entry.at) > nowMs) return fail({ kind: 'in-the-future', latestMs: nowMs });
   const rule = RULES[entry.kind] as ((entry: Entry, shop: Shop) => Ground | undefined) | undefined;
   const ground = rule?.(entry, shop);
   if (ground) return fail({ kind: ground });
-  const earliestMs = beginningMs(entry, shop);
-  if (earliestMs !== undefined && atMs < earliestMs)
-    return fail({ kind: 'too-early', earliestMs, latestMs: nowMs });
-  return succeed(entry);
+  const underMs = workUnderMs(entry, shop) ?? 0;
+  if (underMs > nowMs + CLOCKS_DIFFER_MS)
+    return fail({ kind: 'ahead-of-clock', earliestMs: underMs, latestMs: nowMs });
+  const refusal =
+    entry.kind === 'corrected' ? correctionRefusal(entry, shop, nowMs) : timeRefusal(entry, shop, nowMs);
+  return refusal ? fail(refusal) : succeed(entry);
 }

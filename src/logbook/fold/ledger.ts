@@ -58,7 +58,9 @@ export function createLedger(): Ledger {
     const said = corrected;
     struck = struckIds(logged);
     corrected = correctedIn(timeLine.entries, struck, said);
-    const otherwise = [...said.keys(), ...corrected.keys()].filter((id) => said.get(id) !== corrected.get(id));
+    const otherwise = [...said.keys(), ...corrected.keys()].filter(
+      (id) => said.get(id) !== corrected.get(id),
+    );
     const changed = [...before, ...struck].filter((id) => before.has(id) !== struck.has(id));
     const touched = new Set([...changed, ...otherwise].flatMap((id) => timeLine.entries.get(id)?.kind ?? []));
     const all = otherwise.length > 0 || corrected.size > 0 ? logged.map(standing).sort(inOrder) : logged;

@@ -8,6 +8,11 @@ export const FAILURE_WORDS = {
   'in-the-future': ({ latest }: Times) => `Give a time no later than ${latest}.`,
   'too-early': ({ earliest, latest }: Times) =>
     `Give a time from ${earliest}, when this was started, to ${latest}.`,
+  'ahead-of-clock': ({ earliest, latest }: Times) =>
+    `The logbook has work at ${earliest}, but this device’s clock says ${latest}. If the clock is wrong, set it. If that time is wrong, correct that entry first, then log this.`,
+  'after-its-work': ({ latest }: Times) =>
+    `Work was logged on it at ${latest}. Give a time no later than that.`,
+  'not-correctable': () => 'This cannot be corrected so. Undo the entry and log it again.',
   'unknown-piece': () => 'This piece is not in the logbook. Choose another, or start it first.',
   'unknown-jar': () => 'This jar is not in the logbook. Choose another, or fill it first.',
   'unknown-air': () => 'This air reading is not in the logbook. Take a new one.',

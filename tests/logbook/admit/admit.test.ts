@@ -4,6 +4,7 @@ import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import {
   check,
+  correct,
   DAY_1_MS,
   entry,
   fillJar,
@@ -36,6 +37,7 @@ const shop = fold([
 ]);
 const nowMs = DAY_1_MS + 60 * MINUTE_MS;
 const at = (minutes: number, body: EntryBody): Entry => entry(20, body, DAY_1_MS + minutes * MINUTE_MS);
+const instant = (minutes: number): string => new Date(DAY_1_MS + minutes * MINUTE_MS).toISOString();
 const coatIn = (airId: string): EntryBody => ({ ...layCoat(), air: airId }) as EntryBody;
 const closePiece: EntryBody = { kind: 'piece-closed', piece: PIECE };
 const emptyJar: EntryBody = { kind: 'jar-emptied', jar: JAR };
@@ -57,6 +59,16 @@ describe('admits', () => {
     { what: 'a strike of a strike', it: at(60, strike(id(8))) },
     { what: 'a strike of an air reading', it: at(60, strike(id(5))) },
     { what: 'a strike of a piece with nothing on it', it: at(60, strike(id(3))) },
+    { what: 'a coat corrected to an hour ago', it: at(60, correct(id(6), { at: instant(2) })) },
+    {
+      what: 'a coat corrected to another piece, finished meanwhile',
+      it: at(60, correct(id(6), { piece: CLOSED, at: instant(30) })),
+    },
+    { what: 'a piece corrected to have begun before', it: at(60, correct(id(1), { at: instant(-9) })) },
+    {
+      what: 'a piece corrected to have begun right at its first coat',
+      it: at(60, correct(id(1), { at: instant(6) })),
+    },
   ])('$what', ({ it }) => expect(admit(it, shop, nowMs)).toEqual({ ok: true, value: it }));
 });
 
@@ -78,6 +90,31 @@ describe('refuses', () => {
     { what: 'emptying no jar', it: at(60, { kind: 'jar-emptied', jar: id(0xff) }), kind: 'unknown-jar' },
     { what: 'a piece started twice', it: at(60, startPiece()), kind: 'piece-there-already' },
     { what: 'a jar filled twice', it: at(60, fillJar()), kind: 'jar-there-already' },
+    {
+      what: 'a correction of nothing',
+      it: at(60, correct(id(0xff), { at: instant(1) })),
+      kind: 'unknown-entry',
+    },
+    {
+      what: 'a correction of what is undone',
+      it: at(60, correct(id(7), { at: instant(1) })),
+      kind: 'already-struck',
+    },
+    {
+      what: 'a correction of an undoing',
+      it: at(60, correct(id(8), { at: instant(1) })),
+      kind: 'not-correctable',
+    },
+    {
+      what: 'a correction to a jar not filled',
+      it: at(60, correct(id(6), { jar: id(0xff) })),
+      kind: 'unknown-jar',
+    },
+    {
+      what: 'a correction to no piece',
+      it: at(60, correct(id(6), { piece: id(0xff) })),
+      kind: 'unknown-piece',
+    },
     { what: 'a strike at nothing', it: at(60, strike(id(0xff))), kind: 'unknown-entry' },
     { what: 'a second strike at one entry', it: at(60, strike(id(7))), kind: 'already-struck' },
     { what: 'a strike of a piece with a coat on it', it: at(60, strike(id(1))), kind: 'still-used' },
@@ -102,5 +139,69 @@ describe('refuses', () => {
       ok: false,
       failure: { kind: 'too-early', earliestMs: DAY_1_MS + startedAt * MINUTE_MS, latestMs: nowMs },
     });
+  });
+});
+
+describe('corrects no time into what cannot be', () => {
+  const latestMs = nowMs;
+  test.each([
+    {
+      what: 'a coat into the future',
+      it: correct(id(6), { at: instant(61) }),
+      failure: { kind: 'in-the-future', latestMs },
+    },
+    {
+      what: 'a coat before its piece',
+      it: correct(id(6), { at: instant(0) }),
+      failure: { kind: 'too-early', earliestMs: DAY_1_MS + MINUTE_MS, latestMs },
+    },
+    {
+      what: 'a piece to after its first coat',
+      it: correct(id(1), { at: instant(7) }),
+      failure: { kind: 'after-its-work', latestMs: DAY_1_MS + 6 * MINUTE_MS },
+    },
+  ])('$what', ({ it, failure }) => expect(admit(at(60, it), shop, nowMs)).toEqual({ ok: false, failure }));
+});
+
+describe('where the clock has been set back', () => {
+  const ahead = fold([
+    entry(1, startPiece()),
+    entry(2, fillJar()),
+    entry(3, layCoat(), DAY_1_MS + 365 * 24 * 60 * MINUTE_MS),
+  ]);
+  const aYearOnMs = DAY_1_MS + 365 * 24 * 60 * MINUTE_MS;
+
+  test.each([layCoat(), sand(), check()])(
+    '$kind is not let in before a coat that is still to come',
+    (body) => {
+      expect(admit(at(60, body), ahead, nowMs)).toEqual({
+        ok: false,
+        failure: { kind: 'ahead-of-clock', earliestMs: aYearOnMs, latestMs: nowMs },
+      });
+    },
+  );
+
+  test('a coat of another phone that is some minutes ahead holds nothing up', () => {
+    const near = fold([
+      entry(1, startPiece()),
+      entry(2, fillJar()),
+      entry(3, layCoat(), nowMs + 10 * MINUTE_MS),
+    ]);
+    expect(admit(at(60, layCoat()), near, nowMs).ok).toBe(true);
+    expect(admit(at(60, layCoat()), near, nowMs - 1)).toMatchObject({ failure: { kind: 'in-the-future' } });
+  });
+
+  test('what was begun later than now gives no range that ends before it begins', () => {
+    expect(admit(at(0, layCoat()), shop, DAY_1_MS)).toEqual({
+      ok: false,
+      failure: { kind: 'ahead-of-clock', earliestMs: DAY_1_MS + MINUTE_MS, latestMs: DAY_1_MS },
+    });
+  });
+
+  test('the coat a year ahead can be corrected, and then today is let in', () => {
+    const correction = at(60, correct(id(3), { at: instant(50) }));
+    expect(admit(correction, ahead, nowMs).ok).toBe(true);
+    const right = fold([...ahead.entries.values(), correction]);
+    expect(admit(entry(21, layCoat(), nowMs), right, nowMs).ok).toBe(true);
   });
 });

@@ -1,27 +1,58 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Entry, Kind } from '../../../src/logbook/entry';
+import { asCorrected } from '../../../src/logbook/fold/corrections';
 import { createFold, fold, foldAll } from '../../../src/logbook/fold/fold';
 import { struckIds } from '../../../src/logbook/fold/strikes';
 import { type Lines, tell } from '../../../src/logbook/fold/told';
 import { inOrder } from '../../../src/logbook/order';
 import { union } from '../../../src/logbook/union';
-import { check, entry, fillJar, id, layCoat, PIECE, SHIPPED, sand, startPiece, strike } from '../entries';
+import {
+  check,
+  correct,
+  entry,
+  fillJar,
+  id,
+  layCoat,
+  PIECE,
+  SHIPPED,
+  sand,
+  startPiece,
+  strike,
+} from '../entries';
 
 /** The whole fold from nothing, in the plainest way. */
 function foldPlainly(logged: readonly Entry[]) {
   const all = [...union(logged).values()].sort(inOrder);
   const struck = struckIds(all);
+  const corrected = new Map(all.flatMap((one) => correctedPlainly(one, all, struck)));
+  const standing = all.map((one) => corrected.get(one.id)?.entry ?? one).sort(inOrder);
   const lines = {
-    of: (kind: Kind) => all.filter((one) => one.kind === kind && !struck.has(one.id)).map(tell),
+    of: (kind: Kind) => standing.filter((one) => one.kind === kind && !struck.has(one.id)).map(tell),
   } as unknown as Lines;
   return {
     entries: new Map(all.map((one) => [one.id, one])),
-    last: all.at(-1),
+    last: standing.at(-1),
     struck,
-    records: recordsOf(all),
+    corrected,
+    records: recordsOf(standing),
     ...foldAll((part) => part(lines)),
   };
+}
+
+/** What stands of an entry after every correction of it, in the order of their ids. */
+function correctedPlainly(one: Entry, all: readonly Entry[], struck: ReadonlySet<string>) {
+  const sorted = [...all].sort((a, b) => (a.id < b.id ? -1 : 1));
+  let entry = one;
+  const by: string[] = [];
+  for (const later of sorted) {
+    if (later.kind !== 'corrected' || later.entry !== one.id || struck.has(later.id)) continue;
+    const next = asCorrected(entry, later.to);
+    if (!next) continue;
+    entry = next;
+    by.push(later.id);
+  }
+  return by.length > 0 ? [[one.id, { entry, by }] as const] : [];
 }
 
 function recordsOf(all: readonly Entry[]): Map<string, Entry[]> {
@@ -36,9 +67,21 @@ const shipped = SHIPPED as unknown as Entry[];
 const MINUTE_MS = 60_000;
 const DAY_1_MS = Date.parse('2026-03-01T08:00:00.000Z');
 // Strikes at every shipped entry, at each other and at what is not there; work on a piece; contents forged under a known id.
+const corrections = fc.constantFrom(
+  { at: '2026-03-01T09:00:00.000Z' },
+  { at: '2026-03-04T09:00:00.000Z', piece: PIECE },
+  { piece: id(0xa7) },
+  { jar: id(0xb7) },
+  { removed: { text: '9', unit: 'um' } as const },
+  { film: { by: 'wet', wetFilm: { text: '60', unit: 'um' } } as const },
+);
 const bodies = fc.oneof(
   fc.constantFrom(startPiece(), fillJar(), layCoat(), sand(), check()),
   fc.constantFrom(...shipped.map((one) => strike(one.id))),
+  fc
+    .tuple(fc.constantFrom(...shipped.map((one) => one.id)), corrections)
+    .map(([one, to]) => correct(one, to)),
+  fc.tuple(fc.integer({ min: 1, max: 12 }), corrections).map(([n, to]) => correct(id(n), to)),
   fc.integer({ min: 1, max: 12 }).map((n) => strike(id(n))),
 );
 const made = fc
