@@ -20,8 +20,9 @@ export function asCorrected(entry: Entry, to: Correction['to']): Entry | undefin
   if (entry.kind === 'struck' || entry.kind === 'corrected') return undefined;
   const { entries } = KINDS[entry.kind].latest;
   const fits = Object.keys(to).every((field) => field in entries && field !== OWN[entry.kind]);
-  const parsed = fits && parseEntry(inItsVersion({ ...entry, ...to } as Entry), Number.POSITIVE_INFINITY);
-  return parsed?.ok ? parsed.value : undefined;
+  if (!fits) return undefined;
+  const parsed = parseEntry(inItsVersion({ ...entry, ...to } as Entry), Number.POSITIVE_INFINITY);
+  return parsed.ok ? parsed.value : undefined;
 }
 
 /** Every corrected entry by id; what was corrected the same way before is the same object. The correction logged last has the last word. */
