@@ -1,8 +1,8 @@
 import { useId } from 'preact/hooks';
 import { TIME_FIELD } from '../../words/common';
 import { Icon } from '../frame/icons';
-import { Problem } from './choice';
-import { clockText, type TimeChoice } from './time-choice';
+import { Choice, Problem } from './choice';
+import { clockText, instantOf, instantsOf, type TimeChoice, type Turn } from './time-choice';
 
 export interface TimeFieldProps {
   readonly label: string;
@@ -19,6 +19,7 @@ const MINUTES_AGO = [0, 5, 20];
 /** When it happened: now, a little ago, or by the clock. The phone stays out of the booth, so coats are marked after. */
 export function TimeField({ label, value, onChange, nowMs, shown, problem }: TimeFieldProps) {
   const id = useId();
+  const isGiven = instantOf(value, nowMs) !== undefined;
   return (
     <div class="field time-field">
       <fieldset class="choice">
@@ -44,8 +45,9 @@ export function TimeField({ label, value, onChange, nowMs, shown, problem }: Tim
       {value.kind === 'clock' && (
         <ClockInput {...{ value, onChange, nowMs, problem }} problemId={`${id}-problem`} />
       )}
+      {value.kind === 'clock' && <WhichTurn {...{ value, onChange }} isAsked={problem !== undefined} />}
       {shown && <p class="hint digits">{shown}</p>}
-      <Problem id={`${id}-problem`} text={problem} />
+      <Problem id={`${id}-problem`} text={isGiven ? problem : problem && TIME_FIELD.notGiven} />
     </div>
   );
 }
@@ -68,6 +70,29 @@ function ClockInput({ value, onChange, nowMs, problem, problemId }: ClockInputPr
         onInput={(event) => onChange({ kind: 'clock', text: event.currentTarget.value })}
       />
     </div>
+  );
+}
+
+const TURNS: readonly Turn[] = ['first', 'second'];
+
+/** Asks which of the two was meant, where the hour came twice. */
+function WhichTurn({
+  value,
+  onChange,
+  isAsked,
+}: Pick<TimeFieldProps, 'onChange'> & {
+  readonly value: Extract<TimeChoice, { kind: 'clock' }>;
+  readonly isAsked: boolean;
+}) {
+  if (instantsOf(value.text).length < 2) return null;
+  return (
+    <Choice
+      label={TIME_FIELD.whichTurn}
+      options={TURNS.map((turn) => ({ value: turn, ...TIME_FIELD.turns[turn] }))}
+      value={value.turn}
+      onChange={(turn) => onChange({ ...value, turn })}
+      problem={isAsked && value.turn === undefined ? TIME_FIELD.whichTurn : undefined}
+    />
   );
 }
 

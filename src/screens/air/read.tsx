@@ -61,7 +61,7 @@ export function ReadAir() {
       ...(isShown && given('correction', correction)),
     };
     const kept = await form.send(isWhole, () =>
-      readAirBy(shop.needs, said, instantOf(when.value, shop.needs.now())),
+      readAirBy(shop.needs, said, instantOf(when.value, shop.needs.now()) ?? Number.NaN),
     );
     if (!kept) return;
     showToast({ text: WORDS.logged, onUndo: () => void shop.actions.undo(kept.id) });
