@@ -1,16 +1,19 @@
 import * as v from 'valibot';
 import { COUNTS, LIMITS } from '../limits';
 import { typed } from '../typed';
-import { count, entryOf, Id, Note } from './envelope';
+import { count, entryOf, halves, Id, Note } from './envelope';
 
 export const COAT_WAYS = ['spray', 'brush', 'pad', 'brush-fill', 'flash'] as const;
 export const SANDING_STAGES = ['scuff', 'level', 'rub-out'] as const;
 
-const Film = v.variant('by', [
-  v.object({ by: v.literal('wet'), wetFilm: typed(LIMITS.wetFilm) }),
-  v.object({ by: v.literal('passes'), passes: count(COUNTS.passes), perPass: typed(LIMITS.wetFilm) }),
-  v.object({ by: v.literal('usual'), dryFilm: typed(LIMITS.dryFilm) }),
-]);
+const Wet = v.object({ by: v.literal('wet'), wetFilm: typed(LIMITS.wetFilm) });
+const Usual = v.object({ by: v.literal('usual'), dryFilm: typed(LIMITS.dryFilm) });
+const passesOf = <Count extends v.GenericSchema<number>>(passes: Count) =>
+  v.object({ by: v.literal('passes'), passes, perPass: typed(LIMITS.wetFilm) });
+
+const Film = v.variant('by', [Wet, passesOf(count(COUNTS.passes)), Usual]);
+/** Half a pass, as a toner is brought up to its depth. */
+const FilmByHalves = v.variant('by', [Wet, passesOf(halves(COUNTS.passes)), Usual]);
 
 export const COAT_FIELDS = { how: v.picklist(COAT_WAYS), film: Film };
 
@@ -23,7 +26,7 @@ export const COAT_KINDS = {
       ...COAT_FIELDS,
       air: v.exactOptional(Id),
     },
-    { zoneId: v.exactOptional(Id) },
+    { film: FilmByHalves, zoneId: v.exactOptional(Id) },
   ),
   sanded: entryOf(
     'sanded',

@@ -77,6 +77,16 @@ export const count = (limits: { readonly lowest: number; readonly highest: numbe
     ),
   );
 
+/** A count in halves, from a half on. */
+export const halves = (limits: { readonly highest: number }) =>
+  v.pipe(
+    v.number(),
+    v.check(
+      (input) => Number.isInteger(input * 2) && input > 0 && input <= limits.highest,
+      LOGBOOK_WORDS.notHalves(limits.highest),
+    ),
+  );
+
 /** Every version of one kind of entry, the first one first. A later version only ever adds: whatever it read, it reads. */
 export interface Versions<Latest extends v.GenericSchema> {
   readonly versions: readonly [v.GenericSchema, ...v.GenericSchema[]];

@@ -91,12 +91,12 @@ export const waysToSay = (how: CoatWay): readonly FilmBy[] =>
 export const wayOf = ({ how, by }: CoatDraft): FilmBy =>
   waysToSay(how).includes(by) ? by : (waysToSay(how)[0] ?? 'wet');
 
-/** What is wrong with a count of passes. */
+/** What is wrong with a count of passes; halves are counted. */
 export function passesProblem(text: string): string | undefined {
   const amount = parseNumber(text);
-  const { lowest, highest } = COUNTS.passes;
-  const isCount = amount !== undefined && Number.isInteger(amount) && amount >= lowest && amount <= highest;
-  return isCount ? undefined : LOGBOOK_WORDS.notACount(COUNTS.passes);
+  const { highest } = COUNTS.passes;
+  const isCount = amount !== undefined && Number.isInteger(amount * 2) && amount > 0 && amount <= highest;
+  return isCount ? undefined : LOGBOOK_WORDS.notHalves(highest);
 }
 
 const LIMIT_OF = { wet: LIMITS.wetFilm, passes: LIMITS.wetFilm, usual: LIMITS.dryFilm } as const;

@@ -1,3 +1,4 @@
+import { parseNumber } from '../../logbook/as-typed';
 import { PieceFace } from '../../parts/film/piece-face';
 import { useShop } from '../../parts/frame/shop-context';
 import { unitWord } from '../../words/frame/logbook';
@@ -42,7 +43,7 @@ function filmWordsOf(draft: CoatDraft): string {
   if (by === 'wet') return COAT_WORDS.wet(shown(amount));
   return by === 'usual'
     ? COAT_WORDS.usual(shown(amount))
-    : COAT_WORDS.passes(Number(draft.passes), shown(amount));
+    : COAT_WORDS.passes(parseNumber(draft.passes) ?? Number.NaN, shown(amount));
 }
 
 function AirWords({ air }: { readonly air: AirDraft }) {

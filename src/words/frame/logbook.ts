@@ -32,6 +32,7 @@ export const LOGBOOK_WORDS = {
   eitherNumber: (one: string, other: string) => `Is that ${one} or ${other}? Choose one.`,
   outOfRange: (range: Range & { readonly unit: string }) => `Give a value from ${rangeWords(range)}.`,
   notACount: ({ lowest, highest }: Range) => `Give a whole number from ${lowest} to ${highest}.`,
+  notHalves: (highest: number) => `Give whole or half passes, from 0.5 to ${highest}.`,
   notAShare: 'Give a share above 0 and up to 100 %.',
   sharesDoNotAddUp: 'The shares must add up to 100 %.',
   solventTwice: 'A solvent is in this blend twice; add its shares together.',

@@ -46,7 +46,7 @@ export const COAT_WORDS = {
   },
   wet: (wet: string): string => `${wet} wet`,
   passes: (passes: number, each: string): string =>
-    passes === 1 ? `1 pass of ${each} wet` : `${passes} passes of ${each} wet`,
+    passes <= 1 ? `${passes === 1 ? 1 : '½'} pass of ${each} wet` : `${passes} passes of ${each} wet`,
   usual: (dry: string): string => `usual build of ${dry} dry`,
   laid: (how: string, film: string): string => `${how}, ${film}`,
   fromJar: (jar: string): string => `From ${jar}`,

@@ -70,7 +70,10 @@ test.each([
   { text: '50', isWhole: true },
   { text: '51', isWhole: false },
   { text: '0', isWhole: false },
-  { text: '2.5', isWhole: false },
+  { text: '2.5', isWhole: true },
+  { text: '½', isWhole: true },
+  { text: '0.4', isWhole: false },
+  { text: '2.25', isWhole: false },
   { text: '', isWhole: false },
 ])('$text passes: $isWhole', ({ text, isWhole }) => {
   expect(passesProblem(text) === undefined).toBe(isWhole);
