@@ -4,7 +4,8 @@ export interface WarmSpan {
   readonly temperatureK: number;
 }
 
-const REFERENCE_K = 293.15;
+/** Lives are counted at 20 C. */
+export const POT_LIFE_AT_K = 293.15;
 const DOUBLING_K = 10;
 
 /**
@@ -13,7 +14,8 @@ const DOUBLING_K = 10;
  * Source: twice as fast for 10 K (common practice, no source; an activation energy of about 50 kJ/mol at room temperature).
  * Valid: 5 to 40 C. Left out: the pot's own heat, moisture, age of the catalyst.
  */
-export const ageingRate = (temperatureK: number): number => 2 ** ((temperatureK - REFERENCE_K) / DOUBLING_K);
+export const ageingRate = (temperatureK: number): number =>
+  2 ** ((temperatureK - POT_LIFE_AT_K) / DOUBLING_K);
 
 /**
  * When a life counted at 20 C is over, s from the zero of the spans.
@@ -24,7 +26,7 @@ export const ageingRate = (temperatureK: number): number => 2 ** ((temperatureK 
 export function lifeEndS(lifeS: number, fromS: number, spans: readonly WarmSpan[]): number {
   let leftS = lifeS;
   let atS = fromS;
-  let rate = ageingRate(spans[0]?.temperatureK ?? REFERENCE_K);
+  let rate = ageingRate(spans[0]?.temperatureK ?? POT_LIFE_AT_K);
   for (const span of spans) {
     const untilS = Math.max(atS, span.fromS);
     const usedS = (untilS - atS) * rate;

@@ -1,12 +1,11 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/jars';
 import type { Quantity } from '../../logbook/typed';
-import { ageingRate, lifeEndS, type WarmSpan } from '../../science/mixing/pot-life';
+import { ageingRate, lifeEndS, POT_LIFE_AT_K, type WarmSpan } from '../../science/mixing/pot-life';
 import { HOUR_S } from '../../units';
 import { sheetOf } from '../stack/sheet-times';
 
 const READING_HOLDS_MS = 12 * HOUR_S * 1000;
-const USUAL_K = 293.15;
 
 /** When a jar's pot or shelf life ends, with how warm it was taken to be. */
 export interface JarLife {
@@ -42,7 +41,7 @@ function sheetLife(jar: Jar, shop: Shop): SaidLife | undefined {
 
 /** How warm the shop was: each reading until the next, at most half a day; then the forecast's mean, or 20 C. */
 function warmSpans({ airReadings, forecast }: Shop): WarmSpan[] {
-  const usualK = forecast ? (forecast.dayTemperature.si + forecast.nightTemperature.si) / 2 : USUAL_K;
+  const usualK = forecast ? (forecast.dayTemperature.si + forecast.nightTemperature.si) / 2 : POT_LIFE_AT_K;
   const spans = airReadings.flatMap(({ atMs, temperature }, i) => {
     const nextMs = airReadings[i + 1]?.atMs ?? Number.POSITIVE_INFINITY;
     const own = { fromS: atMs / 1000, temperatureK: temperature.si };

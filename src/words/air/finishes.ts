@@ -37,12 +37,12 @@ export const FINISH_WORDS = {
   level: 'Level-sand',
   rubOut: 'Rub out',
   settled: 'Fully cured',
-  potLife: 'Pot life at 21 °C',
+  potLife: (at: string): string => `Pot life at ${at}`,
   totalFilm: 'All coats together',
   shop: 'Shop',
   shopFrom: (lowest: string): string => `${lowest} or warmer`,
   shopDamp: (highest: string): string => `at most ${highest} humidity`,
-  at: 'At 21 °C and 50 % humidity, one usual coat',
+  at: (at: string, humidity: string): string => `At ${at} and ${humidity} humidity, one usual coat`,
   range: (low: string, high: string): string => `${low} to ${high}`,
   atMost: (film: string): string => `at most ${film} dry`,
   byModel: 'Worked out by the drying model from your coats and your air.',
@@ -85,6 +85,6 @@ export const CURE_WORDS = {
 export const LAW_UNKNOWN = [
   'Its times are those of common practice for the kind, or of your data sheet, moved by your air. The product may be another 2 times faster or slower.',
   'Activation energies of urethanes were measured (29 to 36 kJ/mol with tin); those of other cures are from memory, and how far turning to glass holds them back is judgement.',
-  'Air movement, catalyst measured out wrong, bare wood that drinks, and draughts in corners are left out. Your checks do not move it yet.',
+  'Air movement, catalyst measured out wrong, bare wood that drinks, and draughts in corners are left out.',
   'The product’s data sheet and your own hand outrank every time shown here.',
 ] as const;

@@ -1,5 +1,11 @@
 // English text of the jars: filling one, what is in it, its label.
 
+import type { UnitSystem } from '../quantities';
+
+/** Where lives are counted, and what doubles their pace. */
+const LIFE_AT: Record<UnitSystem, string> = { metric: '20 °C', us: '68 °F' };
+const DOUBLES: Record<UnitSystem, string> = { metric: '10 °C', us: '18 °F' };
+
 export const FINISH_NAMES = {
   nitrocellulose: { label: 'Nitrocellulose', hint: 'lacquer' },
   acrylic: { label: 'Acrylic', hint: 'lacquer' },
@@ -73,8 +79,12 @@ export const JAR_FORM = {
   moreTitle: 'How much, and how long it keeps',
   amount: 'In the jar',
   amountHint: 'Left empty: what is left is not counted.',
-  life: { pot: 'Pot life at 20 °C', shelf: 'Keeps, at 20 °C' },
-  lifeHint: 'Counted down twice as fast for every 10 °C warmer (common practice).',
+  life: {
+    pot: (units: UnitSystem): string => `Pot life at ${LIFE_AT[units]}`,
+    shelf: (units: UnitSystem): string => `Keeps, at ${LIFE_AT[units]}`,
+  },
+  lifeHint: (units: UnitSystem): string =>
+    `Counted down twice as fast for every ${DOUBLES[units]} warmer (common practice).`,
   outcome: 'Ready to use',
   outcomeSolids: (percent: string): string => `${percent} % volume solids in the mix`,
   outcomeFilm: (wet: string, dry: string): string => `A wet coat of ${wet} dries to ${dry}.`,
@@ -153,10 +163,12 @@ export const JAR_WORDS = {
   },
   lifeFromSheet: (span: string, temperature: string): string =>
     `${span} at ${temperature}, from the data sheet you entered.`,
-  warm: (when: string): string => `At 20 °C it would have kept until ${when}; this shop was warmer.`,
-  cool: (when: string): string => `At 20 °C it would have kept until ${when}; this shop was cooler.`,
-  lifeText:
-    'Worked out from your air readings, then the forecast: twice as fast for 10 °C more (common practice).',
+  warm: (units: UnitSystem, when: string): string =>
+    `At ${LIFE_AT[units]} it would have kept until ${when}; this shop was warmer.`,
+  cool: (units: UnitSystem, when: string): string =>
+    `At ${LIFE_AT[units]} it would have kept until ${when}; this shop was cooler.`,
+  lifeText: (units: UnitSystem): string =>
+    `Worked out from your air readings, then the forecast: twice as fast for ${DOUBLES[units]} more (common practice).`,
   recipe: 'Its exact recipe',
   toRecipe: (name: string): string => `The recipe: ${name}`,
   pouredOf: (grams: string, share: string): string => `${grams} g, ${share}`,

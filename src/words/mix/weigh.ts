@@ -68,7 +68,6 @@ export const WEIGH_WORDS = {
   jarName: 'Name of the jar',
   keepBack: 'Keep back for repairs',
   keepBackHint: 'Usual 10 to 15 %.',
-  life: { pot: 'Pot life at 20 °C', shelf: 'Keeps, at 20 °C' },
   drop: 'Abandon this weigh-up',
   dropText: 'The pours stay in the logbook; nothing becomes a jar.',
   dropped: 'Weigh-up abandoned.',

@@ -1,8 +1,15 @@
-import { FINISH_LAWS, type FinishLaw, isCuring, type Spread } from '../../../estimator/finishes/finish-law';
+import {
+  FINISH_LAWS,
+  type FinishLaw,
+  isCuring,
+  REFERENCE,
+  type Spread,
+} from '../../../estimator/finishes/finish-law';
 import { FINISHES } from '../../../logbook/kinds/jar';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useUnits } from '../../../parts/frame/shop-context';
+import { POT_LIFE_AT_K } from '../../../science/mixing/pot-life';
 import { FINISH_WORDS as WORDS } from '../../../words/air/finishes';
 import { FINISH_NAMES } from '../../../words/mix/jar';
 import { filmWords, percentWords, temperatureWords, type UnitSystem } from '../../../words/quantities';
@@ -22,7 +29,14 @@ export function FinishPage() {
       <Section title={WORDS.hardens}>
         <p>{isCuring(finish) ? WORDS.how[finish] : WORDS.how.release}</p>
         {!law && <p>{WORDS.byModel}</p>}
-        {law && <p class="quiet">{WORDS.at}</p>}
+        {law && (
+          <p class="quiet">
+            {WORDS.at(
+              temperatureWords(REFERENCE.temperatureK, units),
+              percentWords(REFERENCE.relativeHumidity),
+            )}
+          </p>
+        )}
         {law && <Facts rows={factsOf(law, units)} />}
         {law && <p class="quiet small">{WORDS.origin}</p>}
       </Section>
@@ -39,7 +53,9 @@ function factsOf(law: FinishLaw, units: UnitSystem): readonly Fact[] {
     spreadFact(WORDS.level, law.level),
     spreadFact(WORDS.rubOut, law.rubOut),
     spreadFact(WORDS.settled, law.settled),
-    ...(law.potLifeS ? [spreadFact(WORDS.potLife, law.potLifeS)] : []),
+    ...(law.potLifeS
+      ? [spreadFact(WORDS.potLife(temperatureWords(POT_LIFE_AT_K, units)), law.potLifeS)]
+      : []),
     ...(law.totalLimitM
       ? [{ label: WORDS.totalFilm, value: WORDS.atMost(filmWords(law.totalLimitM, units)) }]
       : []),

@@ -2,7 +2,7 @@ import type { Jar } from '../../../logbook/fold/jars';
 import type { Quantity } from '../../../logbook/typed';
 import { Notice } from '../../../parts/frame/notice';
 import { Section } from '../../../parts/frame/page';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { type JarLife, jarLife } from '../../../shop/jar/life';
 import { unitWord } from '../../../words/frame/logbook';
 import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
@@ -14,6 +14,7 @@ const asTyped = ({ typed: { text, unit } }: Quantity): string => `${text.trim()}
 /** How long the jar keeps, in the air it stood in. */
 export function Life({ jar }: { readonly jar: Jar }) {
   const { shop, nowMs } = useShop();
+  const units = useUnits();
   const life = jarLife(jar, shop.value);
   if (!life || jar.emptiedMs !== undefined) return null;
   const leftMs = life.endMs - nowMs.value;
@@ -31,7 +32,7 @@ export function Life({ jar }: { readonly jar: Jar }) {
         </p>
       )}
       <Warmth jar={jar} life={life} />
-      <p class="quiet small">{WORDS.lifeText}</p>
+      <p class="quiet small">{WORDS.lifeText(units)}</p>
     </Section>
   );
 }
@@ -42,9 +43,10 @@ const endWords = ({ as }: Pick<JarLife, 'as'>, atMs: number, nowMs: number): str
 
 function Warmth({ jar, life }: { readonly jar: Jar; readonly life: JarLife }) {
   const { nowMs } = useShop();
+  const units = useUnits();
   const span = life.coolEndMs - jar.filledMs;
   const shift = (life.endMs - life.coolEndMs) / span;
   if (Math.abs(shift) < WORTH_SAYING) return null;
   const cool = endWords(life, life.coolEndMs, nowMs.value);
-  return <p class="digits">{shift < 0 ? WORDS.warm(cool) : WORDS.cool(cool)}</p>;
+  return <p class="digits">{shift < 0 ? WORDS.warm(units, cool) : WORDS.cool(units, cool)}</p>;
 }

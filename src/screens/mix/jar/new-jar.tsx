@@ -143,6 +143,7 @@ function PigmentFields({ draft, patch, isTried }: PartProps) {
 }
 
 function AmountFields({ draft, patch, isTried }: PartProps) {
+  const units = useUnits();
   return (
     <>
       <TypedField
@@ -155,11 +156,11 @@ function AmountFields({ draft, patch, isTried }: PartProps) {
         isTried={isTried}
       />
       <TypedField
-        label={JAR_FORM.life[USUAL_JARS[draft.finish].life.as]}
+        label={JAR_FORM.life[USUAL_JARS[draft.finish].life.as](units)}
         limit={LIMITS.life}
         draft={draft.life}
         onDraft={(life) => patch({ life })}
-        hint={JAR_FORM.lifeHint}
+        hint={JAR_FORM.lifeHint(units)}
         isOptional
         isTried={isTried}
       />

@@ -10,7 +10,7 @@ import { type Draft, draftProblem, TypedField } from '../../../parts/fields/type
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { fromHere, linkTo } from '../../../parts/frame/route';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { JAR_FORM } from '../../../words/mix/jar';
 import { WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
@@ -25,6 +25,7 @@ interface FillProps {
 /** Everything is poured: the batch becomes a jar. */
 export function FillFromWeighUp({ weighUp, name: recipeName, totalKg }: FillProps) {
   const { shop, needs, actions } = useShop();
+  const units = useUnits();
   const facts = mixFacts(pouredBatch(weighUp), shop.value);
   const usual = USUAL_JARS[facts.ok ? facts.value.finish : 'nitrocellulose'].life;
   const name = useSignal(recipeName);
@@ -62,13 +63,13 @@ export function FillFromWeighUp({ weighUp, name: recipeName, totalKg }: FillProp
         problem={form.isTried.value && name.value.trim() === '' ? JAR_FORM.noName : undefined}
       />
       <TypedField
-        label={WORDS.life[usual.as]}
+        label={JAR_FORM.life[usual.as](units)}
         limit={LIMITS.life}
         draft={life.value}
         onDraft={(draft) => {
           life.value = draft;
         }}
-        hint={JAR_FORM.lifeHint}
+        hint={JAR_FORM.lifeHint(units)}
         isOptional
         isTried={form.isTried.value}
       />
