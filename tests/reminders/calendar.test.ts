@@ -21,7 +21,7 @@ function event(more: Partial<CalendarEvent> = {}): CalendarEvent {
 
 /** The events of a file as the reference library reads them. */
 function parsed(events: readonly CalendarEvent[], name = 'Bench'): ICAL.Event[] {
-  const calendar = new ICAL.Component(ICAL.parse(calendarFile(events, name)));
+  const calendar = new ICAL.Component(ICAL.parse(calendarFile(events, name, 'Europe/Berlin')));
   return calendar.getAllSubcomponents('vevent').map((component) => new ICAL.Event(component));
 }
 const only = (it: CalendarEvent): ICAL.Event => parsed([it])[0] as ICAL.Event;
@@ -29,13 +29,14 @@ const startOf = (it: CalendarEvent): string => only(it).startDate.toString();
 
 test('writes a whole file, line by line', () => {
   // Written by hand from RFC 5545, 3.4 to 3.8.
-  expect(calendarFile([event()], 'Bench').split('\r\n')).toEqual([
+  expect(calendarFile([event()], 'Bench', 'Europe/Berlin').split('\r\n')).toEqual([
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
     'PRODID:-//Coatwait//Coatwait//EN',
     'CALSCALE:GREGORIAN',
     'NAME:Bench',
     'X-WR-CALNAME:Bench',
+    'X-WR-TIMEZONE:Europe/Berlin',
     'BEGIN:VEVENT',
     'UID:coatwait-s1',
     'DTSTAMP:20260301T183005Z',
@@ -61,9 +62,12 @@ test('writes a whole file, line by line', () => {
 test('escapes text as the RFC does', () => {
   // RFC 5545, 3.3.11: the example of the RFC, in our property.
   const summary = 'Project XYZ Final Review\nConference Room - 3B\nCome Prepared.';
-  const lines = calendarFile([event({ summary, alarmsBefore: [] })], 'B').replaceAll('\r\n ', '');
+  const lines = calendarFile([event({ summary, alarmsBefore: [] })], 'B', 'Europe/Berlin').replaceAll(
+    '\r\n ',
+    '',
+  );
   expect(lines).toContain('SUMMARY:Project XYZ Final Review\\nConference Room - 3B\\nCome Prepared.\r\n');
-  expect(calendarFile([], 'a;b,c\\d')).toContain('NAME:a\\;b\\,c\\\\d\r\n');
+  expect(calendarFile([], 'a;b,c\\d', 'Europe/Berlin')).toContain('NAME:a\\;b\\,c\\\\d\r\n');
 });
 
 const TEXT = fc.string({ unit: 'binary', maxLength: 300 });
@@ -86,7 +90,7 @@ test('gives back every text that goes in, through the reference library', () => 
 test('keeps lines to 75 octets, ends each with CRLF and cuts no character in two', () => {
   fc.assert(
     fc.property(TEXT, (summary) => {
-      const file = calendarFile([event({ summary })], summary);
+      const file = calendarFile([event({ summary })], summary, 'Europe/Berlin');
       const lines = file.split('\r\n');
       const utf8 = new TextEncoder();
       for (const line of lines) expect(utf8.encode(line).length).toBeLessThanOrEqual(75);
@@ -104,7 +108,7 @@ test.each([
   { name: 'a character of two that would end on 76', summary: `${'x'.repeat(66)}é`, folds: true },
   { name: 'a character of four that would end on 76', summary: `${'x'.repeat(64)}😀`, folds: true },
 ])('folds at 75 octets: $name', ({ summary, folds }) => {
-  const file = calendarFile([event({ summary, alarmsBefore: [] })], 'B');
+  const file = calendarFile([event({ summary, alarmsBefore: [] })], 'B', 'Europe/Berlin');
   expect(file.includes('\r\n ')).toBe(folds);
   expect(file.replaceAll('\r\n ', '')).toContain(`SUMMARY:${summary}\r\n`);
 });
@@ -116,7 +120,7 @@ test('writes half a character as the replacement character', () => {
 
 test('carries what RFC 5545 asks of every event and alarm', () => {
   const events = ['a', 'b', 'c'].map((uid) => event({ uid, alarmsBefore: [60, 30, 10] }));
-  const calendar = new ICAL.Component(ICAL.parse(calendarFile(events, 'Bench')));
+  const calendar = new ICAL.Component(ICAL.parse(calendarFile(events, 'Bench', 'Europe/Berlin')));
   for (const name of ['version', 'prodid']) expect(calendar.getAllProperties(name)).toHaveLength(1); // 3.6
   const components = calendar.getAllSubcomponents('vevent');
   for (const component of components) {
@@ -164,17 +168,17 @@ test.each([
   expect(startOf(it)).toBe(day);
   expect(only(it).startDate.isDate).toBe(true);
   expect(only(it).endDate.toString()).toBe(next);
-  expect(calendarFile([it], 'B')).toContain('TRIGGER:PT480M');
+  expect(calendarFile([it], 'B', 'Europe/Berlin')).toContain('TRIGGER:PT480M');
 });
 
 test('gives an event of no length no end, as an end must come later than the start', () => {
   const time: EventTime = { startMs: 0, endMs: 0 };
-  expect(calendarFile([event({ time })], 'B')).not.toContain('DTEND');
+  expect(calendarFile([event({ time })], 'B', 'Europe/Berlin')).not.toContain('DTEND');
   expect(only(event({ time })).duration.toSeconds()).toBe(0);
 });
 
 test('a cancelled event sounds no alarm', () => {
-  const file = calendarFile([event({ isCancelled: true })], 'B');
+  const file = calendarFile([event({ isCancelled: true })], 'B', 'Europe/Berlin');
   expect(file).toContain('STATUS:CANCELLED');
   expect(file).not.toContain('VALARM');
 });

@@ -45,9 +45,14 @@ test('cancels what fell away, once, and takes it back', () => {
   expect(short(revise(gone, [draft('a', '10:00')], 4000))).toEqual([['a', 2, 4000, false]]);
 });
 
-test('leaves what is over as it was', () => {
+test.each([
+  { what: 'is over', now: '10:11' },
+  { what: 'is going on', now: '10:05' },
+  { what: 'begins now', now: '10:00' },
+])('leaves what $what as it was', ({ now }) => {
   const first = revise([], [draft('a', '10:00')], 1000);
-  expect(revise(first, [], at('10:11'))).toEqual([]);
+  expect(revise(first, [], at(now))).toEqual([]);
+  expect(short(revise(first, [], at('09:59')))).toEqual([['a', 1, at('09:59'), true]]);
 });
 
 const NOW = utc('2026-03-02 09:00');
@@ -63,24 +68,51 @@ const whole: Bench = {
 const draftsOf = (it: Bench): EventDraft[] => {
   const plan = planBench(it);
   if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
-  return planEvents(plan.value, it, (id) => `Piece ${id}`);
+  return planEvents(plan.value, it, { piece: (id) => `Piece ${id}`, zone: 'Europe/Dublin' });
 };
 
-test('the feed of the bench has all work to come, the window that is open and the day promised', () => {
+test('the feed of the bench has all work to come, the window that is open, the end of the day and the day promised', () => {
   expect(draftsOf(whole).map(({ uid, summary }) => [uid, summary])).toEqual([
     ['coatwait-a2', 'Coat: Piece a'],
     ['coatwait-a3', 'Coat: Piece a'],
     ['coatwait-b1', 'Level-sand: Piece b'],
     ['coatwait-b2', 'Coat: Piece b'],
     ['coatwait-aw', 'Recoat window closes: Piece a'],
+    ['coatwait-rags:20514', 'End of day: rags, overspray, filters'], // 2 March 2026 is day 20514 since 1970
     ['coatwait-b-promise', 'Promised: Piece b'],
   ]);
+});
+
+test('what has begun when it is shared is left out: a step that begins now, a window that closed', () => {
+  const names = (now: number): string[] => draftsOf({ ...whole, now }).map(({ uid }) => uid);
+  const free = { ...whole, pieces: whole.pieces.slice(1) }; // nothing else to do: it begins at once
+  expect(draftsOf(free).map(({ uid }) => uid)).not.toContain('coatwait-b1');
+  expect(draftsOf(free).map(({ uid }) => uid)).toContain('coatwait-b2');
+  expect(names(NOW + 239)).toContain('coatwait-aw');
+  expect(names(NOW + 240)).not.toContain('coatwait-aw');
+  expect(names(NOW + 1440)).toContain('coatwait-b-promise'); // the day itself
+  expect(names(NOW + 2880)).not.toContain('coatwait-b-promise');
+});
+
+test('the end of the day sounds an hour after its last work, says what to do, and every time names its zone', () => {
+  const drafts = draftsOf(whole);
+  const end = drafts.find(({ uid }) => uid.startsWith('coatwait-rags'));
+  const lastMs = Math.max(
+    ...drafts.flatMap(({ uid, time }) =>
+      uid.endsWith('3') || uid.endsWith('b2') ? ['endMs' in time ? time.endMs : 0] : [],
+    ),
+  );
+  expect(end?.time).toMatchObject({ startMs: lastMs + 3_600_000 });
+  expect(end?.alarmsBefore).toEqual([0]);
+  expect(end?.description).toMatch(/closed metal can with water/);
+  const window = drafts.find(({ uid }) => uid === 'coatwait-aw');
+  expect(window?.description).toMatch(/^13:00, Europe\/Dublin\./); // opened 09:00, 240 minutes
 });
 
 test('a second export updates and does not duplicate', () => {
   const first = revise([], draftsOf(whole), 0);
   const later = revise(first, draftsOf({ ...whole, now: NOW + 90 }), 1);
-  const read = new ICAL.Component(ICAL.parse(calendarFile(later, 'Bench')));
+  const read = new ICAL.Component(ICAL.parse(calendarFile(later, 'Bench', 'UTC')));
   const events = read.getAllSubcomponents('vevent').map((component) => new ICAL.Event(component));
   expect(new Set(events.map(({ uid }) => uid)).size).toBe(first.length);
   const sequences = Object.fromEntries(events.map(({ uid, sequence }) => [uid, sequence]));

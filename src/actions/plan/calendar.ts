@@ -17,11 +17,12 @@ export async function giveCalendar(open: OpenShop): Promise<HandedOver> {
   const { bench, plan } = followPlan(open).planned.peek();
   if (!plan.ok) return 'failed'; // an empty file would cancel what was given out before
   const { pieces } = open.shop.peek();
-  const drafts = planEvents(plan.value, bench, (id) => pieces.get(id)?.name ?? '');
+  const zone = open.needs.zone();
+  const drafts = planEvents(plan.value, bench, { piece: (id) => pieces.get(id)?.name ?? '', zone });
   const nowMs = open.needs.now();
   const issued = open.which === 'own' ? await keptEvents().catch(() => []) : [];
   const events = revise(issued, drafts, nowMs);
-  const given = await handOverCalendar(calendarFile(events, CALENDAR_WORDS.name), FILE_NAME);
+  const given = await handOverCalendar(calendarFile(events, CALENDAR_WORDS.name, zone), FILE_NAME);
   if (open.which === 'own' && (given === 'shared' || given === 'downloaded'))
     await keepEvents(events.filter(isOfUse(toMinute(nowMs))));
   return given;

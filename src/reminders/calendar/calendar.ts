@@ -24,12 +24,14 @@ export interface CalendarEvent extends EventDraft {
 
 /**
  * An iCalendar file of the events, ready to be shared.
+ * @param zone the IANA name of the time zone that the events were planned in
  *
- * Source: RFC 5545; the name of the calendar by RFC 7986, 5.1.
+ * Source: RFC 5545; the name of the calendar by RFC 7986, 5.1. The zone to show it in has no property of the RFCs: X-WR-TIMEZONE is
+ * what calendars write and read (common practice, no source).
  * Times are in UTC, without time zones: a coat flashes off in minutes gone by, not by the clock on the wall, and an instant
  * stays right when the clocks change. There is no METHOD, so DTSTAMP is when the event was last changed (3.8.7.2).
  */
-export function calendarFile(events: readonly CalendarEvent[], calendarName: string): string {
+export function calendarFile(events: readonly CalendarEvent[], calendarName: string, zone: string): string {
   return [
     contentLine('BEGIN', 'VCALENDAR'),
     contentLine('VERSION', '2.0'),
@@ -37,6 +39,7 @@ export function calendarFile(events: readonly CalendarEvent[], calendarName: str
     contentLine('CALSCALE', 'GREGORIAN'),
     contentLine('NAME', textValue(calendarName)),
     contentLine('X-WR-CALNAME', textValue(calendarName)),
+    contentLine('X-WR-TIMEZONE', textValue(zone)),
     ...events.flatMap(eventLines),
     contentLine('END', 'VCALENDAR'),
   ].join('');

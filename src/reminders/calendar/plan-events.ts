@@ -1,31 +1,54 @@
-import { localDay, toInstantMs } from '../../planner/local-day';
+import { localDay, toInstantMs, type ZoneOffset } from '../../planner/local-day';
 import type { Plan, PlannedStep } from '../../planner/plan';
 import { stepName } from '../../planner/say';
 import type { Bench } from '../../planner/step';
-import { CALENDAR_WORDS } from '../../words/plan/reminders';
+import { CALENDAR_WORDS, REMINDER_WORDS } from '../../words/plan/reminders';
+import { ragReminders } from '../shop-reminders';
 import type { EventDraft } from './calendar';
 
 // Minutes before: common practice, no source.
 const STEP_ALARMS = [10] as const;
 const WINDOW_ALARMS = [60, 30, 10] as const;
+const DAY_END_ALARMS = [0] as const;
 /** At eight on the day itself. */
 const PROMISE_ALARMS = [-8 * 60] as const;
 
+/** Whose plan it is, as a calendar shows it. */
+export interface CalendarNames {
+  /** The name of a piece as its owner knows it. */
+  readonly piece: (pieceId: string) => string;
+  /** The time zone of the shop, by its IANA name. */
+  readonly zone: string;
+}
+
 /**
- * What a plan puts into the calendar: all work that is to come, windows that are open, days that were promised. All pieces make the
- * feed of the bench; leave pieces out of the bench's list for one piece alone.
- * @param pieceName the name of a piece as its owner knows it
+ * What a plan puts into the calendar: all work that is to come, windows that are open, the end of each day with work, days that were
+ * promised. What has begun by now is left out. All pieces make the feed of the bench; leave pieces out of the bench's list for one
+ * piece alone.
  */
-export function planEvents(plan: Plan, bench: Bench, pieceName: (pieceId: string) => string): EventDraft[] {
+export function planEvents(plan: Plan, bench: Bench, names: CalendarNames): EventDraft[] {
   const asked = new Set(bench.pieces.map(({ id }) => id));
   const steps = plan.steps.filter(({ pieceId, isDone }) => asked.has(pieceId) && !isDone);
-  const works = steps.filter(({ kind }) => kind === 'work' || kind === 'gate');
-  const windows = steps.filter(({ closes, bound }) => closes !== undefined && isLaid(plan, bound));
+  const works = steps.filter(({ kind, start }) => (kind === 'work' || kind === 'gate') && start > plan.now);
+  const windows = steps.filter(
+    ({ closes, bound }) => closes !== undefined && closes > plan.now && isLaid(plan, bound),
+  );
+  const estimate = (minute: number): string =>
+    CALENDAR_WORDS.estimate(clockOf(minute, bench.shop.zone), names.zone);
   return [
-    ...works.map((step) => workEvent(step, pieceName(step.pieceId))),
-    ...windows.map((step) => windowEvent(step, pieceName(step.pieceId))),
-    ...promiseEvents(bench, pieceName),
+    ...works.map((step) => workEvent(step, names.piece(step.pieceId), estimate(step.start))),
+    ...windows.map((step) => windowEvent(step, names.piece(step.pieceId), estimate(step.closes ?? 0))),
+    ...ragReminders(plan, bench.shop)
+      .filter(({ at }) => at > plan.now)
+      .map(({ id, at }) => dayEndEvent(id, at, estimate(at))),
+    ...promiseEvents(plan, bench, names.piece),
   ];
+}
+
+/** What the clock on the wall shows, "09:05". */
+function clockOf(minute: number, zone: ZoneOffset): string {
+  const wall = new Date(toInstantMs(minute + zone(minute)));
+  return wall.toISOString().slice(11, 16);
 }
 
 /** Whether the coat that opens a window is on the piece, and its time no guess any more. */
@@ -34,29 +57,46 @@ const isLaid = ({ steps }: Plan, bound: PlannedStep['bound']): boolean =>
 
 const uidOf = (what: string): string => `coatwait-${what}`;
 
-function workEvent({ step, stepId, start, end }: PlannedStep, piece: string): EventDraft {
-  return {
-    uid: uidOf(stepId),
-    time: { startMs: toInstantMs(start), endMs: toInstantMs(end) },
-    summary: CALENDAR_WORDS.step(stepName(step), piece),
-    description: CALENDAR_WORDS.estimate,
-    alarmsBefore: STEP_ALARMS,
-  };
-}
+const workEvent = (
+  { step, stepId, start, end }: PlannedStep,
+  piece: string,
+  description: string,
+): EventDraft => ({
+  uid: uidOf(stepId),
+  time: { startMs: toInstantMs(start), endMs: toInstantMs(end) },
+  summary: CALENDAR_WORDS.step(stepName(step), piece),
+  description,
+  alarmsBefore: STEP_ALARMS,
+});
 
-function windowEvent({ stepId, closes = 0 }: PlannedStep, piece: string): EventDraft {
-  return {
-    uid: uidOf(stepId),
-    time: { startMs: toInstantMs(closes), endMs: toInstantMs(closes) },
-    summary: CALENDAR_WORDS.windowCloses(piece),
-    description: CALENDAR_WORDS.estimate,
-    alarmsBefore: WINDOW_ALARMS,
-  };
-}
+const windowEvent = (
+  { stepId, closes = 0 }: PlannedStep,
+  piece: string,
+  description: string,
+): EventDraft => ({
+  uid: uidOf(stepId),
+  time: { startMs: toInstantMs(closes), endMs: toInstantMs(closes) },
+  summary: CALENDAR_WORDS.windowCloses(piece),
+  description,
+  alarmsBefore: WINDOW_ALARMS,
+});
 
-function promiseEvents({ pieces, shop }: Bench, pieceName: (pieceId: string) => string): EventDraft[] {
+/** Rags, overspray and filters: it sounds when the day is taken to be over. */
+const dayEndEvent = (id: string, at: number, when: string): EventDraft => ({
+  uid: uidOf(id),
+  time: { startMs: toInstantMs(at), endMs: toInstantMs(at) },
+  summary: CALENDAR_WORDS.dayEnd,
+  description: `${REMINDER_WORDS.rags.text} ${when}`,
+  alarmsBefore: DAY_END_ALARMS,
+});
+
+function promiseEvents(
+  { now }: Plan,
+  { pieces, shop }: Bench,
+  pieceName: CalendarNames['piece'],
+): EventDraft[] {
   return pieces.flatMap(({ id, promised }) =>
-    promised === undefined
+    promised === undefined || localDay(promised, shop.zone) < localDay(now, shop.zone)
       ? []
       : [
           {

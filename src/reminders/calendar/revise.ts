@@ -14,7 +14,7 @@ export function revise(
   const before = new Map(issued.map((event) => [event.uid, event]));
   const wanted = new Set(drafts.map(({ uid }) => uid));
   const kept = drafts.map((draft) => next(before.get(draft.uid), draft, nowMs));
-  const gone = issued.filter(({ uid, time }) => !wanted.has(uid) && endMs(time) >= nowMs);
+  const gone = issued.filter(({ uid, time }) => !wanted.has(uid) && startMs(time) > nowMs);
   return [...kept, ...gone.map((event) => cancelled(event, nowMs))];
 }
 
@@ -32,5 +32,5 @@ function cancelled(event: CalendarEvent, nowMs: number): CalendarEvent {
 const looks = ({ time, summary, description, alarmsBefore }: EventDraft): string =>
   JSON.stringify(['day' in time ? time.day : [time.startMs, time.endMs], summary, description, alarmsBefore]);
 
-/** An event that is over stays in the calendar as it was. */
-const endMs = (time: EventTime): number => ('day' in time ? (time.day + 2) * 86_400_000 : time.endMs);
+/** An event that has begun stays in the calendar as it was; a day, until it is over in every zone. */
+const startMs = (time: EventTime): number => ('day' in time ? (time.day + 2) * 86_400_000 : time.startMs);

@@ -43,7 +43,9 @@ export const CALENDAR_WORDS = {
   windowCloses: (piece: string): string => `Recoat window closes: ${piece}`,
   promised: (piece: string): string => `Promised: ${piece}`,
   promisedText: 'The day promised to the owner.',
-  estimate: 'As planned when this was shared. The app has the latest estimate.',
+  dayEnd: `End of day: ${REMINDER_WORDS.rags.title.toLowerCase()}`,
+  estimate: (clock: string, zone: string): string =>
+    `${clock}, ${zone}. As planned when this was shared; the app has the latest estimate.`,
 } as const;
 
 /** What stands in for a name where the thing is a jar or a cartridge that has gone. */
