@@ -36,7 +36,7 @@ function isZone(name: string): boolean {
 }
 
 /** An IANA time zone that this device knows. */
-export const Zone = v.pipe(v.string(), v.maxLength(64), v.check(isZone, LOGBOOK_WORDS.notAZone));
+const Zone = v.pipe(v.string(), v.maxLength(64), v.check(isZone, LOGBOOK_WORDS.notAZone));
 
 const longEnough = v.minLength<string, number, string>(COUNTS.text.lowest, LOGBOOK_WORDS.empty);
 const shortEnough = v.maxLength<string, number, string>(
