@@ -14,6 +14,7 @@ import { Id } from './kinds/envelope';
 import { INGREDIENT_KINDS } from './kinds/ingredient';
 import { JAR_KINDS } from './kinds/jar';
 import { MATCH_KINDS } from './kinds/match';
+import { OVERRIDE_KINDS } from './kinds/override';
 import { PIECE_KINDS } from './kinds/piece';
 import { PLAN_KINDS } from './kinds/plan';
 import { POUR_KINDS } from './kinds/pour';
@@ -42,6 +43,7 @@ export const KINDS = {
   ...DATA_SHEET_KINDS,
   ...COAT_KINDS,
   ...CHECK_KINDS,
+  ...OVERRIDE_KINDS,
   ...PLAN_KINDS,
   ...REMINDER_ENTRY_KINDS,
   ...SETTINGS_KINDS,

@@ -66,6 +66,7 @@ export const COUNTS = {
   passes: { lowest: 1, highest: 50 },
   blendParts: { lowest: 1, highest: 20 },
   text: { lowest: 1, highest: 10_000 },
+  reason: { lowest: 10, highest: 10_000 },
   recipeLines: { lowest: 1, highest: 40 },
   coats: { lowest: 1, highest: 100 },
   tinters: { lowest: 0, highest: 12 },

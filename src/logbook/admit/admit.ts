@@ -53,6 +53,7 @@ const RULES: Rules = {
     if (to.jar !== undefined && !shop.jars.has(to.jar)) return 'unknown-jar';
     return to.piece !== undefined && !shop.pieces.has(to.piece) ? 'unknown-piece' : undefined;
   },
+  'hold-overridden': onOpenPiece,
   struck: ({ entry: id }, shop) => {
     const entry = shop.entries.get(id);
     if (!entry) return 'unknown-entry';

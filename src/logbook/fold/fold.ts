@@ -8,6 +8,7 @@ import { foldJars } from './jars';
 import { createLedger } from './ledger';
 import { foldMatches } from './matches';
 import { foldOldFinishes } from './old-finishes';
+import { foldOverrides } from './overrides';
 import { foldPieces } from './pieces';
 import { foldPlans } from './plans';
 import { foldRecipes } from './recipes';
@@ -29,6 +30,7 @@ export const foldAll = (remember: Remember) => ({
   ...remember(foldShopAir),
   ...remember(foldCautions),
   ...remember(foldOldFinishes),
+  ...remember(foldOverrides),
   ...remember(foldDataSheets),
   ...remember(foldPlans),
   ...remember(foldReminders),

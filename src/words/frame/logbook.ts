@@ -29,7 +29,6 @@ export const rangeWords = ({ lowest, highest, unit }: Range & { readonly unit: s
 /** What is said of a logbook entry that cannot be taken as it is. */
 export const LOGBOOK_WORDS = {
   notANumber: 'Enter a number, such as 3.5 or 3,5.',
-  eitherNumber: (one: string, other: string) => `Is that ${one} or ${other}? Choose one.`,
   outOfRange: (range: Range & { readonly unit: string }) => `Give a value from ${rangeWords(range)}.`,
   notACount: ({ lowest, highest }: Range) => `Give a whole number from ${lowest} to ${highest}.`,
   notHalves: (highest: number) => `Give whole or half passes, from 0.5 to ${highest}.`,
@@ -39,6 +38,7 @@ export const LOGBOOK_WORDS = {
   emptyBlend: 'Name at least one solvent.',
   longBlend: (most: number) => `Name at most ${most} solvents.`,
   empty: 'Write something here.',
+  tooShort: (least: number) => `Write at least ${least} characters.`,
   tooLong: (most: number) => `Keep this to ${most} characters.`,
   notAnId: 'is not an id of this logbook',
   notAnInstant: 'is not a UTC time such as 2026-03-01T08:00:00.000Z',
