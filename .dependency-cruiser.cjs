@@ -3,6 +3,8 @@ const FLOORS = [
   'screens',
   'parts',
   'actions',
+  'hub',
+  'verdicts',
   'shop',
   'reminders',
   'logbook',

@@ -6,6 +6,7 @@ import { newId } from '../logbook/new-id';
 import type { StorageFailure } from '../logbook/storage/storage-failure';
 import { openStore, type SetAside } from '../logbook/storage/store';
 import { type Result, succeed } from '../result';
+import type { Standing } from '../verdicts/standing';
 import { NO_OUTLOOK_WORDS } from '../words/frame/actions';
 import { type Actions, bindActions, fetchActions } from './bind';
 import type { ActionNeeds } from './log';
@@ -49,6 +50,8 @@ export interface OpenShop {
   readonly nowMs: ReadonlySignal<number>;
   /** By piece; worked out again whenever an entry changes one. */
   readonly outlooks: ReadonlySignal<ReadonlyMap<PieceId, Outlook>>;
+  /** By piece, by the judge: what comes next and whether it may be done. Empty until the judge has come, behind the first screen. */
+  readonly standings: ReadonlySignal<ReadonlyMap<PieceId, Standing>>;
   /** Both, a moment behind: for what follows from them and may come after the screen. */
   readonly settled: ReadonlySignal<Settled>;
   readonly actions: Actions;
@@ -86,7 +89,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   if (which === 'demo' && !failure.value && shop.value.entries.size === 0)
     failure.value = await fillDemo(needs);
   const { nowMs, stopClock } = startClock(world, reopen, shop);
-  const { outlooks, estimator, look, stopFollowing } = follow(shop, nowMs, world, whole);
+  const { outlooks, standings, estimator, look, stopFollowing } = follow(shop, nowMs, world, whole);
   const { settled, stopSettling } = settle({ shop, outlooks, afterPaint: world.afterPaint });
   const close = (): void => {
     stopClock();
@@ -100,7 +103,8 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   };
   whole.then(fetchActions).catch(() => undefined); // the first tap tries again
   const actions = bindActions(needs);
-  const seen = { which, shop, setAside, held, isWhole, failure, nowMs, outlooks, settled, estimator };
+  const known = { isWhole, failure, nowMs, outlooks, standings, settled, estimator };
+  const seen = { which, shop, setAside, held, ...known };
   return { ...seen, actions, needs, look, reopen, leave, close };
 }
 
@@ -145,11 +149,22 @@ function follow(
     outlooks.value = new Map([...shop.value.pieces.keys()].map((id) => [id, failed]));
   });
   const once = (job: (followed: Outlooks) => void) => void following.then(job, () => undefined);
+  const standings: Signal<ReadonlyMap<PieceId, Standing>> = signal(new Map());
+  const judging = import('./verdicts/follow-standings').then(({ followStandings }) =>
+    followStandings({ shop, outlooks, nowMs, standings }),
+  );
   return {
     outlooks,
+    standings,
     estimator,
     look: (piece: PieceId | undefined) => once((followed) => followed.look(piece)),
-    stopFollowing: () => once((followed) => followed.close()),
+    stopFollowing() {
+      once((followed) => followed.close());
+      judging.then(
+        (stop) => stop(),
+        () => undefined,
+      );
+    },
   };
 }
 

@@ -1,5 +1,3 @@
-import type { Milestone } from './piece/moments';
-
 // English text of the bench and of the board that hangs over it.
 
 export const BENCH_WORDS = {
@@ -9,23 +7,16 @@ export const BENCH_WORDS = {
   plan: 'Plan',
   reminders: 'Reminders',
   board: 'Wall board',
-  groups: { now: 'Ready', next: 'Next', later: 'Wait', closed: 'Finished pieces' },
+  groups: { held: 'Held', now: 'Ready', next: 'Next', later: 'Wait', closed: 'Finished pieces' },
   noCoats: 'No coat yet',
-  firstCoat: 'Ready for its first coat',
   computing: 'Working it out…',
   failed: 'Could not be calculated',
   closed: (when: string): string => `Finished ${when}`,
   coats: (count: number): string => (count === 1 ? '1 coat' : `${count} coats`),
   face: (name: string, coats: number, um: string): string =>
     coats === 0 ? `${name}: bare` : `${name}: ${coats === 1 ? '1 coat' : `${coats} coats`}, ${um} in all`,
-  may: {
-    touch: 'Dry to touch',
-    recoat: 'Ready for a coat',
-    level: 'Ready to level-sand',
-    rubOut: 'Ready to rub out',
-    settled: 'Fully hardened',
-  } satisfies Record<Milestone, string>,
   since: (when: string): string => `since ${when}`,
+  wait: (span: string): string => `Wait about ${span}`,
   inAbout: (span: string): string => `in about ${span}`,
   nothingNow: 'Nothing yet. What comes first is at the top.',
 } as const;
@@ -53,14 +44,6 @@ export const BOARD_WORDS = {
   sleeps: 'This browser cannot keep the screen on; set the phone not to sleep.',
   empty: 'Nothing on the bench',
   emptyText: 'Once a coat is logged, its time shows here in large digits.',
-  touchFrom: 'Ready from',
   now: 'now',
   left: (clock: string): string => `in ${clock}`,
-  states: {
-    now: 'Ready',
-    waiting: 'Wait',
-    bare: 'No coat yet',
-    unknown: 'Being worked out',
-    failed: 'Could not be calculated',
-  },
 } as const;

@@ -1,9 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { readTyped } from '../../src/logbook/as-typed';
 import { LIMITS, rangeIn } from '../../src/logbook/limits';
-import { plainNumber, quantity } from '../../src/logbook/typed';
+import { parseNumber, quantity, readTyped } from '../../src/logbook/typed';
 
-describe('a kept number', () => {
+describe('parseNumber', () => {
   test.each([
     { text: '3.5', number: 3.5 },
     { text: '3,5', number: 3.5 },
@@ -14,8 +13,7 @@ describe('a kept number', () => {
     { text: '.5', number: 0.5 },
     { text: '5.', number: 5 },
     { text: '0,034', number: 0.034 },
-    { text: '1,000', number: 1 }, // as it was read when it was logged; a form asks today
-  ])('"$text" is read', ({ text, number }) => expect(plainNumber(text)).toBe(number));
+  ])('reads "$text"', ({ text, number }) => expect(parseNumber(text)).toBe(number));
 
   test.each(
     [
@@ -36,7 +34,7 @@ describe('a kept number', () => {
       '٣',
       '1'.repeat(400),
     ].map((text) => ({ text })),
-  )('"$text" is refused', ({ text }) => expect(plainNumber(text)).toBeUndefined());
+  )('refuses "$text"', ({ text }) => expect(parseNumber(text)).toBeUndefined());
 });
 
 describe('a typed quantity', () => {

@@ -1,7 +1,7 @@
 import type { Belief, Estimate } from '../../estimator/estimate';
 import { isCuring } from '../../estimator/finishes/finish-law';
 import type { LawBelief } from '../../estimator/finishes/law-belief';
-import type { LawEstimate } from '../../estimator/finishes/law-history';
+import { lawOf } from '../../estimator/finishes/law-history';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/jars';
 import type { Piece } from '../../logbook/fold/pieces';
@@ -35,9 +35,6 @@ export function taughtTo(piece: Piece, { shop, outlooks }: Bench): Taught {
     law: shopLawBelief(estimates.flatMap((one) => lawOf(one)?.learned ?? [])),
   };
 }
-
-const lawOf = (estimate: Estimate): LawEstimate['law'] | undefined =>
-  'law' in estimate ? (estimate as LawEstimate).law : undefined;
 
 const ofLacquers = (estimates: readonly Estimate[]): Belief | undefined =>
   shopBelief(

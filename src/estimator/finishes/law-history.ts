@@ -63,3 +63,7 @@ export interface LawEstimate extends Estimate {
     readonly wasTooCold: boolean;
   };
 }
+
+/** What only a finish with a law has of an estimate; undefined where it dries by losing solvent alone. */
+export const lawOf = (estimate: Estimate): LawEstimate['law'] | undefined =>
+  'law' in estimate ? (estimate as LawEstimate).law : undefined;

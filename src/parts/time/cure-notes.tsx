@@ -1,5 +1,5 @@
 import type { Outlook } from '../../actions/outlook/outlook';
-import type { LawEstimate } from '../../estimator/finishes/law-history';
+import { type LawEstimate, lawOf } from '../../estimator/finishes/law-history';
 import { totalFilm, totalLimitM } from '../../estimator/finishes/total-film';
 import type { Piece } from '../../logbook/fold/pieces';
 import { sheetOf } from '../../shop/stack/sheet-times';
@@ -22,8 +22,8 @@ export function CureNotes({ piece, outlook, isWarningOnly }: CureNotesProps) {
   const { shop } = useShop();
   const newest = piece.coats.findLast(({ how }) => how !== 'flash');
   const sheet = newest && sheetOf(newest.jar, shop.value);
-  const law = lawOf(outlook);
   if (!newest || outlook?.state !== 'ready') return null;
+  const law = lawOf(outlook.estimate);
   return (
     <>
       {law && <Film law={law} sheetM={sheet?.totalFilm?.si} />}
@@ -40,10 +40,6 @@ export function CureNotes({ piece, outlook, isWarningOnly }: CureNotesProps) {
     </>
   );
 }
-
-/** The law of the estimate, where the finish has one. */
-export const lawOf = (outlook: Outlook | undefined): LawEstimate['law'] | undefined =>
-  outlook?.state === 'ready' && 'law' in outlook.estimate ? (outlook.estimate as LawEstimate).law : undefined;
 
 interface WindowProps {
   readonly startMs: number;

@@ -1,7 +1,7 @@
+import type { Moment } from '../../verdicts/moments';
 import { MOMENT_WORDS } from '../../words/piece/moments';
 import { bandWords } from '../../words/times';
 import { BandTime, type BandTimeProps } from './band-time';
-import type { Moment } from './moments';
 
 export interface MomentTimeProps {
   readonly moment: Moment;

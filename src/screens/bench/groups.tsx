@@ -1,36 +1,49 @@
 import { useSignal } from '@preact/signals';
+import type { Piece } from '../../logbook/fold/pieces';
 import { filmLayers } from '../../parts/film/piece-film';
 import { Section } from '../../parts/frame/page';
 import { useShop } from '../../parts/frame/shop-context';
-import type { Group, Standing } from '../../parts/time/standing';
+import type { Group, Standing } from '../../verdicts/standing';
 import { BENCH_WORDS } from '../../words/bench';
 import { PieceRow } from './piece-row';
 
-const OPEN_GROUPS: readonly Group[] = ['now', 'next', 'later'];
+const OPEN_GROUPS = ['held', 'now', 'next', 'later'] as const;
 
-/** The pieces, in groups by what may be touched first; closed ones folded away. */
-export function Groups({ standings }: { readonly standings: readonly Standing[] }) {
-  const open = standings.filter(({ group }) => group !== 'closed');
-  const closed = standings.filter(({ group }) => group === 'closed');
+/** A piece with where it stands; undefined until the judge has come. */
+export interface OnBench {
+  readonly piece: Piece;
+  readonly standing: Standing | undefined;
+}
+
+/** The pieces, in groups by what comes first; finished ones folded away. */
+export function Groups({ pieces }: { readonly pieces: readonly OnBench[] }) {
+  const open = pieces.filter(({ piece }) => piece.closedMs === undefined).sort(byWhatComesFirst);
+  const closed = pieces.filter(({ piece }) => piece.closedMs !== undefined).sort(byWhatComesFirst);
   return (
     <div class="bench-groups">
       {OPEN_GROUPS.map((group) => {
-        const some = open.filter((standing) => standing.group === group);
+        const some = open.filter((one) => groupOf(one) === group);
         return (
           some.length > 0 && (
             <Section key={group} title={BENCH_WORDS.groups[group]}>
-              <Rows standings={some} beside={open} />
+              <Rows pieces={some} beside={open} />
             </Section>
           )
         );
       })}
-      {closed.length > 0 && <Closed standings={closed} />}
+      {closed.length > 0 && <Closed pieces={closed} />}
     </div>
   );
 }
 
+const groupOf = ({ standing }: OnBench): Group => standing?.group ?? 'later';
+
+const byWhatComesFirst = (one: OnBench, other: OnBench): number => sortMs(one) - sortMs(other) || 0;
+const sortMs = ({ piece, standing }: OnBench): number =>
+  piece.closedMs === undefined ? (standing?.sortMs ?? Number.MAX_VALUE) : -piece.closedMs;
+
 /** Ten years of closed pieces are drawn only when they are asked for. */
-function Closed({ standings }: { readonly standings: readonly Standing[] }) {
+function Closed({ pieces }: { readonly pieces: readonly OnBench[] }) {
   const isOpen = useSignal(false);
   return (
     <details
@@ -40,34 +53,34 @@ function Closed({ standings }: { readonly standings: readonly Standing[] }) {
       }}
     >
       <summary>
-        {BENCH_WORDS.groups.closed} ({standings.length})
+        {BENCH_WORDS.groups.closed} ({pieces.length})
       </summary>
-      {isOpen.value && <Rows standings={standings} beside={standings} />}
+      {isOpen.value && <Rows pieces={pieces} beside={pieces} />}
     </details>
   );
 }
 
 interface RowsProps {
-  readonly standings: readonly Standing[];
+  readonly pieces: readonly OnBench[];
   /** The pieces whose faces share one scale with them. */
-  readonly beside: readonly Standing[];
+  readonly beside: readonly OnBench[];
 }
 
-function Rows({ standings, beside }: RowsProps) {
+function Rows({ pieces, beside }: RowsProps) {
   const scaleUmMax = useThickestUm(beside);
   return (
     <ul class="rows">
-      {standings.map((standing) => (
-        <PieceRow key={standing.piece.id} standing={standing} scaleUmMax={scaleUmMax} />
+      {pieces.map(({ piece, standing }) => (
+        <PieceRow key={piece.id} {...{ piece, standing, scaleUmMax }} />
       ))}
     </ul>
   );
 }
 
 /** The thickest film of some pieces, so that all faces share one scale. */
-function useThickestUm(standings: readonly Standing[]): number {
+function useThickestUm(some: readonly OnBench[]): number {
   const { shop, outlooks, nowMs } = useShop();
-  const thicknesses = standings.map(({ piece }) =>
+  const thicknesses = some.map(({ piece }) =>
     filmLayers(piece, outlooks.value.get(piece.id), shop.value.jars, nowMs.value).reduce(
       (sum, { dryUm, solventUm }) => sum + dryUm + solventUm,
       0,

@@ -6,7 +6,6 @@ import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { BackupNotice } from '../../parts/kept/backup-notice';
 import { SetAsideNotice } from '../../parts/kept/storage-notice';
-import { byWhatComesFirst, standingOf } from '../../parts/time/standing';
 import { BENCH_WORDS } from '../../words/bench';
 import { BenchReminders } from './bench-reminders';
 import { EmptyBench } from './empty-bench';
@@ -15,23 +14,22 @@ import { Groups } from './groups';
 /** What may be touched now, next, and not yet. */
 export function Bench() {
   const open = useShop();
-  const { shop, outlooks, nowMs } = open;
-  const standings = byWhatComesFirst(
-    [...shop.value.pieces.values()].map((piece) =>
-      standingOf(piece, outlooks.value.get(piece.id), nowMs.value),
-    ),
-  );
+  const { shop, standings } = open;
+  const pieces = [...shop.value.pieces.values()].map((piece) => ({
+    piece,
+    standing: standings.value.get(piece.id),
+  }));
   return (
     <Page title={BENCH_WORDS.title} aside={<Asides />}>
       <SetAsideNotice open={open} />
       <DayEndNotice />
       <BackupNotice />
-      {standings.length === 0 ? (
+      {pieces.length === 0 ? (
         <EmptyBench />
       ) : (
         <>
           <BenchReminders />
-          <Groups standings={standings} />
+          <Groups pieces={pieces} />
           <div class="acts">
             <LinkButton icon="add" href={linkTo('piece', 'new')}>
               {BENCH_WORDS.start}

@@ -1,50 +1,46 @@
-import type { Outlook } from '../../actions/outlook/outlook';
+import type { Piece } from '../../logbook/fold/pieces';
 import { PieceFace } from '../../parts/film/piece-face';
-import type { IconName } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';
 import { Row, type RowProps } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
 import { MomentTime } from '../../parts/time/moment-time';
-import type { Standing } from '../../parts/time/standing';
+import { awaitedOf, standingSign } from '../../parts/verdict/sign';
+import type { Standing } from '../../verdicts/standing';
 import { BENCH_WORDS } from '../../words/bench';
-import { spanWords, whenWords } from '../../words/times';
+import { whenWords } from '../../words/times';
 
 interface PieceRowProps {
-  readonly standing: Standing;
+  readonly piece: Piece;
+  readonly standing: Standing | undefined;
   readonly scaleUmMax: number;
 }
 
 /** One piece: its face, how it stands, and the moment it waits for. */
-export function PieceRow({ standing, scaleUmMax }: PieceRowProps) {
-  const { outlooks, nowMs } = useShop();
-  const { piece, after, moment, may } = standing;
-  const outlook = outlooks.value.get(piece.id);
-  const state = stateOf(standing, outlook, nowMs.value);
-  const awaited = may === undefined ? moment : after;
+export function PieceRow({ piece, standing, scaleUmMax }: PieceRowProps) {
+  const nowMs = useShop().nowMs.value;
+  const awaited = awaitedOf(standing);
+  const isReady = standing?.verdict?.word === 'ready';
   return (
     <Row
       href={linkTo('piece', piece.id)}
       title={piece.name}
       face={<PieceFace {...{ piece, scaleUmMax }} />}
-      {...(state && { state })}
+      state={rowState(piece, standing, nowMs)}
     >
-      {may !== undefined && moment && (
-        <p class="quiet">{BENCH_WORDS.since(whenWords(moment.likelyMs, nowMs.value))}</p>
+      {isReady && standing?.moment && (
+        <p class="quiet">{BENCH_WORDS.since(whenWords(standing.moment.likelyMs, nowMs))}</p>
       )}
-      {awaited && <MomentTime moment={awaited} nowMs={nowMs.value} size="row" />}
+      {awaited && <MomentTime moment={awaited} nowMs={nowMs} size="row" />}
     </Row>
   );
 }
 
-type State = NonNullable<RowProps['state']>;
-const sign = (kind: State['kind'], icon: IconName, word: string): State => ({ kind, icon, word });
-
-function stateOf({ piece, group, may, moment }: Standing, outlook: Outlook | undefined, nowMs: number) {
-  if (group === 'closed')
-    return sign('quiet', 'check', BENCH_WORDS.closed(whenWords(piece.closedMs ?? 0, nowMs)));
-  if (may === 'first-coat') return sign('ready', 'ready', BENCH_WORDS.firstCoat);
-  if (may !== undefined && moment) return sign('ready', 'ready', BENCH_WORDS.may[may]);
-  if (outlook?.state === 'failed') return sign('stop', 'stop', BENCH_WORDS.failed);
-  if (moment) return sign('wait', 'waiting', BENCH_WORDS.inAbout(spanWords(moment.likelyMs - nowMs)));
-  return outlook?.state === 'ready' ? undefined : sign('quiet', 'waiting', BENCH_WORDS.computing);
-}
+/** What the row says of a piece. */
+const rowState = (
+  { closedMs }: Piece,
+  standing: Standing | undefined,
+  nowMs: number,
+): NonNullable<RowProps['state']> =>
+  closedMs === undefined
+    ? standingSign(standing, nowMs)
+    : { kind: 'quiet', icon: 'check', word: BENCH_WORDS.closed(whenWords(closedMs, nowMs)) };

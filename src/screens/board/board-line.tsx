@@ -1,37 +1,23 @@
-import { Icon, type IconName } from '../../parts/frame/icons';
+import { Icon } from '../../parts/frame/icons';
 import { MomentTime } from '../../parts/time/moment-time';
 import { BOARD_WORDS } from '../../words/bench';
 import { countDownWords } from '../../words/times';
 import type { BoardState } from './board-state';
 
-const SIGNS: Record<BoardState['kind'], IconName> = {
-  now: 'ready',
-  waiting: 'stop',
-  bare: 'note',
-  unknown: 'waiting',
-  failed: 'caution',
-};
-
 /** One piece: its state by a word and a pattern, its time in large digits, and what is left until then. */
 export function BoardLine({ line, nowMs }: { readonly line: BoardState; readonly nowMs: number }) {
-  const { name, kind, touch, after } = line;
-  const shown = kind === 'waiting' ? touch : after;
+  const { name, sign, isWet, awaited } = line;
   return (
-    <li data-kind={kind}>
+    <li data-kind={isWet ? 'wet' : sign.kind}>
       <h2>{name}</h2>
       <p class="board-state">
-        <Icon name={SIGNS[kind]} />
-        {BOARD_WORDS.states[kind]}
+        <Icon name={isWet ? 'stop' : sign.icon} />
+        {sign.word}
       </p>
-      {shown && (
+      {awaited && (
         <>
-          <MomentTime
-            moment={shown}
-            nowMs={nowMs}
-            size="board"
-            label={kind === 'waiting' ? BOARD_WORDS.touchFrom : undefined}
-          />
-          <p class="board-left digits">{BOARD_WORDS.left(countDownWords(shown.likelyMs - nowMs))}</p>
+          <MomentTime moment={awaited} nowMs={nowMs} size="board" />
+          <p class="board-left digits">{BOARD_WORDS.left(countDownWords(awaited.likelyMs - nowMs))}</p>
         </>
       )}
     </li>

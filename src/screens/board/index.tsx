@@ -12,10 +12,10 @@ import { useSecond } from './use-second';
 
 /** Every piece in digits for the whole shop: when it may be touched, and how long that is; the screen stays on. */
 export function Board() {
-  const { shop, outlooks, needs } = useShop();
+  const { shop, standings, needs } = useShop();
   const isAwake = useStayAwake();
   const nowMs = useSecond(needs.now);
-  const lines = boardStates(shop.value, outlooks.value, nowMs);
+  const lines = boardStates(shop.value, standings.value, nowMs);
   return (
     <Page
       title={BOARD_WORDS.title}

@@ -36,7 +36,7 @@ export function LayForm() {
     <form class="stack" onSubmit={lay} noValidate>
       <Section title={LAY_WORDS.summary}>
         <Summary draft={draft.value} air={air.value} when={time.field.shown} />
-        <TooSoon piece={draft.value.piece} />
+        <TooSoon piece={draft.value.piece} jar={draft.value.jar} how={draft.value.how} />
         <Send form={form} icon="coat">
           {LAY_WORDS.lay}
         </Send>

@@ -1,26 +1,35 @@
-import { Notice } from '../../parts/frame/notice';
+import { verdictFor } from '../../actions/verdicts/verdict-for';
+import { Icon } from '../../parts/frame/icons';
 import { useShop } from '../../parts/frame/shop-context';
 import { CureNotes } from '../../parts/time/cure-notes';
-import { momentsOf } from '../../parts/time/moments';
-import { LAY_WORDS } from '../../words/piece/lay';
-import { whenWords } from '../../words/times';
+import { Reasons } from '../../parts/verdict/reasons';
+import { signOf } from '../../parts/verdict/sign';
+import type { CoatWay } from './coat-draft';
 
-/** Says so when the film below is, by the estimate, not ready for a wet coat; it forbids nothing. */
-export function TooSoon({ piece: id }: { readonly piece: string | undefined }) {
-  const { shop, outlooks, nowMs } = useShop();
+interface TooSoonProps {
+  readonly piece: string | undefined;
+  readonly jar: string | undefined;
+  readonly how: CoatWay;
+}
+
+/** What the judge says of this coat, with what speaks against it; it forbids nothing. */
+export function TooSoon({ piece: id, jar: jarId, how: way }: TooSoonProps) {
+  const open = useShop();
+  const { shop, outlooks, nowMs } = open;
   const piece = shop.value.pieces.get(id ?? '');
-  if (!piece) return null;
-  const outlook = outlooks.value.get(piece.id);
-  const recoat = momentsOf(piece, outlook, nowMs.value).find(({ name }) => name === 'recoat');
-  const isTooSoon = recoat !== undefined && nowMs.value < recoat.earliestMs;
+  const verdict = verdictFor(open, id, { act: way === 'flash' ? 'flash-coat' : 'coat', way, jarId });
+  if (!piece || !verdict) return null;
+  const { kind, icon, word } = signOf(verdict, nowMs.value);
   return (
     <>
-      {isTooSoon && (
-        <Notice kind="caution">
-          <p>{LAY_WORDS.tooSoon(whenWords(recoat.likelyMs, nowMs.value))}</p>
-        </Notice>
+      {verdict.word !== 'ready' && (
+        <p class="state" data-kind={kind}>
+          <Icon name={icon} />
+          {word}
+        </p>
       )}
-      <CureNotes piece={piece} outlook={outlook} isWarningOnly />
+      <Reasons pieceId={piece.id} verdict={verdict} />
+      <CureNotes piece={piece} outlook={outlooks.value.get(piece.id)} isWarningOnly />
     </>
   );
 }

@@ -4,11 +4,12 @@ import { Icon } from '../../parts/frame/icons';
 import { Notice } from '../../parts/frame/notice';
 import { useShop } from '../../parts/frame/shop-context';
 import { MomentTime } from '../../parts/time/moment-time';
-import type { Moment } from '../../parts/time/moments';
-import { type Standing, standingOf } from '../../parts/time/standing';
-import { BENCH_WORDS } from '../../words/bench';
+import { Reasons } from '../../parts/verdict/reasons';
+import { awaitedOf, standingSign } from '../../parts/verdict/sign';
+import type { Moment } from '../../verdicts/moments';
+import type { Standing } from '../../verdicts/standing';
 import { PIECE_WORDS } from '../../words/piece/piece';
-import { bandWords, spanWords, whenWords } from '../../words/times';
+import { bandWords, whenWords } from '../../words/times';
 
 interface HeadlineProps {
   readonly piece: Piece;
@@ -17,50 +18,47 @@ interface HeadlineProps {
 
 /** What may be done now, and the time awaited, in digits that are read across the shop. */
 export function Headline({ piece, outlook }: HeadlineProps) {
-  const nowMs = useShop().nowMs.value;
-  const standing = standingOf(piece, outlook, nowMs);
-  const awaited = standing.may === undefined ? standing.moment : standing.after;
-  if (outlook?.state === 'failed')
-    return (
-      <Notice kind="stop" title={PIECE_WORDS.failed}>
-        <p>{PIECE_WORDS.failedText(outlook.message)}</p>
-      </Notice>
-    );
+  const { standings, nowMs } = useShop();
+  const standing = standings.value.get(piece.id);
+  const awaited = awaitedOf(standing);
   return (
-    <div class="headline" aria-live="polite" data-empty={outlook?.state === 'computing' || undefined}>
-      <MayNow standing={standing} nowMs={nowMs} />
-      {awaited && <Awaited moment={awaited} nowMs={nowMs} />}
-      {isWorking(piece, outlook) && (
-        <p class="state">
-          <Icon name="waiting" />
-          {outlook?.state === 'ready' ? PIECE_WORDS.stale : PIECE_WORDS.computing}
-        </p>
+    <>
+      {outlook?.state === 'failed' && (
+        <Notice kind="stop" title={PIECE_WORDS.failed}>
+          <p>{PIECE_WORDS.failedText(outlook.message)}</p>
+        </Notice>
       )}
-    </div>
+      <div class="headline" aria-live="polite" data-empty={outlook?.state === 'computing' || undefined}>
+        <Now standing={standing} nowMs={nowMs.value} />
+        {awaited && <Awaited moment={awaited} nowMs={nowMs.value} />}
+        {outlook?.state === 'ready' && outlook.stale && (
+          <p class="state">
+            <Icon name="waiting" />
+            {PIECE_WORDS.stale}
+          </p>
+        )}
+      </div>
+      <Reasons isTimeShown pieceId={piece.id} verdict={standing?.verdict} />
+    </>
   );
 }
 
-const isWorking = (piece: Piece, outlook: Outlook | undefined): boolean =>
-  piece.coats.length > 0 && (outlook?.state !== 'ready' || outlook.stale);
-
-function MayNow({
-  standing: { may, moment },
-  nowMs,
-}: {
-  readonly standing: Standing;
-  readonly nowMs: number;
-}) {
-  if (may === undefined) return null;
-  const words = may === 'first-coat' ? PIECE_WORDS.firstCoat : BENCH_WORDS.may[may];
+function Now({ standing, nowMs }: { readonly standing: Standing | undefined; readonly nowMs: number }) {
+  const { kind, icon, word } = standingSign(standing, nowMs);
+  const isReady = standing?.verdict?.word === 'ready';
   return (
     <div>
-      <p class="state headline-may" data-kind="ready">
-        <Icon name="ready" />
-        {words}
+      <p class="state headline-may" data-kind={kind}>
+        <Icon name={icon} />
+        {word}
       </p>
-      <p class="quiet">
-        {moment ? PIECE_WORDS.sinceAbout(whenWords(moment.likelyMs, nowMs)) : PIECE_WORDS.firstCoatText}
-      </p>
+      {isReady && (
+        <p class="quiet">
+          {standing.moment
+            ? PIECE_WORDS.sinceAbout(whenWords(standing.moment.likelyMs, nowMs))
+            : PIECE_WORDS.firstCoatText}
+        </p>
+      )}
     </div>
   );
 }
@@ -69,10 +67,5 @@ function MayNow({
 function Awaited({ moment, nowMs }: { readonly moment: Moment; readonly nowMs: number }) {
   const isClock =
     bandWords(moment, nowMs).day === undefined && moment.lateMs - moment.earliestMs < 72_000_000;
-  return (
-    <div>
-      <MomentTime moment={moment} nowMs={nowMs} size={isClock ? 'board' : 'page'} />
-      <p class="quiet">{BENCH_WORDS.inAbout(spanWords(moment.likelyMs - nowMs))}</p>
-    </div>
-  );
+  return <MomentTime moment={moment} nowMs={nowMs} size={isClock ? 'board' : 'page'} />;
 }

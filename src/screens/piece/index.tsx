@@ -15,7 +15,6 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
   check: async () => (await import('./check-page')).CheckPage,
   sand: async () => (await import('./sand-page')).SandPage,
   change: async () => (await import('./change-page')).ChangePage,
-  label: async () => (await import('./hanger-page')).HangerPage,
   record: async () => (await import('./record/record-page')).RecordPage,
 };
 

@@ -59,8 +59,6 @@ export const LAY_WORDS = {
     strong: { label: 'Strong', hint: 'fan on it' },
   },
   airOld: (ago: string): string => `This reading is from ${ago}. Read again if the room has changed.`,
-  tooSoon: (until: string): string =>
-    `By the estimate the film below takes a wet coat from ${until}. Sooner, it may sag or trap solvent, and everything after it slips.`,
 } as const;
 
 export const LAY_EMPTY = {

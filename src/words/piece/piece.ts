@@ -16,7 +16,6 @@ export const PIECE_WORDS = {
   milestones: 'When it may be touched',
   history: 'What was done',
   details: 'This piece',
-  firstCoat: 'Ready for its first coat',
   firstCoatText: 'Log a coat and its times appear here.',
   computing: 'Working out the times…',
   stale: 'Updating the times…',
@@ -25,7 +24,6 @@ export const PIECE_WORDS = {
   closedNote: (when: string): string => `Finished ${when}. Reopen it to go on.`,
   lastCoat: 'last coat',
   now: 'Now',
-  mayNow: 'Ready now',
   sinceAbout: (when: string): string => `since about ${when}`,
   sinceSpan: (span: string): string => `for about ${span}`,
   estimate: 'An estimate with its band: one in ten comes before it, one in ten after it.',
@@ -152,8 +150,6 @@ export const SAND_FORM = {
   when: 'When',
   log: 'Log it',
   logged: (what: string, amount: string): string => `${what}, ${amount} off.`,
-  soft: (from: string): string =>
-    `By the estimate it is still soft: level-sanding from ${from}. It may gum up the paper.`,
 } as const;
 
 export const RECORD_WORDS = {

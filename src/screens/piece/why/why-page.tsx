@@ -1,8 +1,8 @@
+import { lawOf } from '../../../estimator/finishes/law-history';
 import { EmptyState } from '../../../parts/frame/empty-state';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
-import { lawOf } from '../../../parts/time/cure-notes';
 import { LAW_UNKNOWN } from '../../../words/air/finishes';
 import { UNKNOWN_WORDS, WHY_WORDS } from '../../../words/piece/why';
 import { Headline } from '../headline';
@@ -42,7 +42,7 @@ export function WhyPage() {
         <InputList piece={piece} estimate={outlook.estimate} />
         <Section title={UNKNOWN_WORDS.title}>
           <ul class="lines">
-            {(lawOf(outlook) ? LAW_UNKNOWN : UNKNOWN_WORDS.lines).map((line) => (
+            {(lawOf(outlook.estimate) ? LAW_UNKNOWN : UNKNOWN_WORDS.lines).map((line) => (
               <li key={line}>{line}</li>
             ))}
           </ul>

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { Outlook } from '../../../src/actions/outlook/outlook';
-import type { EntryBody } from '../../../src/logbook/entry';
-import { byWhatComesFirst, standingOf } from '../../../src/parts/time/standing';
-import { DAY_1_MS, layCoat, PIECE, sand } from '../../logbook/entries';
-import { anOutlook, aShop } from '../an-outlook';
+import type { Outlook } from '../../src/actions/outlook/outlook';
+import { factsOf } from '../../src/actions/verdicts/facts-of';
+import type { EntryBody } from '../../src/logbook/entry';
+import { type Standing, standingOf } from '../../src/verdicts/standing';
+import { DAY_1_MS, layCoat, PIECE, sand } from '../logbook/entries';
+import { anOutlook, aShop } from '../parts/an-outlook';
 
 const coat = { hour: 0, body: layCoat() };
 const level = (hour: number) => ({ hour, body: { ...sand(), stage: 'level' } as EntryBody });
@@ -14,7 +15,7 @@ const hoursOn = (hour: number): number => DAY_1_MS + hour * 3_600_000;
 // Milestones of the made-up outlook, in hours: recoat 1-2-3, level-sand 100-200-300, rub out 200-300-400.
 describe('where a piece stands', () => {
   test.each([
-    { name: 'without a coat it is ready for one', done: [], hour: 1, group: 'now', may: 'first-coat' },
+    { name: 'without a coat it is ready for one', done: [], hour: 1, group: 'now', ready: 'coat' },
     { name: 'wet, it waits for recoat', done: [coat], hour: 0.5, group: 'next', waits: 'recoat' },
     {
       name: 'inside the band and before the likely time it still waits',
@@ -28,7 +29,7 @@ describe('where a piece stands', () => {
       done: [coat],
       hour: 2,
       group: 'now',
-      may: 'recoat',
+      ready: 'coat',
       waits: 'level',
     },
     {
@@ -36,7 +37,7 @@ describe('where a piece stands', () => {
       done: [coat],
       hour: 16,
       group: 'now',
-      may: 'recoat',
+      ready: 'coat',
       waits: 'level',
     },
     {
@@ -58,7 +59,7 @@ describe('where a piece stands', () => {
       done: [coat],
       hour: 210,
       group: 'now',
-      may: 'level',
+      ready: 'level-sand',
       waits: 'rubOut',
     },
     {
@@ -73,34 +74,33 @@ describe('where a piece stands', () => {
       done: [coat, level(310)],
       hour: 320,
       group: 'now',
-      may: 'rubOut',
+      ready: 'rub-out',
     },
-    { name: 'rubbed out, nothing is left', done: [coat, level(310), rubOut(320)], hour: 330, group: 'later' },
+    {
+      name: 'rubbed out, it may be handed over',
+      done: [coat, level(310), rubOut(320)],
+      hour: 330,
+      group: 'now',
+      ready: 'hand-over',
+    },
     { name: 'closed, it leaves the bench', done: [coat, close(5)], hour: 6, group: 'closed' },
-  ])('$name', ({ done, hour, group, may, waits }) => {
-    const { piece } = aShop(...done);
-    const standing = standingOf(piece, anOutlook(), hoursOn(hour));
-    expect(standing).toMatchObject({ group, may });
-    expect((may === undefined ? standing.moment : standing.after)?.name).toBe(waits);
+  ])('$name', ({ done, hour, group, ready, waits }) => {
+    const standing = standingIn(aShop(...done), anOutlook(), hour);
+    const { verdict } = standing;
+    expect(standing.group).toBe(group);
+    expect(verdict?.word === 'ready' ? verdict.act : undefined).toBe(ready);
+    expect((ready === undefined ? standing.moment : standing.after)?.name).toBe(waits);
   });
 
-  test.each<{ outlook: Outlook | undefined }>([
-    { outlook: undefined },
-    { outlook: { state: 'computing' } },
-    { outlook: { state: 'failed', message: '' } },
-  ])('with no estimate ($outlook.state) nothing is claimed', ({ outlook }) => {
-    expect(standingOf(aShop(coat).piece, outlook, hoursOn(3))).toMatchObject({
-      group: 'later',
-      may: undefined,
-    });
+  test.each<{ outlook: Outlook | undefined; word: string }>([
+    { outlook: undefined, word: 'wait' },
+    { outlook: { state: 'computing' }, word: 'wait' },
+    { outlook: { state: 'failed', message: '' }, word: 'perhaps' },
+  ])('with no estimate ($outlook.state) nothing is claimed', ({ outlook, word }) => {
+    const standing = standingIn(aShop(coat), outlook, 3);
+    expect([standing.group, standing.verdict?.word]).toEqual(['later', word]);
   });
 });
 
-test('what may be touched first stands on top', () => {
-  const { piece } = aShop(coat);
-  const outlook = anOutlook();
-  const wet = standingOf(piece, outlook, hoursOn(0.5));
-  const far = standingOf(piece, outlook, hoursOn(80));
-  const unknown = standingOf(piece, undefined, hoursOn(80));
-  expect(byWhatComesFirst([unknown, far, wet])).toEqual([wet, far, unknown]);
-});
+const standingIn = (shop: ReturnType<typeof aShop>, outlook: Outlook | undefined, hour: number): Standing =>
+  standingOf(factsOf({ ...shop, outlook, nowMs: hoursOn(hour) }));

@@ -1,0 +1,70 @@
+import type { ClearedBy, Reason } from '../../verdicts/reason';
+import type { Verdict } from '../../verdicts/verdict';
+import { whenWords } from '../../words/times';
+import { CLEARS_WORDS, OVERRIDE_WORDS, SOURCE_WORDS } from '../../words/verdicts/reasons';
+import { LinkButton } from '../frame/button';
+import { Notice, type NoticeKind } from '../frame/notice';
+import { linkTo } from '../frame/route';
+import { useShop, useUnits } from '../frame/shop-context';
+import { reasonWords } from './told';
+
+interface ReasonsProps {
+  readonly pieceId: string;
+  readonly verdict: Verdict | undefined;
+  /** The page says the times itself. */
+  readonly isTimeShown?: boolean | undefined;
+}
+
+/** What speaks against an act, or is to be minded, the heaviest first; a wait stands in the time beside it. */
+export function Reasons({ pieceId, verdict, isTimeShown }: ReasonsProps) {
+  const shown =
+    verdict?.reasons.filter(
+      ({ rule, says }) => says !== 'computing' && !(isTimeShown && rule === 'estimate'),
+    ) ?? [];
+  return (
+    <>
+      {shown.map((reason) => (
+        <ReasonNotice key={reason.rule} pieceId={pieceId} reason={reason} />
+      ))}
+    </>
+  );
+}
+
+function ReasonNotice({ pieceId, reason }: { readonly pieceId: string; readonly reason: Reason }) {
+  const nowMs = useShop().nowMs.value;
+  const units = useUnits();
+  const { override, clearedBy, source } = reason;
+  return (
+    <Notice kind={kindOf(reason)}>
+      <p>{reasonWords(reason, units, nowMs)}</p>
+      {override && <p>{OVERRIDE_WORDS.setAside(whenWords(override.atMs, nowMs), override.reason)}</p>}
+      <p class="quiet small">{SOURCE_WORDS[source]}</p>
+      {clearedBy && (
+        <div class="acts">
+          <LinkButton href={wayTo(clearedBy, pieceId)}>{CLEARS_WORDS[clearedBy]}</LinkButton>
+        </div>
+      )}
+    </Notice>
+  );
+}
+
+const kindOf = ({ weight, override }: Reason): NoticeKind => {
+  if (weight === 'hold') return override ? 'caution' : 'stop';
+  return weight === 'note' ? 'note' : 'caution';
+};
+
+/** The page on which a hold is cleared. */
+function wayTo(clearedBy: ClearedBy, pieceId: string): string {
+  switch (clearedBy) {
+    case 'lead-test':
+    case 'spot-test':
+    case 'look':
+      return linkTo('air', 'old', pieceId);
+    case 'barrier':
+      return `${linkTo('lay')}?piece=${pieceId}`;
+    case 'check':
+      return linkTo('piece', pieceId, 'check');
+    case 'scuff':
+      return linkTo('piece', pieceId, 'sand');
+  }
+}

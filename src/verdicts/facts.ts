@@ -1,0 +1,69 @@
+import type { Coat, Piece } from '../logbook/fold/pieces';
+import type { LEAD_FINDINGS, OLD_FINISH_SIGNS } from '../logbook/kinds/spot-test';
+import type { OldFinish } from '../science/old-finish/classify';
+import type { SandingRule } from '../shop/stack/old-finish';
+import type { BandMs } from '../words/times';
+import type { Act } from './act';
+import type { Moment } from './moments';
+
+/** What the rules look at: plain values, so that a test is a row. Instants in milliseconds since 1970, temperatures in K, films in m. */
+export interface Facts {
+  readonly nowMs: number;
+  readonly startedMs: number;
+  readonly closedMs: number | undefined;
+  readonly base: Piece['base'];
+  readonly coats: readonly CoatFact[];
+  readonly sandings: readonly Pick<Piece['sandings'][number], 'atMs' | 'stage' | 'removed'>[];
+  readonly checks: readonly Pick<Piece['checks'][number], 'atMs' | 'test' | 'result'>[];
+  /** Whether there are moments, and why not. */
+  readonly clock: 'no-coats' | 'computing' | 'failed' | 'ready';
+  readonly moments: readonly Moment[];
+  /** The jar asked about, or the one that was used last. */
+  readonly jar: JarFact | undefined;
+  readonly oldFinish: OldFinishFact;
+  /** Dry film of the finish, and the most that it may have; undefined where there is no limit. */
+  readonly build: BuildFact | undefined;
+  /** When the recoat window closes; undefined where it has no upper end. */
+  readonly windowEnd: BandMs | undefined;
+  /** What is still to be done, in its order. */
+  readonly coming: readonly Act[];
+  readonly overrides: readonly OverrideFact[];
+}
+
+export interface CoatFact {
+  readonly atMs: number;
+  readonly how: Coat['how'];
+  /** Undefined where the jar is not in this logbook. */
+  readonly finish: string | undefined;
+}
+
+export interface JarFact {
+  readonly name: string;
+  readonly finish: string;
+}
+
+export interface OldFinishFact {
+  readonly finish: OldFinish;
+  readonly signs: readonly (typeof OLD_FINISH_SIGNS)[number][];
+  /** Whether somebody said how it looks. */
+  readonly isSeen: boolean;
+  /** The instant of the newest answer on which this rests; undefined where there is none. */
+  readonly knownMs: number | undefined;
+  readonly sanding: SandingRule;
+  readonly lead: (typeof LEAD_FINDINGS)[number] | undefined;
+  readonly leadMs: number | undefined;
+}
+
+export interface BuildFact {
+  readonly totalDryM: number;
+  readonly limitM: number;
+  /** Of the coat that would go on next, taken as the last one. */
+  readonly nextDryM: number;
+}
+
+/** A hold that the person set aside in writing. */
+export interface OverrideFact {
+  readonly rule: string;
+  readonly reason: string;
+  readonly atMs: number;
+}

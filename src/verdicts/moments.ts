@@ -1,0 +1,51 @@
+import { type Estimate, MILESTONES, type Milestone } from '../estimator/estimate';
+import type { Piece } from '../logbook/fold/pieces';
+import type { BandMs } from '../words/times';
+
+/** How far a moment has come: `perhaps` lies between its early end and its likely time, `done` was followed by the act it allows. */
+export type MomentState = 'waiting' | 'perhaps' | 'reached' | 'done';
+
+/** A milestone of a piece as an instant with its band, in milliseconds since 1970. */
+export interface Moment extends BandMs {
+  readonly name: Milestone;
+  readonly state: MomentState;
+}
+
+/** An estimate that was worked out, and the zero of its clock, milliseconds since 1970. */
+export interface WorkedOut {
+  readonly startMs: number;
+  readonly estimate: Pick<Estimate, 'milestones'>;
+}
+
+/** The milestones of a piece in their usual order; none while they are not worked out. */
+export function momentsOf(piece: Worked, workedOut: WorkedOut | undefined, nowMs: number): readonly Moment[] {
+  if (!workedOut) return [];
+  const { estimate, startMs } = workedOut;
+  const isDone: Partial<Record<Milestone, boolean>> = {
+    recoat: isSanded(piece, 'level') || isSanded(piece, 'rub-out'),
+    level: isSanded(piece, 'level') || isSanded(piece, 'rub-out'),
+    rubOut: isSanded(piece, 'rub-out'),
+  };
+  return MILESTONES.map((name) => {
+    const { earliestS, likelyS, lateS } = estimate.milestones[name];
+    const ms = (s: number): number => startMs + s * 1000;
+    const band = { earliestMs: ms(earliestS), likelyMs: ms(likelyS), lateMs: ms(lateS) };
+    return { name, ...band, state: isDone[name] ? 'done' : stateAt(nowMs, band) };
+  });
+}
+
+interface Worked {
+  readonly coats: readonly { readonly atMs: number }[];
+  readonly sandings: readonly Pick<Piece['sandings'][number], 'atMs' | 'stage'>[];
+}
+
+/** Whether a film was sanded so since its last coat. */
+export function isSanded({ coats, sandings }: Worked, stage: Piece['sandings'][number]['stage']): boolean {
+  const lastCoatMs = coats.at(-1)?.atMs ?? Number.NEGATIVE_INFINITY;
+  return sandings.some((sanding) => sanding.stage === stage && sanding.atMs > lastCoatMs);
+}
+
+function stateAt(nowMs: number, { earliestMs, likelyMs }: BandMs): MomentState {
+  if (nowMs < earliestMs) return 'waiting';
+  return nowMs < likelyMs ? 'perhaps' : 'reached';
+}

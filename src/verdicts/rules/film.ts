@@ -1,0 +1,44 @@
+import { DAY_S } from '../../units';
+import type { Facts } from '../facts';
+import type { Finding, Rule } from '../reason';
+
+/** A film that prints is given so long before it is tried again (common practice, no source). */
+const AGAIN_AFTER_MS = 7 * DAY_S * 1000;
+
+/** A thumb printed: whatever the date says, nothing is sanded or handed over until a later check passes. */
+export const filmPrints: Rule = {
+  name: 'film-prints',
+  acts: ['level-sand', 'rub-out', 'hand-over'],
+  source: 'log',
+  look: (facts) => failing(facts, ['print'], 'filmPrints'),
+};
+
+/** The paper gummed. */
+export const filmGums: Rule = {
+  name: 'film-gums',
+  acts: ['level-sand', 'rub-out'],
+  source: 'log',
+  look: (facts) => failing(facts, ['gum'], 'filmGums'),
+};
+
+/** What was found last when the film was tried since its last coat. Paper asks more than a thumb: when it powders the print is past. */
+function failing(
+  { checks, coats }: Facts,
+  tests: readonly string[],
+  says: 'filmPrints' | 'filmGums',
+): Finding | undefined {
+  const lastCoatMs = coats.at(-1)?.atMs ?? 0;
+  const last = checks.findLast(
+    ({ test, result, atMs }) =>
+      atMs >= lastCoatMs && (tests.includes(test) || (test === 'gum' && result === 'passes')),
+  );
+  if (last?.result !== 'fails') return undefined;
+  const { atMs } = last;
+  return {
+    weight: 'hold',
+    says,
+    clearedBy: 'check',
+    sinceMs: atMs,
+    figures: { atMs: atMs + AGAIN_AFTER_MS },
+  };
+}
