@@ -66,7 +66,10 @@ export const COUNTS = {
   passes: { lowest: 1, highest: 50 },
   blendParts: { lowest: 1, highest: 20 },
   text: { lowest: 1, highest: 10_000 },
+  /** Letters of a reason given in writing. */
   reason: { lowest: 10, highest: 10_000 },
+  layers: { lowest: 1, highest: 20 },
+  year: { lowest: 1400, highest: 2100 },
   recipeLines: { lowest: 1, highest: 40 },
   coats: { lowest: 1, highest: 100 },
   tinters: { lowest: 0, highest: 12 },

@@ -1,6 +1,7 @@
 import type { Coat, Piece } from '../logbook/fold/pieces';
-import type { LEAD_FINDINGS, OLD_FINISH_SIGNS } from '../logbook/kinds/spot-test';
-import type { OldFinish } from '../science/old-finish/classify';
+import type { LEAD_FINDINGS } from '../logbook/kinds/spot-test';
+import type { OldFinish } from '../science/old-finish/old-finish';
+import type { OldFinishSign } from '../science/old-finish/signs';
 import type { SandingRule } from '../shop/stack/old-finish';
 import type { BandMs } from '../words/times';
 import type { Act } from './act';
@@ -44,7 +45,7 @@ export interface JarFact {
 
 export interface OldFinishFact {
   readonly finish: OldFinish;
-  readonly signs: readonly (typeof OLD_FINISH_SIGNS)[number][];
+  readonly signs: readonly OldFinishSign[];
   /** Whether somebody said how it looks. */
   readonly isSeen: boolean;
   /** The instant of the newest answer on which this rests; undefined where there is none. */

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, test } from 'vitest';
-import { goTo, here, openApp, page } from './app';
+import { goTo, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
 import { button, choose, field } from './on-screen';
@@ -163,39 +163,6 @@ test('the room: figures beside the own extraction, clearance counted down, a lim
     .waitFor();
   await go('air/filters', 'Filters and cartridges');
   await page.getByText('Change it now').waitFor();
-});
-
-test('an old white finish: sanding is shut until it is treated as lead; drops give its class', async () => {
-  await openApp();
-  await startPiece('Radio cabinet');
-  const piece = here().split('/')[2] ?? '';
-  await go(`air/old/${piece}`, 'Radio cabinet');
-  await choose('Opaque: white or a colour');
-  await button('Save').tap();
-  await closeToast();
-  await go(`piece/${piece}/sand`, 'Sand');
-  await main().getByText('Dry sanding stays closed').waitFor();
-  expect(await field('Taken off').count()).toBe(0);
-  await go(`air/old/${piece}`, 'Radio cabinet');
-  await button('Treat as lead').tap();
-  await main().getByText('Treated as lead: wet methods only.').waitFor();
-  await closeToast();
-  await go(`piece/${piece}/sand`, 'Sand');
-  await main().getByText('Treated as lead: wet methods only.').waitFor();
-  await go(`air/old/${piece}`, 'Radio cabinet');
-  for (const [solvent, reading] of [
-    ['Naphtha', 'Nothing'],
-    ['Alcohol', 'Nothing'],
-    ['Xylene', 'Nothing'],
-    ['Lacquer thinner', 'Dissolves'],
-  ] as const) {
-    await page.getByRole('heading', { name: `Next drop: ${solvent}` }).waitFor();
-    await choose(new RegExp(`^${reading}`));
-    await button('Log the drop').tap();
-    await closeToast();
-  }
-  await main().getByText('Solvent lacquer, sure').waitFor();
-  await button('Use this for the piece').tap();
 });
 
 test('a conversion varnish is worked out by its law, moved to its sheet; a window that ends first is caught', async () => {

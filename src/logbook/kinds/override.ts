@@ -4,7 +4,8 @@ import { COUNTS } from '../limits';
 import { entryOf, Id, Note, TableKey } from './envelope';
 
 const { reason } = COUNTS;
-const WrittenReason = v.pipe(
+/** A reason in writing: long enough to say something. */
+export const WrittenReason = v.pipe(
   Note,
   v.trim(),
   v.minLength(reason.lowest, LOGBOOK_WORDS.tooShort(reason.lowest)),

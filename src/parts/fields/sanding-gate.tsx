@@ -3,7 +3,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { cautionsFor } from '../../reminders/cautions';
 import { oldFinishOf, sandingRule } from '../../shop/stack/old-finish';
 import { cautionOf } from '../../words/air/cautions';
-import { OLD_WORDS } from '../../words/air/old-finish';
+import { OLD_WORDS } from '../../words/piece/old-finish';
 import { LinkButton } from '../frame/button';
 import { CautionNotice } from '../frame/caution';
 import { Notice } from '../frame/notice';
@@ -24,7 +24,7 @@ export function SandingGate({ piece, children }: SandingGateProps) {
   const isOld = piece.base === 'old-redissolves' || piece.base === 'old-closed';
   const toTests = (
     <div class="acts">
-      <LinkButton href={linkTo('air', 'old', piece.id)}>{OLD_WORDS.title}</LinkButton>
+      <LinkButton href={linkTo('piece', piece.id, 'old')}>{OLD_WORDS.title}</LinkButton>
     </div>
   );
   if (rule === 'test-first')

@@ -1,7 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import type { OpenShop } from '../../actions/shop';
 import type { Held } from '../../logbook/logbook';
-import { download } from '../../reminders/phone/hand-over';
 import { STORAGE_WORDS } from '../../words/frame/storage';
 import { Button, LinkButton } from '../frame/button';
 import { Notice } from '../frame/notice';
@@ -36,6 +35,7 @@ function HeldNotice({ open, held }: OfShop & { readonly held: Held }) {
     return () => removeEventListener('beforeunload', warn);
   }, []);
   async function save(): Promise<void> {
+    const { download } = await import('../../reminders/phone/hand-over');
     download(await actions.exportBackup());
   }
   async function retry(): Promise<void> {

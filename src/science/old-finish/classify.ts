@@ -1,146 +1,93 @@
-import { DWELL_S, SPOT_SOLVENTS, type SpotReading, type SpotSolvent, type SpotTest } from './spot-tests';
+import { chanceOf, chanceOfTest } from './drops';
+import { chanceOfLooks, type Looks } from './looks';
+import { type ByClass, OLD_CLASSES, type OldFinish } from './old-finish';
+import { SPOT_READINGS, SPOT_SOLVENTS, type SpotSolvent, type SpotTest } from './spot-tests';
 
-/** What an old finish may be; not knowing is one of the answers. */
-const OLD_FINISHES = [
-  'wax-or-oil',
-  'shellac',
-  'waterborne',
-  'solvent-lacquer',
-  'oil-varnish',
-  'cured',
-  'unknown',
-] as const;
-export type OldFinish = (typeof OLD_FINISHES)[number];
-
-export type Confidence = 'low' | 'fair' | 'good';
+/** How sure drops and looks make one; never certain. */
+export type Odds = 'open' | 'perhaps' | 'likely' | 'very-likely';
 
 export interface OldFinishFinding {
+  /** The likeliest class; unknown where none is likelier than all others together. */
   readonly finish: OldFinish;
-  readonly confidence: Confidence;
+  readonly odds: Odds;
+  /** The share of belief in each class; they add up to 1. */
+  readonly shares: ByClass;
   /** The test to do next, if one could still tell. */
   readonly next: SpotSolvent | undefined;
 }
 
-type Answer = 'goes' | 'moves' | 'stays';
-type Expected = { readonly [S in SpotSolvent]: readonly Answer[] };
-
-const ANSWERS: { readonly [R in SpotReading]: Answer } = {
-  nothing: 'stays',
-  dulls: 'moves',
-  softens: 'moves',
-  wrinkles: 'moves',
-  dissolves: 'goes',
+/** How often each is met before anything was tried (judgement, no source). */
+const MET: ByClass = {
+  'wax-or-oil': 0.12,
+  shellac: 0.2,
+  waterborne: 0.08,
+  'solvent-lacquer': 0.3,
+  'oil-varnish': 0.2,
+  cured: 0.1,
 };
-
-const GOES = ['goes'] as const;
-const STAYS = ['stays'] as const;
-const NOT_GOES = ['stays', 'moves'] as const;
-const NOT_STAYS = ['moves', 'goes'] as const;
+const LEAST: readonly (readonly [Exclude<Odds, 'open'>, number])[] = [
+  ['very-likely', 0.9],
+  ['likely', 0.7],
+  ['perhaps', 0.5],
+];
+/** A drop that is expected to tell less than this is not worth a spot, nats (judgement). */
+const WORTH_A_DROP = 0.08;
 
 /**
- * How each class answers each drop.
- * Source: the order of solvents and the answers are common practice of furniture repair, no source.
- */
-const EXPECTED: { readonly [F in Exclude<OldFinish, 'unknown'>]: Expected } = {
-  'wax-or-oil': {
-    water: NOT_GOES,
-    naphtha: NOT_STAYS,
-    ethanol: NOT_GOES,
-    xylene: NOT_STAYS,
-    'lacquer-thinner': NOT_STAYS,
-    acetone: NOT_STAYS,
-  },
-  shellac: {
-    water: NOT_GOES,
-    naphtha: STAYS,
-    ethanol: GOES,
-    xylene: STAYS,
-    'lacquer-thinner': NOT_STAYS,
-    acetone: NOT_STAYS,
-  },
-  waterborne: {
-    water: NOT_GOES,
-    naphtha: STAYS,
-    ethanol: NOT_GOES,
-    xylene: NOT_STAYS,
-    'lacquer-thinner': NOT_STAYS,
-    acetone: NOT_STAYS,
-  },
-  'solvent-lacquer': {
-    water: STAYS,
-    naphtha: STAYS,
-    ethanol: NOT_GOES,
-    xylene: STAYS,
-    'lacquer-thinner': GOES,
-    acetone: GOES,
-  },
-  'oil-varnish': {
-    water: STAYS,
-    naphtha: STAYS,
-    ethanol: NOT_GOES,
-    xylene: NOT_GOES,
-    'lacquer-thinner': ['moves'],
-    acetone: NOT_GOES,
-  },
-  cured: {
-    water: STAYS,
-    naphtha: STAYS,
-    ethanol: STAYS,
-    xylene: STAYS,
-    'lacquer-thinner': STAYS,
-    acetone: NOT_GOES,
-  },
-};
-/** The drop that each class is known by. */
-const TELLING: { readonly [F in Exclude<OldFinish, 'unknown'>]: SpotSolvent } = {
-  'wax-or-oil': 'naphtha',
-  shellac: 'ethanol',
-  waterborne: 'xylene',
-  'solvent-lacquer': 'lacquer-thinner',
-  'oil-varnish': 'lacquer-thinner',
-  cured: 'acetone',
-};
-const CLASSES = Object.keys(EXPECTED) as Exclude<OldFinish, 'unknown'>[];
-
-/**
- * What an old finish is likely to be, from drops of solvent on a hidden spot, and which drop to try next.
+ * What an old finish is likely to be, from drops of solvent on a hidden spot and from how it looks, and which drop to try next.
  *
- * A class stays in play until a drop speaks against it. One class left, and its telling drop tried: good. One left without
- * it, or after a drop that was shorter than its time: fair. More than one: the likeliest is not named.
- * A drop that was wiped off early and did nothing says nothing.
- * Source: common practice, no source. Left out: mixtures, several layers, old age.
+ * Each class is weighed by how often it gives such answers, so that one odd drop shifts the odds and rules nothing out. Drops of one
+ * solvent count as one drop of their mean, for they fall on the same film.
+ * Source: common practice, no source. Left out: mixtures, what lies below the top layer.
  */
-export function classifyOldFinish(tests: readonly SpotTest[]): OldFinishFinding {
-  const telling = tests.filter(
-    ({ solvent, dwellS, reading }) => reading !== 'nothing' || dwellS >= DWELL_S[solvent],
+export function classifyOldFinish(
+  tests: readonly SpotTest[],
+  looks: Looks = { signs: [] },
+): OldFinishFinding {
+  const shares = sharesOf(
+    (finish) => MET[finish] * chanceOfLooks(finish, looks) * chanceOfAll(finish, tests),
   );
-  const left = CLASSES.filter((finish) =>
-    telling.every(({ solvent, reading }) => EXPECTED[finish][solvent].includes(ANSWERS[reading])),
-  );
-  const tried = new Set(telling.map(({ solvent }) => solvent));
-  const [only] = left;
-  if (only === undefined) return { finish: 'unknown', confidence: 'low', next: undefined };
-  if (left.length > 1) {
-    return { finish: 'unknown', confidence: 'low', next: nextDrop(left, tried) };
-  }
-  const isSure = tried.has(TELLING[only]) && tried.size > 1;
-  return {
-    finish: only,
-    confidence: isSure ? 'good' : 'fair',
-    next: isSure ? undefined : nextDrop([only], tried),
-  };
+  const likeliest = OLD_CLASSES.reduce((best, finish) => (shares[finish] > shares[best] ? finish : best));
+  const isAnything = tests.length > 0 || looks.uv !== undefined || looks.signs.length > 0;
+  const odds = isAnything ? (LEAST.find(([, least]) => shares[likeliest] >= least)?.[0] ?? 'open') : 'open';
+  return { finish: odds === 'open' ? 'unknown' : likeliest, odds, shares, next: nextDrop(shares, tests) };
 }
 
-/** The weakest drop not yet tried. */
-function nextDrop(
-  left: readonly Exclude<OldFinish, 'unknown'>[],
-  tried: ReadonlySet<SpotSolvent>,
-): SpotSolvent | undefined {
-  const telling = new Set(left.map((finish) => TELLING[finish]));
+function sharesOf(weight: (finish: keyof ByClass) => number): ByClass {
+  const weights = OLD_CLASSES.map((finish) => [finish, weight(finish)] as const);
+  const sum = weights.reduce((all, [, one]) => all + one, 0);
+  return Object.fromEntries(weights.map(([finish, one]) => [finish, one / sum])) as ByClass;
+}
+
+function chanceOfAll(finish: keyof ByClass, tests: readonly SpotTest[]): number {
+  return SPOT_SOLVENTS.reduce((chance, solvent) => {
+    const own = tests.filter((test) => test.solvent === solvent);
+    if (own.length === 0) return chance;
+    const product = own.reduce((all, test) => all * chanceOfTest(finish, test), 1);
+    return chance * product ** (1 / own.length);
+  }, 1);
+}
+
+/** The weakest drop not yet tried from which enough is to be expected. Water is left out: it tells least and takes longest. */
+function nextDrop(shares: ByClass, tests: readonly SpotTest[]): SpotSolvent | undefined {
+  const tried = new Set(tests.map(({ solvent }) => solvent));
   return SPOT_SOLVENTS.find(
-    (solvent) => !tried.has(solvent) && solvent !== 'water' && (left.length > 1 || telling.has(solvent)),
+    (solvent) => solvent !== 'water' && !tried.has(solvent) && expected(shares, solvent) >= WORTH_A_DROP,
   );
 }
+
+/** By how much the doubt about the class is expected to shrink with a drop of this solvent, nats. */
+function expected(shares: ByClass, solvent: SpotSolvent): number {
+  const after = SPOT_READINGS.reduce((sum, reading) => {
+    const joint = OLD_CLASSES.map((finish) => shares[finish] * chanceOf(finish, solvent, reading));
+    const chance = joint.reduce((all, one) => all + one, 0);
+    return sum + chance * doubt(joint.map((one) => one / chance));
+  }, 0);
+  return doubt(Object.values(shares)) - after;
+}
+
+const doubt = (shares: readonly number[]): number =>
+  shares.reduce((sum, share) => sum - (share > 0 ? share * Math.log(share) : 0), 0);
 
 /** Whether a coat of solvent lacquer dissolves into this old finish, so that melt-in may be offered. */
 export const redissolves = (finish: OldFinish): boolean => finish === 'solvent-lacquer';

@@ -2,8 +2,8 @@
 export const SPOT_SOLVENTS = ['water', 'naphtha', 'ethanol', 'xylene', 'lacquer-thinner', 'acetone'] as const;
 export type SpotSolvent = (typeof SPOT_SOLVENTS)[number];
 
-/** What the spot does within its time. */
-export const SPOT_READINGS = ['nothing', 'dulls', 'softens', 'dissolves', 'wrinkles'] as const;
+/** What the spot does within its time; smooths: it softens, and then lies smooth again. */
+export const SPOT_READINGS = ['nothing', 'dulls', 'softens', 'smooths', 'dissolves', 'wrinkles'] as const;
 export type SpotReading = (typeof SPOT_READINGS)[number];
 
 /** How long a drop is left covered, s (common practice, no source). */

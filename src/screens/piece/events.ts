@@ -4,6 +4,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { FILM_WORDS } from '../../words/piece/film';
 import { COAT_WORDS, EVENT_WORDS } from '../../words/piece/piece';
 import { filmAsTyped, typedWords } from './film-as-typed';
+import { oldFinishLine } from './old-finish/old-finish-line';
 
 /** One line of what was done to a piece. */
 export interface PieceEvent {
@@ -12,6 +13,8 @@ export interface PieceEvent {
   readonly what: string;
   readonly how: string;
   readonly isUndone: boolean;
+  /** An answer about lead is never undone, only corrected. */
+  readonly isCorrectedInWriting: boolean;
 }
 
 /** Everything logged of a piece in time order, what was undone included. */
@@ -21,7 +24,16 @@ export function eventsOf(piece: Piece, shop: Shop): readonly PieceEvent[] {
     if (!told) return [];
     const [what, how = ''] = told;
     const { id, at } = entry;
-    return [{ id, atMs: Date.parse(at), what, how, isUndone: shop.struck.has(id) }];
+    return [
+      {
+        id,
+        atMs: Date.parse(at),
+        what,
+        how,
+        isUndone: shop.struck.has(id),
+        isCorrectedInWriting: entry.kind === 'lead-tested',
+      },
+    ];
   });
 }
 
@@ -40,7 +52,7 @@ function tell(entry: Entry, piece: Piece, { jars }: Shop): readonly [what: strin
     case 'checked':
       return [EVENT_WORDS.checks[entry.test][entry.result]];
     default:
-      return undefined;
+      return oldFinishLine(entry);
   }
 }
 

@@ -1,7 +1,9 @@
 import type { Piece } from '../../logbook/fold/pieces';
 import { Icon } from '../../parts/frame/icons';
+import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { undoWithToast } from '../../parts/frame/undo';
+import { OLD_WORDS } from '../../words/piece/old-finish';
 import { EVENT_WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';
 import { eventsOf, type PieceEvent } from './events';
@@ -13,13 +15,19 @@ export function History({ piece }: { readonly piece: Piece }) {
   return (
     <ol class="history">
       {events.toReversed().map((event) => (
-        <HistoryLine key={event.id} event={event} />
+        <HistoryLine key={event.id} event={event} piece={piece} />
       ))}
     </ol>
   );
 }
 
-function HistoryLine({ event: { id, what, how, atMs } }: { readonly event: PieceEvent }) {
+interface HistoryLineProps {
+  readonly event: PieceEvent;
+  readonly piece: Piece;
+}
+
+function HistoryLine({ event, piece }: HistoryLineProps) {
+  const { id, what, how, atMs, isCorrectedInWriting } = event;
   const { actions, nowMs } = useShop();
   const when = whenWords(atMs, nowMs.value);
   return (
@@ -30,14 +38,20 @@ function HistoryLine({ event: { id, what, how, atMs } }: { readonly event: Piece
         </p>
         {how && <p class="small quiet">{how}</p>}
       </div>
-      <button
-        type="button"
-        class="undo"
-        aria-label={EVENT_WORDS.undoOf(what, when)}
-        onClick={() => void undoWithToast(actions, id, what)}
-      >
-        <Icon name="undo" />
-      </button>
+      {isCorrectedInWriting ? (
+        <a class="undo" aria-label={OLD_WORDS.correctLead} href={linkTo('piece', piece.id, 'old')}>
+          <Icon name="edit" />
+        </a>
+      ) : (
+        <button
+          type="button"
+          class="undo"
+          aria-label={EVENT_WORDS.undoOf(what, when)}
+          onClick={() => void undoWithToast(actions, id, what)}
+        >
+          <Icon name="undo" />
+        </button>
+      )}
     </li>
   );
 }

@@ -14,6 +14,7 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
   why: async () => (await import('./why/why-page')).WhyPage,
   check: async () => (await import('./check-page')).CheckPage,
   sand: async () => (await import('./sand-page')).SandPage,
+  old: async () => (await import('./old-finish/old-finish-page')).OldFinishPage,
   change: async () => (await import('./change-page')).ChangePage,
   record: async () => (await import('./record/record-page')).RecordPage,
 };

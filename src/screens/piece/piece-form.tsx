@@ -9,7 +9,7 @@ import type { Form } from '../../parts/fields/use-form';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { redissolves } from '../../science/old-finish/classify';
 import { findingOf, oldFinishOf } from '../../shop/stack/old-finish';
-import { OLD_WORDS } from '../../words/air/old-finish';
+import { OLD_WORDS } from '../../words/piece/old-finish';
 import { PIECE_FORM } from '../../words/piece/piece';
 
 type Area = Draft<'m2' | 'cm2' | 'ft2' | 'in2'>;
@@ -83,6 +83,7 @@ const BaseFields = ({ base, oldFilm, form, piece }: BaseFieldsProps) => (
     <div class="wide-tiles">
       <OneOf label={PIECE_FORM.base} of={base} options={useBases(piece)} />
     </div>
+    {!piece && isOldBase(base.value) && <p class="quiet">{OLD_WORDS.startHint}</p>}
     {base.value === 'old-redissolves' && (
       <Quantity
         label={PIECE_FORM.oldFilm}
@@ -96,6 +97,8 @@ const BaseFields = ({ base, oldFilm, form, piece }: BaseFieldsProps) => (
     )}
   </>
 );
+
+const isOldBase = (base: Piece['base']): boolean => base === 'old-redissolves' || base === 'old-closed';
 
 /** Melt-in is not offered where spot tests say that the old finish does not re-dissolve. */
 function useBases(piece: Piece | undefined) {

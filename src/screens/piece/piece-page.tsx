@@ -14,6 +14,7 @@ import { Headline } from './headline';
 import { History } from './history';
 import { Matches } from './matches';
 import { MilestoneList } from './milestone-list';
+import { OldFinishSummary } from './old-finish/summary';
 
 /** One piece: when it may be touched, its finish cut through, what may be done, and what was done. */
 export function PiecePage({ piece }: { readonly piece: Piece }) {
@@ -53,6 +54,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
             </LinkButton>
           </div>
         </Section>
+        <OldFinishSummary piece={piece} />
         <Matches piece={piece} />
         <Section title={PIECE_WORDS.history}>
           <History piece={piece} />

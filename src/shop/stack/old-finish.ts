@@ -6,9 +6,21 @@ import { classifyOldFinish, type OldFinishFinding } from '../../science/old-fini
 export const oldFinishOf = (piece: string, { oldFinishes }: Pick<Shop, 'oldFinishes'>): OldFinishRecord =>
   oldFinishes.get(piece) ?? NOTHING_KNOWN;
 
-/** What its spot tests say. */
-export const findingOf = ({ tests }: OldFinishRecord): OldFinishFinding =>
-  classifyOldFinish(tests.map(({ solvent, dwell, reading }) => ({ solvent, dwellS: dwell.si, reading })));
+/** What its drops and its look say. */
+export const findingOf = ({ tests, seen }: OldFinishRecord): OldFinishFinding =>
+  classifyOldFinish(
+    tests.map(({ solvent, dwell, reading }) => ({ solvent, dwellS: dwell.si, reading })),
+    {
+      signs: seen?.signs ?? [],
+      ...(seen && { isOpaque: seen.opaque }),
+      ...(seen?.uv && { uv: seen.uv }),
+      ...(seen?.madeAbout !== undefined && { madeAbout: seen.madeAbout }),
+    },
+  );
+
+/** Whether there is more than one layer of it: so it was seen, or a drop moved the top one alone. */
+export const hasLayers = ({ tests, seen }: OldFinishRecord): boolean =>
+  (seen?.layers ?? 1) > 1 || tests.some(({ isTopOnly }) => isTopOnly);
 
 /** How an old finish may be sanded. */
 export type SandingRule = 'any' | 'test-first' | 'wet-only';

@@ -58,11 +58,8 @@ describe('a cartridge', () => {
 
 describe('an old finish', () => {
   const seen = (opaque: boolean): EntryBody => ({ kind: 'old-finish-seen', piece: PIECE, opaque, signs: [] });
-  const lead = (finding: 'none-found' | 'found' | 'treat-as-lead'): EntryBody => ({
-    kind: 'lead-tested',
-    piece: PIECE,
-    finding,
-  });
+  const LEAD = { kind: 'lead-tested', piece: PIECE } as const;
+  const lead = (finding: 'none-found' | 'found' | 'treat-as-lead') => ({ ...LEAD, finding });
   const rule = (...bodies: EntryBody[]) => sandingRule(oldFinishOf(PIECE, shopOf(startPiece(), ...bodies)));
 
   test.each<{ said: string; bodies: EntryBody[]; expected: string }>([
@@ -73,6 +70,40 @@ describe('an old finish', () => {
     { said: 'opaque, found', bodies: [seen(true), lead('found')], expected: 'wet-only' },
     { said: 'opaque, treated as lead', bodies: [seen(true), lead('treat-as-lead')], expected: 'wet-only' },
     { said: 'found, later said to be clear', bodies: [lead('found'), seen(false)], expected: 'wet-only' },
+    {
+      said: 'found, then none, not in writing',
+      bodies: [lead('found'), lead('none-found')],
+      expected: 'wet-only',
+    },
+    {
+      said: 'found, then treated as lead',
+      bodies: [lead('found'), lead('treat-as-lead')],
+      expected: 'wet-only',
+    },
+    {
+      said: 'found, corrected in writing',
+      bodies: [seen(true), lead('found'), { ...lead('none-found'), correction: 'A laboratory found none.' }],
+      expected: 'any',
+    },
+    {
+      said: 'found, taken back in writing',
+      bodies: [
+        seen(true),
+        lead('found'),
+        { ...LEAD, finding: 'untested', correction: 'It was another piece.' },
+      ],
+      expected: 'test-first',
+    },
+    {
+      said: 'none, then found',
+      bodies: [seen(true), lead('none-found'), lead('found')],
+      expected: 'wet-only',
+    },
+    {
+      said: 'treated as lead, then tested',
+      bodies: [seen(true), lead('treat-as-lead'), lead('none-found')],
+      expected: 'any',
+    },
   ])('$said: $expected', ({ bodies, expected }) => expect(rule(...bodies)).toBe(expected));
 
   test('is classified from its logged drops, and an undone drop does not count', () => {

@@ -1,0 +1,107 @@
+import { beforeEach, expect, test } from 'vitest';
+import { goTo, here, openApp, page } from './app';
+import { axeViolations, overTheSide } from './looked-at';
+import { button, choose, field, link, said, section, title } from './on-screen';
+
+const closeToast = () => button('Close this message').tap();
+
+async function startPiece(name: string, base: RegExp): Promise<string> {
+  await goTo('#/piece/new', 'Start a piece');
+  await field('Name').fill(name);
+  await choose(base);
+  await said('Not sure which? Start the piece, then try a drop').waitFor();
+  await button('Start this piece').tap();
+  await title(name);
+  await closeToast();
+  return here().split('/')[2] ?? '';
+}
+
+async function drop(solvent: string, reading: string, seconds?: string, isTopOnly = false): Promise<void> {
+  await choose(solvent);
+  if (seconds !== undefined) await field('Left for').fill(seconds);
+  await choose(new RegExp(`^${reading}`));
+  if (isTopOnly) await page.getByRole('checkbox', { name: /^Only the top layer/ }).tap();
+  await button('Log the drop').tap();
+  await closeToast();
+}
+
+beforeEach(() => openApp());
+
+test('a clear chip in an old gloss: it re-dissolves, a nitrocellulose lacquer is likely, and no more than that', async () => {
+  await startPiece('Mandolin', /^Old finish that stays hard/);
+  await section('Old finish').getByText('Not tested yet').waitFor();
+  await link('Test it').tap();
+  await title('Old finish');
+  await button('Log the drop').tap();
+  await said('Choose what happened.').waitFor(); // nothing is logged by a stray tap
+  await drop('Naphtha', 'Nothing');
+  await drop('Alcohol', 'Dulls', '120');
+  await drop('Lacquer thinner', 'Softens, then smooth', '20');
+  await said('Very likely a nitrocellulose lacquer').waitFor();
+  await said('Re-dissolves: a new coat melts into it.').waitFor();
+  await said('Melt-in may be planned on it.').waitFor();
+  await said('Drops and looks never make it certain').waitFor();
+  await choose('Clear');
+  await choose(/^Greenish yellow/);
+  await said('Not saved yet: it counts once it is saved.').waitFor();
+  await button('Save').tap();
+  await closeToast();
+  expect(await page.getByText('Not saved yet').count()).toBe(0);
+  expect(await axeViolations()).toEqual([]);
+  expect(await overTheSide()).toBe(0);
+  await button('Use this for the piece').tap();
+  await closeToast();
+  await goTo(here().replace('/old', ''), 'Mandolin');
+  await section('Old finish').getByText('Very likely a nitrocellulose lacquer').waitFor();
+  const history = section('What was done');
+  await history.getByText('Drop of lacquer thinner').waitFor();
+  await history.getByText('20 s: softens, then smooth').waitFor();
+  await history.getByText('Clear; under UV greenish yellow').waitFor();
+});
+
+test('any drop can be undone later, and the odds follow', async () => {
+  await startPiece('Box', /^Old finish that softens/);
+  await goTo(`${here()}/old`, 'Old finish');
+  await drop('Naphtha', 'Nothing');
+  await drop('Alcohol', 'Dissolves');
+  await said('Likely shellac').waitFor();
+  await button(/^Undo: Alcohol/).tap();
+  await section('What it says').getByText('Not clear yet').waitFor();
+});
+
+test('an old white chair: oil paint in several layers; lead is found, and only corrected in writing', async () => {
+  const piece = await startPiece('Nursery chair', /^Old finish that stays hard/);
+  await goTo(`${here()}/old`, 'Old finish');
+  await drop('Naphtha', 'Nothing');
+  await drop('Alcohol', 'Nothing');
+  await drop('Lacquer thinner', 'Wrinkles', '20', true);
+  await choose('Opaque: white or a colour');
+  await choose('Three or more');
+  await field('Which, from the top down').fill('off-white over cream over brown');
+  await field('Year the piece was made, about').fill('1935');
+  await button('Save').tap();
+  await closeToast();
+  await said('Very likely oil paint or enamel').waitFor();
+  await said('Several layers: drops tell of the top one alone.').waitFor();
+  await said('Melt-in is not offered on it.').waitFor();
+  await choose('Tested: lead found');
+  await button('Log it').tap();
+  await said('Say how it was tested.').waitFor();
+  await field('How it was tested').fill('Swab on each layer');
+  await button('Log it').tap();
+  await closeToast();
+  await said('Treated as lead: wet methods only.').waitFor();
+  await page.getByText('Correct the answer about lead').tap();
+  await choose('Tested: none found');
+  await field('How it was tested').fill('A second swab');
+  await button('Log it').tap();
+  await said('Write at least ten letters').waitFor();
+  await goTo(`#/piece/${piece}/sand`, /sand/i);
+  await said('Treated as lead: wet methods only.').waitFor();
+  await goTo(`#/piece/${piece}/record`, 'Treatment record');
+  await said('Tested: lead found: Swab on each layer').waitFor();
+  await said('Opaque: white or a colour; off-white over cream over brown; made about 1935').waitFor();
+  await said('30 s: wrinkles, the top layer only').or(said('20 s: wrinkles, the top layer only')).waitFor();
+  await goTo(`#/piece/${piece}`, 'Nursery chair');
+  await section('Old finish').getByText('Lead was found.').waitFor();
+});
