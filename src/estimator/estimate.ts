@@ -72,3 +72,16 @@ export interface Estimate {
   /** What the checks of this piece say of the diffusivity, for the belief of the shop. */
   readonly learned: Belief;
 }
+
+/** Milestones moved apart, with none settled before it may be rubbed out. */
+export function settledLast(milestones: Estimate['milestones']): Estimate['milestones'] {
+  const { rubOut, settled } = milestones;
+  return {
+    ...milestones,
+    settled: {
+      earliestS: Math.max(settled.earliestS, rubOut.earliestS),
+      likelyS: Math.max(settled.likelyS, rubOut.likelyS),
+      lateS: Math.max(settled.lateS, rubOut.lateS),
+    },
+  };
+}

@@ -34,22 +34,36 @@ export function marginK(trace: Trace, k: number, milestone: Milestone, sandingK:
   }
 }
 
-/** Seconds from the last coat to a milestone; Infinity where the trace does not reach it. */
+/**
+ * Seconds from the last coat to a milestone; Infinity where the trace does not reach it.
+ *
+ * The base counts as settled from the last time on that it goes up through its threshold: under a fresh coat an old finish starts
+ * hard, is softened, and hardens again. And no film is settled that may not be rubbed out.
+ */
 export function secondsTo(trace: Trace, history: StackHistory, milestone: Milestone): number {
+  if (milestone !== 'settled') return rises(trace, history, milestone)[0] ?? Number.POSITIVE_INFINITY;
+  const isUp = marginK(trace, trace.timeS.length - 1, milestone, history.sandingK) >= 0;
+  const last = isUp ? rises(trace, history, milestone).at(-1) : undefined;
+  return Math.max(last ?? Number.POSITIVE_INFINITY, secondsTo(trace, history, 'rubOut'));
+}
+
+/** Every time that the film goes up through a milestone after the last coat, s from it; at once where it is past it then. */
+function rises(trace: Trace, history: StackHistory, milestone: Milestone): number[] {
   const lastS = lastWetS(history);
+  const found: number[] = [];
   let before = Number.NaN;
   for (let k = 0; k < trace.timeS.length; k++) {
     const at = trace.timeS[k] as number;
     if (at <= lastS) continue;
     const margin = marginK(trace, k, milestone, history.sandingK);
-    if (margin >= 0) {
+    if (margin >= 0 && !(before >= 0)) {
       const from = Math.max(lastS, trace.timeS[k - 1] ?? lastS);
       const share = before < 0 ? before / (before - margin) : 1;
-      return from + share * (at - from) - lastS;
+      found.push(from + share * (at - from) - lastS);
     }
     before = margin;
   }
-  return Number.POSITIVE_INFINITY;
+  return found;
 }
 
 /** When wet material last went on, s. */

@@ -82,11 +82,15 @@ function run(
     untilS: Math.max(lastWetS(history) + LONGEST_S, lastProfileS + 1),
     profileAtS,
     isDone: ({ baseTgK, biteTgK, timeS }) =>
+      isRising(baseTgK) && // a deep base is softened long after the coat went on
       (baseTgK.at(-1) as number) > history.sandingK + 1 &&
       (biteTgK.at(-1) as number) > history.sandingK + 13 &&
       (timeS.at(-1) as number) > lastProfileS,
   });
 }
+
+const isRising = (column: readonly number[]): boolean =>
+  (column.at(-1) as number) > (column.at(-2) ?? Number.POSITIVE_INFINITY);
 
 function bandOf(
   milestone: Milestone,

@@ -90,6 +90,10 @@ export interface BandMs {
   readonly lateMs: number;
 }
 
+/** The likely time of a band: to the minute only where the band is hours. */
+export const likelyWords = ({ earliestMs, likelyMs, lateMs }: BandMs, nowMs: number): string =>
+  lateMs - earliestMs <= CLOCK_BAND_MS ? whenWords(likelyMs, nowMs) : dayWords(likelyMs, nowMs);
+
 /** A band in clock times when it is short, in dates when it is not; an end that is not reached says so. */
 export function bandWords({ earliestMs, likelyMs, lateMs }: BandMs, nowMs: number): BandWords {
   const inDays = !(lateMs - earliestMs <= CLOCK_BAND_MS);

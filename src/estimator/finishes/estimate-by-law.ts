@@ -1,5 +1,5 @@
 import { PRIOR } from '../belief';
-import { type Band, type Curve, type Estimate, MILESTONES } from '../estimate';
+import { type Band, type Curve, type Estimate, MILESTONES, settledLast } from '../estimate';
 import { type CuringFinish, FINISH_LAWS, type FinishLaw, type Spread } from './finish-law';
 import { evidenceOf, learnedFrom, timesAfter } from './law-checks';
 import type { LawEstimate, LawHistory, LawRequest } from './law-history';
@@ -37,9 +37,9 @@ export function estimateByLaw(finish: CuringFinish, request: LawRequest): LawEst
   const untaught = thresholds(atConditions, times);
   const wanted = thresholds(atConditions, timesAfter(history, times, evidence, belief));
   const run = runOf(law, history);
-  const milestones = Object.fromEntries(
-    MILESTONES.map((name) => [name, bandOf(name, wanted, run)]),
-  ) as Estimate['milestones'];
+  const milestones = settledLast(
+    Object.fromEntries(MILESTONES.map((name) => [name, bandOf(name, wanted, run)])) as Estimate['milestones'],
+  );
   const shift = (other: LawHistory): { levelS: number; rubOutS: number } => {
     const moved = runOf(law, other);
     const late = (name: 'level' | 'rubOut'): number =>

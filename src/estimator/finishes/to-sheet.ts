@@ -1,4 +1,4 @@
-import type { Band, Estimate, Milestone } from '../estimate';
+import { type Band, type Estimate, type Milestone, settledLast } from '../estimate';
 import type { SheetTimes } from './law-history';
 
 /** By how much a product is slower than the model has it, for each milestone. */
@@ -47,9 +47,11 @@ export function scaledToSheet(estimate: Estimate, lastCoatS: number, factors: Sh
   });
   return {
     ...estimate,
-    milestones: Object.fromEntries(
-      ORDER.map((name) => [name, moved(estimate.milestones[name], factors[name])]),
-    ) as Estimate['milestones'],
+    milestones: settledLast(
+      Object.fromEntries(
+        ORDER.map((name) => [name, moved(estimate.milestones[name], factors[name])]),
+      ) as Estimate['milestones'],
+    ),
     curve: { ...estimate.curve, timeS: estimate.curve.timeS.map((timeS) => move(timeS, factors.level)) },
   };
 }

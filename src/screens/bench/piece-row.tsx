@@ -7,7 +7,7 @@ import { MomentTime } from '../../parts/time/moment-time';
 import { awaitedOf, standingSign } from '../../parts/verdict/sign';
 import type { Standing } from '../../verdicts/standing';
 import { BENCH_WORDS } from '../../words/bench';
-import { whenWords } from '../../words/times';
+import { likelyWords, whenWords } from '../../words/times';
 
 interface PieceRowProps {
   readonly piece: Piece;
@@ -28,7 +28,7 @@ export function PieceRow({ piece, standing, scaleUmMax }: PieceRowProps) {
       state={rowState(piece, standing, nowMs)}
     >
       {isReady && standing?.moment && (
-        <p class="quiet">{BENCH_WORDS.since(whenWords(standing.moment.likelyMs, nowMs))}</p>
+        <p class="quiet">{BENCH_WORDS.since(likelyWords(standing.moment, nowMs))}</p>
       )}
       {awaited && <MomentTime moment={awaited} nowMs={nowMs} size="row" />}
     </Row>

@@ -9,7 +9,7 @@ import { awaitedOf, standingSign } from '../../parts/verdict/sign';
 import type { Moment } from '../../verdicts/moments';
 import type { Standing } from '../../verdicts/standing';
 import { PIECE_WORDS } from '../../words/piece/piece';
-import { bandWords, whenWords } from '../../words/times';
+import { bandWords, likelyWords } from '../../words/times';
 
 interface HeadlineProps {
   readonly piece: Piece;
@@ -55,7 +55,7 @@ function Now({ standing, nowMs }: { readonly standing: Standing | undefined; rea
       {isReady && (
         <p class="quiet">
           {standing.moment
-            ? PIECE_WORDS.sinceAbout(whenWords(standing.moment.likelyMs, nowMs))
+            ? PIECE_WORDS.sinceAbout(likelyWords(standing.moment, nowMs))
             : PIECE_WORDS.firstCoatText}
         </p>
       )}

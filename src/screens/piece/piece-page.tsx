@@ -9,6 +9,7 @@ import { CureNotes } from '../../parts/time/cure-notes';
 import { PIECE_WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';
 import { Acts } from './acts';
+import { ColdNote } from './cold-note';
 import { Finish } from './finish';
 import { Headline } from './headline';
 import { History } from './history';
@@ -68,6 +69,7 @@ const Times = ({ piece, outlook }: { readonly piece: Piece; readonly outlook: Ou
   <Section title={PIECE_WORDS.milestones}>
     <MilestoneList piece={piece} outlook={outlook} />
     <CureNotes piece={piece} outlook={outlook} />
+    <ColdNote piece={piece} />
     <p class="quiet small">{PIECE_WORDS.estimate}</p>
     <div class="acts">
       <LinkButton icon="note" href={linkTo('piece', piece.id, 'why')}>

@@ -4,11 +4,12 @@ import type { PlainHistory } from '../../estimator/run/plain';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import { fail, type Result, succeed } from '../../result';
-import { DAY_S, toKelvin, umToMetres } from '../../units';
+import { DAY_S, umToMetres } from '../../units';
 import type { AirFrom } from '../air/forecast';
 import { airLog } from '../air/log';
 import { thinnerShares } from '../jar/film';
 import { jarFilmAt } from '../jar/film-at';
+import { sandingRoom } from './sanding-room';
 import { type CoatFromJar, solventsOf, stackEvents } from './stack-events';
 
 /** The history of a stack, and the instant from which its seconds count. */
@@ -31,7 +32,6 @@ const OUTLOOK_MS = 400 * DAY_S * 1000;
 const OPEN_TO_M = umToMetres(60);
 /** Of wood: sqrt(k rho c) with k 0.15 W/(m K) and rho c 0.9 MJ/(m3 K) (from memory). */
 const WOOD_EFFUSIVITY = 370;
-const USUAL_SANDING_K = toKelvin(21);
 /** Mass transfer of n-butyl acetate, m/s (estimator's fit to common practice). */
 const TRANSFER_MS = { still: 0.7e-3, gentle: 1.2e-3, booth: 1.8e-3, strong: 2.8e-3 } as const;
 
@@ -43,7 +43,7 @@ export function stackHistory(piece: Piece, stock: Stock): Result<TimedHistory, H
   const lastMs = startMs + (stack.events.at(-1)?.atS ?? 0) * 1000;
   const log = airLog(airReadings(piece, stock), stock.forecast, startMs, lastMs + OUTLOOK_MS);
   const air = toSpans(log, startMs);
-  const sandingK = sandingRoom(stock);
+  const sandingK = sandingRoom(stock).temperatureK;
   return succeed({ startMs, history: { ...stack, air, sandingK, panelEffusivity: WOOD_EFFUSIVITY } });
 }
 
@@ -106,9 +106,3 @@ const toSpans = (air: readonly AirFrom[], startMs: number): AirSpan[] =>
     temperatureK,
     transferMS: TRANSFER_MS[movement],
   }));
-
-const sandingRoom = ({ settings, forecast, airReadings: logged }: Stock): number =>
-  settings.sandingTemperature?.si ??
-  forecast?.dayTemperature.si ??
-  logged.at(-1)?.temperature.si ??
-  USUAL_SANDING_K;

@@ -3,10 +3,11 @@ import type { LawAir, LawCoat, LawHistory } from '../../estimator/finishes/law-h
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import { relativeHumidityAt } from '../../science/air/dew-point';
-import { DAY_S, toCelsius, toKelvin } from '../../units';
+import { DAY_S, toCelsius } from '../../units';
 import { airLog } from '../air/log';
 import { measuredAir } from '../air/now';
 import { jarFilmAt } from '../jar/film-at';
+import { sandingRoom } from './sanding-room';
 import { sheetOf, sheetTimes } from './sheet-times';
 import { dryFilmM } from './stack-events';
 
@@ -18,7 +19,6 @@ export interface TimedLawHistory {
 }
 
 const OUTLOOK_MS = 500 * DAY_S * 1000;
-const USUAL_SANDING_K = toKelvin(21);
 const USUAL_HUMIDITY = 0.5;
 
 /** What decides how this piece hardens; undefined where its newest coat hardens by solvent loss alone, or there is none. */
@@ -40,7 +40,7 @@ export function lawHistory(piece: Piece, shop: Shop): TimedLawHistory | undefine
         .filter(({ atMs }) => atMs >= startMs)
         .map(({ atMs, removed }) => ({ atS: seconds(atMs), removedM: removed.si })),
       air: lawAir(shop, startMs, newest.atMs + OUTLOOK_MS),
-      sandingK: shop.settings.sandingTemperature?.si ?? shop.forecast?.dayTemperature.si ?? USUAL_SANDING_K,
+      sandingK: sandingRoom(shop).temperatureK,
       ...(sheet && { sheet: sheetTimes(sheet) }),
     },
   };

@@ -84,6 +84,13 @@ export const INPUT_WORDS = {
   airLast: 'the last reading carried on, the air still after the working day',
   airNone: '21 °C and gentle movement',
   sanding: 'Sanding room',
+  sandingText: (degrees: string, why: string): string => `${degrees}, ${why}`,
+  sandingFrom: {
+    setting: 'as you set it',
+    usual: 'an ordinary room: a film judged in the cold gums when it comes into a warm one',
+    forecast: 'the day of your forecast',
+    reading: 'as read last',
+  },
   movement: 'How fast moving air takes solvent',
   movementText: 'still, gentle, booth or strong, one figure each',
 } as const;

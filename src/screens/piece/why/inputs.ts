@@ -4,6 +4,7 @@ import type { Jar } from '../../../logbook/fold/jars';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { jarFilm } from '../../../shop/jar/film';
 import { jarFilmAt } from '../../../shop/jar/film-at';
+import { sandingRoom } from '../../../shop/stack/sanding-room';
 import { FINISH_NAMES } from '../../../words/mix/jar';
 import { PIECE_FORM } from '../../../words/piece/piece';
 import { INPUT_WORDS as WORDS } from '../../../words/piece/why';
@@ -91,8 +92,8 @@ function ofAir(piece: Piece, { airReadings, forecast }: Shop): Input {
   return input(WORDS.air, `${WORDS.airText(count)} ${later}`, 'log');
 }
 
-function ofSanding({ settings, forecast, airReadings }: Shop, units: UnitSystem): Input {
-  const said = settings.sandingTemperature ?? forecast?.dayTemperature ?? airReadings.at(-1)?.temperature;
-  const text = said ? typedWords(said.typed) : temperatureWords(294.15, units);
-  return input(WORDS.sanding, text, said ? 'log' : 'practice');
+function ofSanding(shop: Shop, units: UnitSystem): Input {
+  const { temperatureK, from } = sandingRoom(shop);
+  const text = WORDS.sandingText(temperatureWords(temperatureK, units), WORDS.sandingFrom[from]);
+  return input(WORDS.sanding, text, from === 'usual' ? 'practice' : 'log');
 }

@@ -1,0 +1,57 @@
+import type { Shop } from '../../logbook/fold/fold';
+import { DAY_S, toKelvin } from '../../units';
+import { airLog } from '../air/log';
+
+/** Days in the shop's own air, counted as days at 21 °C. */
+export interface CountedDays {
+  readonly days: number;
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+  /** When {@link TRADE_DAYS} of them are over, by the likely count and the forecast; undefined beyond what is looked at. */
+  readonly overMs: number | undefined;
+}
+
+const COUNTED_AT_K = toKelvin(21);
+/** So many kelvin colder take twice as long (common practice, no source). */
+const DOUBLING_K = { low: 8, likely: 10, high: 12 } as const;
+/** What the trade gives a thin lacquer before it is rubbed out: 14 to 28 days, 21 as a rule (common practice, no source). */
+export const TRADE_DAYS = 21;
+const LOOKED_AT_MS = 400 * DAY_S * 1000;
+const DAY_MS = DAY_S * 1000;
+
+/** The rule of thumb for a cold shop: how many days at 21 °C the days since an instant have been worth. */
+export function countedDays(
+  { airReadings, forecast }: Pick<Shop, 'airReadings' | 'forecast'>,
+  fromMs: number,
+  nowMs: number,
+): CountedDays {
+  const readings = airReadings.map(({ atMs, temperature, movement }) => ({
+    atMs,
+    temperatureK: temperature.si,
+    movement,
+  }));
+  const spans = airLog(readings, forecast, fromMs, nowMs + LOOKED_AT_MS);
+  const sum = { low: 0, likely: 0, high: 0 };
+  let whole = 0;
+  let overMs: number | undefined;
+  for (const [index, { atMs, temperatureK }] of spans.entries()) {
+    const endMs = spans[index + 1]?.atMs ?? nowMs + LOOKED_AT_MS;
+    const worth = (doublingK: number): number => 2 ** ((temperatureK - COUNTED_AT_K) / doublingK);
+    const gone = Math.max(0, Math.min(endMs, nowMs) - atMs) / DAY_MS;
+    for (const end of ['low', 'likely', 'high'] as const) sum[end] += gone * worth(DOUBLING_K[end]);
+    const rate = worth(DOUBLING_K.likely);
+    const more = ((endMs - atMs) / DAY_MS) * rate;
+    if (overMs === undefined && whole + more >= TRADE_DAYS)
+      overMs = atMs + ((TRADE_DAYS - whole) / rate) * DAY_MS;
+    whole += more;
+  }
+  return { days: (nowMs - fromMs) / DAY_MS, ...ordered(sum), overMs };
+}
+
+/** Warmer than 21 °C the ends change places. */
+const ordered = ({ low, likely, high }: Pick<CountedDays, 'low' | 'likely' | 'high'>) => ({
+  low: Math.min(low, high),
+  likely,
+  high: Math.max(low, high),
+});
