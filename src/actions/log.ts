@@ -1,3 +1,4 @@
+import { withPlainNumbers } from '../logbook/as-typed';
 import type { EntryBody, EntryOf, Kind } from '../logbook/entry';
 import type { Logbook } from '../logbook/logbook';
 import type { Store } from '../logbook/storage/store';
@@ -20,13 +21,13 @@ export type Said<K extends Kind> = Omit<EntryOf<K>, 'id' | 'v' | 'at' | 'zone' |
 /** The entry as it was kept, or why it was not. */
 export type Logged<K extends Kind> = Promise<Result<EntryOf<K>, Refused>>;
 
-/** Checks, keeps and then shows one entry; what was not kept is not shown. */
+/** Checks, keeps and then shows one entry, its numbers in plain figures; what was not kept is not shown. */
 export async function log<K extends Kind>(
   { logbook, zone }: ActionNeeds,
   kind: K,
   said: Said<K>,
   atMs?: number,
 ): Logged<K> {
-  const kept = await logbook.append({ ...said, kind } as unknown as EntryBody, atMs);
+  const kept = await logbook.append({ ...withPlainNumbers(said), kind } as unknown as EntryBody, atMs);
   return kept.ok ? succeed(kept.value as EntryOf<K>) : refuse(kept.failure, zone());
 }

@@ -16,27 +16,33 @@ export interface Quantity {
   readonly typed: Typed;
 }
 
-const NUMBER = /^[+-]?(\d{1,15}([.,]\d{0,15})?|[.,]\d{1,15})$/;
+const PLAIN = /^[+-]?(\d{1,15}([.,]\d{0,15})?|[.,]\d{1,15})$/;
 
-/** The number that a text stands for, decimal point or decimal comma; undefined when it is not one number. */
-export function parseNumber(text: string): number | undefined {
+/**
+ * The number that a kept text stands for, decimal point or decimal comma; undefined when it is not one number.
+ * What a person types is read by `readNumber`, which asks where a comma may mean either.
+ */
+export function plainNumber(text: string): number | undefined {
   const trimmed = text.trim().replace('\u2212', '-');
-  return NUMBER.test(trimmed) ? Number(trimmed.replace(',', '.')) : undefined;
+  return PLAIN.test(trimmed) ? Number(trimmed.replace(',', '.')) : undefined;
 }
 
-/** The typed quantity in SI, or a sentence that says what would be accepted. */
-export function readTyped(typed: Typed, limit: Limit): Result<number, string> {
-  const amount = parseNumber(typed.text);
-  if (amount === undefined) return fail(LOGBOOK_WORDS.notANumber);
-  const si = UNITS[typed.unit].toSi(amount);
+/** The amount in SI, or a sentence that says what would be accepted. */
+export function within(amount: number, unit: Unit, limit: Limit): Result<number, string> {
+  const si = UNITS[unit].toSi(amount);
   const toSi = UNITS[limit.units[0]].toSi;
   if (si >= toSi(limit.lowest) && si <= toSi(limit.highest)) return succeed(si);
-  return fail(LOGBOOK_WORDS.outOfRange({ ...rangeIn(limit, typed.unit), unit: typed.unit }));
+  return fail(LOGBOOK_WORDS.outOfRange({ ...rangeIn(limit, unit), unit }));
+}
+
+function readKept({ text, unit }: Typed, limit: Limit): Result<number, string> {
+  const amount = plainNumber(text);
+  return amount === undefined ? fail(LOGBOOK_WORDS.notANumber) : within(amount, unit, limit);
 }
 
 /** The typed quantity in SI beside its text. Only for what the schema has passed. */
 export const quantity = (typed: Typed): Quantity => ({
-  si: UNITS[typed.unit].toSi(parseNumber(typed.text) ?? Number.NaN),
+  si: UNITS[typed.unit].toSi(plainNumber(typed.text) ?? Number.NaN),
   typed,
 });
 
@@ -45,9 +51,9 @@ export const typed = <const Units extends readonly [Unit, ...Unit[]]>(limit: Lim
   v.pipe(
     v.object({ text: v.string(), unit: v.picklist(limit.units) }),
     v.check(
-      (input) => readTyped(input, limit).ok,
+      (input) => readKept(input, limit).ok,
       ({ input }) => {
-        const read = readTyped(input, limit);
+        const read = readKept(input, limit);
         return read.ok ? '' : read.failure;
       },
     ),

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { readTyped } from '../../src/logbook/as-typed';
 import { LIMITS, rangeIn } from '../../src/logbook/limits';
-import { parseNumber, quantity, readTyped } from '../../src/logbook/typed';
+import { plainNumber, quantity } from '../../src/logbook/typed';
 
-describe('parseNumber', () => {
+describe('a kept number', () => {
   test.each([
     { text: '3.5', number: 3.5 },
     { text: '3,5', number: 3.5 },
@@ -13,7 +14,8 @@ describe('parseNumber', () => {
     { text: '.5', number: 0.5 },
     { text: '5.', number: 5 },
     { text: '0,034', number: 0.034 },
-  ])('reads "$text"', ({ text, number }) => expect(parseNumber(text)).toBe(number));
+    { text: '1,000', number: 1 }, // as it was read when it was logged; a form asks today
+  ])('"$text" is read', ({ text, number }) => expect(plainNumber(text)).toBe(number));
 
   test.each(
     [
@@ -34,7 +36,7 @@ describe('parseNumber', () => {
       '٣',
       '1'.repeat(400),
     ].map((text) => ({ text })),
-  )('refuses "$text"', ({ text }) => expect(parseNumber(text)).toBeUndefined());
+  )('"$text" is refused', ({ text }) => expect(plainNumber(text)).toBeUndefined());
 });
 
 describe('a typed quantity', () => {

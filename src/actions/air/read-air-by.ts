@@ -1,5 +1,6 @@
+import { readTyped } from '../../logbook/as-typed';
 import { LIMITS } from '../../logbook/limits';
-import { readTyped, type Typed } from '../../logbook/typed';
+import type { Typed } from '../../logbook/typed';
 import { fail, type Result, succeed } from '../../result';
 import { relativeHumidityFromDewPoint } from '../../science/air/dew-point';
 import { relativeHumidityFromWetBulb } from '../../science/air/wet-bulb';

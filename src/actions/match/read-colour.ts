@@ -1,6 +1,6 @@
+import { parseNumber, readTyped } from '../../logbook/as-typed';
 import type { ReadingSet } from '../../logbook/fold/matches';
 import { LIMITS } from '../../logbook/limits';
-import { parseNumber, readTyped } from '../../logbook/typed';
 import { impossiblePart } from '../../science/colour/lab';
 import { labOf } from '../../shop/colour/lab-of';
 import { READ_PROBLEMS } from '../../words/match/match';

@@ -1,5 +1,5 @@
+import { parseNumber } from '../../logbook/as-typed';
 import { pouredKg, type WeighUp } from '../../logbook/fold/weigh-ups';
-import { parseNumber } from '../../logbook/typed';
 import { type Rescaled, rescaled } from '../../science/mixing/over-pour';
 import { WEIGH_WORDS } from '../../words/mix/weigh';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
@@ -18,7 +18,7 @@ export async function pour(
   line: number,
   scaleG: string,
 ): Logged<'poured'> {
-  const shownKg = (parseNumber(scaleG) ?? Number.NaN) / 1000;
+  const shownKg = (parseNumber(scaleG, 'g') ?? Number.NaN) / 1000;
   if (!weighUp.isTared && shownKg <= weighUp.totalKg)
     return refuseWith(WEIGH_WORDS.lessThanBefore(weighUp.totalKg * 1000), 'scale');
   return log(needs, 'poured', { weighUp: weighUp.id, line, scale: { text: scaleG, unit: 'g' } });

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS } from '../limits';
-import { parseNumber } from '../typed';
+import { plainNumber } from '../typed';
 import { count, entryOf, Id, Name, Note } from './envelope';
 
 /** In what a recipe's line may be said; `%` and `parts` also say of what, and whether by mass or volume. */
@@ -11,7 +11,7 @@ const UNDERS = ['white', 'old-colour', 'bare-wood', 'dark'] as const;
 
 const MOST = 1_000_000;
 const isAmount = (text: string): boolean => {
-  const value = parseNumber(text);
+  const value = plainNumber(text);
   return value !== undefined && value > 0 && value <= MOST;
 };
 

@@ -1,4 +1,6 @@
 import { useId } from 'preact/hooks';
+import { eitherOf, inPlain } from '../../logbook/as-typed';
+import { Button } from '../frame/button';
 import { Field, tied } from './field';
 
 export interface UnitOption<Unit extends string> {
@@ -18,6 +20,8 @@ export interface NumberFieldProps<Unit extends string> {
   readonly units?: readonly UnitOption<Unit>[] | undefined;
   readonly unit?: Unit | undefined;
   readonly onUnit?: ((unit: Unit) => void) | undefined;
+  /** Number and unit at once, where the unit was typed behind the number; left out, one is told after the other. */
+  readonly onBoth?: ((text: string, unit: Unit) => void) | undefined;
   /** The range that is accepted, or where the prefilled value comes from. */
   readonly hint?: string | undefined;
   readonly problem?: string | undefined;
@@ -25,7 +29,10 @@ export interface NumberFieldProps<Unit extends string> {
   readonly isSigned?: boolean | undefined;
 }
 
-/** A number with its unit. It shows what was typed and never rewrites it; whoever holds it says what is wrong. */
+/**
+ * A number with its unit. While it is typed it stays as typed; once the finger leaves it, it is written plainly: "1 1/2 mil" is
+ * 1.5 with the unit mil chosen. Where a comma may mean either, it asks. Whoever holds it says what is wrong.
+ */
 export function NumberField<Unit extends string>(props: NumberFieldProps<Unit>) {
   const { label, text, onText, units = [], hint, problem, isSigned } = props;
   const id = useId();
@@ -39,10 +46,48 @@ export function NumberField<Unit extends string>(props: NumberFieldProps<Unit>) 
         enterkeyhint="next"
         value={text}
         onInput={(event) => onText(event.currentTarget.value)}
+        onChange={(event) => tidy(event.currentTarget.value, props)}
       />
       {units.length === 1 && <span class="unit">{units[0]?.label}</span>}
       {units.length > 1 && <UnitKeys {...props} units={units} />}
+      <EitherKeys {...props} />
     </Field>
+  );
+}
+
+const valuesOf = <Unit extends string>({ units = [] }: NumberFieldProps<Unit>): readonly Unit[] =>
+  units.map(({ value }) => value);
+
+/** Writes what was typed plainly, and chooses the unit that was typed with it. */
+function tidy<Unit extends string>(typed: string, props: NumberFieldProps<Unit>): void {
+  const plain = inPlain(typed, valuesOf(props));
+  if (plain && plain.text !== typed) write(plain.text, plain.unit as Unit | undefined, props);
+}
+
+function write<Unit extends string>(
+  text: string,
+  unit: Unit | undefined,
+  props: NumberFieldProps<Unit>,
+): void {
+  if (unit !== undefined && props.onBoth) props.onBoth(text, unit);
+  else {
+    if (unit !== undefined && unit !== props.unit) props.onUnit?.(unit);
+    props.onText(text);
+  }
+}
+
+/** The two numbers that were perhaps meant, a key each. */
+function EitherKeys<Unit extends string>(props: NumberFieldProps<Unit>) {
+  const either = eitherOf(props.text, valuesOf(props));
+  if (!either) return null;
+  return (
+    <fieldset class="either" aria-label={props.label}>
+      {either.numbers.map((meant) => (
+        <Button key={meant} onClick={() => write(meant, either.unit as Unit | undefined, props)}>
+          {meant}
+        </Button>
+      ))}
+    </fieldset>
   );
 }
 

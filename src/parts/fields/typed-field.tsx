@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
+import { readTyped } from '../../logbook/as-typed';
 import { type Limit, rangeIn } from '../../logbook/limits';
-import { readTyped } from '../../logbook/typed';
 import type { Unit } from '../../logbook/unit';
 import { rangeWords, unitWord } from '../../words/frame/logbook';
 import { NumberField } from './number-field';
@@ -52,6 +52,7 @@ export function TypedField<U extends Unit>(props: TypedFieldProps<U>) {
         units={limit.units.map((unit) => ({ value: unit, label: unitWord(unit) }))}
         unit={draft.unit}
         onUnit={(unit) => onDraft({ text: draft.text, unit })}
+        onBoth={(text, unit) => onDraft({ text, unit })}
         hint={props.hint ?? range}
         problem={(isTold ? problem : undefined) ?? refused}
       />

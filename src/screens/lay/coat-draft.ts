@@ -1,8 +1,8 @@
+import { parseNumber } from '../../logbook/as-typed';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import type { COAT_WAYS } from '../../logbook/kinds/coat';
 import { COUNTS, LIMITS } from '../../logbook/limits';
-import { parseNumber } from '../../logbook/typed';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import type { UnitSystem } from '../../words/quantities';

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Recipe } from '../../logbook/fold/recipes';
-import { parseNumber } from '../../logbook/typed';
+import { plainNumber } from '../../logbook/typed';
 import type { Result } from '../../result';
 import type { Amount } from '../../science/mixing/amount';
 import type { MixFailure } from '../../science/mixing/failure';
@@ -23,7 +23,7 @@ const mixLines = (lines: readonly TypedLine[]): MixRecipe =>
   lines.map(({ ingredient, amount, by, of }) => ({ ingredient, amount: toAmount(amount, by, of) }));
 
 function toAmount({ text, unit }: TypedLine['amount'], by: TypedLine['by'], of: TypedLine['of']): Amount {
-  const value = parseNumber(text) ?? Number.NaN;
+  const value = plainNumber(text) ?? Number.NaN;
   if (unit === '%') return { unit: 'share', of: of ?? 'mix', by: by ?? 'mass', value: value / 100 };
   if (unit === 'parts') return { unit: 'parts', by: by ?? 'mass', value };
   return { unit, value };

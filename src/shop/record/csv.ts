@@ -1,4 +1,4 @@
-import { parseNumber } from '../../logbook/typed';
+import { plainNumber } from '../../logbook/typed';
 
 const BREAK = '\r\n';
 // What a spreadsheet would take for the beginning of a formula (OWASP, CSV Injection).
@@ -6,7 +6,7 @@ const FORMULA = /^[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]/;
 
 /** One cell: quoted where it must be, and never a formula. A number, negative ones too, stays a number. */
 function cell(value: string): string {
-  const text = FORMULA.test(value) && parseNumber(value) === undefined ? `'${value}` : value;
+  const text = FORMULA.test(value) && plainNumber(value) === undefined ? `'${value}` : value;
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 

@@ -29,6 +29,7 @@ export const rangeWords = ({ lowest, highest, unit }: Range & { readonly unit: s
 /** What is said of a logbook entry that cannot be taken as it is. */
 export const LOGBOOK_WORDS = {
   notANumber: 'Enter a number, such as 3.5 or 3,5.',
+  eitherNumber: (one: string, other: string) => `Is that ${one} or ${other}? Choose one.`,
   outOfRange: (range: Range & { readonly unit: string }) => `Give a value from ${rangeWords(range)}.`,
   notACount: ({ lowest, highest }: Range) => `Give a whole number from ${lowest} to ${highest}.`,
   notHalves: (highest: number) => `Give whole or half passes, from 0.5 to ${highest}.`,

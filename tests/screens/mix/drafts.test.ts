@@ -196,3 +196,20 @@ test.each(MEASURE_KEYS)('a line said in %s is read back in it', (key) => {
   const { unit, ...more } = measureParts(key);
   expect(measureKey({ ingredient: id(1), amount: { text: '1', unit }, ...more })).toBe(key);
 });
+
+describe('weighing the drops of a bottle', () => {
+  const counts = Array.from({ length: 21 }, (_, i) => i + 10);
+  const MOST_HUNDREDTHS = 200; // 30 drops of 0.067 g
+  test.each(counts)('takes every hundredth of a gram that %i drops can weigh', (count) => {
+    for (let hundredths = 3; hundredths <= MOST_HUNDREDTHS; hundredths += 1) {
+      const dropsG = (hundredths / 100).toFixed(2);
+      const drops = { ...newIngredient('dye'), name: 'Dye', dropsCount: `${count}`, dropsG };
+      const said = ingredientSaid(drops);
+      expect(ingredientProblems(drops)).toEqual([]);
+      expect(
+        parseEntry({ ...ENVELOPE, kind: 'ingredient-described', ingredient: id(2), ...said }, NOW_MS).ok,
+      ).toBe(true);
+      expect((Number(said.dropMass?.value.text) * count * 100) / hundredths).toBeCloseTo(1, 3);
+    }
+  });
+});

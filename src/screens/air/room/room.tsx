@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
+import { readTyped } from '../../../logbook/as-typed';
 import type { Room } from '../../../logbook/fold/shop-air';
 import { LIMITS } from '../../../logbook/limits';
-import { readTyped } from '../../../logbook/typed';
 import { type Draft, TypedField } from '../../../parts/fields/typed-field';
 import { LinkButton } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';

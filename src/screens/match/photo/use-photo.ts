@@ -1,8 +1,8 @@
 import { batch, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { PhotoAsk, PhotoRead } from '../../../actions/match/photo-read';
+import { parseNumber } from '../../../logbook/as-typed';
 import { checkPicture, type PictureFault } from '../../../logbook/picture/check-picture';
-import { parseNumber } from '../../../logbook/typed';
 import type { Draft } from '../../../parts/fields/typed-field';
 import type { ChartEdition } from '../../../science/colour/photo/chart-24';
 import {

@@ -1,6 +1,6 @@
 import type { ReadingSaid } from '../../../actions/match/read-colour';
+import { parseNumber } from '../../../logbook/as-typed';
 import { LIMITS } from '../../../logbook/limits';
-import { parseNumber } from '../../../logbook/typed';
 import { draftProblem } from '../../../parts/fields/typed-field';
 import { type Lab, xyzToLab } from '../../../science/colour/lab';
 import { hexToLab } from '../../../science/colour/srgb';

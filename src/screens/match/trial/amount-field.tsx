@@ -1,6 +1,6 @@
+import { parseNumber } from '../../../logbook/as-typed';
 import type { Match } from '../../../logbook/fold/matches';
 import { LIMITS } from '../../../logbook/limits';
-import { parseNumber } from '../../../logbook/typed';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
 import { draftProblem } from '../../../parts/fields/typed-field';

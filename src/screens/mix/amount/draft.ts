@@ -1,6 +1,6 @@
+import { parseNumber, readTyped } from '../../../logbook/as-typed';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { LIMITS } from '../../../logbook/limits';
-import { parseNumber, readTyped } from '../../../logbook/typed';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { type Material, materialFor } from '../../../science/film/material';
 import { type Shape, shapeAreaM2, USUAL_AREAS_M2 } from '../../../science/film/shapes';

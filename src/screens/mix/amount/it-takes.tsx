@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { mixFacts } from '../../../actions/mix/mix-facts';
+import { readTyped } from '../../../logbook/as-typed';
 import { LIMITS } from '../../../logbook/limits';
-import { readTyped } from '../../../logbook/typed';
 import { SelectField } from '../../../parts/fields/select-field';
 import { type Draft, TypedField } from '../../../parts/fields/typed-field';
 import { LinkButton } from '../../../parts/frame/button';

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { parseNumber } from '../../../logbook/typed';
+import { parseNumber } from '../../../logbook/as-typed';
 import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
 import { Page, Section } from '../../../parts/frame/page';

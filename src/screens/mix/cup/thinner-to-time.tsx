@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
+import { parseNumber, readTyped } from '../../../logbook/as-typed';
 import { LIMITS } from '../../../logbook/limits';
-import { parseNumber, readTyped } from '../../../logbook/typed';
 import { NumberField } from '../../../parts/fields/number-field';
 import { Section } from '../../../parts/frame/page';
 import { asOfLacquer, thinnedOfLacquer } from '../../../science/film/thinning';

@@ -1,6 +1,6 @@
 import { type IngredientSort, usualIngredient } from '../../../actions/mix/usual-ingredient';
+import { parseNumber, plainText } from '../../../logbook/as-typed';
 import { LIMITS } from '../../../logbook/limits';
-import { parseNumber } from '../../../logbook/typed';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import type { Finish } from '../../../shop/jar/own-solvents';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
@@ -122,7 +122,7 @@ export const dropProblem = (draft: IngredientDraft): string | undefined => {
   if (draft.dropsG.trim() === '') return undefined;
   const one = dropG(draft);
   if (one === undefined) return INGREDIENT_WORDS.dropsCountProblem;
-  return draftProblem({ text: String(one), unit: 'g' }, LIMITS.dropMass);
+  return draftProblem({ text: plainText(one), unit: 'g' }, LIMITS.dropMass);
 };
 
 /** What is wrong with the form, in its order; empty when it can be sent. */

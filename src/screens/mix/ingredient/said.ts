@@ -1,7 +1,7 @@
 import type { Said } from '../../../actions/log';
 import { usualIngredient } from '../../../actions/mix/usual-ingredient';
+import { parseNumber, plainText } from '../../../logbook/as-typed';
 import type { ShopIngredient } from '../../../logbook/fold/ingredients';
-import { parseNumber } from '../../../logbook/typed';
 import { blendSum } from '../jar/draft';
 import {
   dropG,
@@ -44,7 +44,7 @@ export function ingredientSaid(draft: IngredientDraft): IngredientSaid {
       one === undefined
         ? undefined
         : {
-            value: { text: String(Number(one.toPrecision(4))), unit: 'g' as const },
+            value: { text: plainText(Number(one.toPrecision(4))), unit: 'g' as const },
             from: 'measured' as const,
           },
     volumeSolids: isVolatile(is) ? undefined : given(draft.volumeSolids),

@@ -1,8 +1,8 @@
 import type { Said } from '../../../actions/log';
 import { type ThinnerSort, USUAL_JARS, usualThinner } from '../../../actions/mix/usual-jar';
 import { finishTraits } from '../../../estimator/finishes/traits';
+import { parseNumber } from '../../../logbook/as-typed';
 import { LIMITS } from '../../../logbook/limits';
-import { parseNumber } from '../../../logbook/typed';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { draftProblem } from '../../../parts/fields/typed-field';
 import type { Finish } from '../../../shop/jar/own-solvents';

@@ -1,7 +1,7 @@
 import { thinnerSorts } from '../../../actions/mix/usual-jar';
 import { finishTraits } from '../../../estimator/finishes/traits';
+import { parseNumber } from '../../../logbook/as-typed';
 import { LIMITS } from '../../../logbook/limits';
-import { parseNumber } from '../../../logbook/typed';
 import { Choice } from '../../../parts/fields/choice';
 import { SelectField } from '../../../parts/fields/select-field';
 import { TextField } from '../../../parts/fields/text-field';

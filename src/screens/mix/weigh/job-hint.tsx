@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
+import { readTyped } from '../../../logbook/as-typed';
 import type { Recipe } from '../../../logbook/fold/recipes';
 import { LIMITS } from '../../../logbook/limits';
-import { readTyped } from '../../../logbook/typed';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { Button, LinkButton } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
+import { readTyped } from '../../../logbook/as-typed';
 import type { Recipe } from '../../../logbook/fold/recipes';
 import { LIMITS } from '../../../logbook/limits';
-import { readTyped } from '../../../logbook/typed';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { succeed } from '../../../result';

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
+import { parseNumber } from '../../../logbook/as-typed';
 import type { PiecePlan } from '../../../logbook/fold/plans';
 import { COUNTS } from '../../../logbook/limits';
-import { parseNumber } from '../../../logbook/typed';
 import { NumberField } from '../../../parts/fields/number-field';
 import { Button } from '../../../parts/frame/button';
 import { PIECE_PLAN } from '../../../words/plan/plan';

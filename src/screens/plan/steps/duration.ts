@@ -1,5 +1,5 @@
+import { parseNumber } from '../../../logbook/as-typed';
 import { COUNTS } from '../../../logbook/limits';
-import { parseNumber } from '../../../logbook/typed';
 import { STEP_FIELDS } from '../../../words/plan/plan';
 
 export const DURATION_UNITS = ['min', 'h', 'd'] as const;

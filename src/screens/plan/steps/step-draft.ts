@@ -1,6 +1,6 @@
+import { parseNumber } from '../../../logbook/as-typed';
 import type { PlanStep } from '../../../logbook/kinds/plan';
 import { COUNTS } from '../../../logbook/limits';
-import { parseNumber } from '../../../logbook/typed';
 import { STEP_FIELDS } from '../../../words/plan/plan';
 import { FAULT_WORDS } from '../../../words/plan/planner';
 import { type Duration, durationOf, durationProblem, minutesIn } from './duration';
