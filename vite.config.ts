@@ -60,6 +60,7 @@ const inBrowser = {
 
 export default defineConfig({
   root: 'src',
+  base: './', // works under any address: at a root, or in a folder of a host that serves others too
   publicDir: '../public',
   preview: { headers: HEADERS },
   build: {
@@ -89,20 +90,19 @@ export default defineConfig({
         rollupFormat: 'iife',
       },
       manifest: {
-        id: '/',
         name: 'Coatwait',
         short_name: 'Coatwait',
         description: 'When may I touch it again? A logbook for lacquer, with an honest clock.',
         lang: 'en',
-        start_url: '/',
-        scope: '/',
+        start_url: './',
+        scope: './',
         display: 'standalone',
         background_color: '#14100b',
         theme_color: '#14100b',
         icons: [
-          { src: '/icons/icon-192.png', sizes: '192x192', type: 'image/png' },
-          { src: '/icons/icon-512.png', sizes: '512x512', type: 'image/png' },
-          { src: '/icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+          { src: './icons/icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: './icons/icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: './icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
         ],
       },
     }),

@@ -26,6 +26,8 @@ const SCREENS: Record<Place, LoadScreen> = {
   board: async () => (await import('./screens/board')).Board,
 };
 
+const loadNotSecure: LoadScreen = async () => (await import('./parts/kept/not-secure')).NotSecure;
+
 /** Whether a place can be shown: some need no more than the first page of a long logbook, the others wait for the rest of it. */
 function isReady({ isWhole, shop }: ShopDoor['open'], { place, rest: [id = ''] }: Route): boolean {
   if (isWhole.value || ['bench', 'lay', 'board'].includes(place)) return true;
@@ -56,6 +58,7 @@ export function App({ newVersion, door }: AppProps) {
       <main id="main" tabIndex={-1}>
         {shop && isReady(shop.open, route.value) ? (
           <>
+            {!isSecureContext && <Lazy load={loadNotSecure} />}
             <StorageNotice open={shop.open} />
             <Lazy key={[shop.name, place, ...rest].join('/')} load={SCREENS[place]} />
           </>

@@ -57,7 +57,7 @@ export function openStore(
   database = openDatabase(name),
   firstPages = openFirstPages(name),
 ): Store {
-  const tabs = new BroadcastChannel(name);
+  const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel(name) : undefined; // else a tab hears of another on waking
   return {
     loadAll: (known = NONE) =>
       answer(() => (known.size === 0 ? inChunks(database, known) : others(database, known))),
@@ -66,14 +66,14 @@ export function openStore(
     keepFirst: (page) => firstPages.keep(page),
     async keep(rows) {
       const kept = await answer(() => database.write(rows));
-      if (kept.ok) tabs.postMessage(rows.map(([key]) => key));
+      if (kept.ok) tabs?.postMessage(rows.map(([key]) => key));
       return kept;
     },
     empty: () => answer(() => database.empty()),
     onKeptElsewhere(listener) {
-      tabs.onmessage = ({ data }) => listener(data as readonly string[]);
+      if (tabs) tabs.onmessage = ({ data }) => listener(data as readonly string[]);
     },
-    close: () => tabs.close(),
+    close: () => tabs?.close(),
   };
 }
 

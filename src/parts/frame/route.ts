@@ -35,6 +35,10 @@ export function linkTo(place: Place, ...rest: readonly string[]): string {
   return `#/${[place, ...rest].map(encodeURIComponent).join('/')}`;
 }
 
+/** The whole address of a place, for a label: it leads back here under whatever address the app is served. */
+export const addressOf = (place: Place, ...rest: readonly string[]): string =>
+  new URL(linkTo(place, ...rest), location.href).href;
+
 const current = signal(parseHash(''));
 const byReader = signal(0);
 let shownHash = '';

@@ -58,13 +58,11 @@ let isAsked = false;
 
 /** Asks for that promise, once, as soon as the logbook holds work; some browsers then ask the person. */
 export async function askForStorage({ entries }: Pick<Shop, 'entries'>): Promise<void> {
-  if (isAsked || entries.size < MEANS_TO_STAY || !('storage' in navigator)) return;
+  if (isAsked || entries.size < MEANS_TO_STAY) return;
   isAsked = true;
-  const { storage } = navigator;
-  // A browser that keeps nothing here does not even answer; that is said elsewhere.
-  const isPromised = await storage.persisted().then(
-    (is) => is || storage.persist(),
-    () => false,
-  );
-  promise.value = isPromised ? 'promised' : 'not-promised';
+  // Not over plain http, and not in every browser; one that keeps nothing here does not even answer, which is said elsewhere.
+  const { storage } = navigator as Partial<Navigator>;
+  const ask = async (): Promise<boolean> =>
+    (await storage?.persisted?.()) || (await storage?.persist?.()) || false;
+  promise.value = (await ask().catch(() => false)) ? 'promised' : 'not-promised';
 }

@@ -9,6 +9,8 @@ export interface Abilities {
   readonly isWokenClosed: boolean;
   readonly hasSound: boolean;
   readonly hasVibration: boolean;
+  /** Done and later can stand on a notification itself. */
+  readonly hasAnswers: boolean;
   readonly hasMotion: boolean;
   readonly staysAwake: boolean;
   readonly sharesFiles: boolean;
@@ -21,8 +23,9 @@ export async function abilities(): Promise<Abilities> {
     isWokenClosed: await isWoken(),
     hasSound: 'AudioContext' in globalThis,
     hasVibration: 'vibrate' in navigator,
+    hasAnswers: hasAnswers(),
     hasMotion: !matchMedia('(prefers-reduced-motion: reduce)').matches,
-    staysAwake: 'wakeLock' in navigator,
+    staysAwake: await canStayAwake(),
     sharesFiles: canShare(new File([''], 'bench.ics', { type: 'text/calendar' })),
   };
 }
@@ -40,3 +43,18 @@ async function isWoken(): Promise<boolean> {
     return false;
   }
 }
+
+/** Asked for and given back: some browsers have the name and refuse. */
+async function canStayAwake(): Promise<boolean> {
+  try {
+    const lock = await navigator.wakeLock.request('screen');
+    await lock.release();
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+// Notification.maxActions (WHATWG Notifications): missing or 0 where an engine shows no buttons.
+const hasAnswers = (): boolean =>
+  ((globalThis.Notification as { readonly maxActions?: number } | undefined)?.maxActions ?? 0) > 0;

@@ -1,8 +1,9 @@
 /// <reference lib="webworker" />
-import { clientsClaim } from 'workbox-core';
+import { cacheNames, clientsClaim } from 'workbox-core';
 import {
   cleanupOutdatedCaches,
   createHandlerBoundToURL,
+  getCacheKeyForURL,
   type PrecacheEntry,
   precacheAndRoute,
 } from 'workbox-precaching';
@@ -23,12 +24,27 @@ interface PeriodicSyncEvent extends ExtendableEvent {
 // The first visit is served at once; a later version waits until the page asks for it.
 clientsClaim();
 cleanupOutdatedCaches();
-precacheAndRoute(self.__WB_MANIFEST);
+const keptFiles = self.__WB_MANIFEST;
+precacheAndRoute(keptFiles);
 registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
 
-self.addEventListener('message', ({ data }: ExtendableMessageEvent) => {
-  if (data?.type === 'SKIP_WAITING') void self.skipWaiting();
+self.addEventListener('message', (event: ExtendableMessageEvent) => {
+  const { type } = event.data ?? {};
+  if (type === 'SKIP_WAITING') void self.skipWaiting();
+  if (type === 'LOOK_AT_KEPT') event.waitUntil(fetchMissing());
 });
+
+/** Fetches again what a browser short of room has dropped from the cache: else the next start without a network is blank. */
+async function fetchMissing(): Promise<void> {
+  const cache = await caches.open(cacheNames.precache);
+  for (const one of keptFiles) {
+    const url = typeof one === 'string' ? one : one.url;
+    const key = getCacheKeyForURL(url);
+    if (key === undefined || (await cache.match(key))) continue;
+    const fresh = await fetch(key, { cache: 'reload' }).catch(() => undefined);
+    if (fresh?.ok) await cache.put(key, fresh);
+  }
+}
 
 (self as EventTarget).addEventListener('periodicsync', (event) => {
   const { tag, waitUntil } = event as PeriodicSyncEvent;
@@ -66,7 +82,7 @@ async function openApp({ data }: Notification): Promise<void> {
   const address = typeof data?.address === 'string' ? data.address : '#/bench';
   const [open] = await windows();
   if (!open) {
-    await self.clients.openWindow(`/${address}`);
+    await self.clients.openWindow(`${self.registration.scope}${address}`);
     return;
   }
   // The message goes first: focus() is refused where the browser saw no tap.

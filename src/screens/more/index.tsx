@@ -9,6 +9,7 @@ import { Backup } from './backup';
 import { Altitude, SandingRoom } from './kept-setting';
 import { SetAsideList } from './set-aside-list';
 import { Tables } from './tables';
+import { ThisPhone } from './this-phone';
 
 /** Settings, backup, the demo shop, and what could not be read. */
 export function More() {
@@ -24,6 +25,7 @@ export function More() {
         <SetAsideList />
         <DemoSection />
         <Backup />
+        <ThisPhone />
         <Tables />
         {[MORE_WORDS.privacy, MORE_WORDS.about].map(({ title, lines }) => (
           <Section key={title} title={title}>

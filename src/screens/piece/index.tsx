@@ -16,6 +16,7 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
   sand: async () => (await import('./sand-page')).SandPage,
   old: async () => (await import('./old-finish/old-finish-page')).OldFinishPage,
   change: async () => (await import('./change-page')).ChangePage,
+  label: async () => (await import('./hanger-page')).HangerPage,
   record: async () => (await import('./record/record-page')).RecordPage,
 };
 

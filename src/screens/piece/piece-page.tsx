@@ -6,6 +6,7 @@ import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { CureNotes } from '../../parts/time/cure-notes';
+import { HANGER_WORDS } from '../../words/piece/hanger';
 import { PIECE_WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';
 import { Acts } from './acts';
@@ -52,6 +53,9 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
             </LinkButton>
             <LinkButton icon="print" href={linkTo('piece', piece.id, 'record')}>
               {PIECE_WORDS.record}
+            </LinkButton>
+            <LinkButton icon="print" href={linkTo('piece', piece.id, 'label')}>
+              {HANGER_WORDS.link}
             </LinkButton>
           </div>
         </Section>

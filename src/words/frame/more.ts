@@ -44,7 +44,7 @@ export const MORE_WORDS = {
     last: (when: string): string => `Last backup: ${when}.`,
     none: 'No backup saved on this phone yet.',
     promise: {
-      unknown: '',
+      unknown: 'The browser is asked to keep the logbook once there is work in it.',
       promised: 'The browser has promised to keep the logbook even when the phone runs low on space.',
       'not-promised':
         'The browser has not promised to keep the logbook when the phone runs low on space. Putting the app on the home screen often earns that; a backup helps in any case.',
@@ -84,7 +84,6 @@ export const MORE_WORDS = {
     title: 'About',
     lines: [
       'Times are estimates from a drying model. The data sheet, the safety data sheet, local code and your own hand outrank them.',
-      'It works without a network after the first visit.',
     ],
   },
   toBench: 'Back to the bench',

@@ -1,8 +1,8 @@
-import { generate } from 'lean-qr';
 import type { Jar } from '../../../logbook/fold/jars';
 import { Button } from '../../../parts/frame/button';
 import { Page } from '../../../parts/frame/page';
-import { linkTo } from '../../../parts/frame/route';
+import { QrCode } from '../../../parts/frame/qr-code';
+import { addressOf, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { jarCode } from '../../../shop/jar/code';
 import { jarFilm } from '../../../shop/jar/film';
@@ -44,7 +44,7 @@ function Label({ jar }: { readonly jar: Jar }) {
         <h2>{jar.name}</h2>
         <p class="label-code digits">{code}</p>
       </header>
-      <QrCode text={`${location.origin}/${linkTo('mix', 'jar', jar.id)}`} describe={WORDS.qr(code)} />
+      <QrCode text={addressOf('mix', 'jar', jar.id)} describe={WORDS.qr(code)} />
       <ul class="label-lines">
         <li>
           {FINISH_NAMES[jar.product.finish].label}, {DAY.format(jar.filledMs)}
@@ -67,27 +67,3 @@ const ratioOf = ({ thinning }: Jar, ingredients: number | undefined): string =>
   ingredients === undefined
     ? WORDS.ratio(thinning.percent.typed.text, thinning.of)
     : WORDS.mixed(ingredients);
-
-const QUIET_ZONE = 4;
-
-/** A QR code as squares of a drawing: no picture is fetched or encoded. */
-function QrCode({ text, describe }: { readonly text: string; readonly describe: string }) {
-  const code = generate(text);
-  const squares: string[] = [];
-  for (let y = 0; y < code.size; y++)
-    for (let x = 0; x < code.size; x++)
-      if (code.get(x, y)) squares.push(`M${x + QUIET_ZONE} ${y + QUIET_ZONE}h1v1h-1z`);
-  const side = code.size + 2 * QUIET_ZONE;
-  return (
-    <svg
-      class="qr"
-      viewBox={`0 0 ${side} ${side}`}
-      role="img"
-      aria-label={describe}
-      shape-rendering="crispEdges"
-    >
-      <rect width={side} height={side} fill="#fff" />
-      <path d={squares.join('')} fill="#000" />
-    </svg>
-  );
-}

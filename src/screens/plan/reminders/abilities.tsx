@@ -25,8 +25,8 @@ export function Abilities() {
     found.value = await abilities();
   }
   async function test(): Promise<void> {
-    await testReminder(needs.now());
-    showToast({ text: ABILITY_WORDS.tested });
+    const isShown = await testReminder(needs.now());
+    showToast({ text: ABILITY_WORDS.tested[isShown ? 'shown' : 'page'] });
   }
   const can = found.value;
   return (
@@ -80,6 +80,7 @@ function linesOf(can: Found): { readonly name: string; readonly does: Does; read
       does: can.isWokenClosed && notifications === 'granted' ? 'perhaps' : 'no',
       text: ABILITY_WORDS.closed[yes(can.isWokenClosed && notifications === 'granted')],
     },
+    { name: names.answers, does: yes(can.hasAnswers), text: ABILITY_WORDS.answers[yes(can.hasAnswers)] },
     { name: names.sound, does: yes(can.hasSound), text: ABILITY_WORDS.sound[yes(can.hasSound)] },
     {
       name: names.vibration,

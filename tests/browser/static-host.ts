@@ -1,0 +1,30 @@
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { extname, join, normalize } from 'node:path';
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.webmanifest': 'application/manifest+json',
+};
+
+/** The built app as free static hosts serve it: in a folder, types by ending, not one header more. */
+export async function serveInFolder(folder = '/shop/wait/') {
+  const server = createServer(async ({ url = '/' }, response) => {
+    const { pathname } = new URL(url, 'http://host');
+    if (!pathname.startsWith(folder)) return void response.writeHead(404).end();
+    const file =
+      normalize(pathname.slice(folder.length)) === '.' ? 'index.html' : pathname.slice(folder.length);
+    const bytes = await readFile(join('dist', normalize(file))).catch(() => undefined);
+    if (!bytes) return void response.writeHead(404).end();
+    response.setHeader('Content-Type', TYPES[extname(file)] ?? 'application/octet-stream');
+    response.end(bytes);
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  return { origin, address: `${origin}${folder}`, close: () => server.close() };
+}
