@@ -1,4 +1,4 @@
-import { parseNumber } from '../../logbook/typed';
+import { parseNumber } from '../../logbook/as-typed';
 import { PieceFace } from '../../parts/film/piece-face';
 import { useShop } from '../../parts/frame/shop-context';
 import { unitWord } from '../../words/frame/logbook';
