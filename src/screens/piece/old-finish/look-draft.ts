@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import type { Said } from '../../../actions/log';
+import { parseNumber } from '../../../logbook/as-typed';
 import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
 import { COUNTS } from '../../../logbook/limits';
-import { parseNumber } from '../../../logbook/as-typed';
 import type { OldFinishSign, UvLook } from '../../../science/old-finish/signs';
 
 type Look = Omit<Said<'old-finish-seen'>, 'piece'>;
