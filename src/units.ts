@@ -14,6 +14,9 @@ export const umToMil = (um: number): number => um / UM_PER_MIL;
 export const umToMetres = (um: number): number => um * 1e-6;
 export const metresToUm = (metres: number): number => metres * 1e6;
 
+export const MM_M = 1e-3;
+/** One inch is 0.0254 m exactly (1959). */
+export const INCH_M = 0.0254;
 /** One square foot is 0.09290304 m2 exactly. */
 export const M2_PER_SQUARE_FOOT = 0.09290304;
 /** US fluid ounce 29.5735295625 mL exactly; imperial fluid ounce 28.4130625 mL exactly. */

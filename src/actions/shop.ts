@@ -1,5 +1,5 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import { createEstimator, type Estimator, type WorkerPort } from '../estimator/run/client';
+import type { Estimator, WorkerPort } from '../estimator/run/client';
 import type { Shop } from '../logbook/fold/fold';
 import { createLogbook, type Held } from '../logbook/logbook';
 import { newId } from '../logbook/new-id';
@@ -57,8 +57,8 @@ export interface OpenShop {
   readonly actions: Actions;
   /** For actions of other places, which bind themselves. */
   readonly needs: ActionNeeds;
-  /** For what-ifs of other places. */
-  readonly estimator: Estimator;
+  /** For what-ifs of other places; its code comes after the first screen. */
+  readonly estimator: Promise<Estimator>;
   /** Says which piece is looked at, so that it is worked out first. */
   look(piece: PieceId | undefined): void;
   /** Reads the logbook again, as after a failure or a long sleep. */
@@ -140,11 +140,11 @@ function follow(
   whole: Promise<void>,
 ) {
   const outlooks: Signal<ReadonlyMap<PieceId, Outlook>> = signal(new Map());
-  const estimator: Estimator = createEstimator(startWorker);
   const following = whole
     .then(() => import('./outlook/outlooks'))
-    .then(({ followOutlooks }) => followOutlooks({ shop, nowMs, outlooks, estimator, restMs }));
-  following.catch(() => {
+    .then(({ followOutlooks }) => followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }));
+  const estimator = following.then((followed) => followed.estimator);
+  estimator.catch(() => {
     const failed = { state: 'failed', message: NO_OUTLOOK_WORDS.lost } as const;
     outlooks.value = new Map([...shop.value.pieces.keys()].map((id) => [id, failed]));
   });

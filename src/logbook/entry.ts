@@ -15,16 +15,20 @@ import { INGREDIENT_KINDS } from './kinds/ingredient';
 import { JAR_KINDS } from './kinds/jar';
 import { MATCH_KINDS } from './kinds/match';
 import { OVERRIDE_KINDS } from './kinds/override';
+import { PHOTO_KINDS } from './kinds/photo';
 import { PIECE_KINDS } from './kinds/piece';
 import { PLAN_KINDS } from './kinds/plan';
 import { POUR_KINDS } from './kinds/pour';
 import { READING_KINDS } from './kinds/reading';
 import { RECIPE_KINDS } from './kinds/recipe';
+import { RECORD_KINDS } from './kinds/record';
 import { REMINDER_ENTRY_KINDS } from './kinds/reminder';
 import { ROOM_KINDS } from './kinds/room';
 import { SETTINGS_KINDS } from './kinds/settings';
 import { SPOT_TEST_KINDS } from './kinds/spot-test';
 import { STRIKE_KINDS } from './kinds/strike';
+import { TONER_KINDS } from './kinds/toner';
+import { ZONE_KINDS } from './kinds/zone';
 
 /** Every kind of entry that this version can read. A new area adds its file here, and its fold in fold/fold.ts. */
 export const KINDS = {
@@ -49,6 +53,10 @@ export const KINDS = {
   ...SETTINGS_KINDS,
   ...STRIKE_KINDS,
   ...CORRECTION_KINDS,
+  ...ZONE_KINDS,
+  ...PHOTO_KINDS,
+  ...TONER_KINDS,
+  ...RECORD_KINDS,
 };
 
 export type Kind = keyof typeof KINDS;

@@ -18,6 +18,9 @@ export const LIMITS = {
   wetFilm: limit(1, 1000, 'um', 'mil'),
   dryFilm: limit(0.1, 500, 'um', 'mil'),
   oldFilm: limit(1, 2000, 'um', 'mil'),
+  zoneSide: limit(0.1, 10_000, 'mm', 'cm', 'in'),
+  zoneDepth: limit(0.01, 20, 'mm', 'in'),
+  zoneArea: limit(0.1, 10_000_000, 'mm2', 'cm2', 'in2'),
   removed: limit(0.1, 500, 'um', 'mil'),
   area: limit(0.0001, 100, 'm2', 'cm2', 'ft2', 'in2'),
   temperature: limit(-20, 60, 'C', 'F'),
@@ -64,6 +67,9 @@ export const LIMITS = {
 /** Limits of what is counted rather than measured. */
 export const COUNTS = {
   passes: { lowest: 1, highest: 50 },
+  outline: { lowest: 3, highest: 300 },
+  pixels: { lowest: 1, highest: 20_000 },
+  tracerNm: { lowest: 200, highest: 420 },
   blendParts: { lowest: 1, highest: 20 },
   text: { lowest: 1, highest: 10_000 },
   /** Letters of a reason given in writing. */

@@ -4,7 +4,6 @@ import type { Refusal } from './admit/admit';
 import { type Entry, type EntryBody, type Issue, inItsVersion, parseEntry } from './entry';
 import { fetchOnce } from './fetch-once';
 import { createFold, type Shop } from './fold/fold';
-import { firstPageOf } from './storage/first-page';
 import type { StorageFailure } from './storage/storage-failure';
 import type { Known, Loaded, SetAside, Store } from './storage/store';
 import { createTurns } from './turns';
@@ -133,20 +132,21 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     return { size, has: (key) => entries.has(key) || aside.has(key) };
   }
 
-  function keepFirstPage(): void {
+  async function keepFirstPage(): Promise<void> {
+    const { firstPageOf } = await import('./storage/write-first-page');
     const page = firstPageOf(shop.value, now());
-    if (page) void store.keepFirst(page);
+    if (page) await store.keepFirst(page);
   }
 
   async function take(brought: Loaded): Promise<Result<void, StorageFailure>> {
     const kept = await keep(news(brought, shop.value, setAside.value));
-    if (kept.ok) keepFirstPage(); // ten years brought to a new phone open as quickly there
+    if (kept.ok) void keepFirstPage().catch(() => undefined); // ten years brought to a new phone open as quickly there
     return kept;
   }
 
   async function openWhole(): Promise<Result<void, StorageFailure>> {
     const opened = await load(store.loadAll(knownNow()));
-    if (opened.ok && !isWhole.value) keepFirstPage();
+    if (opened.ok && !isWhole.value) void keepFirstPage().catch(() => undefined);
     void rules().catch(() => undefined); // on the way before the first coat needs them
     isWhole.value = true; // or as whole as it can be: what failed is said
     return opened;

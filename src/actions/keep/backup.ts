@@ -16,7 +16,7 @@ export async function exportBackup(
   const kept = { entries: [...shop.value.entries.values()], setAside: setAside.value };
   const found: Photo[] = [];
   for (const entry of kept.entries) {
-    if (entry.kind !== 'card-photographed') continue;
+    if (entry.kind !== 'card-photographed' && entry.kind !== 'photographed') continue;
     const picture = await photos.read(entry.photo);
     if (picture) found.push({ id: entry.photo, picture });
   }

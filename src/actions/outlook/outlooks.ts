@@ -1,8 +1,10 @@
 import { effect, type ReadonlySignal, type Signal, untracked } from '@preact/signals';
 import type { Estimate } from '../../estimator/estimate';
-import type { Estimator } from '../../estimator/run/client';
+import { createEstimator, type Estimator, type WorkerPort } from '../../estimator/run/client';
 import type { Shop } from '../../logbook/fold/fold';
+import { standById } from '../../shop/zone/stands';
 import { NO_OUTLOOK_WORDS } from '../../words/frame/actions';
+import { published } from './awaited';
 import { lawOutlook } from './law-outlook';
 import type { Outlook, PieceId } from './outlook';
 import { requestFor } from './request';
@@ -15,12 +17,13 @@ export interface OutlooksNeeds {
   readonly nowMs: ReadonlySignal<number>;
   /** Where the outlooks are shown. */
   readonly outlooks: Signal<ReadonlyMap<PieceId, Outlook>>;
-  readonly estimator: Estimator;
+  readonly startWorker: () => WorkerPort;
   /** How long the entries must rest before a piece is worked out anew. */
   readonly restMs: number;
 }
 
 export interface Outlooks {
+  readonly estimator: Estimator;
   /** Says which piece is on screen: it goes first, even when it is closed. */
   look(piece: PieceId | undefined): void;
   close(): void;
@@ -34,16 +37,19 @@ interface Job extends Worked {
 }
 
 /** Keeps an outlook for every piece on the bench, worked out again when an entry changes it, one piece at a time. */
-export function followOutlooks({ shop, nowMs, outlooks, estimator, restMs }: OutlooksNeeds): Outlooks {
+export function followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }: OutlooksNeeds): Outlooks {
+  const estimator = createEstimator(startWorker);
   const worked = new Map<PieceId, Worked>();
   let wanted: ReadonlyMap<PieceId, string> = new Map();
   let running: Job | undefined;
   let looked: PieceId | undefined;
+  let own: ReadonlyMap<PieceId, Outlook> = new Map();
   let rest: ReturnType<typeof setTimeout> | undefined;
 
   function reviewAll(): void {
-    const now = { shop: shop.value, nowMs: nowMs.value, outlooks: outlooks.value, worked, looked };
-    ({ wanted, outlooks: outlooks.value } = review(now));
+    const now = { shop: shop.value, nowMs: nowMs.value, outlooks: own, worked, looked };
+    ({ wanted, outlooks: own } = review(now));
+    outlooks.value = published(shop.value, own);
     if (running && wanted.get(running.piece) !== running.inputs) stop();
   }
 
@@ -60,9 +66,10 @@ export function followOutlooks({ shop, nowMs, outlooks, estimator, restMs }: Out
   }
 
   async function work(id: PieceId, from: Worked): Promise<void> {
-    const piece = shop.value.pieces.get(id);
-    if (!piece) return;
-    const taught = taughtTo(piece, { shop: shop.value, outlooks: outlooks.value });
+    const stand = standById(id, shop.value);
+    if (!stand) return;
+    const { piece } = stand;
+    const taught = taughtTo(stand, { shop: shop.value, outlooks: own });
     const byLaw = lawOutlook(piece, shop.value, from.atMs, taught.law);
     if (byLaw) return finish(id, from, byLaw);
     const asked = requestFor(piece, shop.value, from.atMs, taught.diffusivity);
@@ -81,7 +88,7 @@ export function followOutlooks({ shop, nowMs, outlooks, estimator, restMs }: Out
 
   function finish(id: PieceId, from: Worked, outlook: Outlook): void {
     worked.set(id, from);
-    outlooks.value = new Map(outlooks.value).set(id, outlook);
+    own = new Map(own).set(id, outlook);
     reviewAll();
     workAfter(0); // the screen draws this one first
   }
@@ -99,6 +106,7 @@ export function followOutlooks({ shop, nowMs, outlooks, estimator, restMs }: Out
   });
 
   return {
+    estimator,
     look(piece) {
       looked = piece;
       reviewAll();

@@ -1,5 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
+import { standById, standsOf } from '../../shop/zone/stands';
 import { HOUR_S } from '../../units';
+import { dryingStands } from './awaited';
 import { inputsOf } from './inputs';
 import type { Outlook, PieceId } from './outlook';
 import { taughtTo } from './taught';
@@ -13,6 +15,7 @@ export interface Worked {
 export interface Reviewed {
   readonly shop: Shop;
   readonly nowMs: number;
+  /** By stand: a piece as a whole, or a place on it. */
   readonly outlooks: ReadonlyMap<PieceId, Outlook>;
   readonly worked: ReadonlyMap<PieceId, Worked>;
   /** The piece on screen; a closed one is worked out only there. */
@@ -33,16 +36,21 @@ export function review(now: Reviewed): Review {
   const outlooks = new Map<PieceId, Outlook>();
   const wanted = new Map<PieceId, string>();
   for (const [id, piece] of now.shop.pieces) {
-    const before = now.outlooks.get(id);
     if (piece.closedMs !== undefined && id !== now.looked) {
-      if (before) outlooks.set(id, before);
-    } else if (!piece.coats.some(({ how }) => how !== 'flash')) outlooks.set(id, { state: 'no-coats' });
-    else {
-      const inputs = inputsOf(piece, now.shop, taughtTo(piece, now));
-      const last = now.worked.get(id);
+      for (const stand of standsOf(piece, now.shop)) {
+        const before = now.outlooks.get(stand.id);
+        if (before) outlooks.set(stand.id, before);
+      }
+      continue;
+    }
+    const stands = dryingStands(piece, now.shop);
+    if (stands.length === 0) outlooks.set(id, { state: 'no-coats' });
+    for (const stand of stands) {
+      const inputs = inputsOf(stand.piece, now.shop, taughtTo(stand, now));
+      const last = now.worked.get(stand.id);
       const isChanged = last?.inputs !== inputs;
-      if (isChanged || now.nowMs - last.atMs > FRESH_MS) wanted.set(id, inputs);
-      outlooks.set(id, meanwhile(before, isChanged));
+      if (isChanged || now.nowMs - last.atMs > FRESH_MS) wanted.set(stand.id, inputs);
+      outlooks.set(stand.id, meanwhile(now.outlooks.get(stand.id), isChanged));
     }
   }
   return { outlooks, wanted };
@@ -53,9 +61,11 @@ function meanwhile(before: Outlook | undefined, isChanged: boolean): Outlook {
   return before && !isChanged ? before : { state: 'computing' };
 }
 
-/** The piece to work out first: the one on screen, else the one worked on last, whose times are awaited. */
+/** The stand to work out first: of the piece on screen, else the one worked on last, whose times are awaited. */
 export function firstOf(wanted: ReadonlyMap<PieceId, string>, shop: Shop, looked: PieceId | undefined) {
-  if (looked !== undefined && wanted.has(looked)) return looked;
-  const lastMs = (id: PieceId) => shop.pieces.get(id)?.coats.at(-1)?.atMs ?? 0;
+  const piece = shop.pieces.get(looked ?? '');
+  const seen = piece && standsOf(piece, shop).find(({ id }) => wanted.has(id));
+  if (seen) return seen.id;
+  const lastMs = (id: PieceId) => standById(id, shop)?.piece.coats.at(-1)?.atMs ?? 0;
   return [...wanted.keys()].sort((one, other) => lastMs(other) - lastMs(one))[0];
 }

@@ -6,6 +6,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/jars';
 import type { Piece } from '../../logbook/fold/pieces';
 import { sheetOf } from '../../shop/stack/sheet-times';
+import { type Stand, standById } from '../../shop/zone/stands';
 import type { Outlook, PieceId } from './outlook';
 import { OF_LACQUER, shopBelief, shopLawBelief } from './shop-belief';
 
@@ -23,11 +24,11 @@ interface Bench {
 }
 
 /** What the checks of others say of the product on a piece. */
-export function taughtTo(piece: Piece, { shop, outlooks }: Bench): Taught {
+export function taughtTo({ id: own, piece }: Stand, { shop, outlooks }: Bench): Taught {
   const product = productOf(piece, shop);
   const estimates = [...outlooks].flatMap(([id, outlook]) => {
-    const other = shop.pieces.get(id);
-    if (outlook.state !== 'ready' || !other || id === piece.id || other.checks.length === 0) return [];
+    const other = outlook.state === 'ready' && id !== own ? standById(id, shop)?.piece : undefined;
+    if (outlook.state !== 'ready' || !other || other.checks.length === 0) return [];
     return productOf(other, shop) === product ? [outlook.estimate] : [];
   });
   return {

@@ -1,10 +1,12 @@
 import type { Entry, EntryOf } from '../entry';
 import type { Shop } from '../fold/fold';
 import type { Match } from '../fold/matches';
+import { documented } from '../fold/zones';
 
 /** Why an entry of the match place does not fit the shop. */
 export type MatchGround =
   | 'unknown-match'
+  | 'unknown-toner'
   | 'unknown-trial'
   | 'trial-there-already'
   | 'unknown-ingredient'
@@ -25,6 +27,11 @@ const onTrial = (said: { readonly match: string; readonly trial: string }, shop:
   );
 const known = (ids: readonly string[], { ingredients }: Shop): MatchGround | undefined =>
   ids.every((id) => ingredients.has(id)) ? undefined : 'unknown-ingredient';
+
+const isOfToner = (toner: string, piece: string | undefined, shop: Shop): boolean =>
+  piece !== undefined && documented(piece, shop).toners.some((one) => one.toner === toner);
+const onToner = (toner: string, piece: string | undefined, shop: Shop): MatchGround | undefined =>
+  isOfToner(toner, piece, shop) ? undefined : 'unknown-toner';
 
 /** What each kind of entry of the match place needs of the shop. */
 export const MATCH_RULES = {
@@ -47,7 +54,8 @@ export const MATCH_RULES = {
     }),
   'trial-accepted': (entry: EntryOf<'trial-accepted'>, shop: Shop) =>
     onTrial(entry, shop) ?? (shop.recipes.has(entry.recipe) ? undefined : ('unknown-recipe' as const)),
-  'colour-read': ({ match, of }: EntryOf<'colour-read'>, shop: Shop) => {
+  'colour-read': ({ match, of, piece }: EntryOf<'colour-read'>, shop: Shop): MatchGround | undefined => {
+    if (of.as === 'on-piece' || isOfToner(match, piece, shop)) return onToner(match, piece, shop);
     if (of.as === 'trial') return onTrial({ match, trial: of.trial }, shop);
     if (of.as === 'tint') return onMatch({ match }, shop) ?? known([of.tinter], shop);
     return onMatch({ match }, shop);

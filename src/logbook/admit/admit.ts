@@ -6,22 +6,36 @@ import { AIR_RULES, type AirGround, airLeansOn, filterBeginningMs } from './admi
 import { MATCH_RULES, type MatchGround, matchLeansOn } from './admit-match';
 import { MIX_RULES, type MixGround, mixLeansOn } from './admit-mix';
 import { PLAN_RULES, type PlanGround } from './admit-plan';
+import { onZone, ZONE_RULES, type ZoneGround, zoneLeansOn } from './admit-zone';
+
+type Ground =
+  | 'unknown-piece'
+  | 'unknown-jar'
+  | 'unknown-air'
+  | 'unknown-entry'
+  | 'piece-closed'
+  | 'piece-there-already'
+  | 'jar-there-already'
+  | AirGround
+  | MatchGround
+  | MixGround
+  | PlanGround
+  | ZoneGround
+  | 'not-last-pour'
+  | 'already-struck'
+  | 'still-used'
+  | 'not-correctable';
 
 /** Why an entry that is well formed does not fit the shop; instants in milliseconds since 1970. */
 export type Refusal =
   | { readonly kind: 'in-the-future'; readonly latestMs: number }
   | { readonly kind: 'too-early' | 'ahead-of-clock'; readonly earliestMs: number; readonly latestMs: number }
   | { readonly kind: 'after-its-work'; readonly latestMs: number }
-  | { readonly kind: 'unknown-piece' | 'unknown-jar' | 'unknown-air' | 'unknown-entry' }
-  | { readonly kind: 'piece-closed' | 'piece-there-already' | 'jar-there-already' }
-  | { readonly kind: AirGround | MatchGround | PlanGround }
-  | { readonly kind: MixGround | 'not-last-pour' }
-  | { readonly kind: 'already-struck' | 'still-used' | 'not-correctable' };
+  | { readonly kind: Ground };
 
 type Rules = {
   readonly [K in Kind]?: (entry: Extract<Entry, { kind: K }>, shop: Shop) => Ground | undefined;
 };
-type Ground = Exclude<Refusal['kind'], 'in-the-future' | 'too-early' | 'ahead-of-clock' | 'after-its-work'>;
 
 const onOpenPiece = ({ piece: id }: { readonly piece: string }, { pieces }: Shop): Ground | undefined => {
   const piece = pieces.get(id);
@@ -37,6 +51,7 @@ const RULES: Rules = {
   ...AIR_RULES,
   ...MATCH_RULES,
   ...PLAN_RULES,
+  ...ZONE_RULES,
   'jar-emptied': ({ jar }, { jars }) => (jars.has(jar) ? undefined : 'unknown-jar'),
   'coat-laid': (coat, shop) => {
     if (!shop.jars.has(coat.jar)) return 'unknown-jar';
@@ -60,7 +75,10 @@ const RULES: Rules = {
     if (shop.struck.has(id)) return 'already-struck';
     return isLeantOn(entry, shop)
       ? 'still-used'
-      : (mixLeansOn(entry, shop) ?? airLeansOn(entry, shop) ?? matchLeansOn(entry, shop));
+      : (zoneLeansOn(entry, shop) ??
+          mixLeansOn(entry, shop) ??
+          airLeansOn(entry, shop) ??
+          matchLeansOn(entry, shop));
   },
 };
 
@@ -131,7 +149,7 @@ function correctionRefusal(
 export function admit(entry: Entry, shop: Shop, nowMs: number): Result<Entry, Refusal> {
   if (Date.parse(entry.at) > nowMs) return fail({ kind: 'in-the-future', latestMs: nowMs });
   const rule = RULES[entry.kind] as ((entry: Entry, shop: Shop) => Ground | undefined) | undefined;
-  const ground = rule?.(entry, shop);
+  const ground: Ground | undefined = rule?.(entry, shop) ?? onZone(entry, shop);
   if (ground) return fail({ kind: ground });
   const underMs = workUnderMs(entry, shop) ?? 0;
   if (underMs > nowMs + CLOCKS_DIFFER_MS)

@@ -17,6 +17,7 @@ import { foldReminders } from './reminders';
 import { foldSettings } from './settings';
 import { foldShopAir } from './shop-air';
 import { foldWeighUps } from './weigh-ups';
+import { foldZonePieces } from './zone-pieces';
 
 /** The shop but for its entries, by way of each fold. A new area adds its fold here. */
 export const foldAll = (remember: Remember) => ({
@@ -35,6 +36,7 @@ export const foldAll = (remember: Remember) => ({
   ...remember(foldPlans),
   ...remember(foldReminders),
   ...remember(foldSettings),
+  ...remember(foldZonePieces),
 });
 
 /** The shop as it is now. */

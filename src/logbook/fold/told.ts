@@ -4,11 +4,9 @@ import { type Quantity, quantity, type Typed } from '../typed';
 /** The same shape with every typed quantity in SI beside its text. */
 export type InSi<T> = T extends Typed
   ? Quantity
-  : T extends readonly (infer Item)[]
-    ? readonly InSi<Item>[]
-    : T extends object
-      ? { readonly [Key in keyof T]: InSi<T[Key]> }
-      : T;
+  : T extends object
+    ? { readonly [Key in keyof T]: InSi<T[Key]> }
+    : T;
 
 /** An entry as the shop holds it: quantities in SI, and the instant also in milliseconds since 1970. */
 export type Told<K extends Kind> = InSi<EntryOf<K>> & { readonly atMs: number };

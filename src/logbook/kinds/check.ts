@@ -5,9 +5,13 @@ export const CHECK_TESTS = ['print', 'gum', 'smell', 'blush'] as const;
 export const CHECK_RESULTS = ['passes', 'fails'] as const;
 
 export const CHECK_KINDS = {
-  checked: entryOf('checked', {
-    piece: Id,
-    test: v.picklist(CHECK_TESTS),
-    result: v.picklist(CHECK_RESULTS),
-  }),
+  checked: entryOf(
+    'checked',
+    {
+      piece: Id,
+      test: v.picklist(CHECK_TESTS),
+      result: v.picklist(CHECK_RESULTS),
+    },
+    { zoneId: v.exactOptional(Id) },
+  ),
 };

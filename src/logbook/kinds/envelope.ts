@@ -53,6 +53,9 @@ export const Note = v.pipe(v.string(), shortEnough);
  * newer app holds more; whoever looks it up answers for what is not there.
  */
 export const TableKey = v.pipe(v.string(), v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, LOGBOOK_WORDS.notATableKey));
+const Share = v.pipe(v.number(), v.minValue(0), v.maxValue(1));
+/** A place on a picture: shares of its width and height, from the left and from above. */
+export const Point = v.tuple([Share, Share]);
 /** A part of a whole, above 0 and up to 1. */
 export const Fraction = v.pipe(
   v.number(),

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS, LIMITS } from '../limits';
 import { typed } from '../typed';
-import { CalendarDay, entryOf, Fraction, Id, Name, Note } from './envelope';
+import { CalendarDay, count, entryOf, Fraction, Id, Name, Note } from './envelope';
 import { Blend, CONTENTS, FINISHES, PIGMENT_SHAPES } from './jar';
 
 export const INGREDIENT_KINDS_OF = [
@@ -31,27 +31,34 @@ const MadeOf = v.pipe(
 
 /** A description replaces the one before it, whole; the first of an id brings the ingredient into the shop. */
 export const INGREDIENT_KINDS = {
-  'ingredient-described': entryOf('ingredient-described', {
-    ingredient: Id,
-    name: Name,
-    is: v.picklist(INGREDIENT_KINDS_OF),
-    finish: v.exactOptional(v.picklist(FINISHES)),
-    density: fact(typed(LIMITS.density)),
-    dropMass: fact(typed(LIMITS.dropMass)),
-    volumeSolids: fact(typed(LIMITS.solids)),
-    weightSolids: fact(typed(LIMITS.solids)),
-    pigmentOfSolids: fact(typed(LIMITS.pigment)),
-    criticalPigment: fact(typed(LIMITS.critical)),
-    pigmentShape: v.exactOptional(v.picklist(PIGMENT_SHAPES)),
-    solvents: fact(Blend),
-    strength: v.exactOptional(v.picklist(STRENGTHS)),
-    contains: v.exactOptional(v.array(v.picklist(CONTENTS))),
-    madeOf: v.exactOptional(MadeOf),
-    source: v.exactOptional(Note),
-    lot: v.exactOptional(Note),
-    opened: v.exactOptional(CalendarDay),
-    useBy: v.exactOptional(CalendarDay),
-    note: v.exactOptional(Note),
-  }),
+  'ingredient-described': entryOf(
+    'ingredient-described',
+    {
+      ingredient: Id,
+      name: Name,
+      is: v.picklist(INGREDIENT_KINDS_OF),
+      finish: v.exactOptional(v.picklist(FINISHES)),
+      density: fact(typed(LIMITS.density)),
+      dropMass: fact(typed(LIMITS.dropMass)),
+      volumeSolids: fact(typed(LIMITS.solids)),
+      weightSolids: fact(typed(LIMITS.solids)),
+      pigmentOfSolids: fact(typed(LIMITS.pigment)),
+      criticalPigment: fact(typed(LIMITS.critical)),
+      pigmentShape: v.exactOptional(v.picklist(PIGMENT_SHAPES)),
+      solvents: fact(Blend),
+      strength: v.exactOptional(v.picklist(STRENGTHS)),
+      contains: v.exactOptional(v.array(v.picklist(CONTENTS))),
+      madeOf: v.exactOptional(MadeOf),
+      source: v.exactOptional(Note),
+      lot: v.exactOptional(Note),
+      opened: v.exactOptional(CalendarDay),
+      useBy: v.exactOptional(CalendarDay),
+      note: v.exactOptional(Note),
+    },
+    {
+      /** It fluoresces under light of this wavelength, nm. */
+      tracerNm: v.exactOptional(count(COUNTS.tracerNm)),
+    },
+  ),
   'ingredient-put-away': entryOf('ingredient-put-away', { ingredient: Id }),
 };

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS, LIMITS } from '../limits';
 import { typed } from '../typed';
-import { entryOf, Fraction, Id, Name, Note, TableKey } from './envelope';
+import { count, entryOf, Fraction, Id, Name, Note, TableKey } from './envelope';
 
 export const FINISHES = [
   'nitrocellulose',
@@ -69,23 +69,30 @@ const FromJar = v.object({ jar: Id, volume: typed(LIMITS.volume) });
  * and names its weigh-up; two jars poured together name both.
  */
 export const JAR_KINDS = {
-  'jar-filled': entryOf('jar-filled', {
-    jar: Id,
-    name: Name,
-    product: Product,
-    thinner: v.object({ name: Name, blend: Blend }),
-    thinning: Thinning,
-    retarder: v.exactOptional(Retarder),
-    pigment: v.exactOptional(Pigment),
-    amount: v.exactOptional(typed(LIMITS.volume)),
-    density: v.exactOptional(typed(LIMITS.density)),
-    life: v.exactOptional(Life),
-    keepBack: v.exactOptional(typed(LIMITS.keepBack)),
-    contains: v.exactOptional(v.array(v.picklist(CONTENTS))),
-    weighUp: v.exactOptional(Id),
-    boxedFrom: v.exactOptional(v.array(FromJar)),
-    note: v.exactOptional(Note),
-  }),
+  'jar-filled': entryOf(
+    'jar-filled',
+    {
+      jar: Id,
+      name: Name,
+      product: Product,
+      thinner: v.object({ name: Name, blend: Blend }),
+      thinning: Thinning,
+      retarder: v.exactOptional(Retarder),
+      pigment: v.exactOptional(Pigment),
+      amount: v.exactOptional(typed(LIMITS.volume)),
+      density: v.exactOptional(typed(LIMITS.density)),
+      life: v.exactOptional(Life),
+      keepBack: v.exactOptional(typed(LIMITS.keepBack)),
+      contains: v.exactOptional(v.array(v.picklist(CONTENTS))),
+      weighUp: v.exactOptional(Id),
+      boxedFrom: v.exactOptional(v.array(FromJar)),
+      note: v.exactOptional(Note),
+    },
+    {
+      /** It holds a tracer that fluoresces under light of this wavelength, nm. */
+      tracerNm: v.exactOptional(count(COUNTS.tracerNm)),
+    },
+  ),
   /** Content alone, without the jar. */
   'jar-weighed': entryOf('jar-weighed', {
     jar: Id,

@@ -36,32 +36,36 @@ const Added = v.object({ ingredient: Id, form: v.picklist(TINTER_FORMS), mass: t
  * jar as it was after what was added; the first holds the white base alone.
  */
 export const MATCH_KINDS = {
-  'match-described': entryOf('match-described', {
-    match: Id,
-    name: Name,
-    piece: v.exactOptional(Id),
-    place: v.picklist(MATCH_PLACES),
-    /** In deltaE00; that of the place when left out. */
-    tolerance: v.exactOptional(typed(LIMITS.tolerance)),
-    through: v.picklist(SEEN_THROUGH),
-    white: WhiteName,
-    base: Id,
-    tinters: v.pipe(
-      v.array(Tinter),
-      v.maxLength(COUNTS.tinters.highest, LOGBOOK_WORDS.longTinters(COUNTS.tinters.highest)),
-      v.check((tinters) => differ(tinters), LOGBOOK_WORDS.tinterTwice),
-    ),
-    division: typed(LIMITS.division),
-    /** The let-downs that are made up. */
-    letDowns: v.array(v.picklist(['let-down-10', 'let-down-1'])),
-    /** What the let-downs are made in. */
-    clear: v.exactOptional(Id),
-    /** The most that the jar takes. */
-    jarHolds: v.exactOptional(typed(LIMITS.mass)),
-    /** How far b* may still drift up, so that the aim lies that much below the target. */
-    yellowing: v.exactOptional(typed(LIMITS.yellowing)),
-    note: v.exactOptional(Note),
-  }),
+  'match-described': entryOf(
+    'match-described',
+    {
+      match: Id,
+      name: Name,
+      piece: v.exactOptional(Id),
+      place: v.picklist(MATCH_PLACES),
+      /** In deltaE00; that of the place when left out. */
+      tolerance: v.exactOptional(typed(LIMITS.tolerance)),
+      through: v.picklist(SEEN_THROUGH),
+      white: WhiteName,
+      base: Id,
+      tinters: v.pipe(
+        v.array(Tinter),
+        v.maxLength(COUNTS.tinters.highest, LOGBOOK_WORDS.longTinters(COUNTS.tinters.highest)),
+        v.check((tinters) => differ(tinters), LOGBOOK_WORDS.tinterTwice),
+      ),
+      division: typed(LIMITS.division),
+      /** The let-downs that are made up. */
+      letDowns: v.array(v.picklist(['let-down-10', 'let-down-1'])),
+      /** What the let-downs are made in. */
+      clear: v.exactOptional(Id),
+      /** The most that the jar takes. */
+      jarHolds: v.exactOptional(typed(LIMITS.mass)),
+      /** How far b* may still drift up, so that the aim lies that much below the target. */
+      yellowing: v.exactOptional(typed(LIMITS.yellowing)),
+      note: v.exactOptional(Note),
+    },
+    { zoneId: v.exactOptional(Id) },
+  ),
   'match-put-away': entryOf('match-put-away', { match: Id }),
   'trial-mixed': entryOf('trial-mixed', {
     match: Id,

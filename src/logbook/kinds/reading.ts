@@ -2,11 +2,10 @@ import * as v from 'valibot';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS, LIMITS } from '../limits';
 import { typed } from '../typed';
-import { count, entryOf, Id, Note } from './envelope';
+import { count, entryOf, halves, Id, Note } from './envelope';
 import { WhiteName } from './match';
 
-/** What was read, if it is not what a trial or the target is. */
-const Of = v.variant('as', [
+const OF = [
   v.object({ as: v.literal('target') }),
   v.object({ as: v.literal('trial'), trial: Id }),
   /** A card that is read with and without clear. */
@@ -16,6 +15,14 @@ const Of = v.variant('as', [
   /** What a dye toner goes over, and the same after some passes. */
   v.object({ as: v.literal('ground') }),
   v.object({ as: v.literal('toned'), passes: count(COUNTS.passes) }),
+] as const;
+
+/** What was read, if it is not what a trial or the target is. */
+const Of = v.variant('as', OF);
+/** Also: the piece itself, bare or under so many passes of a toner. */
+const OfLater = v.variant('as', [
+  ...OF,
+  v.object({ as: v.literal('on-piece'), passes: v.exactOptional(halves(COUNTS.passes)) }),
 ]);
 
 const finite = v.pipe(v.number(), v.finite());
@@ -62,20 +69,24 @@ const Field = v.object({ card: Luminance, coated: Luminance });
 
 export const READING_KINDS = {
   /** Readings of one surface, taken together. */
-  'colour-read': entryOf('colour-read', {
-    match: Id,
-    of: Of,
-    white: WhiteName,
-    isDry: v.boolean(),
-    /** Under so many coats of clear; bare when left out. */
-    clearCoats: v.exactOptional(count(COUNTS.coats)),
-    readings: v.pipe(
-      v.array(Value),
-      v.minLength(1, LOGBOOK_WORDS.noReading),
-      v.maxLength(COUNTS.readings.highest, LOGBOOK_WORDS.longReadings(COUNTS.readings.highest)),
-    ),
-    note: v.exactOptional(Note),
-  }),
+  'colour-read': entryOf(
+    'colour-read',
+    {
+      match: Id,
+      of: Of,
+      white: WhiteName,
+      isDry: v.boolean(),
+      /** Under so many coats of clear; bare when left out. */
+      clearCoats: v.exactOptional(count(COUNTS.coats)),
+      readings: v.pipe(
+        v.array(Value),
+        v.minLength(1, LOGBOOK_WORDS.noReading),
+        v.maxLength(COUNTS.readings.highest, LOGBOOK_WORDS.longReadings(COUNTS.readings.highest)),
+      ),
+      note: v.exactOptional(Note),
+    },
+    { of: OfLater, piece: v.exactOptional(Id), zoneId: v.exactOptional(Id) },
+  ),
   /** A draw-down of the jar over a black and white card; Y or L*, of the card's fields bare and coated. */
   'hiding-read': entryOf('hiding-read', {
     match: Id,

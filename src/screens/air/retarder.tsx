@@ -56,7 +56,7 @@ function Cost({ piece }: { readonly piece: Piece }) {
   async function ask(): Promise<void> {
     cost.value = 'working';
     try {
-      cost.value = (await retarderCost(piece, shop.value, nowMs.value, ASKED, estimator)) ?? 'failed';
+      cost.value = (await retarderCost(piece, shop.value, nowMs.value, ASKED, await estimator)) ?? 'failed';
     } catch {
       cost.value = 'failed'; // the worker was lost; the button stands again
     }

@@ -2,6 +2,7 @@ const UNIT_WORDS: Record<string, string> = {
   um: 'µm',
   C: '°C',
   F: '°F',
+  mm2: 'mm²',
   m2: 'm²',
   cm2: 'cm²',
   ft2: 'ft²',

@@ -3,7 +3,8 @@ import type { Match } from '../../../logbook/fold/matches';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { MATCH_WORDS, READ_WORDS as WORDS } from '../../../words/match/match';
 
-type As = ColourSaid['of']['as'];
+// What is read on a piece itself is read where its toner is.
+type As = Exclude<ColourSaid['of']['as'], 'on-piece'>;
 
 /** What is being read, as the address says it: `target`, `trial/<id>`, `card`, `tint/<id>`, `ground`, `toned`. */
 export interface ReadOf {
