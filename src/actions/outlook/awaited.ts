@@ -22,7 +22,7 @@ const isOwn = (zone: Stand['zone'], { coats, sandings, checks }: Piece): boolean
   zone === undefined || [...coats, ...sandings, ...checks].some(({ zoneId }) => zoneId === zone.zoneId);
 
 /** Of those stands, the one that the piece waits for: what is to be rubbed out last. Undefined while none is worked out. */
-export function awaitedStand(piece: Piece, shop: Shop, own: Outlooks): Stand | undefined {
+function awaitedStand(piece: Piece, shop: Shop, own: Outlooks): Stand | undefined {
   const at = ({ id }: Stand): Outlook | undefined => own.get(id);
   return dryingStands(piece, shop)
     .filter((stand) => at(stand)?.state === 'ready')
