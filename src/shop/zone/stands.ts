@@ -13,7 +13,7 @@ export interface Stand {
   readonly piece: Piece;
 }
 
-type Of = Pick<Shop, 'pieces' | 'records' | 'struck' | 'zonePieces'>;
+type Of = Pick<Shop, 'pieces' | 'records' | 'struck' | 'corrected' | 'zonePieces'>;
 interface Known {
   readonly zones: readonly Zone[];
   readonly stands: readonly Stand[];
