@@ -7,7 +7,6 @@ import { createFold, type Shop } from './fold/fold';
 import type { StorageFailure } from './storage/storage-failure';
 import type { Known, Loaded, SetAside, Store } from './storage/store';
 import { createTurns } from './turns';
-import { union } from './union';
 
 export interface LogbookNeeds {
   readonly store: Store;
@@ -139,6 +138,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   }
 
   async function take(brought: Loaded): Promise<Result<void, StorageFailure>> {
+    const { news } = await import('./backup/news');
     const kept = await keep(news(brought, shop.value, setAside.value));
     if (kept.ok) void keepFirstPage().catch(() => undefined); // ten years brought to a new phone open as quickly there
     return kept;
@@ -176,16 +176,6 @@ const rowsOf = ({ entries, setAside }: Loaded) => [
 /** What cannot be read, each once, without what has come in a form that can. */
 const unread = (some: readonly SetAside[], { entries }: Shop): SetAside[] =>
   [...new Map(some.map((one) => [one.key, one])).values()].filter(({ key }) => !entries.has(key));
-
-/** What of this is not kept already. Something unreadable never takes the place of what is there. */
-function news(brought: Loaded, { entries }: Shop, aside: readonly SetAside[]): Loaded {
-  const united = union([...entries.values(), ...brought.entries]);
-  const keys = new Set([...united.keys(), ...aside.map(({ key }) => key)]);
-  return {
-    entries: [...united.values()].filter((entry) => entries.get(entry.id) !== entry),
-    setAside: brought.setAside.filter(({ key }) => !keys.has(key)),
-  };
-}
 
 /** The instant as an entry writes it; empty when it is none, for the schema to refuse. */
 function toInstant(atMs: number): string {

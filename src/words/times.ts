@@ -1,5 +1,3 @@
-import { differenceInCalendarDays, isSameYear } from 'date-fns';
-
 // Instants, days and spans of time in words. Local time; twenty-four hours, for a band must stay short.
 
 const CLOCK = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
@@ -17,12 +15,16 @@ const WEEK_OF_DAYS = 6; // within it a weekday names one day
 export const clockWords = (atMs: number): string => CLOCK.format(atMs);
 
 /** Whole local days from one instant to another: 1 is tomorrow, whatever the hour. */
-const daysBetween = (fromMs: number, toMs: number): number => differenceInCalendarDays(toMs, fromMs);
+const daysBetween = (fromMs: number, toMs: number): number =>
+  Math.round((midnightMs(toMs) - midnightMs(fromMs)) / DAY_MS); // rounded, for a day may have 23 or 25 hours
+const midnightMs = (atMs: number): number => new Date(atMs).setHours(0, 0, 0, 0);
 
 /** "6 Dec", with its year when that is another one. */
 export function dateWords(atMs: number, nowMs: number): string {
-  return (isSameYear(atMs, nowMs) ? DATE : DATE_YEAR).format(atMs);
+  return (yearOf(atMs) === yearOf(nowMs) ? DATE : DATE_YEAR).format(atMs);
 }
+
+const yearOf = (atMs: number): number => new Date(atMs).getFullYear();
 
 const NEAR_DAYS = new Map([
   [-1, 'yesterday'],

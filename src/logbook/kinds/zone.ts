@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { COUNTS, LIMITS } from '../limits';
 import { typed } from '../typed';
-import { count, entryOf, Id, Name, Note, Point } from './envelope';
+import { entryOf, Id, Name, Note, Point } from './envelope';
 import { BASES } from './piece';
 
 /** What is repaired at a place on a piece. */
@@ -25,8 +25,6 @@ export const ZONE_KINDS = {
     overspray: Side,
     /** What lies under its first coat, where that is not what lies under the piece's. */
     base: v.exactOptional(v.picklist(BASES)),
-    /** How many drops a day fill it. */
-    dropsADay: v.exactOptional(count(COUNTS.coatsADay)),
     note: v.exactOptional(Note),
   }),
   /** Its outline on a photo of the piece, as shares of the photo's width and height. */

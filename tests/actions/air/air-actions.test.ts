@@ -196,7 +196,7 @@ test('nitrocellulose has no such law', async () => {
 
 test('more retarder costs hours on a single coat', async () => {
   const { piece, shop, estimator } = await coated('nitrocellulose', () => worker());
-  const cost = await retarderCost(piece, shop.value, NOW_MS, 0.1, estimator);
+  const cost = await retarderCost(piece, shop.value, NOW_MS, 0.1, await estimator);
   expect(cost?.levelS).toBeGreaterThan(3600);
   expect(cost?.rubOutS).toBeGreaterThan(3600);
 });

@@ -4,8 +4,9 @@ import { fold, type Shop } from '../../../src/logbook/fold/fold';
 import { createLogbook } from '../../../src/logbook/logbook';
 import { newId } from '../../../src/logbook/new-id';
 import { openDatabase } from '../../../src/logbook/storage/database';
-import { firstPageOf, openFirstPages } from '../../../src/logbook/storage/first-page';
+import { openFirstPages } from '../../../src/logbook/storage/first-page';
 import { openStore } from '../../../src/logbook/storage/store';
+import { firstPageOf } from '../../../src/logbook/storage/write-first-page';
 import { tenYears } from '../../bench/ten-years';
 import { entry, id, startPiece, strike } from '../entries';
 
