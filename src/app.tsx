@@ -10,8 +10,7 @@ import { UpdateBar } from './parts/frame/update-bar';
 import { StorageNotice } from './parts/kept/storage-notice';
 import { Bench } from './screens/bench';
 import { LAZY } from './words/common';
-import { SKIP } from './words/frame/app';
-import { STORAGE_WORDS } from './words/frame/storage';
+import { HELD_MARK, SKIP } from './words/frame/app';
 
 /** Each place is fetched when it is first shown; the service worker has them all for later. */
 const SCREENS: Record<Place, LoadScreen> = {
@@ -59,14 +58,14 @@ export function App({ newVersion, door }: AppProps) {
         {shop && isReady(shop.open, route.value) ? (
           <>
             {!isSecureContext && <Lazy load={loadNotSecure} />}
-            <StorageNotice open={shop.open} />
+            <StorageNotice />
             <Lazy key={[shop.name, place, ...rest].join('/')} load={SCREENS[place]} />
           </>
         ) : (
           <p class={shop ? 'quiet' : 'heard'}>{LAZY.loading}</p>
         )}
       </main>
-      <ToastRegion caveat={isHeld ? STORAGE_WORDS.heldMark : undefined} />
+      <ToastRegion caveat={isHeld ? HELD_MARK : undefined} />
       {place !== 'board' && <BottomBar place={place} />}
     </ShopContext.Provider>
   );

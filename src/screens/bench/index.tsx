@@ -21,7 +21,7 @@ export function Bench() {
   }));
   return (
     <Page title={BENCH_WORDS.title} aside={<Asides />}>
-      <SetAsideNotice open={open} />
+      <SetAsideNotice />
       <DayEndNotice />
       <BackupNotice />
       {pieces.length === 0 ? (

@@ -19,3 +19,6 @@ export const UPDATE = {
 
 export const OFFLINE_FAILED =
   'This browser would not keep the app for use without a network. It still works while you are connected.';
+
+/** Said with whatever is logged while the device keeps nothing. */
+export const HELD_MARK = 'In memory only.';

@@ -21,7 +21,6 @@ export const STORAGE_WORDS = {
   heldText:
     'What you log from now on is in memory only, and is lost when this page is closed. You can go on working. Save it as a file now, or make room and try again.',
   heldSave: 'Save it as a file',
-  heldMark: 'In memory only.',
   kept: 'Everything is saved now.',
   aside: (count: number): string =>
     count === 1 ? 'One entry could not be read' : `${count} entries could not be read`,

@@ -1,0 +1,65 @@
+import { useEffect } from 'preact/hooks';
+import type { OpenShop } from '../../actions/shop';
+import type { Held } from '../../logbook/logbook';
+import { STORAGE_WORDS } from '../../words/frame/storage';
+import { Button, LinkButton } from '../frame/button';
+import { Notice } from '../frame/notice';
+import { linkTo } from '../frame/route';
+import { useShop } from '../frame/shop-context';
+import { showToast } from '../frame/toast';
+
+/** Said on every screen while the logbook cannot be read, or something of it cannot be kept. */
+export function StorageTrouble() {
+  const open = useShop();
+  const { failure, held } = open;
+  if (held.value) return <HeldNotice open={open} held={held.value} />;
+  if (!failure.value) return null;
+  return (
+    <Notice kind="stop" title={STORAGE_WORDS.failed} isNew>
+      <p>{STORAGE_WORDS[failure.value.kind]}</p>
+      <div class="acts">
+        <Button onClick={() => void open.reopen()}>{STORAGE_WORDS.retry}</Button>
+      </div>
+    </Notice>
+  );
+}
+
+function HeldNotice({ open, held }: { readonly open: OpenShop; readonly held: Held }) {
+  const { actions, needs } = open;
+  useEffect(() => {
+    const warn = (event: Event): void => event.preventDefault();
+    addEventListener('beforeunload', warn);
+    return () => removeEventListener('beforeunload', warn);
+  }, []);
+  async function save(): Promise<void> {
+    const { download } = await import('../../reminders/phone/hand-over');
+    download(await actions.exportBackup());
+  }
+  async function retry(): Promise<void> {
+    const kept = await needs.logbook.keepHeld();
+    if (kept.ok) showToast({ text: STORAGE_WORDS.kept });
+  }
+  return (
+    <Notice kind="stop" title={STORAGE_WORDS.held(held.entries.length)} isNew>
+      <p>
+        {STORAGE_WORDS.heldWhy[held.failure.kind]} {STORAGE_WORDS.heldText}
+      </p>
+      <div class="acts">
+        <Button icon="share" onClick={() => void save()}>
+          {STORAGE_WORDS.heldSave}
+        </Button>
+        <Button onClick={() => void retry()}>{STORAGE_WORDS.retry}</Button>
+      </div>
+    </Notice>
+  );
+}
+
+/** Says that something in the logbook could not be read, and leads to it. */
+export const UnreadEntries = () => (
+  <Notice kind="note" title={STORAGE_WORDS.aside(useShop().setAside.value.length)}>
+    <p>{STORAGE_WORDS.asideText}</p>
+    <div class="acts">
+      <LinkButton href={linkTo('more')}>{STORAGE_WORDS.show}</LinkButton>
+    </div>
+  </Notice>
+);
