@@ -13,7 +13,7 @@ const press = (page: Page, name: string | RegExp) =>
   page.getByRole('button', { name }).first().dispatchEvent('click');
 const SAID: Record<Said, string | RegExp> = {
   coat: /^Coat \d+ logged on /,
-  pour: / noted\.$/,
+  pour: / logged\.$/,
   air: 'Reading logged.',
 };
 /** Waits until the screen says that it was done. */

@@ -14,7 +14,9 @@ const TYPES: Readonly<Record<string, string>> = {
 
 /** The built app as free static hosts serve it: in a folder, types by ending, not one header more. */
 export async function serveInFolder(folder = '/shop/wait/') {
+  let isPaused = false;
   const server = createServer(async ({ url = '/' }, response) => {
+    if (isPaused) return void response.destroy();
     const { pathname } = new URL(url, 'http://host');
     if (!pathname.startsWith(folder)) return void response.writeHead(404).end();
     const file =
@@ -26,5 +28,15 @@ export async function serveInFolder(folder = '/shop/wait/') {
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-  return { origin, address: `${origin}${folder}`, close: () => server.close() };
+  return {
+    origin,
+    address: `${origin}${folder}`,
+    close: () => server.close(),
+    pause: () => {
+      isPaused = true;
+    },
+    goOn: () => {
+      isPaused = false;
+    },
+  };
 }

@@ -1,0 +1,47 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import puppeteer from 'puppeteer-core';
+import { openWebKit } from './webkit';
+
+/** A browser of one engine with one page, as far as the main job needs it. */
+export interface Engine {
+  goTo(address: string): Promise<void>;
+  /** Runs the body of an async function in the page, with `args`, and gives what it returns. */
+  run<T>(body: string, ...args: readonly unknown[]): Promise<T>;
+  picture(): Promise<Buffer>;
+  close(): Promise<void>;
+}
+
+const WIDTH = 390;
+const HEIGHT = 844;
+const LONGEST_MS = 40_000;
+
+/** Debian's Firefox by WebDriver BiDi. */
+export async function openFirefox(): Promise<Engine> {
+  const userDataDir = mkdtempSync(join(tmpdir(), 'coatwait-firefox-'));
+  const browser = await puppeteer.launch({
+    browser: 'firefox',
+    executablePath: process.env['FIREFOX_PATH'] ?? '/usr/bin/firefox-esr',
+    headless: true,
+    userDataDir,
+    args: [`--width=${WIDTH}`, `--height=${HEIGHT}`],
+  });
+  const page = await browser.newPage();
+  await page.setViewport({ width: WIDTH, height: HEIGHT });
+  page.setDefaultTimeout(LONGEST_MS);
+  return {
+    async goTo(address) {
+      await page.goto(address);
+    },
+    run: (body, ...args) =>
+      page.evaluate(`(async (...args) => {${body}})(...${JSON.stringify(args)})`) as Promise<never>,
+    picture: async () => Buffer.from(await page.screenshot()),
+    async close() {
+      await browser.close();
+      rmSync(userDataDir, { recursive: true, force: true });
+    },
+  };
+}
+
+export { openWebKit };

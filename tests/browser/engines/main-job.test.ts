@@ -1,0 +1,64 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { serveInFolder } from '../static-host';
+import { byHand } from './by-hand';
+import { type Engine, openFirefox, openWebKit } from './engine';
+
+const ENGINES = [
+  { name: 'Firefox', open: openFirefox },
+  { name: 'WebKit', open: openWebKit },
+];
+let host: Awaited<ReturnType<typeof serveInFolder>>;
+let backup: string | undefined;
+let engine: Engine | undefined;
+beforeAll(async () => {
+  host = await serveInFolder();
+});
+afterEach(async ({ task }) => {
+  if (process.env['SHOTS'] || task.result?.state === 'fail') await keepPicture(task.name);
+  await engine?.close();
+  engine = undefined;
+});
+afterAll(() => host.close());
+
+async function keepPicture(name: string): Promise<void> {
+  const picture = await engine?.picture().catch(() => undefined);
+  mkdirSync('shots', { recursive: true });
+  if (picture) writeFileSync(`shots/engine-${name.replace(/\W+/g, '-')}.png`, picture);
+}
+
+describe.each(ENGINES)('in $name', ({ name, open }) => {
+  test(`the main job, without a network, and a backup out and in: ${name}`, async () => {
+    engine = await open();
+    const { tap, fill, see, seeOne, to, isKept, saved, give } = byHand(engine);
+    await engine.goTo(host.address);
+    await see('Nothing on the bench yet');
+    await isKept();
+    await to('#/piece/new');
+    await fill('Name', 'Small box');
+    await tap('Start this piece');
+    await see('Ready for its first coat');
+    await to('#/mix/jar/new');
+    await fill('Name of the jar', 'Clear gloss');
+    await tap('Fill the jar');
+    await see('Clear gloss is filled.');
+    await to('#/lay');
+    if ((await seeOne('Read and done', 'Log it')) === 'Read and done') await tap('Read and done');
+    await tap('Log it');
+    await see('Coat 1 logged on Small box.');
+    await to('#/bench');
+    await see('Small box');
+    await see('between'); // the estimator's worker has answered with a band
+    host.pause();
+    await engine.goTo(`${host.address}?again`);
+    await see('Small box');
+    host.goOn();
+    await to('#/more');
+    if (backup !== undefined) {
+      await give(backup, 'backup.zip', 'application/zip'); // from the engine before
+      await see('restored.');
+    }
+    backup = await saved('Save a backup');
+    expect(atob(backup).startsWith('PK')).toBe(true);
+  });
+});
