@@ -1,4 +1,4 @@
-// Makes a fresh clone ready: packages from the lock file and, with --browser, a Chromium to test in.
+// Makes a fresh clone ready: packages from the lock file and, with --browser, the three engines to test in.
 import { spawnSync } from 'node:child_process';
 import { existsSync, statSync } from 'node:fs';
 
@@ -18,18 +18,31 @@ if (!isFresh && !run('npm', 'ci', '--no-audit', '--no-fund')) {
   stop('The packages could not be installed. Check the network and run the command again.');
 }
 
+/** What the browser tests drive, each with the Debian packages that bring it. */
+const BROWSERS = [
+  {
+    name: 'Chromium',
+    path: process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium',
+    packages: ['chromium', 'fonts-dejavu-core'],
+  },
+  { name: 'Firefox', path: process.env['FIREFOX_PATH'] ?? '/usr/bin/firefox-esr', packages: ['firefox-esr'] },
+  { name: 'WebKit', path: '/usr/bin/WebKitWebDriver', packages: ['webkit2gtk-driver', 'xvfb', 'xauth'] },
+];
+
 if (process.argv.includes('--browser')) {
-  const chromium = process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium';
-  if (!existsSync(chromium)) {
-    console.log(`No Chromium at ${chromium}: installing Debian's.`);
+  const missing = BROWSERS.filter(({ path }) => !existsSync(path));
+  if (missing.length > 0) {
+    console.log(`Installing Debian's ${missing.map(({ name }) => name).join(', ')}.`);
+    const packages = missing.flatMap((one) => one.packages);
     const isInstalled =
       existsSync('/usr/bin/apt-get') &&
       run('apt-get', 'update', '-q') &&
-      run('apt-get', 'install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-dejavu-core');
-    if (!isInstalled || !existsSync(chromium)) {
+      run('apt-get', 'install', '-y', '-q', '--no-install-recommends', ...packages);
+    const still = missing.filter(({ path }) => !existsSync(path));
+    if (!isInstalled || still.length > 0) {
       stop(
-        'The browser tests need Chromium. Install it (on Debian, as root: apt-get install chromium), or name one ' +
-          'that is installed: CHROMIUM_PATH=/path/to/chromium npm test',
+        `The browser tests need ${BROWSERS.map(({ name }) => name).join(', ')}. On Debian, as root: apt-get install ` +
+          `${packages.join(' ')}. Or name one that is installed: CHROMIUM_PATH=/path FIREFOX_PATH=/path npm test`,
       );
     }
   }

@@ -52,7 +52,7 @@ test('a full device: the work goes on in memory, is offered as a file, and is ke
   await page.getByText('1 entry is not saved on this device').waitFor();
   await page.getByText('This device is full.').waitFor();
   await startPiece('Second held box');
-  await page.getByText('2 entries are not kept on this device').waitFor();
+  await page.getByText('2 entries are not saved on this device').waitFor();
 
   const downloading = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save it as a file' }).tap();

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import puppeteer from 'puppeteer-core';
+import { CHROMIUM } from '../browser';
 import { openWebKit } from './webkit';
 
 /** A browser of one engine with one page, as far as the main job needs it. */
@@ -17,16 +18,11 @@ const WIDTH = 390;
 const HEIGHT = 844;
 const LONGEST_MS = 40_000;
 
-/** Debian's Firefox by WebDriver BiDi. */
-export async function openFirefox(): Promise<Engine> {
-  const userDataDir = mkdtempSync(join(tmpdir(), 'coatwait-firefox-'));
-  const browser = await puppeteer.launch({
-    browser: 'firefox',
-    executablePath: process.env['FIREFOX_PATH'] ?? '/usr/bin/firefox-esr',
-    headless: true,
-    userDataDir,
-    args: [`--width=${WIDTH}`, `--height=${HEIGHT}`],
-  });
+type Launch = NonNullable<Parameters<typeof puppeteer.launch>[0]>;
+
+async function openBy(launch: Launch): Promise<Engine> {
+  const userDataDir = mkdtempSync(join(tmpdir(), 'coatwait-engine-'));
+  const browser = await puppeteer.launch({ headless: true, userDataDir, ...launch });
   const page = await browser.newPage();
   await page.setViewport({ width: WIDTH, height: HEIGHT });
   page.setDefaultTimeout(LONGEST_MS);
@@ -39,9 +35,20 @@ export async function openFirefox(): Promise<Engine> {
     picture: async () => Buffer.from(await page.screenshot()),
     async close() {
       await browser.close();
-      rmSync(userDataDir, { recursive: true, force: true });
+      rmSync(userDataDir, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
     },
   };
 }
+
+/** Debian's Firefox by WebDriver BiDi. */
+export const openFirefox = (): Promise<Engine> =>
+  openBy({
+    browser: 'firefox',
+    executablePath: process.env['FIREFOX_PATH'] ?? '/usr/bin/firefox-esr',
+    args: [`--width=${WIDTH}`, `--height=${HEIGHT}`],
+  });
+
+export const openChromium = (): Promise<Engine> =>
+  openBy({ executablePath: CHROMIUM.executablePath, args: [...CHROMIUM.args] });
 
 export { openWebKit };

@@ -2,14 +2,16 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { serveInFolder } from '../static-host';
 import { byHand } from './by-hand';
-import { type Engine, openFirefox, openWebKit } from './engine';
+import { type Engine, openChromium, openFirefox, openWebKit } from './engine';
 
 const ENGINES = [
+  { name: 'Chromium', open: openChromium },
   { name: 'Firefox', open: openFirefox },
   { name: 'WebKit', open: openWebKit },
 ];
 let host: Awaited<ReturnType<typeof serveInFolder>>;
 let backup: string | undefined;
+const digits: (readonly string[] | null)[] = [];
 let engine: Engine | undefined;
 beforeAll(async () => {
   host = await serveInFolder();
@@ -37,7 +39,7 @@ describe.each(ENGINES)('in $name', ({ name, open }) => {
     await to('#/piece/new');
     await fill('Name', 'Small box');
     await tap('Start this piece');
-    await see('Ready for its first coat');
+    await see('Ready for a coat');
     await to('#/mix/jar/new');
     await fill('Name of the jar', 'Clear gloss');
     await tap('Fill the jar');
@@ -48,7 +50,7 @@ describe.each(ENGINES)('in $name', ({ name, open }) => {
     await see('Coat 1 logged on Small box.');
     await to('#/bench');
     await see('Small box');
-    await see('between'); // the estimator's worker has answered with a band
+    await see('Recoat'); // the estimator's worker has answered with a band
     host.pause();
     await engine.goTo(`${host.address}?again`);
     await see('Small box');
@@ -60,5 +62,12 @@ describe.each(ENGINES)('in $name', ({ name, open }) => {
     }
     backup = await saved('Save a backup');
     expect(atob(backup).startsWith('PK')).toBe(true);
+    await tap('Open the demo shop');
+    await see('All invented.');
+    await to('#/match');
+    await tap('Tea caddy, old white');
+    digits.push((await see('ΔE00')).match(/[\d.,\u2212]+(?=\s|$)/gm));
+    expect(digits.at(-1)?.length).toBeGreaterThan(8);
+    expect(digits.at(-1)).toEqual(digits[0]); // every engine works out the same digits
   });
 });
