@@ -54,6 +54,7 @@ function compilePiece(
   const operations: Operation[] = [];
   const coats = coatsDone(piece);
   let gap = NO_GAP;
+  let isScuffed = false;
   for (let at = firstOpen(piece.steps); at < piece.steps.length; at++) {
     const step = piece.steps[at] as Step;
     if (!isHandwork(step)) {
@@ -69,17 +70,23 @@ function compilePiece(
       minutes: step.minutes,
       moveMinutes: moveMinutes(step),
       lagMinutes: gap.lagMinutes,
-      latestMinutes: gap.latestMinutes,
+      latestMinutes:
+        isScuffed && isCoating(step) ? Math.min(gap.latestMinutes, SCUFF_HOLDS_MINUTES) : gap.latestMinutes,
+      waitUntil: gap.waitUntil,
       notBefore: Math.max(notBefore(step), rule.notBefore),
       dayAfter: rule.dayAfter,
       openings: openingTimes(placeOf(step), placeOf(step) === 'booth' ? gap.against : []),
     });
     gap = NO_GAP;
+    isScuffed = step.kind === 'work' && step.task === 'scuff' && piece.mayScuffAhead !== true;
   }
   const ids = operations.map((_, place) => firstId + place);
   const anchor = anchorOf(piece, bench.now);
   const promised = piece.promised ?? Number.POSITIVE_INFINITY;
-  return { chain: { operations: ids, anchor, finalLagMinutes: gap.lagMinutes, promised }, operations };
+  return {
+    chain: { operations: ids, anchor, finalLagMinutes: gap.lagMinutes, finalUntil: gap.waitUntil, promised },
+    operations,
+  };
 }
 
 /** What lies between two operations of a piece: waits, windows and holds in one. */
@@ -87,13 +94,22 @@ interface Gap {
   readonly lagMinutes: number;
   readonly latestMinutes: number;
   readonly against: readonly Weather[];
+  readonly waitUntil: number;
 }
-const NO_GAP: Gap = { lagMinutes: 0, latestMinutes: Number.POSITIVE_INFINITY, against: [] };
+/** A scuff lies this long before its coat at most, minutes: no dust and no handling in between (common practice, no source). */
+const SCUFF_HOLDS_MINUTES = 12 * 60;
+
+const isCoating = (step: Step): boolean =>
+  step.kind === 'work' && (step.isCoat === true || step.task === 'flash-coat');
+
+const NO_GAP: Gap = { lagMinutes: 0, waitUntil: 0, latestMinutes: Number.POSITIVE_INFINITY, against: [] };
 
 function widen(gap: Gap, step: Exclude<Step, Handwork>, pick: Pick): Gap {
   switch (step.kind) {
     case 'wait':
-      return { ...gap, lagMinutes: gap.lagMinutes + step.minutes[pick] };
+      return step.ends
+        ? { ...gap, waitUntil: Math.max(gap.waitUntil, step.ends[pick]) }
+        : { ...gap, lagMinutes: gap.lagMinutes + step.minutes[pick] };
     case 'window':
       return {
         ...gap,

@@ -40,9 +40,27 @@ function solve(
   const found = search(problem);
   if (found.ok) return succeed({ problem, found: found.value, bench: adapted, scuffed });
   const stuck = pieces[found.failure.piece] as Piece;
+  if (isScuffKept(stuck))
+    return solve(
+      withPiece(bench, { ...stuckAsAsked(bench, stuck), mayScuffAhead: true }),
+      openingTimes,
+      scuffed,
+    );
   if (openWindow(stuck)) return solve(bench, openingTimes, new Set([...scuffed, stuck.id]));
   return fail([neverFits(stuck)]);
 }
+
+/** Whether a scuff to come is still kept close to its coat. */
+const isScuffKept = ({ steps, mayScuffAhead }: Piece): boolean =>
+  mayScuffAhead !== true && steps.some((step) => step.kind === 'work' && step.task === 'scuff' && !step.done);
+
+const stuckAsAsked = ({ pieces }: Bench, { id }: Piece): Piece =>
+  pieces.find((piece) => piece.id === id) as Piece;
+
+const withPiece = (bench: Bench, changed: Piece): Bench => ({
+  ...bench,
+  pieces: bench.pieces.map((piece) => (piece.id === changed.id ? changed : piece)),
+});
 
 function neverFits(piece: Piece): Fault {
   const window = piece.steps.find((step) => step.kind === 'window' && !step.done);

@@ -37,10 +37,12 @@ export interface Dominant {
   readonly minutes: number;
   /** Minutes by which this piece is ready later; undefined when its window would be missed. */
   readonly costOfADay: number | undefined;
+  /** What the step after it waits for besides, and so takes up the day. */
+  readonly absorbedBy: Bound | undefined;
 }
 
 /** What the owner should hear about a promise. */
-export type PromiseState = 'none' | 'kept' | 'tight' | 'missed' | 'past';
+export type PromiseState = 'none' | 'kept' | 'soft' | 'tight' | 'missed' | 'past' | 'held';
 
 /** When a piece is ready, minutes since 1970 UTC. */
 export interface PlannedPiece {

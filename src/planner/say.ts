@@ -1,4 +1,5 @@
 import {
+  ABSORBED_WORDS,
   BOUND_WORDS,
   CHECK_WORDS,
   FAULT_WORDS,
@@ -64,6 +65,10 @@ export function boundWords(bound: Bound, names: Names): string {
       return BOUND_WORDS[bound.by];
   }
 }
+
+/** Why a day more changes nothing, to follow that it does. */
+export const absorbedWords = (bound: Bound | undefined): string =>
+  ABSORBED_WORDS[bound && bound.by in ABSORBED_WORDS ? (bound.by as keyof typeof ABSORBED_WORDS) : 'other'];
 
 /** Why a step moved, to follow the new time. */
 export function whyWords(why: Why, names: Names): string {

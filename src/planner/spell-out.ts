@@ -57,7 +57,7 @@ function quietEnd(
 ): number {
   switch (step.kind) {
     case 'wait':
-      return start + step.minutes.likely;
+      return step.ends ? Math.max(start, step.ends.likely) : start + step.minutes.likely;
     case 'window':
       return recoatWindow(start, step).opens;
     case 'hold':
@@ -80,7 +80,8 @@ function boundOf(timed: Timed, id: number, piece: Piece, follows: Bound): Bound 
   const person = personBusyUntil(timed, id);
   const asked = Math.max(ready, person.until);
   const open = operation.openings.fit(asked, operation.minutes);
-  const own = ready === before + operation.lagMinutes ? follows : ownBound(timed, operation, ready);
+  const isWait = ready === Math.max(before + operation.lagMinutes, operation.waitUntil);
+  const own = isWait ? follows : ownBound(timed, operation, ready);
   if (start > open) return { by: 'window' };
   if (own.by === 'coats-a-day' && ready >= person.until) return own; // the next day begins at midnight, and the shop opens later
   if (open > asked) return shutBy(timed, id, piece, asked);

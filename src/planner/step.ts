@@ -24,7 +24,8 @@ export type Task =
 
 export type WaitFor = 'flash-off' | 'recoat' | 'shrink-back' | 'level-sand' | 'rub-out' | 'cure' | 'rest';
 
-export type Check = 'no-print' | 'powders' | 'sink' | 'colour' | 'look-over';
+/** What a gate asks of the film. */
+export type GateCheck = 'no-print' | 'powders' | 'sink' | 'colour' | 'look-over';
 
 interface AnyStep {
   readonly id: string;
@@ -51,12 +52,14 @@ export interface WaitStep extends AnyStep {
   readonly kind: 'wait';
   readonly until: WaitFor;
   readonly minutes: Band;
+  /** The moment it waits for, UTC minutes, where that is known: then it ends then, however late it began. */
+  readonly ends?: Band;
 }
 
 /** A check that must pass before the next step. */
 export interface GateStep extends AnyStep {
   readonly kind: 'gate';
-  readonly check: Check;
+  readonly check: GateCheck;
   readonly minutes: number;
   /** Minutes to wait after a check that did not pass. */
   readonly againAfterMinutes: number;
@@ -92,6 +95,10 @@ export interface Piece {
   readonly notBefore?: number;
   /** When it was promised for. */
   readonly promised?: number;
+  /** Its scuffs cannot be kept close to the coats after them. */
+  readonly mayScuffAhead?: boolean;
+  /** Something of what is to come is held: no date stands until it is cleared. */
+  readonly isHeld?: boolean;
 }
 
 /** All there is to plan, at one moment. */

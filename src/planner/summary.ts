@@ -1,6 +1,6 @@
 import { compile, firstOpen } from './compile';
 import { DAY_MINUTES } from './local-day';
-import type { Dominant, PlannedPiece, PlannedStep, PromiseState } from './plan';
+import type { Bound, Dominant, PlannedPiece, PlannedStep, PromiseState } from './plan';
 import { type Chain, chainEnd } from './search/problem';
 import { slippedEnds } from './search/slip';
 import { timeOrder } from './search/time-order';
@@ -70,15 +70,29 @@ function dominantOf(timed: Timed, piece: number, steps: readonly PlannedStep[]):
   const place = asked.steps.findIndex(({ id }) => id === longest.stepId);
   const ends = slippedEnds(problem, order, { piece, step: place, minutes: DAY_MINUTES });
   const end = chainEnd(problem, problem.chains[piece] as Chain, timed.starts);
-  return { ...longest, costOfADay: ends && (ends[piece] as number) - end };
+  const costOfADay = ends && (ends[piece] as number) - end;
+  return { ...longest, costOfADay, absorbedBy: absorbing(longest.stepId, steps) };
+}
+
+/** What holds up the work after a step, where it is more than that step. */
+function absorbing(stepId: string, steps: readonly PlannedStep[]): Bound | undefined {
+  const at = steps.findIndex((step) => step.stepId === stepId);
+  const next = steps.slice(at + 1).find(({ kind }) => kind === 'work' || kind === 'gate');
+  return next?.pieceId === steps[at]?.pieceId && next?.bound.by !== 'step' ? next?.bound : undefined;
 }
 
 const isFinished = ({ steps }: Piece): boolean => firstOpen(steps) === steps.length;
 
+/** A padded film is soft until its rest is over at the latest. */
+const isPadded = ({ steps }: Piece): boolean =>
+  steps.some((step) => step.kind === 'work' && step.task === 'pad');
+
 function promiseState(piece: Piece, now: number, likely: number, promise: number): PromiseState {
   const { promised } = piece;
   if (promised === undefined || isFinished(piece)) return 'none';
+  if (piece.isHeld) return 'held';
   if (promised < now) return 'past';
   if (promised < likely) return 'missed';
-  return promised < promise ? 'tight' : 'kept';
+  if (promised >= promise) return 'kept';
+  return isPadded(piece) ? 'soft' : 'tight';
 }

@@ -1,10 +1,10 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
 import { stepName } from '../../src/planner/say';
 import type { Job } from '../../src/planner/starting-plans/job';
 import { STARTING_PLANS, startPlan } from '../../src/planner/starting-plans/start-plan';
 import type { Band, Step } from '../../src/planner/step';
-import { shop, utc } from './a-bench';
+import { dateTime, hours, shop, utc } from './a-bench';
 
 const jobs = Object.keys(STARTING_PLANS) as Job[];
 function counter(): () => string {
@@ -12,7 +12,7 @@ function counter(): () => string {
   return () => `s${++count}`;
 }
 
-test('there is a plan for each of the seven common jobs', () => {
+test('there is a plan for each of the common jobs', () => {
   expect(jobs).toEqual([
     'melt-in',
     'opaque-touch-up',
@@ -21,6 +21,8 @@ test('there is a plan for each of the seven common jobs', () => {
     'waterborne',
     'shellac',
     'catalysed',
+    'drop-fill',
+    'coats-on',
   ]);
 });
 
@@ -45,8 +47,10 @@ test.each([
   { job: 'opaque-touch-up', until: 'shrink-back', band: [180, 240, 300] },
   { job: 'opaque-touch-up', until: 'level-sand', band: [7 * DAY, 14 * DAY, 30 * DAY] },
   { job: 'waterborne', until: 'recoat', band: [60, 90, 120] },
-  { job: 'waterborne', until: 'cure', band: [7 * DAY, 14 * DAY, 21 * DAY] },
-  { job: 'shellac', until: 'rest', band: [7 * DAY, 14 * DAY, 28 * DAY] },
+  { job: 'waterborne', until: 'level-sand', band: [7 * DAY, 14 * DAY, 21 * DAY] },
+  { job: 'drop-fill', until: 'level-sand', band: [7 * DAY, 14 * DAY, 30 * DAY] },
+  { job: 'catalysed', until: 'level-sand', band: [3 * DAY, 5 * DAY, 10 * DAY] },
+  { job: 'shellac', until: 'rest', band: [DAY, DAY, 2 * DAY] },
 ] as const)('$job waits $band min until $until', ({ job, until, band }) => {
   const waits = startPlan(job, counter()).steps.filter(
     (step) => step.kind === 'wait' && step.until === until,
@@ -60,11 +64,66 @@ test.each([
 test.each([
   { job: 'full-clear', coats: 12, coatsADay: 3 },
   { job: 'catalysed', coats: 3, coatsADay: 3 },
-  { job: 'waterborne', coats: 4, coatsADay: 4 },
-  { job: 'shellac', coats: 6, coatsADay: 2 },
+  { job: 'waterborne', coats: 5, coatsADay: 3 },
+  { job: 'shellac', coats: 7, coatsADay: 1 },
+  { job: 'drop-fill', coats: 8, coatsADay: 3 },
+  { job: 'coats-on', coats: 0, coatsADay: 3 },
 ] as const)('$job lays $coats coats, $coatsADay a day', ({ job, coats, coatsADay }) => {
   const plan = startPlan(job, counter());
   const isCoat = (step: Step) => step.kind === 'work' && step.isCoat === true;
   expect(plan.steps.filter(isCoat)).toHaveLength(coats);
   expect(plan.coatsADay).toBe(coatsADay);
+});
+
+describe('every starting plan', () => {
+  const of = (job: Job): Step[] => startPlan(job, counter()).steps;
+  const isCoat = (step: Step | undefined) => step?.kind === 'work' && step.isCoat === true;
+  /** Whether such a step comes before this one, after the last coat. */
+  const hasSinceCoat = (steps: Step[], at: number, is: (step: Step) => boolean): boolean =>
+    steps.slice(steps.slice(0, at).findLastIndex(isCoat) + 1, at).some(is);
+  const waits = (least: number) => (step: Step) => step.kind === 'wait' && step.minutes.likely >= least;
+
+  test.each(jobs)('%s waits for levelling and for rubbing out', (job) => {
+    const steps = of(job);
+    steps.forEach((step, at) => {
+      if (step.kind !== 'work' || (step.task !== 'level-sand' && step.task !== 'rub-out')) return;
+      const { task } = step;
+      expect(
+        hasSinceCoat(steps, at, (one) => one.kind === 'wait' && (one.until === task || one.until === 'rest')),
+      ).toBe(true);
+    });
+  });
+
+  test.each(jobs)(
+    '%s reads a colour when its film is dry, and looks for sinking days after levelling',
+    (job) => {
+      const steps = of(job);
+      steps.forEach((step, at) => {
+        if (step.kind !== 'gate') return;
+        if (step.check === 'colour') expect(hasSinceCoat(steps, at, waits(4 * 60))).toBe(true);
+        if (step.check !== 'sink') return;
+        const levelled = steps
+          .slice(0, at)
+          .findLastIndex((one) => one.kind === 'work' && one.task === 'level-sand');
+        expect(levelled).toBeGreaterThan(-1);
+        expect(steps.slice(levelled, at).some(waits(3 * DAY))).toBe(true);
+      });
+    },
+  );
+});
+
+// 2 March 2026 is a Monday; Monday to Friday, nine to five. Sessions, spirit and rest: common practice, no source.
+test('shellac by pad: playable mid-March, comfortable from early April on', () => {
+  const { coatsADay, steps } = startPlan('shellac', counter());
+  const week = Array.from({ length: 7 }, (_, day) => (day < 5 ? hours(9, 17) : { work: [] }));
+  const plan = planBench({
+    now: utc('2026-03-02 09:00'),
+    shop: { ...shop(9, 17), week },
+    pieces: [{ id: 'a', coatsADay, steps, promised: utc('2026-04-06 17:00') }],
+  });
+  const [found] = plan.ok ? plan.value.pieces : [];
+  const day = (minute = 0) => dateTime(minute).slice(0, 10);
+  expect(day(found?.earliest) >= '2026-03-16' && day(found?.earliest) <= '2026-03-20').toBe(true);
+  expect(day(found?.promise) >= '2026-03-30' && day(found?.promise) <= '2026-04-13').toBe(true);
+  expect(found?.promiseState).toBe('soft');
 });

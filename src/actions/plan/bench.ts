@@ -5,7 +5,9 @@ import { toMinute } from '../../planner/local-day';
 import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
 import { planSteps } from '../../shop/plan/plan-steps';
 import { plannerShop } from '../../shop/plan/planner-shop';
+import { holdsOf, verdictOn } from '../../verdicts/verdict';
 import type { Outlook, PieceId } from '../outlook/outlook';
+import { factsOf } from '../verdicts/facts-of';
 import { estimatedWaits } from './waits';
 
 export interface BenchNow {
@@ -36,6 +38,8 @@ export function benchNow({ shop, outlooks, nowMs, zone }: BenchNow): Bench {
 }
 
 function planned(piece: Piece, plan: PiecePlan, { shop, outlooks, nowMs }: BenchNow): PlannerPiece {
+  const outlook = outlooks.get(piece.id);
+  const facts = factsOf({ shop, piece, outlook, nowMs });
   const own = new Set(plan.steps.flatMap((step) => (step.kind === 'wait' && step.isOwn ? [step.id] : [])));
   const promisedMs = shop.promises.get(piece.id);
   return {
@@ -43,10 +47,12 @@ function planned(piece: Piece, plan: PiecePlan, { shop, outlooks, nowMs }: Bench
     coatsADay: plan.coatsADay,
     steps: estimatedWaits(planSteps(plan, piece, shop), {
       piece,
-      outlook: outlooks.get(piece.id),
+      outlook,
+      moments: facts.moments,
       isOwn: (stepId) => own.has(stepId),
       nowMs,
     }),
+    ...(holdsOf(verdictOn({ act: 'promise' }, facts)).length > 0 && { isHeld: true }),
     ...(promisedMs !== undefined && { promised: toMinute(promisedMs) }),
   };
 }

@@ -95,7 +95,12 @@ const isReadIn = ({ isWhole, shop, settled }: OpenShop): boolean =>
 const LEAST_MINUTES = 5;
 
 function worthSaying(found: Difference, before: Plan): Difference | undefined {
-  const pieces = found.pieces.filter(({ minutes }) => Math.abs(minutes) >= LEAST_MINUTES);
+  // A piece that had nothing planned is planned for the first time: that is no move.
+  const wasPlanned = (pieceId: string): boolean =>
+    before.steps.some((step) => step.pieceId === pieceId && !step.isDone);
+  const pieces = found.pieces.filter(
+    ({ pieceId, minutes }) => Math.abs(minutes) >= LEAST_MINUTES && wasPlanned(pieceId),
+  );
   const moved = found.moved.filter(
     ({ from, to, stepId }) =>
       Math.abs(to - from) >= LEAST_MINUTES &&

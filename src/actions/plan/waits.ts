@@ -3,24 +3,47 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { firstOpen } from '../../planner/compile';
 import { toMinute } from '../../planner/local-day';
 import type { Band, Step, WaitFor } from '../../planner/step';
+import type { Moment } from '../../verdicts/moments';
 import type { Outlook } from '../outlook/outlook';
 
 type Milestone = 'recoat' | 'level' | 'rubOut';
-const AWAITS: Partial<Record<WaitFor, Milestone>> = {
-  recoat: 'recoat',
-  'level-sand': 'level',
-  'rub-out': 'rubOut',
-};
-/** Whether the drying model has a wait of its own for a step. */
-export const hasEstimate = (step: Step, { coats }: Piece, outlook: Outlook | undefined): boolean =>
-  step.kind === 'wait' &&
-  AWAITS[step.until] !== undefined &&
+const SANDED = { 'level-sand': 'level', 'rub-out': 'rubOut' } as const;
+const AWAITS: Partial<Record<WaitFor, Milestone>> = { recoat: 'recoat', ...SANDED };
+
+/** The moment of the film that a wait is for. A cure or a rest is for the sanding that follows, past the tries of the film alone. */
+function awaited(steps: readonly Step[], index: number): Milestone | undefined {
+  const step = steps[index];
+  if (step?.kind !== 'wait') return undefined;
+  if (step.until !== 'cure' && step.until !== 'rest') return AWAITS[step.until];
+  const next = steps
+    .slice(index + 1)
+    .find((one) => one.kind === 'work' || (one.kind === 'gate' && ASKS_MORE.has(one.check)));
+  return next?.kind === 'work' ? sandedAt(next) : undefined;
+}
+/** Checks that a wait before them is for, and not for the film's hardness alone. */
+const ASKS_MORE: ReadonlySet<string> = new Set(['sink', 'colour']);
+
+const sandedAt = (step: Step): 'level' | 'rubOut' | undefined =>
+  step.kind === 'work' && (step.task === 'level-sand' || step.task === 'rub-out')
+    ? SANDED[step.task]
+    : undefined;
+
+/** Whether the drying model has a wait of its own for a step of a plan. */
+export const hasEstimate = (
+  step: Step,
+  steps: readonly Step[],
+  { coats }: Piece,
+  outlook: Outlook | undefined,
+): boolean =>
+  awaited(steps, steps.indexOf(step)) !== undefined &&
   outlook?.state === 'ready' &&
   coats.some(({ how }) => how !== 'flash');
 
 export interface WaitsOf {
   readonly piece: Piece;
   readonly outlook: Outlook | undefined;
+  /** The moments of the film, as its page shows them. */
+  readonly moments: readonly Moment[];
   /** Whether the wait was set by hand. */
   readonly isOwn: (stepId: string) => boolean;
   readonly nowMs: number;
@@ -30,33 +53,73 @@ export interface WaitsOf {
 const LONGEST_MINUTES = 500 * 1440;
 
 /**
- * The steps with the estimator's own waits in place of common practice, from the last coat on; waits set by hand stay.
+ * The steps with the film's own moments in place of common practice, from the last coat on; waits set by hand stay. A sanding without
+ * a wait before it is given one.
  *
- * The milestones are those of the film as it is. A wait to recoat after a coat that is still to come is taken to be as long as now;
- * to level-sand and to rub out each further coat adds what one more coat adds now.
+ * With every coat on, a wait ends at the very moment that the page of the piece shows. A wait to recoat after a coat that is still to
+ * come is taken to be as long as now; to level-sand and to rub out each further coat adds what one more coat adds now.
  */
 export function estimatedWaits(
   steps: readonly Step[],
-  { piece, outlook, isOwn, nowMs }: WaitsOf,
+  { piece, outlook, moments, isOwn, nowMs }: WaitsOf,
 ): readonly Step[] {
   const lastMs = piece.coats.findLast(({ how }) => how !== 'flash')?.atMs;
   if (outlook?.state !== 'ready' || lastMs === undefined) return steps;
   const after = afterLastCoat(outlook.estimate, (lastMs - outlook.startMs) / 1000, (nowMs - lastMs) / 1000);
   const open = firstOpen(steps);
+  const lastMinute = toMinute(lastMs);
   let coatsAhead = 0;
-  let reached = (steps[open - 1]?.done?.to ?? toMinute(nowMs)) - toMinute(lastMs);
-  return steps.map((step, index) => {
-    if (index < open) return step;
+  let reached = (steps[open - 1]?.done?.to ?? toMinute(nowMs)) - lastMinute;
+  let awaitedSince = new Set<Milestone>();
+
+  function waitFor(milestone: Milestone, wait: { readonly id: string; readonly until: WaitFor }): Step {
+    awaitedSince.add(milestone);
+    const own = coatsAhead === 0 ? endsAt(moments, milestone, lastMinute) : undefined;
+    const minutes = shifted(after(milestone, coatsAhead), -reached);
+    reached += minutes.likely;
+    return { ...wait, kind: 'wait', minutes, ...(own && { ends: own }) };
+  }
+
+  return steps.flatMap((step, index): readonly Step[] => {
+    if (index < open) return [step];
     if (step.kind === 'work' && step.isCoat) {
       coatsAhead++;
       reached = 0;
+      awaitedSince = new Set();
     }
-    const milestone = step.kind === 'wait' && !isOwn(step.id) ? AWAITS[step.until] : undefined;
-    if (step.kind !== 'wait' || milestone === undefined) return step;
-    const minutes = shifted(after(milestone, coatsAhead), -reached);
-    reached += minutes.likely;
-    return { ...step, minutes };
+    if (step.kind === 'wait') {
+      const milestone = awaited(steps, index);
+      if (milestone !== undefined && !isOwn(step.id)) return [asSoftAs(step, waitFor(milestone, step))];
+      if (milestone !== undefined) awaitedSince.add(milestone);
+      reached += step.minutes.likely;
+      return [step];
+    }
+    const milestone = sandedAt(step);
+    if (milestone === undefined || awaitedSince.has(milestone)) return [step];
+    const until = milestone === 'level' ? 'level-sand' : 'rub-out';
+    const wait = waitFor(milestone, { id: `${step.id}:hardens`, until });
+    return wait.kind === 'wait' && wait.minutes.late > 0 ? [wait, step] : [step];
   });
+}
+
+/** A rest keeps the late end that it was planned with: no estimate makes a padded film hard sooner. */
+function asSoftAs(planned: Step & { readonly kind: 'wait' }, wait: Step): Step {
+  if (wait.kind !== 'wait' || planned.until !== 'rest') return wait;
+  const late = Math.max(wait.minutes.late, planned.minutes.late);
+  return { ...wait, minutes: { ...wait.minutes, late } };
+}
+
+/** When a moment comes, UTC minutes, as the page of the piece shows it. */
+function endsAt(moments: readonly Moment[], milestone: Milestone, lastMinute: number): Band | undefined {
+  const moment = moments.find(({ name }) => name === milestone);
+  if (!moment) return undefined;
+  const minute = (ms: number): number =>
+    Number.isFinite(ms) ? Math.ceil(ms / 60_000) : lastMinute + LONGEST_MINUTES;
+  return {
+    earliest: minute(moment.earliestMs),
+    likely: minute(moment.likelyMs),
+    late: minute(moment.lateMs),
+  };
 }
 
 type AfterCoat = (milestone: Milestone, coatsAhead: number) => Band;

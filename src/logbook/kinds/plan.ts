@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { Weather } from '../../planner/shop';
-import { JOBS } from '../../planner/starting-plans/job';
-import type { Check, Task, WaitFor } from '../../planner/step';
+import { FIRST_JOBS, JOBS } from '../../planner/starting-plans/job';
+import type { GateCheck, Task, WaitFor } from '../../planner/step';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS } from '../limits';
 import { ClockTime, count, entryOf, Id, Instant } from './envelope';
@@ -35,7 +35,7 @@ export const GATES = [
   'sink',
   'colour',
   'look-over',
-] as const satisfies readonly Check[];
+] as const satisfies readonly GateCheck[];
 export const WEATHERS = ['blush', 'damp', 'cold'] as const satisfies readonly Weather[];
 const WORK_PLACES = ['bench', 'booth'] as const;
 export const CLOSURES = ['spraying', 'everything'] as const;
@@ -98,14 +98,18 @@ const Span = v.pipe(
 
 export const PLAN_KINDS = {
   /** The whole plan of a piece, in place of the one before. */
-  'piece-planned': entryOf('piece-planned', {
-    piece: Id,
-    job: v.exactOptional(v.picklist(JOBS)),
-    coatsADay: count(COUNTS.coatsADay),
-    steps: v.pipe(v.array(PlanStep), v.maxLength(COUNTS.planSteps.highest, LOGBOOK_WORDS.tooManySteps)),
-    /** Coats laid before do not count towards this plan. */
-    since: v.exactOptional(Instant),
-  }),
+  'piece-planned': entryOf(
+    'piece-planned',
+    {
+      piece: Id,
+      job: v.exactOptional(v.picklist(FIRST_JOBS)),
+      coatsADay: count(COUNTS.coatsADay),
+      steps: v.pipe(v.array(PlanStep), v.maxLength(COUNTS.planSteps.highest, LOGBOOK_WORDS.tooManySteps)),
+      /** Coats laid before do not count towards this plan. */
+      since: v.exactOptional(Instant),
+    },
+    { job: v.exactOptional(v.picklist(JOBS)) },
+  ),
   /** What the owner was told; without a time the promise is taken back. */
   'piece-promised': entryOf('piece-promised', { piece: Id, promised: v.exactOptional(Instant) }),
   /** `at` is when the step ended, or when the check was made. */

@@ -59,7 +59,7 @@ function wayTo(clearedBy: ClearedBy, pieceId: string): string {
     case 'lead-test':
     case 'spot-test':
     case 'look':
-      return linkTo('air', 'old', pieceId);
+      return linkTo('piece', pieceId, 'old');
     case 'barrier':
       return `${linkTo('lay')}?piece=${pieceId}`;
     case 'check':

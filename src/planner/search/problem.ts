@@ -15,6 +15,8 @@ export interface Operation {
   /** At most so long after it; Infinity without a window. */
   readonly latestMinutes: number;
   readonly notBefore: number;
+  /** The moment that a wait before it ends at, whenever that wait began. */
+  readonly waitUntil: number;
   /** The coat on the same piece that must lie on an earlier day, or -1: the coats-a-day rule. */
   readonly dayAfter: number;
   readonly openings: Openings;
@@ -26,6 +28,8 @@ export interface Chain {
   /** When what went before ended: the last step done, or the moment the piece may be begun. */
   readonly anchor: number;
   readonly finalLagMinutes: number;
+  /** The moment that a last wait ends at. */
+  readonly finalUntil: number;
   readonly promised: number;
 }
 
@@ -54,13 +58,13 @@ export function isBetter(one: Cost, other: Cost): boolean {
 /** When a piece is finished if its operations start as given. */
 export function chainEnd(
   problem: Problem,
-  { operations, anchor, finalLagMinutes }: Chain,
+  { operations, anchor, finalLagMinutes, finalUntil }: Chain,
   starts: ArrayLike<number>,
 ): number {
   const last = operations.at(-1);
   const end =
     last === undefined ? anchor : (starts[last] as number) + (problem.operations[last] as Operation).minutes;
-  return end + finalLagMinutes;
+  return Math.max(end + finalLagMinutes, finalUntil);
 }
 
 /** The cost of a plan in which the operations start as given. */

@@ -98,10 +98,23 @@ function earlierTwins(problem: Problem): (number | undefined)[] {
     const operations = chain.operations.map((id) => {
       const it = problem.operations[id] as Operation;
       const dayAfter = it.dayAfter < 0 ? -1 : id - it.dayAfter;
-      const lags = [it.lagMinutes, it.latestMinutes, it.notBefore, dayAfter, openings.indexOf(it.openings)];
+      const lags = [
+        it.lagMinutes,
+        it.latestMinutes,
+        it.notBefore,
+        it.waitUntil,
+        dayAfter,
+        openings.indexOf(it.openings),
+      ];
       return [it.minutes, it.moveMinutes, ...lags];
     });
-    const signature = [chain.anchor, chain.finalLagMinutes, chain.promised, ...operations].join();
+    const signature = [
+      chain.anchor,
+      chain.finalLagMinutes,
+      chain.finalUntil,
+      chain.promised,
+      ...operations,
+    ].join();
     const twin = seen.get(signature);
     seen.set(signature, piece);
     return twin;

@@ -64,10 +64,10 @@ export function endBefore(
 /** When the piece itself is ready for the operation, whoever is busy and whatever is closed. */
 export function readyAt(
   problem: Problem,
-  { lagMinutes, notBefore, dayAfter }: Operation,
+  { lagMinutes, waitUntil, notBefore, dayAfter }: Operation,
   before: number,
   starts: ArrayLike<number>,
 ): number {
-  const ready = Math.max(before + lagMinutes, notBefore, problem.now);
+  const ready = Math.max(before + lagMinutes, waitUntil, notBefore, problem.now);
   return dayAfter < 0 ? ready : Math.max(ready, problem.nextDayStart(starts[dayAfter] as number));
 }

@@ -3,6 +3,7 @@ import {
   atBench,
   check,
   days,
+  hardened,
   hold,
   hours,
   minutes,
@@ -12,10 +13,13 @@ import {
   wait,
 } from './parts';
 
-// Nitrocellulose lacquer. Waits at 20 to 22 C, 40 to 55 % RH, moving air: common practice, no source. The estimator's own replace them.
+// Nitrocellulose lacquer. Waits at 20 to 22 C, 40 to 55 % RH, moving air: common practice, no source. The film's own moments replace them.
 
 const recoat = [wait('recoat', minutes(45, 60, 120))];
 const coat = [hold('blush'), sprayed('coat')];
+/** Wet is darker and glossier: a colour is read when its film is dry. */
+const readColour = [wait('rest', hours(2, 4, 24)), check('colour')];
+const shrinkBack = [wait('shrink-back', hours(3, 4, 5))];
 
 /** An old clear lacquer, scuffed, softened with a flash coat of thinner and given two coats that melt in. */
 export const MELT_IN: StartingPlan = {
@@ -27,51 +31,43 @@ export const MELT_IN: StartingPlan = {
     { kind: 'work', task: 'flash-coat', place: 'booth', minutes: 10, moveMinutes: 5 },
     wait('flash-off', minutes(5, 10, 15)),
     ...times(2, coat, recoat),
-    wait('level-sand', days(3, 5, 7)),
-    check('powders'),
-    atBench('level-sand', 45),
-    check('sink'),
-    atBench('rub-out', 60),
-    check('look-over'),
+    ...hardened(days(3, 5, 7), 45, 60),
   ],
 };
 
-/** Chips filled drop by drop, then colour and clear. */
+/** Chips filled drop by drop and levelled, then colour and clear. */
 export const OPAQUE_TOUCH_UP: StartingPlan = {
   coatsADay: 3,
   steps: [
     atBench('clean', 20),
     atBench('scuff', 20),
-    ...times(3, [applied('drop-fill', 10)], [wait('shrink-back', hours(3, 4, 5))]),
+    ...times(3, [applied('drop-fill', 10)], shrinkBack),
     wait('level-sand', days(7, 14, 30)),
-    check('sink'),
-    atBench('level-sand', 45),
-    ...times(2, [hold('blush'), sprayed('opaque-coat')], recoat),
-    check('colour'),
-    ...recoat,
-    ...times(2, coat, recoat),
-    wait('level-sand', days(3, 5, 7)),
     check('powders'),
     atBench('level-sand', 45),
-    atBench('rub-out', 60),
-    check('look-over'),
+    wait('rest', days(5, 7, 14)),
+    check('sink'),
+    ...times(2, [hold('blush'), sprayed('opaque-coat')], recoat),
+    ...readColour,
+    ...times(2, coat, recoat),
+    ...hardened(days(3, 5, 7), 45, 60),
+  ],
+};
+
+/** A chip in a clear finish, filled drop by drop, levelled and rubbed out. */
+export const DROP_FILL: StartingPlan = {
+  coatsADay: 3,
+  steps: [
+    atBench('clean', 20),
+    ...times(8, [applied('drop-fill', 10)], shrinkBack),
+    ...hardened(days(7, 14, 30), 45, 45, days(5, 7, 14)),
   ],
 };
 
 /** A thin instrument build: twelve coats, three a day, then weeks of rest. */
 export const FULL_CLEAR: StartingPlan = {
   coatsADay: 3,
-  steps: [
-    atBench('clean', 20),
-    ...times(12, coat, recoat),
-    wait('level-sand', days(14, 21, 28)),
-    check('powders'),
-    atBench('level-sand', 120),
-    wait('rest', days(2, 3, 7)),
-    check('sink'),
-    atBench('rub-out', 120),
-    check('look-over'),
-  ],
+  steps: [atBench('clean', 20), ...times(12, coat, recoat), ...hardened(days(14, 21, 28), 120, 120)],
 };
 
 /** Thin tinted coats until the colour is right, closed in by clear. */
@@ -81,13 +77,11 @@ export const TONER: StartingPlan = {
     atBench('clean', 20),
     atBench('scuff', 30),
     ...times(3, [hold('blush'), sprayed('toner-coat')], [wait('recoat', minutes(20, 30, 60))]),
-    check('colour'),
-    ...recoat,
+    ...readColour,
     ...times(3, coat, recoat),
-    wait('level-sand', days(3, 5, 7)),
-    check('powders'),
-    atBench('level-sand', 60),
-    atBench('rub-out', 60),
-    check('look-over'),
+    ...hardened(days(3, 5, 7), 60, 60),
   ],
 };
+
+/** Every coat is on: what is left is to harden, level and rub out. */
+export const COATS_ON: StartingPlan = { coatsADay: 3, steps: hardened(days(14, 21, 28), 60, 60) };

@@ -3,6 +3,7 @@ import {
   atBench,
   check,
   days,
+  hardened,
   hold,
   hours,
   minutes,
@@ -15,26 +16,30 @@ import {
 
 // Waits at 20 to 22 C, 40 to 55 % RH, moving air: common practice, no source. The product's data sheet outranks them.
 
-/** Waterborne: four coats a day at most, not below 18 C nor above 70 % RH. */
+const waterborne = [hold('cold'), hold('damp'), sprayed('coat')];
+const recoat = [wait('recoat', minutes(60, 90, 120))];
+
+/** Waterborne does not melt in: scuffed before the second day's coats, the last two on one day. Not below 18 C nor above 70 % RH. */
 export const WATERBORNE: StartingPlan = {
-  coatsADay: 4,
+  coatsADay: 3,
   steps: [
     atBench('clean', 20),
-    ...times(4, [hold('cold'), hold('damp'), sprayed('coat')], [wait('recoat', minutes(60, 90, 120))]),
-    wait('cure', days(7, 14, 21)),
-    check('powders'),
-    atBench('level-sand', 60),
-    atBench('rub-out', 60),
-    check('look-over'),
+    ...times(3, waterborne, recoat),
+    ...recoat,
+    atBench('scuff', 20),
+    ...times(2, waterborne, recoat),
+    ...hardened(days(7, 14, 21), 60, 60),
   ],
 };
 
-/** Shellac by pad: six sessions, two a day, and a long rest for a soft film. */
+/** Shellac by pad: seven sessions, one a day, the oil taken off with spirit a day or two later, and a long rest for a soft film. */
 export const SHELLAC: StartingPlan = {
-  coatsADay: 2,
+  coatsADay: 1,
   steps: [
     atBench('clean', 20),
-    ...times(6, [applied('pad', 45)], [wait('recoat', hours(3, 5, 12))]),
+    ...times(7, [applied('pad', 45)], [wait('recoat', hours(3, 5, 12))]),
+    wait('rest', days(1, 1, 2)),
+    atBench('clean', 30),
     wait('rest', days(7, 14, 28)),
     check('no-print'),
     atBench('rub-out', 60),
@@ -53,9 +58,6 @@ export const CATALYSED: StartingPlan = {
     sprayed('coat'),
     window(45, 240),
     sprayed('coat'),
-    wait('cure', days(3, 5, 10)),
-    check('powders'),
-    atBench('rub-out', 60),
-    check('look-over'),
+    ...hardened(days(3, 5, 10), 60, 60),
   ],
 };

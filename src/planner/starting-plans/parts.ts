@@ -2,7 +2,7 @@ import { DAY_MINUTES } from '../local-day';
 import type { Weather } from '../shop';
 import type {
   Band,
-  Check,
+  GateCheck,
   GateStep,
   HoldStep,
   Step,
@@ -67,12 +67,15 @@ export const applied = (task: Task, minutes: number): StepDraft => ({
 
 export const wait = (until: WaitFor, minutes: Band): StepDraft => ({ kind: 'wait', until, minutes });
 
-/** A check of two minutes; if it does not pass, again the next day, and after seven times something else is wrong. */
-export const check = (what: Check): StepDraft => ({
+/** A film that prints or gums is given a week before it is tried again. */
+const AGAIN_AFTER_DAYS: Partial<Record<GateCheck, number>> = { 'no-print': 7, powders: 7 };
+
+/** A check of two minutes; if it does not pass, again the next day or the next week, and after seven times something else is wrong. */
+export const check = (what: GateCheck): StepDraft => ({
   kind: 'gate',
   check: what,
   minutes: 2,
-  againAfterMinutes: DAY_MINUTES,
+  againAfterMinutes: (AGAIN_AFTER_DAYS[what] ?? 1) * DAY_MINUTES,
   failedAt: [],
   mostFailures: 7,
 });
@@ -94,3 +97,21 @@ export function times(
 ): StepDraft[] {
   return Array.from({ length: count }, (_, at) => (at === 0 ? steps : [...between, ...steps])).flat();
 }
+
+/** From the last coat to the end: hard enough to level, a look days later whether it sank, hard enough to rub out. */
+export const hardened = (
+  toLevel: Band,
+  levelMinutes: number,
+  rubOutMinutes: number,
+  toSink = days(2, 3, 7),
+): readonly StepDraft[] => [
+  wait('level-sand', toLevel),
+  check('powders'),
+  atBench('level-sand', levelMinutes),
+  wait('rest', toSink),
+  check('sink'),
+  wait('rub-out', days(0, 0, 7)),
+  check('no-print'),
+  atBench('rub-out', rubOutMinutes),
+  check('look-over'),
+];

@@ -1,6 +1,6 @@
 import type { Step } from '../step';
 import type { Job } from './job';
-import { FULL_CLEAR, MELT_IN, OPAQUE_TOUCH_UP, TONER } from './lacquer';
+import { COATS_ON, DROP_FILL, FULL_CLEAR, MELT_IN, OPAQUE_TOUCH_UP, TONER } from './lacquer';
 import { CATALYSED, SHELLAC, WATERBORNE } from './other-finishes';
 import type { StartingPlan } from './parts';
 
@@ -13,6 +13,8 @@ export const STARTING_PLANS: Readonly<Record<Job, StartingPlan>> = {
   waterborne: WATERBORNE,
   shellac: SHELLAC,
   catalysed: CATALYSED,
+  'drop-fill': DROP_FILL,
+  'coats-on': COATS_ON,
 };
 
 /** The steps of a job, each with a name of its own, to be changed freely. */

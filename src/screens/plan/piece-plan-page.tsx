@@ -67,17 +67,23 @@ function Steps({ plan }: { readonly plan: PiecePlan }) {
         key={planned.stepId}
         {...{ plan, planned }}
         isNext={made.ok && planned === next}
-        isEstimated={hasEstimate(planned.step, piece, outlook)}
+        isEstimated={hasEstimate(
+          planned.step,
+          steps.map(({ step }) => step),
+          piece,
+          outlook,
+        )}
         now={bench.now}
       />
     ));
   const done = steps.filter(({ isDone }) => isDone);
+  const over = done.filter(({ step }) => !step.done).length;
   return (
     <>
       {!made.ok && <Faults faults={made.failure} />}
       {done.length > 0 && (
         <details class="folded">
-          <summary>{PIECE_PLAN.doneSteps(done.length)}</summary>
+          <summary>{PIECE_PLAN.doneSteps(done.length - over, over)}</summary>
           <ol class="plan-steps">{items(done)}</ol>
         </details>
       )}

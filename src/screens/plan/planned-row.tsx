@@ -37,6 +37,8 @@ type State = NonNullable<RowProps['state']>;
 const FINISHED: State = { icon: 'ready', word: PLAN_WORDS.finished, kind: 'ready' };
 const SIGNS: Record<Exclude<PlannedPiece['promiseState'], 'none'>, Omit<State, 'word'>> = {
   kept: { icon: 'check', kind: 'ready' },
+  soft: { icon: 'caution', kind: 'wait' },
+  held: { icon: 'stop', kind: 'stop' },
   tight: { icon: 'caution', kind: 'wait' },
   missed: { icon: 'stop', kind: 'stop' },
   past: { icon: 'stop', kind: 'stop' },

@@ -7,6 +7,7 @@ import { TimeBand } from '../../parts/time/time-band';
 import { firstOpen } from '../../planner/compile';
 import { toInstantMs } from '../../planner/local-day';
 import type { Dominant, PlannedPiece } from '../../planner/plan';
+import { absorbedWords } from '../../planner/say';
 import { bandSentence } from '../../words/piece/moments';
 import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan/plan';
 import { dayWords, spanWords } from '../../words/times';
@@ -69,16 +70,19 @@ function ToCome({ found, now }: { readonly found: PlannedPiece; readonly now: nu
   );
 }
 
-function Costs({ dominant: { stepId, minutes, costOfADay } }: { readonly dominant: Dominant }) {
+function Costs({ dominant: { stepId, minutes, costOfADay, absorbedBy } }: { readonly dominant: Dominant }) {
   const names = useNames();
   return (
     <p class="quiet">
-      {PIECE_PLAN.dominant(names.step(stepId).toLowerCase(), minutesWords(minutes))} {slipWords(costOfADay)}
+      {PIECE_PLAN.dominant(names.step(stepId).toLowerCase(), minutesWords(minutes))}{' '}
+      {slipWords(costOfADay, absorbedBy)}
     </p>
   );
 }
 
-function slipWords(costOfADay: number | undefined): string {
+function slipWords(costOfADay: number | undefined, absorbedBy: Dominant['absorbedBy']): string {
   if (costOfADay === undefined) return PIECE_PLAN.slipWindow;
-  return costOfADay <= 0 ? PIECE_PLAN.slipNothing : PIECE_PLAN.slip(minutesWords(costOfADay));
+  return costOfADay <= 0
+    ? PIECE_PLAN.slipNothing(absorbedWords(absorbedBy))
+    : PIECE_PLAN.slip(minutesWords(costOfADay));
 }

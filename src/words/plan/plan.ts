@@ -71,7 +71,7 @@ export const PIECE_PLAN = {
   promiseFrom: (when: string): string => `Earliest date to promise: ${when}.`,
   dominant: (step: string, span: string): string => `Most of the time goes on: ${step}, ${span}.`,
   slip: (span: string): string => `Each extra day there adds ${span}.`,
-  slipNothing: 'An extra day there changes nothing: something else holds the piece up.',
+  slipNothing: (why: string): string => `An extra day there changes nothing: ${why}.`,
   slipWindow: 'An extra day there misses the recoat window.',
   missedWindow: 'A recoat window was missed. A scuff is planned first, the next day.',
   promise: 'Promise to the owner',
@@ -86,10 +86,12 @@ export const PIECE_PLAN = {
   draft: 'Write to the owner',
   steps: 'Steps',
   done: 'Done',
+  skipped: 'Passed over',
   next: 'Next',
   planned: 'Coming up',
   passedOver: 'Passed over: a later step was done.',
-  doneSteps: (count: number): string => `${plural(count, 'step')} done`,
+  doneSteps: (count: number, over: number): string =>
+    `${plural(count, 'step')} done${over > 0 ? `, ${over} passed over` : ''}`,
   byApp: 'Added by the plan',
   closes: (when: string): string => `closes ${when}`,
   takes: (likely: string, earliest: string, late: string): string =>

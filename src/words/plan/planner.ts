@@ -37,6 +37,17 @@ export const BOUND_WORDS = {
   window: 'later, so that the next coat falls into its window',
 } as const;
 
+/** Why a day more before a step changes nothing. */
+export const ABSORBED_WORDS = {
+  closed: 'the shop is closed then, as on a weekend',
+  person: 'other work comes first',
+  hold: 'the air is not fit then',
+  'coats-a-day': 'the next coat has to wait for the next day',
+  'set-date': 'the next step has its own day',
+  window: 'the next coat waits for its window',
+  other: 'something else holds the piece up',
+} as const;
+
 /** Why a step moved from one plan to the next. */
 export const WHY_WORDS = {
   length: (step: string, minutes: number) =>
@@ -54,6 +65,8 @@ export const PROMISE_WORDS = {
   none: '',
   kept: 'The promise is kept, with the reserve.',
   tight: 'The promise is kept if nothing runs late: the reserve is used up.',
+  soft: 'It can be handed over by then, but the film is still soft: with care, no case, strap or clamp on it.',
+  held: 'Something to come is held: the promise stands open until that is cleared.',
   missed: 'The piece is likely to be ready after the day promised.',
   past: 'The day promised is past. Agree on a new one with the owner.',
 } as const;
@@ -99,6 +112,8 @@ export const JOB_WORDS = {
   waterborne: 'Waterborne',
   shellac: 'Shellac by pad',
   catalysed: 'Catalysed',
+  'drop-fill': 'Clear drop fill',
+  'coats-on': 'The coats are on already',
 } as const;
 
 export const STEP_WORDS = {

@@ -1,6 +1,7 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { estimatedWaits } from '../../../src/actions/plan/waits';
 import type { Step } from '../../../src/planner/step';
+import { momentsOf } from '../../../src/verdicts/moments';
 import { DAY_1_MS, layCoat } from '../../logbook/entries';
 import { anOutlook, aShop } from '../../parts/an-outlook';
 
@@ -40,7 +41,7 @@ function bandsOf(
   const { piece } = aShop(LAID);
   const made = anOutlook();
   const outlook = { ...made, estimate: { ...made.estimate, ...(oneMoreCoat && { oneMoreCoat }) } };
-  const worked = estimatedWaits(steps, { piece, outlook, isOwn, nowMs: DAY_1_MS });
+  const worked = estimatedWaits(steps, { piece, outlook, moments: [], isOwn, nowMs: DAY_1_MS });
   return Object.fromEntries(
     worked.flatMap((step) =>
       step.kind === 'wait'
@@ -76,6 +77,90 @@ test('a wait set by hand stays', () => {
 test('without an estimate all waits stay as they are', () => {
   const { piece } = aShop(LAID);
   expect(
-    estimatedWaits(STEPS, { piece, outlook: { state: 'computing' }, isOwn: () => false, nowMs: DAY_1_MS }),
+    estimatedWaits(STEPS, {
+      piece,
+      outlook: { state: 'computing' },
+      moments: [],
+      isOwn: () => false,
+      nowMs: DAY_1_MS,
+    }),
   ).toEqual(STEPS);
+});
+
+describe('with every coat on', () => {
+  const sand = (id: string, task: 'level-sand' | 'rub-out'): Step => ({
+    kind: 'work',
+    id,
+    task,
+    place: 'bench',
+    minutes: 60,
+  });
+  const check = (id: string, what: 'powders' | 'sink'): Step => ({
+    kind: 'gate',
+    id,
+    check: what,
+    minutes: 2,
+    againAfterMinutes: 1440,
+    failedAt: [],
+    mostFailures: 7,
+  });
+  const restOf = (id: string, until: 'cure' | 'rest' | 'level-sand'): Step => ({
+    kind: 'wait',
+    id,
+    until,
+    minutes: { earliest: 1, likely: 2, late: 1000 * HOUR },
+  });
+  const { piece } = aShop(LAID);
+  const outlook = anOutlook();
+  const moments = momentsOf(piece, outlook, DAY_1_MS);
+  const worked = (steps: readonly Step[], own = '') =>
+    estimatedWaits([coat('a', start), ...steps], {
+      piece,
+      outlook,
+      moments,
+      isOwn: (id) => id === own,
+      nowMs: DAY_1_MS,
+    });
+  const endsOf = (steps: readonly Step[]) =>
+    Object.fromEntries(
+      steps.flatMap((step) => (step.kind === 'wait' && step.ends ? [[step.id, step.ends.likely]] : [])),
+    );
+  const likely = (name: string) => (moments.find((moment) => moment.name === name)?.likelyMs ?? 0) / 60_000;
+
+  test('a wait ends at the very moment that the page shows; a look for sinking in between does not move it', () => {
+    const steps = [
+      wait('level', 'level-sand'),
+      sand('l', 'level-sand'),
+      restOf('sinks', 'rest'),
+      check('s', 'sink'),
+      wait('rub', 'rub-out'),
+      sand('r', 'rub-out'),
+    ];
+    expect(endsOf(worked(steps))).toEqual({ level: likely('level'), rub: likely('rubOut') });
+  });
+
+  test.each(['cure', 'rest'] as const)(
+    'a %s is for the sanding after it, past a try of the film',
+    (until) => {
+      const steps = [restOf('w', until), check('p', 'powders'), sand('r', 'rub-out')];
+      expect(endsOf(worked(steps))).toEqual({ w: likely('rubOut') });
+    },
+  );
+
+  test('a rest keeps the late end that it was planned with', () => {
+    const [, rest] = worked([restOf('w', 'rest'), sand('r', 'rub-out')]);
+    expect(rest?.kind === 'wait' && rest.minutes.late).toBe(1000 * HOUR);
+  });
+
+  test('a sanding without a wait before it is given one', () => {
+    const steps = worked([sand('l', 'level-sand'), sand('r', 'rub-out')]);
+    expect(steps.map(({ id }) => id)).toEqual(['a', 'l:hardens', 'l', 'r:hardens', 'r']);
+    expect(endsOf(steps)).toEqual({ 'l:hardens': likely('level'), 'r:hardens': likely('rubOut') });
+  });
+
+  test('a wait set by hand is the person’s own: nothing is put beside it', () => {
+    const steps = worked([wait('mine', 'level-sand'), sand('l', 'level-sand')], 'mine');
+    expect(steps.map(({ id }) => id)).toEqual(['a', 'mine', 'l']);
+    expect(endsOf(steps)).toEqual({});
+  });
 });

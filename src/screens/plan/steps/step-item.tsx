@@ -24,6 +24,7 @@ interface StepItemProps {
 const MINUTE_MS = 60_000;
 const STATES = {
   done: { icon: 'check', word: PIECE_PLAN.done, kind: 'quiet' },
+  over: { icon: 'next', word: PIECE_PLAN.skipped, kind: 'quiet' },
   next: { icon: 'ready', word: PIECE_PLAN.next, kind: 'ready' },
   planned: { icon: 'waiting', word: PIECE_PLAN.planned, kind: 'wait' },
 } as const satisfies Record<string, { icon: IconName; word: string; kind: string }>;
@@ -36,7 +37,7 @@ export function StepItem({ plan, planned, isNext, isEstimated, now }: StepItemPr
   const own = plan.steps.find(({ id }) => id === stepId);
   const name = stepName(step);
   const isPassedOver = isDone && !step.done;
-  const state = STATES[isDone ? 'done' : isNext ? 'next' : 'planned'];
+  const state = STATES[isPassedOver ? 'over' : isDone ? 'done' : isNext ? 'next' : 'planned'];
   return (
     <li class="plan-step" data-state={isDone ? 'done' : isNext ? 'next' : 'planned'}>
       <p class="plan-step-name">

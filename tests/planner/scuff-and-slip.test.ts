@@ -1,0 +1,90 @@
+import { describe, expect, test } from 'vitest';
+import { planBench } from '../../src/planner/plan-bench';
+import type { Shop } from '../../src/planner/shop';
+import type { Step } from '../../src/planner/step';
+import { bench, coat, dateTime, hours, piece, shop, utc, wait } from './a-bench';
+
+// 6 March 2026 is a Friday. Monday to Friday, nine to five.
+const WEEK = { week: Array.from({ length: 7 }, (_, day) => (day < 5 ? hours(9, 17) : { work: [] })) };
+const scuff = bench('scuff', 30, { task: 'scuff' });
+
+function planned(steps: readonly Step[], now: string, more: Partial<Shop> = WEEK) {
+  const plan = planBench({ now: utc(now), shop: shop(9, 17, more), pieces: [piece('a', steps)] });
+  if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
+  return plan.value;
+}
+const startOf = (plan: ReturnType<typeof planned>, id: string) =>
+  dateTime(plan.steps.find(({ stepId }) => stepId === id)?.start ?? 0);
+
+describe('a scuff', () => {
+  test('is planned beside its coat, not before a weekend', () => {
+    const plan = planned([scuff, coat('c')], '2026-03-06 16:29');
+    expect(startOf(plan, 'scuff')).toBe('2026-03-09 09:00');
+    expect(startOf(plan, 'c')).toBe('2026-03-09 09:30');
+  });
+
+  test('that cannot be kept close is planned all the same', () => {
+    const booth = Array.from({ length: 7 }, (_, day) => ({
+      work: day < 5 ? [{ open: 540, close: 1020 }] : [],
+      ...(day === 0 ? { booth: [{ open: 540, close: 560 }] } : { booth: [] }),
+    }));
+    const plan = planned([bench('b', 20), scuff, coat('c')], '2026-03-06 09:00', { week: booth });
+    expect(startOf(plan, 'c')).toBe('2026-03-09 09:00');
+    expect(startOf(plan, 'scuff') < '2026-03-09').toBe(true);
+  });
+});
+
+describe('a wait that ends at a moment', () => {
+  const till = (ends: string): Step => ({
+    kind: 'wait',
+    id: 'w',
+    until: 'rub-out',
+    minutes: { earliest: 0, likely: 0, late: 0 },
+    ends: { earliest: utc(ends) - 1440, likely: utc(ends), late: utc(ends) + 1440 },
+  });
+
+  test('ends then, however late it began', () => {
+    const plan = planned(
+      [bench('b', 60), till('2026-03-11 11:00'), bench('r', 60, { task: 'rub-out' })],
+      '2026-03-06 09:00',
+    );
+    expect(startOf(plan, 'r')).toBe('2026-03-11 11:00');
+  });
+
+  test('that is over by then holds nothing up', () => {
+    const plan = planned(
+      [bench('b', 60), till('2026-03-05 11:00'), bench('r', 60, { task: 'rub-out' })],
+      '2026-03-06 09:00',
+    );
+    expect(startOf(plan, 'r')).toBe('2026-03-06 10:00');
+  });
+
+  test('ends the piece where nothing comes after it', () => {
+    const plan = planned([bench('b', 60), till('2026-03-11 11:00')], '2026-03-06 09:00');
+    expect(dateTime(plan.pieces[0]?.likely ?? 0)).toBe('2026-03-11 11:00');
+    expect(dateTime(plan.pieces[0]?.earliest ?? 0)).toBe('2026-03-10 11:00');
+  });
+
+  test('costs a day when it ends a day later', () => {
+    const plan = planned(
+      [bench('b', 60), till('2026-03-11 11:00'), bench('r', 60, { task: 'rub-out' })],
+      '2026-03-06 09:00',
+    );
+    expect(plan.pieces[0]?.dominant).toMatchObject({ stepId: 'w', costOfADay: 1440 });
+  });
+});
+
+test('a day more that a weekend swallows says so', () => {
+  const plan = planned([coat('c'), wait('w', 1440), bench('r', 60)], '2026-03-06 09:00');
+  expect(plan.pieces[0]?.dominant).toMatchObject({
+    stepId: 'w',
+    costOfADay: 0,
+    absorbedBy: { by: 'closed' },
+  });
+});
+
+test('a promise beside something held stands open, whenever it is for', () => {
+  const asked = piece('a', [coat('c')], { promised: utc('2026-04-01 17:00'), isHeld: true });
+  const plan = planBench({ now: utc('2026-03-06 09:00'), shop: shop(9, 17, WEEK), pieces: [asked] });
+  expect(plan.ok && plan.value.pieces[0]?.promiseState).toBe('held');
+});
