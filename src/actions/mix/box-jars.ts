@@ -22,9 +22,10 @@ interface Share {
 /** Pours everything that is left of two jars together into a new one, so that their colours meet in the middle. */
 export async function boxJars(needs: ActionNeeds, one: Jar, other: Jar): Logged<'jar-filled'> {
   const shop = needs.logbook.shop.value;
-  if (one.product.finish !== other.product.finish) return refuseWith(JAR_WORDS.boxFinishes);
+  if (one.product.finish !== other.product.finish) return refuseWith(JAR_WORDS.boxFinishes, 'jar');
   const shares = [one, other].flatMap((jar) => shareOf(jar, shop));
-  if (shares.length < 2) return refuseWith(JAR_WORDS.boxAmounts);
+  const unknown = [one, other].find((jar) => shareOf(jar, shop).length === 0);
+  if (unknown) return refuseWith(JAR_WORDS.boxAmounts, ['mix', 'jar', unknown.id]);
   return log(needs, 'jar-filled', { ...boxed(shares, shop, needs.now()), jar: needs.newId() });
 }
 

@@ -2,7 +2,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import { fail, type Result } from '../../result';
 import type { MixFailure } from '../../science/mixing/failure';
 import { MIX_FAILURES } from '../../words/mix/failure';
-import type { Refused } from '../refused';
+import type { Refused, WayTo } from '../refused';
 
 type Words = Record<
   MixFailure['kind'],
@@ -20,14 +20,21 @@ export function mixSentence(failure: MixFailure, { ingredients }: Pick<Shop, 'in
   });
 }
 
-/** The failure of a mix as an action's. */
+/** The failure of a mix as an action's: beside its line, or with the way to the ingredient that lacks something. */
 export function refuseMix(failure: MixFailure, shop: Pick<Shop, 'ingredients'>): Result<never, Refused> {
+  const sentence = mixSentence(failure, shop);
+  if ('line' in failure) return refuseWith(sentence, `lines.${failure.line}.amount`);
+  if (failure.kind === 'unknown-ingredient') return refuseWith(sentence, ['mix', 'ingredient', 'new']);
+  const ingredient =
+    'path' in failure ? failure.path[0] : 'ingredient' in failure ? failure.ingredient : undefined;
   return refuseWith(
-    mixSentence(failure, shop),
-    'line' in failure ? `lines.${failure.line}.amount` : undefined,
+    sentence,
+    ingredient === undefined ? 'lines' : ['mix', 'ingredient', ingredient, 'change'],
   );
 }
 
-/** A refusal in one sentence, beside a field where one is to blame. */
-export const refuseWith = (sentence: string, field?: string): Result<never, Refused> =>
-  fail({ sentence, fields: field === undefined ? {} : { [field]: sentence } });
+/** A refusal in one sentence, beside the field that is to blame, or with the way to the page where it is put right. */
+export const refuseWith = (sentence: string, way: string | WayTo): Result<never, Refused> =>
+  typeof way === 'string'
+    ? fail({ sentence, fields: { [way]: sentence } })
+    : fail({ sentence, fields: {}, way });

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { BACK, pageTitle } from '../../words/common';
 import { Icon } from './icons';
-import { arrivedByLink } from './route';
+import { arrivedByLink, sentFrom } from './route';
 
 export interface PageProps {
   readonly title: string;
@@ -19,6 +19,8 @@ export interface PageProps {
 /** A screen: its title, the way back, and its content. Coming to it puts the reader at its title. */
 export function Page({ title, backTo, backLabel = BACK, aside, columns = 'one', children }: PageProps) {
   const heading = useRef<HTMLHeadingElement>(null);
+  const from = sentFrom();
+  const to = from ?? backTo;
   useEffect(() => {
     document.title = pageTitle(title);
   }, [title]);
@@ -30,8 +32,8 @@ export function Page({ title, backTo, backLabel = BACK, aside, columns = 'one', 
   return (
     <>
       <header class="page-head">
-        {backTo !== undefined && (
-          <a class="page-back" href={backTo} aria-label={backLabel}>
+        {to !== undefined && (
+          <a class="page-back" href={to} aria-label={from ? BACK : backLabel}>
             <Icon name="back" />
           </a>
         )}

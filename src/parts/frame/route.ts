@@ -47,6 +47,12 @@ let moves = 0;
 /** Where the reader is now. */
 export const route: ReadonlySignal<Route> = current;
 
+/** Where the reader was sent from to put something right; undefined where nobody was. */
+export function sentFrom(): string | undefined {
+  const back = current.value.query.get('back');
+  return back?.startsWith('#/') ? back : undefined;
+}
+
 /** Goes to a place, as a tap on its link would. */
 export const goTo = (place: Place, ...rest: readonly string[]): void => goToAddress(linkTo(place, ...rest));
 

@@ -63,3 +63,13 @@ export const BACKUP_WORDS = {
   'newer-backup': 'A newer version of the app wrote this backup. Get the newest version first.',
   'faulty-entries': 'Some entries of this backup are faulty. Nothing was restored.',
 } as const;
+
+/** The way to where a refusal is put right. */
+export const TO_PLACE = {
+  bench: 'To the bench',
+  mix: 'Put it right under Mix',
+  match: 'To the matches',
+  air: 'Put it right under Air',
+  plan: 'To the plan',
+  more: 'To storage and backups',
+} as const;

@@ -67,7 +67,7 @@ export function HidingForm({ match }: OfMatch) {
 
   return (
     <form class="stack" onSubmit={send} noValidate>
-      <FilmFields {...part} />
+      <FilmFields {...part} refused={form.refused.value?.fields['dryFilm']} />
       <fieldset class="pair reading">
         <legend>{WORDS.black}</legend>
         <LuminanceField {...part} name="blackCard" label={WORDS.card} />
@@ -83,7 +83,12 @@ export function HidingForm({ match }: OfMatch) {
   );
 }
 
-function FilmFields({ draft, patch, isTried }: PartProps) {
+function FilmFields({
+  draft,
+  patch,
+  isTried,
+  refused,
+}: PartProps & { readonly refused: string | undefined }) {
   return (
     <>
       <TypedField
@@ -93,6 +98,7 @@ function FilmFields({ draft, patch, isTried }: PartProps) {
         draft={draft.dryFilm}
         onDraft={(dryFilm) => patch({ dryFilm })}
         isTried={isTried}
+        refused={refused}
       />
       <Choice
         label={WORDS.in}

@@ -9,7 +9,7 @@ import { TextField } from '../../../parts/fields/text-field';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
-import { fromHere, linkTo, route } from '../../../parts/frame/route';
+import { fromHere, linkTo, sentFrom } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { SORT_WORDS, INGREDIENT_WORDS as WORDS } from '../../../words/mix/ingredient';
@@ -33,7 +33,7 @@ export function NewIngredient() {
     <IngredientForm
       title={WORDS.newTitle}
       start={newIngredient('white-base')}
-      backTo={route.value.query.get('back') ?? linkTo('mix', 'ingredient')}
+      backTo={sentFrom() ?? linkTo('mix', 'ingredient')}
     />
   );
 }
@@ -48,7 +48,7 @@ export function ChangeIngredient({ id }: { readonly id: string }) {
       title={WORDS.changeTitle}
       id={id}
       start={draftOf(one)}
-      backTo={linkTo('mix', 'ingredient', id)}
+      backTo={sentFrom() ?? linkTo('mix', 'ingredient', id)}
     />
   );
 }
