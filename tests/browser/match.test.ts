@@ -138,14 +138,11 @@ test('the radio cabinet: from three readings of the target to the new aim under 
   await link(/^Trial 4/)
     .last()
     .tap();
-  await button('Make this a recipe').tap();
+  await button('Accept this trial').tap();
+  await title('The jar of trial 4');
+  await link('Weigh up more by the recipe').tap();
   await title('Radio cabinet');
   await says(/From the match/);
-
-  // And the jar that was mixed is poured already, as a weigh-up of that recipe.
-  await page.goBack();
-  await button('Put it in a jar').tap();
-  await page.waitForURL(/#\/mix\/weigh\//);
 });
 
 test('the cards: draw-down, hiding, toner, and spectra under other lights', async () => {

@@ -5,7 +5,8 @@ import type { Ingredient } from './ingredient';
 
 const UNPIGMENTED: readonly Ingredient['kind'][] = ['clear', 'dye', 'thinner', 'retarder'];
 
-const pigmentShareOf = (of: Ingredient): Result<number, MixFailure> =>
+/** Pigment of the solids by volume; nothing of what is never pigmented. */
+export const pigmentShareOf = (of: Ingredient): Result<number, MixFailure> =>
   of.pigmentOfSolids === undefined && UNPIGMENTED.includes(of.kind)
     ? succeed(0)
     : known(of.pigmentOfSolids, 'no-pigment-share', of);

@@ -10,6 +10,7 @@ import { MatchList } from './match-list';
 import { MatchPage } from './match-page';
 import { PhotoPage } from './photo/photo-page';
 import { ReadPage } from './reading/read-page';
+import { TrialJarPage } from './trial/jar-page';
 import { MixPage } from './trial/mix-page';
 import { TrialPage } from './trial/trial-page';
 import { MatchGiven, type OfMatch } from './use-match';
@@ -22,6 +23,7 @@ const PAGES: Record<string, ComponentType<OfMatch>> = {
   photo: PhotoPage,
   mix: MixPage,
   trial: TrialPage,
+  jar: TrialJarPage,
   shift: ShiftPage,
   tinters: TintersPage,
   hiding: HidingPage,

@@ -8,6 +8,7 @@ import { showToast } from '../../parts/frame/toast';
 import { targetOf } from '../../shop/colour/aim';
 import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
 import { MATCH_WORDS as WORDS } from '../../words/match/match';
+import { CameOfIt } from './came-of-it';
 import { labText } from './colour-text';
 import { Difference } from './difference';
 import { FurtherRows } from './further-rows';
@@ -38,6 +39,7 @@ export function MatchPage({ match }: OfMatch) {
           ))}
         </ul>
       </Section>
+      <CameOfIt match={match} />
       <Section title={WORDS.more}>
         <FurtherRows match={match} />
         {match.putAwayMs === undefined && <PutAway match={match} />}
@@ -46,8 +48,9 @@ export function MatchPage({ match }: OfMatch) {
   );
 }
 
-/** The newest trial that was read against the target; nothing before there is one. */
+/** The newest trial that was read against the target; nothing before there is one. It is read again only while no newer one waits to be read. */
 function Stand({ match }: OfMatch) {
+  const newest = match.trials.at(-1);
   const last = match.trials.findLast(({ readings }) => readings.length > 0);
   const side = last && sideThatCounts(match, sidesOf(match, last));
   if (!last || !side?.judgement) return null;
@@ -58,10 +61,14 @@ function Stand({ match }: OfMatch) {
       </p>
       <Difference match={match} side={side} />
       <div class="acts">
-        <LinkButton href={linkTo('match', match.id, 'read', 'trial', last.id)} icon="add">
-          {WORDS.readTrialAgain(last.number)}
-        </LinkButton>
-        {side.judgement.verdict.kind === 'pass' && <AcceptTrial match={match} trial={last} />}
+        {newest === last && (
+          <LinkButton href={linkTo('match', match.id, 'read', 'trial', last.id)} icon="add">
+            {WORDS.readTrialAgain(last.number)}
+          </LinkButton>
+        )}
+        {(side.judgement.verdict.kind === 'pass' || match.accepted?.trial === last.id) && (
+          <AcceptTrial match={match} trial={last} />
+        )}
       </div>
     </Section>
   );

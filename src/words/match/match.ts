@@ -43,6 +43,10 @@ export const MATCH_WORDS = {
   through: { bare: 'bare', clear: 'through clear' },
   line: (place: string, tolerance: string, light: string): string =>
     `${place}, within ΔE00 ${tolerance}, under ${light}`,
+  cameOfIt: 'What came of it',
+  recipe: (name: string, version: number): string => `Recipe: ${name}, version ${version}`,
+  jar: (name: string): string => `Jar: ${name}`,
+  coatsOn: (piece: string, coats: number): string => `${coats} ${coats === 1 ? 'coat' : 'coats'} on ${piece}`,
   onPiece: (piece: string): string => `On ${piece}`,
   stand: 'Result so far',
   next: 'What to add next',
@@ -213,7 +217,12 @@ export const FORM_WORDS = {
   nameHint: 'Such as “Radio cabinet, cream”.',
   noName: 'Give it a name.',
   piece: 'Piece',
-  noPiece: 'None in the log',
+  choosePiece: 'Choose the piece',
+  whichPiece: 'Say which piece it is for, or that it is for none.',
+  newPiece: 'A new piece',
+  noPiece: 'None: a test card, a spare part',
+  pieceName: 'Name of the piece',
+  pieceNameHint: 'Empty: the name of the match.',
   place: 'Where the repair lies',
   through: 'The target is seen',
   throughBare: { label: 'Bare', hint: 'no clear over it' },
@@ -233,7 +242,8 @@ export const FORM_WORDS = {
   letDowns: 'Let-downs made up',
   letDownNames: { none: 'None', ten: '10 %', both: '10 % and 1 %' },
   clear: 'Let-downs are made in',
-  clearNone: 'Not said',
+  newClear: 'New: clear lacquer',
+  newClearName: 'Clear lacquer',
   jarHolds: 'The jar takes',
   jarHoldsHint: 'Empty: twice what is in it.',
   tolerance: 'Tolerance, ΔE00',
@@ -446,11 +456,28 @@ export const TRIAL_WORDS = {
   yellownessNote: 'ASTM E313, for whites and creams of the same gloss. It leaves hue out: ΔE00 decides.',
   drift:
     'Both will go on yellowing, the new film faster at first. If that is accepted, aim slightly light: “Change this match”, “Aim b* lower by”.',
-  accept: 'Make this a recipe',
-  acceptAgain: 'Make this a new version',
+  accept: 'Accept this trial',
+  acceptAgain: 'Accept this one instead',
   accepted: 'Recipe written.',
   openRecipe: 'Open the recipe',
   jar: 'Put it in a jar',
+  openJar: (name: string): string => `Open the jar: ${name}`,
+} as const;
+
+export const TRIAL_JAR_WORDS = {
+  title: (trial: number): string => `The jar of trial ${trial}`,
+  lead: (grams: string): string =>
+    `The jar in your hand, ${grams} g as weighed in. Nothing is weighed again.`,
+  left: 'Left in it now',
+  leftHint: 'Content alone. Empty: all that was weighed in.',
+  thinner: 'Thinner stirred in now',
+  thinnerHint: (percent: string): string =>
+    percent === '0'
+      ? 'Empty: none.'
+      : `Empty: none. Usual for the gun: ${percent} % of the lacquer by volume.`,
+  fill: 'Save the jar',
+  later: 'Later',
+  toRecipe: 'Weigh up more by the recipe',
 } as const;
 
 export const RECIPE_FROM_MATCH = {

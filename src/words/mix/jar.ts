@@ -94,6 +94,9 @@ export const JAR_FORM = {
 } as const;
 
 export const JAR_WORDS = {
+  usualThinner: 'Lacquer thinner',
+  moreThanIn: (grams: string): string =>
+    `${grams} g were weighed in, so more than that cannot be left. Weigh the jar again, less its own weight.`,
   title: 'Jar',
   inIt: 'What is in it',
   finish: 'Finish',
@@ -171,6 +174,7 @@ export const JAR_WORDS = {
     `Worked out from your air readings, then the forecast: twice as fast for ${DOUBLES[units]} more (common practice).`,
   recipe: 'Its exact recipe',
   toRecipe: (name: string): string => `The recipe: ${name}`,
+  toMatch: (name: string): string => `Match: ${name}`,
   pouredOf: (grams: string, share: string): string => `${grams} g, ${share}`,
   coats: 'Coats from it',
   noCoats: 'None yet.',

@@ -113,6 +113,7 @@ export const RECIPE_WORDS = {
   rate: 'Evaporation rate of the blend (n-butyl acetate 1)',
   cannot: 'It can’t be calculated yet',
   toIngredients: 'To the ingredients',
+  match: 'The match it came from',
   jars: 'Jars made from it',
   noJars: 'None yet.',
   usedOn: 'Pieces it was used on',

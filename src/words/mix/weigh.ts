@@ -32,6 +32,7 @@ export const PLAN_WORDS = {
   factor: (factor: string): string => `${factor} times the recipe as written`,
   makeLetDown: (name: string): string =>
     `${name} is not in the shop yet. Mix some first: it is added to the ingredients.`,
+  takeValues: 'Use these values',
   begin: 'Begin to pour',
   chooseRecipe: 'Choose a recipe',
   cautions: 'Before you mix',

@@ -66,7 +66,7 @@ test('a reading tells its piece, trial, clear coats and whether it was dry; no t
   const { match } = done(
     await describeMatch(open.needs, {
       name: 'Cream',
-      piece,
+      piece: { piece },
       place: 'edge',
       through: 'clear',
       white: 'D65/10',

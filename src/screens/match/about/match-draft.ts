@@ -1,6 +1,7 @@
 import type { MatchSaid, TinterOnBench } from '../../../actions/match/describe-match';
 import type { Shop } from '../../../logbook/fold/fold';
 import type { Match } from '../../../logbook/fold/matches';
+import type { Piece } from '../../../logbook/fold/pieces';
 import { USUAL_NAMES } from '../../../logbook/kinds/match';
 import { LIMITS } from '../../../logbook/limits';
 import type { Quantity } from '../../../logbook/typed';
@@ -10,6 +11,10 @@ import { FORM_WORDS as WORDS } from '../../../words/match/match';
 
 export type UsualName = (typeof USUAL_NAMES)[number];
 export const NEW_BASE = 'new';
+/** A piece that is not in the log yet, and none at all: a test card, a spare part. */
+export const NEW_PIECE = 'new';
+export const NO_PIECE = 'none';
+export const NEW_CLEAR = 'new';
 
 /** A tinter that could stand on the bench: of the shop, or a usual one that the shop does not have. */
 export interface Candidate {
@@ -22,7 +27,10 @@ export interface Candidate {
 /** The form of a match as it stands; everything kept as typed. */
 export interface MatchDraft {
   readonly name: string;
-  readonly piece: string;
+  /** A piece of the log, a new one or none; undefined until it is said. */
+  readonly piece: string | undefined;
+  readonly pieceName: string;
+  readonly pieceBase: Piece['base'];
   readonly place: Match['place'];
   readonly through: Match['through'];
   readonly white: White;
@@ -72,7 +80,7 @@ const asTyped = <U extends 'g' | 'ratio'>(quantity: Quantity | undefined, unit: 
 });
 
 /** A new match: with the instrument, scale and bench of the last one. */
-export function freshDraft(shop: Shop, piece = ''): MatchDraft {
+export function freshDraft(shop: Shop, asked: string | undefined): MatchDraft {
   const last = [...shop.matches.values()].at(-1);
   const bases = whiteBases(shop);
   const draft = last ? draftOf(last) : undefined;
@@ -84,15 +92,29 @@ export function freshDraft(shop: Shop, piece = ''): MatchDraft {
     likes: {},
     division: { text: '0.01', unit: 'g' },
     letDowns: 'none',
-    clear: '',
+    clear: clears(shop)[0]?.id ?? NEW_CLEAR,
+    ...NEW_PIECE_SAID,
     ...draft,
     base: draft?.base ?? bases[0]?.id ?? NEW_BASE,
     name: '',
-    piece,
+    piece: asked ?? onlyPiece(shop),
     jarHolds: empty('g'),
     tolerance: empty('ratio'),
     yellowing: empty('ratio'),
   };
+}
+
+/** A new piece that is matched has an old finish on it: as the form of a piece begins, it is shown and can be changed. */
+const NEW_PIECE_SAID = { pieceName: '', pieceBase: 'old-redissolves' } as const;
+
+export const openPieces = ({ pieces }: Shop) =>
+  [...pieces.values()].filter(({ closedMs }) => closedMs === undefined);
+
+/** The piece that a new match can only be for: the one on the bench, or where there is none a new one; else it is asked. */
+function onlyPiece(shop: Shop): string | undefined {
+  const open = openPieces(shop);
+  if (open.length === 0) return NEW_PIECE;
+  return open.length === 1 ? open[0]?.id : undefined;
 }
 
 export const whiteBases = ({ ingredients }: Shop) =>
@@ -105,7 +127,8 @@ export function draftOf(match: Match): MatchDraft {
   const { name, piece, place, through, white, base, tinters, letDowns, clear } = match;
   return {
     name,
-    piece: piece ?? '',
+    piece: piece ?? NO_PIECE,
+    ...NEW_PIECE_SAID,
     place,
     through,
     white,
@@ -114,7 +137,7 @@ export function draftOf(match: Match): MatchDraft {
     likes: Object.fromEntries(tinters.map(({ ingredient, like }) => [ingredient, like ?? 'none'])),
     division: asTyped(match.division, 'g'),
     letDowns: letDowns.includes('let-down-1') ? 'both' : letDowns.length > 0 ? 'ten' : 'none',
-    clear: clear ?? '',
+    clear: clear ?? NEW_CLEAR,
     jarHolds: asTyped(match.jarHolds, 'g'),
     tolerance: asTyped(match.tolerance, 'ratio'),
     yellowing: asTyped(match.yellowing, 'ratio'),
@@ -131,6 +154,7 @@ export function likeOf({ likes }: MatchDraft, { key, label }: Candidate): UsualN
 /** Whether the form can be sent. */
 export const isWhole = (draft: MatchDraft): boolean =>
   draft.name.trim() !== '' &&
+  draft.piece !== undefined &&
   draft.ticked.length > 0 &&
   draftProblem(draft.division, LIMITS.division) === undefined &&
   draftProblem(draft.jarHolds, LIMITS.mass, true) === undefined &&
@@ -141,13 +165,13 @@ const LET_DOWNS = { none: [], ten: ['let-down-10'], both: ['let-down-10', 'let-d
 
 /** What the form says, for the logbook. Only of a draft that is whole. */
 export function saidOf(draft: MatchDraft, all: readonly Candidate[]): MatchSaid {
-  const { name, piece, place, through, white, base, division, letDowns, clear } = draft;
+  const { name, place, through, white, base, division, letDowns, clear } = draft;
   const given = (['jarHolds', 'tolerance', 'yellowing'] as const).flatMap((key) =>
     draft[key].text.trim() === '' ? [] : [[key, draft[key]] as const],
   );
   return {
     name: name.trim(),
-    ...(piece === '' ? {} : { piece }),
+    ...pieceSaid(draft),
     place,
     through,
     white,
@@ -155,9 +179,18 @@ export function saidOf(draft: MatchDraft, all: readonly Candidate[]): MatchSaid 
     tinters: all.filter(({ key }) => draft.ticked.includes(key)).map((one) => onBench(draft, one)),
     division,
     letDowns: [...LET_DOWNS[letDowns]],
-    ...(clear === '' ? {} : { clear }),
+    ...(letDowns === 'none'
+      ? {}
+      : { clear: clear === NEW_CLEAR ? { name: WORDS.newClearName } : { ingredient: clear } }),
     ...Object.fromEntries(given),
   };
+}
+
+/** A new piece goes by the match's name where it was given none of its own. */
+function pieceSaid({ piece, pieceName, pieceBase, name }: MatchDraft): Pick<MatchSaid, 'piece'> {
+  if (piece === undefined || piece === NO_PIECE) return {};
+  if (piece !== NEW_PIECE) return { piece: { piece } };
+  return { piece: { name: pieceName.trim() || name.trim(), base: pieceBase } };
 }
 
 function onBench(draft: MatchDraft, candidate: Candidate): TinterOnBench {

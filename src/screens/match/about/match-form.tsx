@@ -24,18 +24,19 @@ import {
   type MatchDraft,
   saidOf,
 } from './match-draft';
+import { PieceFields } from './piece-fields';
 import { ScaleFields } from './scale-fields';
 import { TinterTicks } from './tinter-ticks';
 
 /** Starts a match. */
-export const NewMatch = () => <MatchForm piece={route.value.query.get('piece') ?? ''} />;
+export const NewMatch = () => <MatchForm piece={route.value.query.get('piece') ?? undefined} />;
 
 /** Changes one. */
 export const ChangeMatch = ({ match }: OfMatch) => <MatchForm match={match} />;
 
 const LIGHTS = (Object.keys(WHITE_POINTS) as White[]).map((value) => ({ value, label: lightWords(value) }));
 
-function MatchForm({ match, piece = '' }: { readonly match?: Match; readonly piece?: string }) {
+function MatchForm({ match, piece }: { readonly match?: Match; readonly piece?: string | undefined }) {
   const { shop, needs, actions } = useShop();
   const form = useForm();
   const draft = useSignal(match ? draftOf(match) : freshDraft(shop.value, piece));
@@ -64,7 +65,7 @@ function MatchForm({ match, piece = '' }: { readonly match?: Match; readonly pie
       backLabel={match?.name ?? MATCH_WORDS.back}
     >
       <form class="stack" onSubmit={send} noValidate>
-        <WhatFields {...part} />
+        <WhatFields {...part} match={match} />
         <TinterTicks {...part} match={match} />
         <ScaleFields {...part} />
         <details class="caution-more">
@@ -77,11 +78,7 @@ function MatchForm({ match, piece = '' }: { readonly match?: Match; readonly pie
   );
 }
 
-function WhatFields({ draft, patch, isTried }: FormPart) {
-  const { pieces } = useShop().shop.value;
-  const onBench = [...pieces.values()].filter(
-    ({ id, closedMs }) => closedMs === undefined || id === draft.piece,
-  );
+function WhatFields({ draft, patch, isTried, match }: FormPart & { readonly match: Match | undefined }) {
   return (
     <>
       <TextField
@@ -91,17 +88,7 @@ function WhatFields({ draft, patch, isTried }: FormPart) {
         onText={(name) => patch({ name })}
         problem={isTried && draft.name.trim() === '' ? WORDS.noName : undefined}
       />
-      {onBench.length > 0 && (
-        <SelectField
-          label={WORDS.piece}
-          options={[
-            { value: '', label: WORDS.noPiece },
-            ...onBench.map(({ id, name }) => ({ value: id, label: name })),
-          ]}
-          value={draft.piece}
-          onChange={(piece) => patch({ piece })}
-        />
-      )}
+      <PieceFields {...{ draft, patch, isTried, match }} />
       <Choice
         label={WORDS.place}
         options={(['open-panel', 'edge', 'hidden'] as const).map((value) => ({

@@ -4,7 +4,7 @@ import { SelectField } from '../../../parts/fields/select-field';
 import { TypedField } from '../../../parts/fields/typed-field';
 import { useShop } from '../../../parts/frame/shop-context';
 import { FORM_WORDS as WORDS } from '../../../words/match/match';
-import { clears, type FormPart, NEW_BASE, whiteBases } from './match-draft';
+import { clears, type FormPart, NEW_BASE, NEW_CLEAR, whiteBases } from './match-draft';
 
 /** What the mix is weighed from, and how finely. */
 export function ScaleFields({ draft, patch, isTried }: FormPart) {
@@ -36,10 +36,10 @@ export function ScaleFields({ draft, patch, isTried }: FormPart) {
         value={draft.letDowns}
         onChange={(letDowns) => patch({ letDowns })}
       />
-      {draft.letDowns !== 'none' && inClear.length > 0 && (
+      {draft.letDowns !== 'none' && (
         <SelectField
           label={WORDS.clear}
-          options={[{ value: '', label: WORDS.clearNone }, ...inClear]}
+          options={[...inClear, { value: NEW_CLEAR, label: WORDS.newClear }]}
           value={draft.clear}
           onChange={(clear) => patch({ clear })}
         />

@@ -1,10 +1,10 @@
 import { acceptTrial } from '../../../actions/match/accept-trial';
-import { jarFromTrial } from '../../../actions/match/jar-from-trial';
 import type { Match, Trial } from '../../../logbook/fold/matches';
 import { Button, LinkButton } from '../../../parts/frame/button';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
+import { jarsOfMatch } from '../../../shop/colour/jars-of-match';
 import { TRIAL_WORDS as WORDS } from '../../../words/match/match';
 
 interface OfTrial {
@@ -12,9 +12,10 @@ interface OfTrial {
   readonly trial: Trial;
 }
 
-/** Makes a trial a recipe with one tap; of one that is, the way to it. */
+/** Makes a trial a recipe with one tap, and goes on to its jar; of one that is, the way to both. */
 export function AcceptTrial({ match, trial }: OfTrial) {
-  const { needs, actions } = useShop();
+  const { needs, actions, shop } = useShop();
+  const toJar = linkTo('match', match.id, 'jar', trial.id);
   async function accept(): Promise<void> {
     const goOn = fromHere();
     const done = await acceptTrial(needs, match, trial.number);
@@ -24,24 +25,29 @@ export function AcceptTrial({ match, trial }: OfTrial) {
       text: WORDS.accepted,
       onUndo: () => void actions.undo(accepted).then(() => actions.undo(written)),
     });
-    goOn(linkTo('mix', 'recipe', done.value.recipe));
+    goOn(toJar);
   }
-  async function fill(): Promise<void> {
-    const goOn = fromHere();
-    const done = await jarFromTrial(needs, match, trial.number, match.accepted?.recipe ?? '');
-    if (done.ok) goOn(linkTo('mix', 'weigh', done.value));
-    else showToast({ text: done.failure.sentence });
-  }
-  if (match.accepted?.trial === trial.id)
+  if (match.accepted?.trial !== trial.id)
     return (
-      <>
-        <LinkButton icon="next" href={linkTo('mix', 'recipe', match.accepted.recipe)}>
-          {WORDS.openRecipe}
-        </LinkButton>
-        <Button icon="mix" onClick={fill}>
-          {WORDS.jar}
-        </Button>
-      </>
+      <Button kind="main" icon="check" isWide onClick={accept}>
+        {match.accepted ? WORDS.acceptAgain : WORDS.accept}
+      </Button>
     );
-  return <Button onClick={accept}>{match.accepted ? WORDS.acceptAgain : WORDS.accept}</Button>;
+  const [jar] = jarsOfMatch(match, shop.value);
+  return (
+    <>
+      {jar ? (
+        <LinkButton kind="main" icon="mix" href={linkTo('mix', 'jar', jar.id)} isWide>
+          {WORDS.openJar(jar.name)}
+        </LinkButton>
+      ) : (
+        <LinkButton kind="main" icon="mix" href={toJar} isWide>
+          {WORDS.jar}
+        </LinkButton>
+      )}
+      <LinkButton icon="next" href={linkTo('mix', 'recipe', match.accepted.recipe)}>
+        {WORDS.openRecipe}
+      </LinkButton>
+    </>
+  );
 }

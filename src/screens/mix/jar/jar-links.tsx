@@ -5,6 +5,7 @@ import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { batchMassKg } from '../../../science/mixing/ingredient';
+import { matchOfJar } from '../../../shop/colour/jars-of-match';
 import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
 import { percentWords } from '../../../words/quantities';
 import { whenWords } from '../../../words/times';
@@ -19,6 +20,7 @@ export function ExactRecipe({ jar }: { readonly jar: Jar }) {
   if (!weighUp && !jar.boxedFrom) return null;
   const batch = weighUp ? pouredBatch(weighUp) : [];
   const recipe = weighUp && recipes.get(weighUp.recipe);
+  const match = matchOfJar(jar, shop.value);
   return (
     <Section title={weighUp ? WORDS.recipe : WORDS.boxedFrom}>
       {weighUp && (
@@ -31,6 +33,7 @@ export function ExactRecipe({ jar }: { readonly jar: Jar }) {
       )}
       <ul class="rows">
         {recipe && <Row href={linkTo('mix', 'recipe', recipe.id)} title={WORDS.toRecipe(recipe.name)} />}
+        {match && <Row href={linkTo('match', match.id)} title={WORDS.toMatch(match.name)} />}
         {(jar.boxedFrom ?? []).map(({ jar: from }) => (
           <Row key={from} href={linkTo('mix', 'jar', from)} title={jars.get(from)?.name ?? from} />
         ))}

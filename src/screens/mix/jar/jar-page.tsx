@@ -4,6 +4,7 @@ import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
+import { matchOfJar } from '../../../shop/colour/jars-of-match';
 import { jarCode } from '../../../shop/jar/code';
 import { jarFilm } from '../../../shop/jar/film';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
@@ -22,10 +23,16 @@ export function JarPage({ id }: { readonly id: string }) {
   const { shop, nowMs } = useShop();
   const jar = findJar(id, shop.value.jars);
   if (!jar) return <NothingHere title={WORDS.title} />;
+  const piece = matchOfJar(jar, shop.value)?.piece;
   return (
     <Page title={jar.name} backTo={linkTo('mix')}>
       {jar.emptiedMs === undefined ? (
-        <LinkButton kind="main" icon="coat" isWide href={`${linkTo('lay')}?jar=${jar.id}`}>
+        <LinkButton
+          kind="main"
+          icon="coat"
+          isWide
+          href={`${linkTo('lay')}?jar=${jar.id}${piece === undefined ? '' : `&piece=${piece}`}`}
+        >
           {WORDS.lay}
         </LinkButton>
       ) : (

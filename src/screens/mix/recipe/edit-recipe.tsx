@@ -12,6 +12,8 @@ import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
+import { LackingFields, useLacking } from '../../../parts/mix/lacking-fields';
+import { lackingIn } from '../../../shop/recipe/lacking';
 import { UNDER_WORDS, USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { NothingHere } from '../nothing-here';
 import { coatsProblem, draftOf, isWhole, newRecipe, type RecipeDraft, recipeSaid, withLine } from './draft';
@@ -62,9 +64,10 @@ interface RecipeFormProps {
 }
 
 function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
-  const { needs, actions } = useShop();
+  const { shop, needs, actions } = useShop();
   const draft = useSignal(start);
   const form = useForm();
+  const lacking = useLacking(lackingIn(usedIn(draft.value), shop.value));
   const patch = (some: Partial<RecipeDraft>) => {
     draft.value = { ...draft.value, ...some };
     if (previous === undefined) unfinished = draft.value;
@@ -72,8 +75,8 @@ function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
   async function keep(event: Event): Promise<void> {
     const goOn = fromHere();
     event.preventDefault();
-    const kept = await form.send(isWhole(draft.value), () =>
-      writeRecipe(needs, recipeSaid(draft.value, previous)),
+    const kept = await form.send(isWhole(draft.value) && lacking.isWhole(), () =>
+      lacking.before(() => writeRecipe(needs, recipeSaid(draft.value, previous))),
     );
     if (!kept) return;
     if (previous === undefined) unfinished = undefined;
@@ -109,6 +112,7 @@ function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
         </Section>
         <Section title={WORDS.note}>
           <TextField label={WORDS.note} text={draft.value.note} onText={(note) => patch({ note })} isLong />
+          <LackingFields form={lacking} isTried={isTried} />
           <Refusal refused={form.refused.value} />
           <Button kind="main" icon="check" isWide isSubmit disabled={form.isBusy.value}>
             {previous === undefined ? WORDS.keep : WORDS.keepVersion}
@@ -118,6 +122,11 @@ function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
     </Page>
   );
 }
+
+const usedIn = ({ lines }: RecipeDraft) =>
+  lines.flatMap(({ ingredient, measure }) =>
+    ingredient === undefined ? [] : [{ ingredient, inDrops: measure === 'drops' }],
+  );
 
 interface UseProps {
   readonly draft: RecipeDraft;

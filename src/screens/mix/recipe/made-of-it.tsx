@@ -2,6 +2,7 @@ import { Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
+import { matchOfRecipe } from '../../../shop/colour/jars-of-match';
 import { coatedFrom, jarsOfRecipe } from '../../../shop/recipe/use';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { whenWords } from '../../../words/times';
@@ -11,8 +12,16 @@ export function MadeOfIt({ id }: { readonly id: string }) {
   const { shop, nowMs } = useShop();
   const jars = jarsOfRecipe(id, shop.value);
   const coated = coatedFrom(jars, shop.value);
+  const match = matchOfRecipe(id, shop.value);
   return (
     <>
+      {match && (
+        <Section title={WORDS.match}>
+          <ul class="rows">
+            <Row href={linkTo('match', match.id)} title={match.name} />
+          </ul>
+        </Section>
+      )}
       <Section title={WORDS.jars}>
         {jars.length === 0 && <p class="quiet">{WORDS.noJars}</p>}
         <ul class="rows">

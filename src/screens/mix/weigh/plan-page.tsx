@@ -1,18 +1,20 @@
-import { mixSentence } from '../../../actions/mix/mix-refused';
+import { refuseMix } from '../../../actions/mix/mix-refused';
 import { beginWeighUp } from '../../../actions/mix/weigh-up';
 import type { Recipe } from '../../../logbook/fold/recipes';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
 import { Refusal } from '../../../parts/fields/refusal';
 import { useForm } from '../../../parts/fields/use-form';
-import { Button, LinkButton } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
+import { Button } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
+import { LackingFields, useLacking } from '../../../parts/mix/lacking-fields';
+import { succeed } from '../../../result';
+import type { MixFailure } from '../../../science/mixing/failure';
 import type { Batch } from '../../../science/mixing/ingredient';
+import { lackingIn } from '../../../shop/recipe/lacking';
 import { unitWord } from '../../../words/frame/logbook';
-import { RECIPE_WORDS } from '../../../words/mix/recipe';
 import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';
 import { numberWords } from '../../../words/quantities';
 import { MixCautions } from '../cautions';
@@ -32,7 +34,6 @@ export function PlanPage() {
 }
 
 function Plan({ recipe }: { readonly recipe: Recipe }) {
-  const { shop } = useShop();
   const { size, batch, factor } = usePlan(recipe, route.value.query.get('mL'));
   const letDowns = useLetDowns();
   return (
@@ -65,20 +66,40 @@ function Plan({ recipe }: { readonly recipe: Recipe }) {
           letDowns={letDowns}
         />
       ) : (
-        <Notice kind="caution" title={RECIPE_WORDS.cannot}>
-          <p>{mixSentence(batch.failure, shop.value)}</p>
-          <div class="acts">
-            {'ingredient' in batch.failure && (
-              <LinkButton href={linkTo('mix', 'ingredient', batch.failure.ingredient, 'change')}>
-                {RECIPE_WORDS.toIngredients}
-              </LinkButton>
-            )}
-          </div>
-        </Notice>
+        <CannotYet recipe={recipe} failure={batch.failure} />
       )}
     </Page>
   );
 }
+
+/** Why the batch cannot be worked out: what is not known is asked here, and the plan goes on from it. */
+function CannotYet({ recipe, failure }: { readonly recipe: Recipe; readonly failure: MixFailure }) {
+  const { shop } = useShop();
+  const form = useForm();
+  const lacking = useLacking(lackingIn(usedIn(recipe), shop.value));
+  const refused = refuseMix(failure, shop.value);
+  if (lacking.lacking.length === 0 && !refused.ok) return <Refusal refused={refused.failure} />;
+  return (
+    <>
+      <LackingFields form={lacking} isTried={form.isTried.value} />
+      <Refusal refused={form.refused.value} />
+      <Button
+        kind="main"
+        icon="next"
+        isWide
+        onClick={() =>
+          void form.send(lacking.isWhole(), () => lacking.before(async () => succeed(undefined)))
+        }
+        disabled={form.isBusy.value}
+      >
+        {WORDS.takeValues}
+      </Button>
+    </>
+  );
+}
+
+const usedIn = ({ lines }: Recipe) =>
+  lines.map(({ ingredient, amount }) => ({ ingredient, inDrops: amount.typed.unit === 'drops' }));
 
 function ScaleFields() {
   return (
@@ -109,18 +130,21 @@ interface ReadyProps {
 function Ready({ recipe, batch, sizeIsRight, letDowns }: ReadyProps) {
   const { shop, needs } = useShop();
   const form = useForm();
+  const lacking = useLacking(lackingIn(batch, shop.value));
   const divisionKg = Number(division.now.value) / 1000;
   const lines = planLines(batch, divisionKg, shop.value);
   const isTared = taring.now.value === 'tared';
   const begin = async (): Promise<void> => {
     const goOn = fromHere();
-    const begun = await form.send(sizeIsRight, () =>
-      beginWeighUp(needs, {
-        recipe: recipe.id,
-        plan: lines.map(({ ingredient, massKg }) => ({ ingredient, massKg })),
-        division: { text: division.now.value, unit: 'g' },
-        isTared,
-      }),
+    const begun = await form.send(sizeIsRight && lacking.isWhole(), () =>
+      lacking.before(() =>
+        beginWeighUp(needs, {
+          recipe: recipe.id,
+          plan: lines.map(({ ingredient, massKg }) => ({ ingredient, massKg })),
+          division: { text: division.now.value, unit: 'g' },
+          isTared,
+        }),
+      ),
     );
     if (begun) goOn(linkTo('mix', 'weigh', begun.weighUp));
   };
@@ -142,6 +166,7 @@ function Ready({ recipe, batch, sizeIsRight, letDowns }: ReadyProps) {
           ))}
         </ol>
       </Section>
+      <LackingFields form={lacking} isTried={form.isTried.value} />
       <MixCautions ingredients={lines.map(({ ingredient }) => ingredient)} />
       <Refusal refused={form.refused.value} />
       <Button kind="main" icon="mix" isWide onClick={() => void begin()} disabled={form.isBusy.value}>

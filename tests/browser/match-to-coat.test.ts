@@ -1,0 +1,111 @@
+import { expect, test } from 'vitest';
+import { here, openApp, page } from './app';
+import { MOBILE } from './browser';
+import { axeViolations, overTheSide } from './looked-at';
+import { button, field, link, said, title } from './on-screen';
+
+// Every colour: the worked scenario of the radio cabinet (aged white lacquer, edge chips).
+type Lab = readonly [L: string, a: string, b: string];
+
+/** Counts what a finger does: every touch of the screen from here on. */
+async function countTaps(): Promise<() => Promise<number>> {
+  await page.evaluate(() => {
+    const seen = { taps: 0 };
+    Object.assign(globalThis, { seen });
+    addEventListener('pointerdown', () => seen.taps++, true);
+  });
+  return () => page.evaluate(() => (globalThis as unknown as { seen: { taps: number } }).seen.taps);
+}
+
+/** A field is touched before it is typed in. */
+async function type(name: string, text: string): Promise<void> {
+  await field(name).tap();
+  await field(name).fill(text);
+}
+const pick = (name: RegExp): Promise<void> => page.getByRole('radio', { name }).tap();
+const tick = (name: RegExp): Promise<void> => page.getByRole('checkbox', { name }).tap();
+const says = (text: string | RegExp): Promise<void> => said(text).waitFor();
+
+async function readThrice(lab: Lab): Promise<void> {
+  for (const number of [1, 2, 3]) {
+    if (number > 1) await button('Another reading').tap();
+    const row = page.getByRole('group', { name: `Reading ${number}`, exact: true });
+    for (const [k, part] of ['L*', 'a*', 'b*'].entries()) {
+      const box = row.getByRole('textbox', { name: part, exact: true });
+      await box.tap();
+      await box.fill(lab[k] ?? '');
+    }
+  }
+  await button('Log the reading').tap();
+  await title('Radio cabinet');
+}
+
+async function mix(amounts: Readonly<Record<string, string>>): Promise<void> {
+  for (const [name, grams] of Object.entries(amounts)) await type(`${name}, g`, grams);
+  await button('Log this trial').tap();
+}
+
+/** From an empty shop to an accepted trial: the third one of the scenario, bare. */
+async function acceptThirdTrial(): Promise<void> {
+  await link('Start a match').tap();
+  await type('Name', 'Radio cabinet');
+  await pick(/^Edge/);
+  for (const name of [/^Ochre/, /^Raw umber/, /^Red oxide/]) await tick(name);
+  await button('Start the match').tap();
+  await link('Read the target').tap();
+  await readThrice(['86.5', '-0.6', '14.8']);
+  await link('Weigh in the base').tap();
+  await mix({ 'White lacquer': '200' });
+  await link('Read the base').tap();
+  await readThrice(['95.5', '-0.8', '2.2']);
+  await link('I added something else').tap();
+  await mix({ Ochre: '2.6', 'Raw umber': '0.5' });
+  await link('Read the trial').tap();
+  await readThrice(['88.9', '-1.1', '12.1']);
+  await link('I added something else').tap();
+  await mix({ Ochre: '1.1', 'Raw umber': '0.2' });
+  await link('Read the trial').tap();
+  await readThrice(['86.7', '-0.5', '14.4']);
+  await says('Within tolerance');
+}
+
+test('from an empty shop to the first coat of the accepted trial, by touch', async () => {
+  await openApp(MOBILE, '#/match');
+  const taps = await countTaps();
+  await acceptThirdTrial();
+  const before = await taps();
+
+  await button('Accept this trial').tap();
+  await title('The jar of trial 3');
+  expect(await axeViolations()).toEqual([]);
+  expect(await overTheSide()).toBe(0);
+  await button('Save the jar').tap();
+  await title('Radio cabinet');
+  await says(/177 mL/); // 200 g of white at 1.15 g/mL and 4.4 g of tinter at 1.5
+  const jar = here();
+  await link('Log a coat').tap();
+  await button('Read and done').tap();
+  await button('Log it').first().tap();
+  await title('Radio cabinet');
+  await says(/Coat 1/);
+  const toCoat = (await taps()) - before;
+  console.log(`taps: ${before} to the accepted trial, ${toCoat} from there to the first coat`);
+  expect(toCoat).toBeLessThanOrEqual(12);
+  expect(before + toCoat).toBeLessThan(140);
+
+  // Each names and opens the others: piece, match, recipe, jar.
+  await link(/^Radio cabinet/)
+    .first()
+    .tap();
+  await says('What came of it');
+  await link(/^1 coat on Radio cabinet/).waitFor();
+  await link(/^Recipe: Radio cabinet/).tap();
+  await says('The match it came from');
+  await page.goBack();
+  await link(/^Jar: Radio cabinet/).tap();
+  expect(here()).toBe(jar);
+  await link(/^Match: Radio cabinet/).waitFor();
+  await link(/^On Radio cabinet|Radio cabinet/)
+    .first()
+    .waitFor();
+});
