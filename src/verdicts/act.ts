@@ -9,6 +9,8 @@ export interface Question {
   readonly act: Act;
   readonly way?: Coat['how'] | undefined;
   readonly jarId?: string | undefined;
+  /** Dry film that a sanding would take off, m; what is usual where absent. */
+  readonly removedM?: number | undefined;
   /** A place on the piece; the whole piece where absent. */
   readonly zoneId?: string | undefined;
 }

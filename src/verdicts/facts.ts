@@ -1,5 +1,6 @@
 import type { Coat, Piece } from '../logbook/fold/pieces';
 import type { LEAD_FINDINGS } from '../logbook/kinds/spot-test';
+import type { Hazard } from '../reminders/cautions';
 import type { OldFinish } from '../science/old-finish/old-finish';
 import type { OldFinishSign } from '../science/old-finish/signs';
 import type { SandingRule } from '../shop/stack/old-finish';
@@ -21,6 +22,12 @@ export interface Facts {
   readonly moments: readonly Moment[];
   /** The jar asked about, or the one that was used last. */
   readonly jar: JarFact | undefined;
+  readonly air: AirFact;
+  /** The room that hardness is held against. */
+  readonly sandingK: number;
+  /** What lies above the next thing that sanding must not reach; undefined where there is no film. */
+  readonly above: AboveFact | undefined;
+  readonly promisedMs: number | undefined;
   readonly oldFinish: OldFinishFact;
   /** Dry film of the finish, and the most that it may have; undefined where there is no limit. */
   readonly build: BuildFact | undefined;
@@ -41,6 +48,30 @@ export interface CoatFact {
 export interface JarFact {
   readonly name: string;
   readonly finish: string;
+  readonly hazards: readonly Hazard[];
+  readonly filledMs: number;
+  /** The end of its pot or shelf life, where one was said. */
+  readonly lifeEndMs?: number | undefined;
+  readonly lifeAs?: 'pot' | 'shelf' | undefined;
+}
+
+export interface AirFact {
+  /** As read last, within a working day. */
+  readonly now?:
+    | { readonly atMs: number; readonly temperatureK: number; readonly humidity: number }
+    | undefined;
+  /** What a film of the jar does in that air; undefined where it does not blush. */
+  readonly blush?: 'stays-clear' | 'may-blush' | 'blushes' | undefined;
+  /** The coldest reading of the last days. */
+  readonly coldestK?: number | undefined;
+  /** The forecast's night. */
+  readonly nightK?: number | undefined;
+}
+
+export interface AboveFact {
+  readonly what: 'colour' | 'wood' | 'old-finish';
+  /** Dry film above it, m. */
+  readonly filmM: number;
 }
 
 export interface OldFinishFact {

@@ -1,17 +1,33 @@
 import type { Rule } from './reason';
-import { baseLifts } from './rules/base';
+import { blush, coldShock, tooCold, tooDamp } from './rules/air';
+import { baseLifts, baseUnknown, noMelt, silicone } from './rules/base';
 import { filmLimit, windowClosed } from './rules/build';
 import { estimate } from './rules/estimate';
 import { filmGums, filmPrints } from './rules/film';
+import { isocyanate, jarPast } from './rules/jar';
+import { layersShow, sandsThrough, stillSoft, untried } from './rules/layers';
 import { lead } from './rules/lead';
 
 /** Everything that the judge minds. A new rule is its function, its line here, its words and its table of cases. */
 export const RULES: readonly Rule[] = [
   lead,
   baseLifts,
+  baseUnknown,
+  noMelt,
+  silicone,
   filmPrints,
   filmGums,
   windowClosed,
   filmLimit,
+  sandsThrough,
+  jarPast,
+  isocyanate,
+  tooCold,
+  tooDamp,
+  blush,
+  layersShow,
+  coldShock,
   estimate,
+  untried,
+  stillSoft,
 ];

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Act } from '../../src/verdicts/act';
 import type { Facts } from '../../src/verdicts/facts';
+import { RULES } from '../../src/verdicts/rules';
 import { holdsOf, verdictOn } from '../../src/verdicts/verdict';
-import { DAY, oldFinish, reasonBy, someFacts, T0 } from './some-facts';
+import { aJar, DAY, oldFinish, reasonBy, someFacts, T0 } from './some-facts';
 
 interface Row {
   readonly name: string;
@@ -14,7 +15,9 @@ interface Row {
   readonly weight?: string;
 }
 
-const table = (rule: string, rows: readonly Row[]) =>
+const tabled = new Set<string>();
+const table = (rule: string, rows: readonly Row[]): void => {
+  tabled.add(rule);
   describe(rule, () => {
     test.each(rows)('$name', ({ act, days = 1, facts, says, weight = 'hold' }) => {
       const reason = reasonBy(rule, act, someFacts(days, facts));
@@ -22,6 +25,7 @@ const table = (rule: string, rows: readonly Row[]) =>
       if (says !== undefined) expect(reason?.weight).toBe(weight);
     });
   });
+};
 
 const check = (test: 'print' | 'gum', result: 'passes' | 'fails', day: number) => ({
   test,
@@ -92,6 +96,13 @@ table('film-gums', [
 // Common practice, no source; "about 1980" is the practice of the trade.
 table('lead', [
   {
+    name: 'an old finish of which nobody said how it looks',
+    act: 'scuff',
+    facts: { base: 'old-closed' },
+    says: 'leadUnasked',
+    weight: 'caution',
+  },
+  {
     name: 'an opaque old finish is not sanded untested',
     act: 'scuff',
     facts: { oldFinish: oldFinish({ sanding: 'test-first' }) },
@@ -140,7 +151,7 @@ table('base-lifts', [
     facts: {
       base: 'old-closed',
       oldFinish: oldFinish({ finish: 'oil-varnish' }),
-      jar: { name: 'Cut', finish: 'shellac' },
+      jar: aJar('shellac'),
     },
   },
   {
@@ -149,7 +160,7 @@ table('base-lifts', [
     facts: {
       base: 'old-closed',
       oldFinish: oldFinish({ finish: 'oil-varnish' }),
-      jar: { name: 'Clear', finish: 'waterborne' },
+      jar: aJar('waterborne'),
     },
   },
   {
@@ -223,6 +234,270 @@ table('film-limit', [
   },
 ]);
 
+const OLD = { base: 'old-closed' } as const;
+// Common practice, no source.
+table('base-unknown', [
+  {
+    name: 'an old finish that nobody tested',
+    act: 'coat',
+    facts: { ...OLD, coats: [] },
+    says: 'baseUnknown',
+    weight: 'caution',
+  },
+  {
+    name: 'tested, nothing to say',
+    act: 'coat',
+    facts: { ...OLD, coats: [], oldFinish: oldFinish({ finish: 'shellac' }) },
+  },
+  { name: 'with a coat on it is too late to ask', act: 'coat', facts: OLD },
+]);
+
+table('no-melt', [
+  {
+    name: 'thinner opens no oil varnish',
+    act: 'flash-coat',
+    facts: { ...OLD, coats: [], oldFinish: oldFinish({ finish: 'oil-varnish' }) },
+    says: 'noMelt',
+  },
+  {
+    name: 'it opens an old lacquer',
+    act: 'flash-coat',
+    facts: { base: 'old-redissolves', coats: [], oldFinish: oldFinish({ finish: 'solvent-lacquer' }) },
+  },
+  { name: 'it opens fresh lacquer', act: 'flash-coat' },
+  {
+    name: 'it opens no waterborne coat',
+    act: 'flash-coat',
+    facts: { coats: [{ atMs: T0, how: 'brush', finish: 'waterborne' }] },
+    says: 'noMelt',
+  },
+]);
+
+table('silicone', [
+  {
+    name: 'polish makes craters',
+    act: 'coat',
+    facts: { ...OLD, oldFinish: oldFinish({ signs: ['polish'] }) },
+    says: 'silicone',
+    weight: 'caution',
+  },
+  {
+    name: 'shellac closes it off',
+    act: 'coat',
+    facts: {
+      ...OLD,
+      oldFinish: oldFinish({ signs: ['polish'] }),
+      coats: [{ atMs: T0, how: 'brush', finish: 'shellac' }],
+    },
+  },
+]);
+
+const usual = { what: 'colour', filmM: um(20) } as const;
+// Usual amounts, common practice, no source: scuff 2-4 um, level 10-25, rub out 3-8.
+table('sands-through', [
+  {
+    name: 'levelling may take 25 um of the 20 over the colour',
+    act: 'level-sand',
+    days: 30,
+    facts: { above: usual },
+    says: 'throughColour',
+    weight: 'caution',
+  },
+  { name: 'rubbing out takes 8 at most', act: 'rub-out', days: 30, facts: { above: usual } },
+  {
+    name: 'wood',
+    act: 'level-sand',
+    days: 30,
+    facts: { above: { what: 'wood', filmM: um(12) } },
+    says: 'throughWood',
+    weight: 'caution',
+  },
+  {
+    name: 'old finish',
+    act: 'scuff',
+    days: 30,
+    facts: { above: { what: 'old-finish', filmM: um(3) } },
+    says: 'throughOld',
+    weight: 'caution',
+  },
+]);
+
+// Common practice, no source: a pot past its life does not cure; shellac keeps 6 months, tried on glass after that.
+table('jar-past', [
+  {
+    name: 'a pot past its life',
+    act: 'coat',
+    facts: { jar: aJar('conversion', { lifeAs: 'pot', lifeEndMs: T0 }) },
+    says: 'potOver',
+  },
+  {
+    name: 'shellac of seven months',
+    act: 'coat',
+    facts: { jar: aJar('shellac', { filledMs: T0 - 213 * DAY }) },
+    says: 'shellacOld',
+    weight: 'caution',
+  },
+  { name: 'shellac of five', act: 'coat', facts: { jar: aJar('shellac', { filledMs: T0 - 150 * DAY }) } },
+  {
+    name: 'lacquer of seven months',
+    act: 'coat',
+    facts: { jar: aJar('nitrocellulose', { filledMs: T0 - 213 * DAY }) },
+  },
+  {
+    name: 'lacquer past the life that was said',
+    act: 'coat',
+    facts: { jar: aJar('nitrocellulose', { lifeAs: 'shelf', lifeEndMs: T0 }) },
+    says: 'jarOld',
+    weight: 'caution',
+  },
+]);
+
+table('isocyanate', [
+  {
+    name: 'in the jar',
+    act: 'coat',
+    facts: { jar: aJar('urethane', { hazards: ['isocyanate'] }) },
+    says: 'isocyanate',
+    weight: 'caution',
+  },
+  { name: 'not in it', act: 'coat' },
+]);
+
+const F = (degrees: number): number => 273.15 + ((degrees - 32) * 5) / 9;
+const air = (temperatureF: number, humidity: number, more: Partial<Facts['air']> = {}): Facts['air'] => ({
+  now: { atMs: T0, temperatureK: F(temperatureF), humidity },
+  ...more,
+});
+// Waterborne: not below 18 C (65 F) or above 70 % (common practice, no source).
+table('too-cold', [
+  {
+    name: '66 F by day, 59 F overnight',
+    act: 'coat',
+    facts: { jar: aJar('waterborne'), air: air(66, 0.58, { nightK: F(59) }) },
+    says: 'coldNight',
+    weight: 'caution',
+  },
+  {
+    name: '59 F now',
+    act: 'coat',
+    facts: { jar: aJar('waterborne'), air: air(59, 0.58) },
+    says: 'tooCold',
+    weight: 'wait',
+  },
+  {
+    name: 'lacquer at 12 C goes on with care',
+    act: 'coat',
+    facts: { air: air(53.6, 0.5) },
+    says: 'tooCold',
+    weight: 'caution',
+  },
+  {
+    name: '66 F and a warm night',
+    act: 'coat',
+    facts: { jar: aJar('waterborne'), air: air(66, 0.58, { nightK: F(66) }) },
+  },
+]);
+table('too-damp', [
+  {
+    name: 'waterborne in 75 %',
+    act: 'coat',
+    facts: { jar: aJar('waterborne'), air: air(70, 0.75) },
+    says: 'tooDamp',
+    weight: 'wait',
+  },
+  { name: 'in 70 %', act: 'coat', facts: { jar: aJar('waterborne'), air: air(70, 0.7) } },
+  { name: 'lacquer has its own rule', act: 'coat', facts: { air: air(70, 0.75) } },
+]);
+table('blush', [
+  {
+    name: 'it falls below the dew point',
+    act: 'coat',
+    facts: { air: air(80, 0.78, { blush: 'blushes' }) },
+    says: 'blushes',
+    weight: 'wait',
+  },
+  {
+    name: 'it may',
+    act: 'coat',
+    facts: { air: air(80, 0.6, { blush: 'may-blush' }) },
+    says: 'mayBlush',
+    weight: 'caution',
+  },
+  { name: 'it does not', act: 'coat', facts: { air: air(70, 0.4, { blush: 'stays-clear' }) } },
+]);
+
+const waterborne = (...days: number[]): Partial<Facts> => ({
+  coats: days.map((day) => ({ atMs: T0 + day * DAY, how: 'spray', finish: 'waterborne' })),
+});
+table('layers-show', [
+  {
+    name: 'scuffed between days',
+    act: 'coat',
+    days: 1,
+    facts: waterborne(0),
+    says: 'scuffFirst',
+    weight: 'caution',
+  },
+  { name: 'not within one', act: 'coat', days: 0.1, facts: waterborne(0) },
+  {
+    name: 'the last two on different days show',
+    act: 'level-sand',
+    days: 20,
+    facts: waterborne(0, 1),
+    says: 'witnessLines',
+    weight: 'caution',
+  },
+  {
+    name: 'on one day they do not',
+    act: 'level-sand',
+    days: 20,
+    facts: waterborne(0, 0.1),
+    says: 'oneDay',
+    weight: 'note',
+  },
+  { name: 'lacquer melts in', act: 'coat', days: 1 },
+]);
+
+table('cold-shock', [
+  {
+    name: 'from 12 C into a room of 21',
+    act: 'rub-out',
+    days: 20,
+    facts: { air: { coldestK: 285.15 } },
+    says: 'coldShock',
+    weight: 'caution',
+  },
+  { name: 'from 18 C', act: 'rub-out', days: 20, facts: { air: { coldestK: 291.15 } } },
+  {
+    name: 'on its way in a frost',
+    act: 'hand-over',
+    days: 30,
+    facts: { air: { nightK: 268.15 } },
+    says: 'coldShipping',
+    weight: 'caution',
+  },
+]);
+
+table('still-soft', [
+  { name: 'handed over before it is hard', act: 'hand-over', days: 30, says: 'stillSoft', weight: 'caution' },
+  {
+    name: 'promised for a day before it is',
+    act: 'promise',
+    days: 1,
+    facts: { promisedMs: T0 + 40 * DAY },
+    says: 'stillSoft',
+    weight: 'caution',
+  },
+  { name: 'promised for a day after', act: 'promise', days: 1, facts: { promisedMs: T0 + 61 * DAY } },
+  { name: 'hard', act: 'hand-over', days: 61 },
+]);
+
+table('untried', [
+  { name: 'due, and nobody tried', act: 'rub-out', days: 30, says: 'untried', weight: 'note' },
+  { name: 'not due', act: 'rub-out', days: 5 },
+  { name: 'tried', act: 'rub-out', days: 30, facts: { checks: [check('print', 'passes', 25)] } },
+]);
+
 // Level-sand 10-14-20 days after the last coat.
 table('estimate', [
   { name: 'before its early end it waits', act: 'level-sand', days: 9, says: 'estimate', weight: 'wait' },
@@ -287,6 +562,16 @@ describe('a verdict', () => {
     expect(verdictOn({ act: 'promise' }, facts).word).toBe('hold');
     expect(verdictOn({ act: 'promise' }, { ...facts, coming: [] }).word).toBe('ready');
     expect(verdictOn({ act: 'promise' }, someFacts(30, prints(26))).word).toBe('ready');
+  });
+
+  test('what is sanded off by measure holds where it goes through', () => {
+    const facts = someFacts(30, { above: { what: 'colour', filmM: 20e-6 } });
+    expect(verdictOn({ act: 'level-sand', removedM: 21e-6 }, facts).word).toBe('hold');
+    expect(verdictOn({ act: 'level-sand', removedM: 20e-6 }, facts).word).toBe('ready');
+  });
+
+  test('every rule has its table here', () => {
+    expect(RULES.map(({ name }) => name).toSorted()).toEqual([...tabled].toSorted());
   });
 
   test('a hold outranks a wait', () => {

@@ -63,7 +63,11 @@ export function someFacts(days: number, more: Partial<Facts> = {}): Facts {
     checks: [],
     clock: 'ready',
     moments: momentsAt(nowMs, { sandings: more.sandings ?? [] }),
-    jar: { name: 'Gloss', finish: 'nitrocellulose' },
+    jar: aJar('nitrocellulose'),
+    air: {},
+    sandingK: 294.15,
+    above: { what: 'wood', filmM: 100e-6 },
+    promisedMs: undefined,
     oldFinish: NOTHING_KNOWN,
     build: undefined,
     windowEnd: undefined,
@@ -72,6 +76,17 @@ export function someFacts(days: number, more: Partial<Facts> = {}): Facts {
     ...more,
   };
 }
+
+export const aJar = (
+  finish: string,
+  more: Partial<NonNullable<Facts['jar']>> = {},
+): NonNullable<Facts['jar']> => ({
+  name: 'Gloss',
+  finish,
+  hazards: [],
+  filledMs: T0 - 10 * DAY,
+  ...more,
+});
 
 export const oldFinish = (more: Partial<Facts['oldFinish']>): Facts['oldFinish'] => ({
   ...NOTHING_KNOWN,

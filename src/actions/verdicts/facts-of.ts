@@ -1,15 +1,23 @@
 import { lawOf } from '../../estimator/finishes/law-history';
 import { totalLimitM } from '../../estimator/finishes/total-film';
 import type { Shop } from '../../logbook/fold/fold';
+import type { Jar } from '../../logbook/fold/jars';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import type { Task } from '../../planner/step';
+import { jarBlush } from '../../shop/air/jar-blush';
+import { measuredAir } from '../../shop/air/now';
 import { jarFilmAt } from '../../shop/jar/film-at';
+import { jarHazards } from '../../shop/jar/hazards';
+import { jarLife } from '../../shop/jar/life';
 import { planSteps } from '../../shop/plan/plan-steps';
+import { layersLeft } from '../../shop/stack/layers-left';
 import { findingOf, oldFinishOf, sandingRule } from '../../shop/stack/old-finish';
+import { sandingRoom } from '../../shop/stack/sanding-room';
 import { sheetOf } from '../../shop/stack/sheet-times';
 import { dryFilmM } from '../../shop/stack/stack-events';
+import { DAY_S, HOUR_S } from '../../units';
 import type { Act, Question } from '../../verdicts/act';
-import type { BuildFact, Facts, OldFinishFact } from '../../verdicts/facts';
+import type { AboveFact, AirFact, BuildFact, Facts, JarFact, OldFinishFact } from '../../verdicts/facts';
 import { isSanded, momentsOf } from '../../verdicts/moments';
 import type { Outlook } from '../outlook/outlook';
 
@@ -39,7 +47,11 @@ export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Parti
     checks,
     clock: coats.length === 0 ? 'no-coats' : stateOf(outlook),
     moments: momentsOf(piece, worked, nowMs),
-    jar: jar && { name: jar.name, finish: jar.product.finish },
+    jar: jar && jarFact(jar, shop),
+    air: airFact(jar, shop, nowMs),
+    sandingK: sandingRoom(shop).temperatureK,
+    above: aboveFact(piece, shop),
+    promisedMs: shop.promises.get(piece.id),
     oldFinish: oldFinishFact(piece.id, shop),
     build: law && buildFact(piece, shop, law.totalDryM),
     windowEnd: until && {
@@ -50,6 +62,48 @@ export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Parti
     coming: comingActs(piece, shop),
     overrides: shop.overrides.get(piece.id) ?? [],
   };
+}
+
+function jarFact(jar: Jar, shop: Shop): JarFact {
+  const life = jarLife(jar, shop);
+  return {
+    name: jar.name,
+    finish: jar.product.finish,
+    hazards: jarHazards(jar, shop),
+    filledMs: jar.filledMs,
+    ...(life && { lifeEndMs: life.endMs, lifeAs: life.as }),
+  };
+}
+
+/** A reading speaks for the air of a working day. */
+const READING_HOLDS_MS = 8 * HOUR_S * 1000;
+/** Cold of longer ago has left the wood. */
+const COLD_LASTS_MS = 3 * DAY_S * 1000;
+
+function airFact(jar: Jar | undefined, shop: Shop, nowMs: number): AirFact {
+  const readings = shop.airReadings.filter(({ atMs }) => atMs <= nowMs);
+  const last = readings.at(-1);
+  const isFresh = last !== undefined && nowMs - last.atMs < READING_HOLDS_MS;
+  const measured = isFresh ? measuredAir(last, shop) : undefined;
+  const recent = readings.filter(({ atMs }) => nowMs - atMs < COLD_LASTS_MS);
+  return {
+    ...(measured &&
+      last && {
+        now: { atMs: last.atMs, temperatureK: last.temperature.si, humidity: measured.humidity },
+        blush: jar && jarBlush(jar, measured)?.outlook,
+      }),
+    ...(recent.length > 0 && { coldestK: Math.min(...recent.map(({ temperature }) => temperature.si)) }),
+    ...(shop.forecast && { nightK: shop.forecast.nightTemperature.si }),
+  };
+}
+
+function aboveFact(piece: Piece, shop: Shop): AboveFact | undefined {
+  const layers = layersLeft(piece, shop);
+  const colour = layers.findLastIndex(({ isColour, leftM }) => isColour && leftM > 0);
+  const filmM = layers.slice(colour + 1).reduce((sum, { leftM }) => sum + leftM, 0);
+  if (colour === -1 && filmM === 0) return undefined;
+  const isOld = piece.base === 'old-closed' || piece.base === 'old-redissolves';
+  return { what: colour >= 0 ? 'colour' : isOld ? 'old-finish' : 'wood', filmM };
 }
 
 const stateOf = (outlook: Outlook | undefined): Facts['clock'] =>

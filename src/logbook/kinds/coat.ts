@@ -36,6 +36,10 @@ export const COAT_KINDS = {
       grit: v.exactOptional(Note),
       stage: v.picklist(SANDING_STAGES),
     },
-    { zoneId: v.exactOptional(Id) },
+    {
+      zoneId: v.exactOptional(Id),
+      /** The amount is what is usual; nobody measured it. */
+      isUsual: v.exactOptional(v.literal(true)),
+    },
   ),
 };

@@ -60,6 +60,10 @@ function wayTo(clearedBy: ClearedBy, pieceId: string): string {
     case 'spot-test':
     case 'look':
       return linkTo('piece', pieceId, 'old');
+    case 'air':
+      return linkTo('air');
+    case 'jar':
+      return linkTo('mix');
     case 'barrier':
       return `${linkTo('lay')}?piece=${pieceId}`;
     case 'check':

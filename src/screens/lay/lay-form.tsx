@@ -7,16 +7,17 @@ import { useTime } from '../../parts/fields/use-time';
 import { readFromTitle, Section } from '../../parts/frame/page';
 import { route } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
+import { WhyAnyway } from '../../parts/verdict/why-anyway';
 import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, airFrom } from './air-draft';
 import { AirFields } from './air-fields';
 import { BeforeSpraying } from './before-spraying';
 import { type CoatDraft, prefilled } from './coat-draft';
 import { FilmFields } from './film-fields';
+import { Judged, useVerdictOnCoat } from './judged';
 import { PieceAndJar } from './piece-and-jar';
 import { isSessionOpen } from './session';
 import { Summary } from './summary';
-import { TooSoon } from './too-soon';
 import { useLay } from './use-lay';
 
 /** One page: what will be logged, the button that logs it, and below it everything that may be different this time. */
@@ -27,7 +28,9 @@ export function LayForm() {
   const air = useSignal(airFrom(shop.value.airReadings.at(-1), units));
   const form = useForm();
   const time = useTime();
-  const lay = useLay(draft, air, form, time.instantMs);
+  const reason = useSignal('');
+  const verdict = useVerdictOnCoat(draft.value);
+  const lay = useLay({ draft, air, form, reason, verdict }, time.instantMs);
   const jar = shop.value.jars.get(draft.value.jar ?? '');
   const asks = jar !== undefined && !isSessionOpen(shop.value, jar, draft.value.how, nowMs.value);
   useTurned(asks);
@@ -36,7 +39,8 @@ export function LayForm() {
     <form class="stack" onSubmit={lay} noValidate>
       <Section title={LAY_WORDS.summary}>
         <Summary draft={draft.value} air={air.value} when={time.field.shown} />
-        <TooSoon piece={draft.value.piece} jar={draft.value.jar} how={draft.value.how} />
+        <Judged pieceId={draft.value.piece} verdict={verdict} />
+        <WhyAnyway verdict={verdict} reason={reason} isTried={form.isTried.value} />
         <Send form={form} icon="coat">
           {LAY_WORDS.lay}
         </Send>

@@ -1,31 +1,49 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { Actions } from '../../actions/shop';
+import { overrideHolds } from '../../actions/verdicts/override-hold';
 import type { Form } from '../../parts/fields/use-form';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
+import { isReasonWhole } from '../../parts/verdict/why-anyway';
+import { holdsOf, type Verdict } from '../../verdicts/verdict';
 import { FILM_WORDS } from '../../words/piece/film';
 import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, isAirWhole } from './air-draft';
 import { type CoatDraft, filmSaid, isFilmWhole } from './coat-draft';
 
+/** A coat as it is being said, and what the judge says of it. */
+interface Saying {
+  readonly draft: ReadonlySignal<CoatDraft>;
+  readonly air: ReadonlySignal<AirDraft>;
+  readonly form: Form;
+  /** Why it goes on although it is held. */
+  readonly reason: ReadonlySignal<string>;
+  readonly verdict: Verdict | undefined;
+}
+
 /** Logs the air where it was read again, then the coat; then says so, with the undo, on the piece's page. */
 export function useLay(
-  draft: ReadonlySignal<CoatDraft>,
-  air: ReadonlySignal<AirDraft>,
-  form: Form,
+  { draft, air, form, reason, verdict }: Saying,
   instantMs: () => number | undefined,
 ): (event: Event) => void {
-  const { actions, shop } = useShop();
+  const { actions, needs, shop } = useShop();
 
   async function lay(): Promise<void> {
     const goOn = fromHere();
     const { piece = '', jar = '', how } = draft.value;
-    const isWhole = isFilmWhole(draft.value) && isAirWhole(air.value);
+    const isWhole = isFilmWhole(draft.value) && isAirWhole(air.value) && isReasonWhole(reason.value);
+    const holds = verdict && reason.value.trim() ? holdsOf(verdict) : [];
     const atMs = instantMs() ?? Number.NaN;
     const laid = await form.send(isWhole, async () => {
       const read = await airOf(air.value, actions, shop.value.airReadings.at(-1)?.id, atMs);
       if (!read.ok) return read;
+      const kept = await overrideHolds(
+        needs,
+        { piece, act: verdict?.act ?? 'coat', reason: reason.value },
+        holds,
+      );
+      if (!kept.ok) return kept;
       const film = filmSaid(draft.value);
       return actions.layCoat({ piece, jar, how, film, ...(read.value && { air: read.value }) }, atMs);
     });

@@ -3,6 +3,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import { FILM_WORDS } from '../../words/piece/film';
 import { COAT_WORDS, EVENT_WORDS } from '../../words/piece/piece';
+import { OVERRIDE_WORDS, ruleWords } from '../../words/verdicts/reasons';
 import { filmAsTyped, typedWords } from './film-as-typed';
 import { oldFinishLine } from './old-finish/old-finish-line';
 
@@ -49,6 +50,8 @@ function tell(entry: Entry, piece: Piece, { jars }: Shop): readonly [what: strin
       return coatLine(entry.id, entry.jar, piece, jars) ?? [COAT_WORDS.ways[entry.how]];
     case 'sanded':
       return [EVENT_WORDS.sanded[entry.stage], sandingWords(entry)];
+    case 'hold-overridden':
+      return [OVERRIDE_WORDS.event, OVERRIDE_WORDS.eventText(ruleWords(entry.rule), entry.reason)];
     case 'checked':
       return [EVENT_WORDS.checks[entry.test][entry.result]];
     default:
@@ -70,7 +73,8 @@ function coatLine(
   return [FILM_WORDS.coat(index + 1), `${laid}. ${COAT_WORDS.fromJar(jar)}.`];
 }
 
-function sandingWords({ removed, grit }: Extract<Entry, { kind: 'sanded' }>): string {
-  const taken = EVENT_WORDS.removed(typedWords(removed));
+function sandingWords({ removed, grit, isUsual }: Extract<Entry, { kind: 'sanded' }>): string {
+  const amount = typedWords(removed);
+  const taken = isUsual ? EVENT_WORDS.removedUsual(amount) : EVENT_WORDS.removed(amount);
   return grit ? `${taken}, ${EVENT_WORDS.grit(grit)}` : taken;
 }

@@ -6,6 +6,7 @@ import { useShop } from '../../parts/frame/shop-context';
 import { MomentTime } from '../../parts/time/moment-time';
 import { Reasons } from '../../parts/verdict/reasons';
 import { awaitedOf, standingSign } from '../../parts/verdict/sign';
+import { SetAside } from '../../parts/verdict/why-anyway';
 import type { Moment } from '../../verdicts/moments';
 import type { Standing } from '../../verdicts/standing';
 import { PIECE_WORDS } from '../../words/piece/piece';
@@ -39,6 +40,7 @@ export function Headline({ piece, outlook }: HeadlineProps) {
         )}
       </div>
       <Reasons isTimeShown pieceId={piece.id} verdict={standing?.verdict} />
+      <SetAside pieceId={piece.id} verdict={standing?.verdict} />
     </>
   );
 }

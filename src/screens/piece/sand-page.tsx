@@ -1,9 +1,13 @@
 import { useSignal } from '@preact/signals';
+import { overrideHolds } from '../../actions/verdicts/override-hold';
+import { verdictFor } from '../../actions/verdicts/verdict-for';
+import { readTyped } from '../../logbook/as-typed';
 import type { Sanding } from '../../logbook/fold/pieces';
 import { SANDING_STAGES } from '../../logbook/kinds/coat';
 import { LIMITS } from '../../logbook/limits';
-import { OneOf, Quantity, Send, Words } from '../../parts/fields/form-fields';
-import { SandingGate } from '../../parts/fields/sanding-gate';
+import { Choice } from '../../parts/fields/choice';
+import { Quantity, Send, Words } from '../../parts/fields/form-fields';
+import { SandingCautions } from '../../parts/fields/sanding-cautions';
 import { TimeField } from '../../parts/fields/time-field';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
 import { useForm } from '../../parts/fields/use-form';
@@ -12,40 +16,44 @@ import { Page, Section } from '../../parts/frame/page';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
+import { Reasons } from '../../parts/verdict/reasons';
+import { isReasonWhole, WhyAnyway } from '../../parts/verdict/why-anyway';
 import { closestPGrade, grainUm, gritOf } from '../../science/abrasives';
+import { SANDING_ACTS, stageOf } from '../../verdicts/sanding';
+import { holdsOf } from '../../verdicts/verdict';
 import { EVENT_WORDS, SAND_FORM } from '../../words/piece/piece';
 import { typedWords } from './film-as-typed';
-import { StillSoft } from './still-soft';
 import { usePiece } from './use-piece';
+import { usualRemoval } from './usual-removal';
 
 const STAGES = SANDING_STAGES.map((value) => ({ value, ...SAND_FORM.stages[value] }));
 
 /** Marks a sanding and what it took off. */
 export function SandPage() {
   const { piece } = usePiece();
-  const { form, time, stage, removed, grit, log } = useSanding();
+  const { form, time, stage, choose, removed, grit, reason, verdict, log } = useSanding();
   return (
     <Page title={SAND_FORM.title} backTo={linkTo('piece', piece.id)}>
       <Section title={piece.name}>
-        <SandingGate piece={piece}>
-          <form class="stack" onSubmit={log} noValidate>
-            <StillSoft stage={stage.value} />
-            <OneOf label={SAND_FORM.stage} of={stage} options={STAGES} />
-            <Quantity
-              label={SAND_FORM.removed}
-              hint={SAND_FORM.removedHint}
-              of={removed}
-              limit={LIMITS.removed}
-              form={form}
-              at="removed"
-            />
-            <Words label={SAND_FORM.grit} hint={grainWords(grit.value)} of={grit} form={form} at="grit" />
-            <TimeField label={SAND_FORM.when} {...time.field} problem={form.refused.value?.fields['at']} />
-            <Send form={form} icon="sand">
-              {SAND_FORM.log}
-            </Send>
-          </form>
-        </SandingGate>
+        <SandingCautions piece={piece} />
+        <form class="stack" onSubmit={log} noValidate>
+          <Choice label={SAND_FORM.stage} options={STAGES} value={stage} onChange={choose} />
+          <Reasons pieceId={piece.id} verdict={verdict} />
+          <Quantity
+            label={SAND_FORM.removed}
+            hint={SAND_FORM.removedHint}
+            of={removed}
+            limit={LIMITS.removed}
+            form={form}
+            at="removed"
+          />
+          <Words label={SAND_FORM.grit} hint={grainWords(grit.value)} of={grit} form={form} at="grit" />
+          <TimeField label={SAND_FORM.when} {...time.field} problem={form.refused.value?.fields['at']} />
+          <WhyAnyway verdict={verdict} reason={reason} isTried={form.isTried.value} />
+          <Send form={form} icon="sand">
+            {SAND_FORM.log}
+          </Send>
+        </form>
       </Section>
     </Page>
   );
@@ -59,32 +67,67 @@ function grainWords(text: string): string {
   return paper.scale === 'P' ? SAND_FORM.grain(um) : SAND_FORM.grainLike(um, closestPGrade(paper));
 }
 
+/** The stage that is ready, or comes next; a scuff where no sanding does. */
+function useStage(): Sanding['stage'] {
+  const { standings } = useShop();
+  const { piece } = usePiece();
+  return stageOf(standings.peek().get(piece.id)?.verdict?.act ?? 'scuff') ?? 'scuff';
+}
+
 function useSanding() {
-  const { actions } = useShop();
+  const open = useShop();
+  const { actions, needs } = open;
   const { piece } = usePiece();
   const form = useForm();
   const time = useTime();
-  const stage = useSignal<Sanding['stage']>('scuff');
-  const removed = useSignal<Draft<'um' | 'mil'>>({ text: '', unit: useUnits() === 'us' ? 'mil' : 'um' });
+  const stage = useSignal<Sanding['stage']>(useStage());
+  const unit = useUnits() === 'us' ? 'mil' : 'um';
+  const removed = useSignal<Draft<'um' | 'mil'>>(usualRemoval(stage.value, unit));
+  const isUsual = removed.value.text === usualRemoval(stage.value, removed.value.unit).text;
   const grit = useSignal('');
+  const reason = useSignal('');
+  const act = SANDING_ACTS[stage.value];
+  const read = readTyped(removed.value, LIMITS.removed);
+  const verdict = verdictFor(open, piece.id, { act, ...(!isUsual && read.ok && { removedM: read.value }) });
+
+  /** What is usual follows the stage; what was typed stays. */
+  const choose = (next: Sanding['stage']): void => {
+    if (isUsual) removed.value = usualRemoval(next, removed.value.unit);
+    stage.value = next;
+  };
 
   async function log(event: Event): Promise<void> {
     const goOn = fromHere();
     event.preventDefault();
-    const isWhole = draftProblem(removed.value, LIMITS.removed) === undefined;
+    const isWhole = draftProblem(removed.value, LIMITS.removed) === undefined && isReasonWhole(reason.value);
     const gritSaid = grit.value.trim();
     const said = {
       piece: piece.id,
       stage: stage.value,
       removed: removed.value,
+      ...(isUsual && { isUsual: true as const }),
       ...(gritSaid && { grit: gritSaid }),
     };
-    const logged = await form.send(isWhole, () => actions.sand(said, time.instantMs() ?? Number.NaN));
+    const holds = verdict && reason.value.trim() ? holdsOf(verdict) : [];
+    const logged = await form.send(isWhole, async () => {
+      const kept = await overrideHolds(needs, { piece: piece.id, act, reason: reason.value }, holds);
+      return kept.ok ? actions.sand(said, time.instantMs() ?? Number.NaN) : kept;
+    });
     if (!logged) return;
     const what = EVENT_WORDS.sanded[said.stage];
     sayLogged(actions, logged.id, what, SAND_FORM.logged(what, typedWords(said.removed)));
     goOn(linkTo('piece', piece.id));
   }
 
-  return { form, time, stage, removed, grit, log: (event: Event) => void log(event) };
+  return {
+    form,
+    time,
+    stage: stage.value,
+    choose,
+    removed,
+    grit,
+    reason,
+    verdict,
+    log: (event: Event) => void log(event),
+  };
 }

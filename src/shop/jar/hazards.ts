@@ -52,7 +52,8 @@ function addJar(jar: Contents, shelf: Shelf, found: Set<Hazard>, seen: Set<strin
   seen.add(jar.id);
   addFinish(jar.product.finish, found);
   addContents(jar.contains, found);
-  if (NAMED_AEROSOL.test(jar.name)) found.add('aerosol');
+  addNamed(jar.name, found);
+  if (jar.thinning.percent.si > 0) addNamed(jar.thinner.name, found);
   addSolvents(jar.product.solvents ?? [], found);
   if (jar.thinning.percent.si > 0) addSolvents(jar.thinner.blend, found);
   if (jar.retarder) addSolvents([jar.retarder], found);
@@ -74,9 +75,13 @@ function addIngredient(id: string, shelf: Shelf, found: Set<Hazard>, seen: Set<s
   if (ingredient.is === 'thinner' || ingredient.is === 'retarder') {
     if (!ingredient.solvents) found.add('solvent');
   }
-  if (NAMED_ISOCYANATE.test(ingredient.name)) found.add('isocyanate');
-  if (NAMED_AEROSOL.test(ingredient.name)) found.add('aerosol');
+  addNamed(ingredient.name, found);
   for (const inner of ingredient.madeOf ?? []) addIngredient(inner.ingredient, shelf, found, seen);
+}
+
+function addNamed(name: string, found: Set<Hazard>): void {
+  if (NAMED_ISOCYANATE.test(name)) found.add('isocyanate');
+  if (NAMED_AEROSOL.test(name)) found.add('aerosol');
 }
 
 function addFinish(finish: Finish, found: Set<Hazard>): void {

@@ -6,9 +6,15 @@ export const windowClosed: Rule = {
   name: 'window-closed',
   acts: ['coat'],
   source: 'practice',
-  look({ windowEnd, nowMs, ...film }) {
+  look({ windowEnd, nowMs, coming, ...film }) {
     if (!windowEnd || nowMs < windowEnd.likelyMs || isSanded(film, 'scuff')) return undefined;
-    return { weight: 'hold', says: 'windowClosed', clearedBy: 'scuff', sinceMs: windowEnd.likelyMs };
+    const isScuffPlanned = coming.includes('scuff') && coming.indexOf('scuff') < coming.indexOf('coat');
+    return {
+      weight: isScuffPlanned ? 'caution' : 'hold',
+      says: 'windowClosed',
+      clearedBy: 'scuff',
+      sinceMs: windowEnd.likelyMs,
+    };
   },
 };
 

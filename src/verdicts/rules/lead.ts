@@ -9,8 +9,12 @@ export const lead: Rule = {
   name: 'lead',
   acts: ['scuff', 'level-sand', 'rub-out', 'promise', 'hand-over'],
   source: 'practice',
-  look({ oldFinish: { sanding, leadMs, knownMs } }, { act }) {
-    if (sanding === 'any') return undefined;
+  look({ base, oldFinish: { sanding, leadMs, knownMs, isSeen } }, { act }) {
+    const isOld = base === 'old-closed' || base === 'old-redissolves';
+    if (sanding === 'any')
+      return isOld && !isSeen && act !== 'hand-over'
+        ? { weight: 'caution', says: 'leadUnasked', clearedBy: 'look' }
+        : undefined;
     if (act === 'hand-over') return { weight: 'caution', says: 'leadTold' };
     const isFound = sanding === 'wet-only';
     return {

@@ -73,6 +73,7 @@ export const EVENT_WORDS = {
   closed: 'Finished',
   sanded: { scuff: 'Scuffed', level: 'Level-sanded', 'rub-out': 'Rubbed out' },
   removed: (amount: string): string => `${amount} taken off`,
+  removedUsual: (amount: string): string => `${amount} taken off, as usual`,
   grit: (grit: string): string => `with ${grit}`,
   checks: {
     print: { passes: 'Leaves no print', fails: 'Leaves a print' },
@@ -141,7 +142,8 @@ export const SAND_FORM = {
     'rub-out': { label: 'Rub out', hint: 'to final gloss' },
   },
   removed: 'Taken off',
-  removedHint: 'Common practice: scuff 2–4 µm, level 10–25 µm, rub out 3–8 µm. Your own log outranks it.',
+  removedHint:
+    'Filled in with what is usual (common practice: scuff 2–4 µm, level 10–25 µm, rub out 3–8 µm). Change it if you measured.',
   grit: 'Grit',
   gritHint: 'Such as P800, or 600 for a US grade. Optional.',
   grain: (um: string): string => `Grain about ${um} µm.`,

@@ -25,10 +25,54 @@ export const REASON_WORDS = {
   leadUntested: () => 'Old opaque paint: test it for lead before any of it is sanded.',
   leadFound: () =>
     'Lead in the old paint, or treated as lead: no dry sanding; wet methods only, children and pregnant women kept out, the waste collected. Removal is work for licensed people.',
+  leadUnasked: () =>
+    'Say first whether the old finish is opaque: a white or coloured one is treated as lead until tested.',
   leadTold: () => 'Lead in the old paint: tell the owner in writing.',
   baseLifts: () =>
     'Lacquer lifts this old finish. First a barrier coat of dewaxed shellac, or take the old finish off.',
   baseRepels: () => 'Lacquer does not hold on wax or fresh oil. Take it off first, then test again.',
+  baseUnknown: () =>
+    'Nobody has tested this old finish yet. Three drops on a hidden spot tell whether a coat melts in, holds or lifts it.',
+  noMelt: () =>
+    'Melt-in is held: what lies there does not dissolve again, so thinner alone does nothing or lifts it. Scuff it instead.',
+  silicone: () =>
+    'Polished with silicone: fresh lacquer crawls into craters. Wash it with naphtha, seal it with dewaxed shellac, and try a corner first.',
+  throughColour: ({ film, limitFilm }: Told) =>
+    `Only ${film} lies over the colour, and this may take ${limitFilm}: it may cut through, and that shows.`,
+  throughOld: ({ film, limitFilm }: Told) =>
+    `Only ${film} of your finish lies over the old one, and this may take ${limitFilm}.`,
+  throughWood: ({ film, limitFilm }: Told) =>
+    `Only ${film} lies over the wood, and this may take ${limitFilm}: it may cut through.`,
+  scuffFirst: () => 'This finish does not melt in: scuff the coat of the other day before the next one.',
+  witnessLines: () =>
+    'The last two coats went on on different days: cut through the top one and a witness line shows. Put two more on in one day, or sand lightly.',
+  oneDay: () =>
+    'This finish does not melt in: where a coat is cut through, its edge shows as a witness line.',
+  stillSoft: ({ at }: Told) =>
+    `It is still soft until about ${at}: to be handled with care, and the owner told so.`,
+  softForLong: () =>
+    'In this air it stays soft for longer than can be told: to be handled with care, and the owner told so.',
+  untried: () =>
+    'Try it first where it will not show: a thumb, then paper. Or weigh it twice, 48 h apart: when it loses no more, it is dry.',
+  potOver: () => 'This jar is past its pot life: it does not cure as it should. Mix new.',
+  jarOld: () => 'This jar is past its time. Try it on glass first: it must dry as it always did.',
+  shellacOld: () =>
+    'Shellac dissolved so long ago may never harden. Try it on glass first: dry and not sticky in 15 to 30 min, or mix new.',
+  isocyanate: () =>
+    'Isocyanate: only with training and supplied air, as its safety data sheet and your local code ask. No cartridge shows when it is spent.',
+  tooCold: ({ temperature, limitTemperature }: Told) =>
+    `${temperature} is too cold for this finish: it wants ${limitTemperature} or warmer.`,
+  coldNight: ({ temperature, limitTemperature }: Told) =>
+    `The night comes to ${temperature}; this finish wants ${limitTemperature} or warmer while it dries. Keep the room warm, or coat early.`,
+  tooDamp: ({ share, limitShare }: Told) =>
+    `${share} humidity is too damp for this finish: it wants ${limitShare} or less.`,
+  blushes: () =>
+    'In this air it will turn white: the film cools below the dew point. Wait for drier or warmer air.',
+  mayBlush: () => 'In this air it may turn white. Warm the piece, or wait for drier air.',
+  coldShock: ({ temperature }: Told) =>
+    `It stood at ${temperature}. Warm it gradually, over a day: a sudden change cracks lacquer.`,
+  coldShipping: ({ temperature }: Told) =>
+    `It may meet ${temperature} on its way. Ship it only above freezing, or insulated; leave it in its closed case for 12 to 24 h before it is opened in the warm.`,
   windowClosed: () =>
     'The recoat window is over. Scuff it first, so that the next coat has something to hold on.',
   filmOver: ({ film, limitFilm }: Told) =>
@@ -53,9 +97,37 @@ export const CLEARS_WORDS = {
   check: 'Log a check',
   scuff: 'Log the scuffing',
   look: 'Say how it looks',
+  air: 'Read the air',
+  jar: 'Mix new',
 } as const;
 
 /** Holds that the person sets aside in writing. */
 export const OVERRIDE_WORDS = {
+  open: 'Set it aside in writing',
+  text: 'Your reason is logged. It stands in the record and in what you write to the owner.',
+  reason: 'Your reason',
+  why: 'Why all the same?',
+  whyHint:
+    'This is held. It is logged either way; a reason of ten characters or more sets the hold aside and stands in the record.',
+  tooShort: (least: number): string => `Write at least ${least} characters, or nothing.`,
+  log: 'Log the reason',
+  logged: 'The reason is logged.',
+  event: 'Hold set aside',
+  eventText: (hold: string, reason: string): string => `${hold}: “${reason}”`,
   setAside: (when: string, reason: string): string => `Set aside ${when}: “${reason}”`,
 } as const;
+
+const RULE_WORDS: Readonly<Record<string, string>> = {
+  lead: 'Lead',
+  'base-lifts': 'Old finish that lifts',
+  'no-melt': 'No melt-in',
+  'film-prints': 'A thumb left a print',
+  'film-gums': 'It gummed the paper',
+  'window-closed': 'Recoat window over',
+  'film-limit': 'Film too thick',
+  'sands-through': 'Sanding through',
+  'jar-past': 'Jar past its pot life',
+};
+
+/** What a hold is called in a history; one that a newer app set aside goes by its own name. */
+export const ruleWords = (rule: string): string => RULE_WORDS[rule] ?? rule;

@@ -4,20 +4,22 @@ import { useShop } from '../../parts/frame/shop-context';
 import { CureNotes } from '../../parts/time/cure-notes';
 import { Reasons } from '../../parts/verdict/reasons';
 import { signOf } from '../../parts/verdict/sign';
-import type { CoatWay } from './coat-draft';
+import type { Verdict } from '../../verdicts/verdict';
+import type { CoatDraft } from './coat-draft';
 
-interface TooSoonProps {
-  readonly piece: string | undefined;
-  readonly jar: string | undefined;
-  readonly how: CoatWay;
+/** What the judge says of the coat as it is being said. */
+export const useVerdictOnCoat = ({ piece, jar: jarId, how: way }: CoatDraft): Verdict | undefined =>
+  verdictFor(useShop(), piece, { act: way === 'flash' ? 'flash-coat' : 'coat', way, jarId });
+
+interface JudgedProps {
+  readonly pieceId: string | undefined;
+  readonly verdict: Verdict | undefined;
 }
 
-/** What the judge says of this coat, with what speaks against it; it forbids nothing. */
-export function TooSoon({ piece: id, jar: jarId, how: way }: TooSoonProps) {
-  const open = useShop();
-  const { shop, outlooks, nowMs } = open;
-  const piece = shop.value.pieces.get(id ?? '');
-  const verdict = verdictFor(open, id, { act: way === 'flash' ? 'flash-coat' : 'coat', way, jarId });
+/** The verdict on this coat, with what speaks against it; it forbids nothing. */
+export function Judged({ pieceId, verdict }: JudgedProps) {
+  const { shop, outlooks, nowMs } = useShop();
+  const piece = shop.value.pieces.get(pieceId ?? '');
   if (!piece || !verdict) return null;
   const { kind, icon, word } = signOf(verdict, nowMs.value);
   return (

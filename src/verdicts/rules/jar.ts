@@ -1,0 +1,33 @@
+import { MONTH_S } from '../../units';
+import type { Facts } from '../facts';
+import type { Rule } from '../reason';
+
+/** How long a mix keeps where nothing was said of it, months (common practice, no source). */
+const KEEPS_MONTHS: Readonly<Record<string, number>> = { shellac: 6, precatalysed: 12, nitrocellulose: 24 };
+
+const keptUntilMs = (jar: NonNullable<Facts['jar']>): number =>
+  jar.lifeEndMs ?? jar.filledMs + (KEEPS_MONTHS[jar.finish] ?? Number.POSITIVE_INFINITY) * MONTH_S * 1000;
+
+/** Past its pot life a jar is not used; past its shelf life, or too old, it is tried on glass first. */
+export const jarPast: Rule = {
+  name: 'jar-past',
+  acts: ['coat'],
+  source: 'practice',
+  look({ jar, nowMs }) {
+    if (!jar || nowMs < keptUntilMs(jar)) return undefined;
+    const sinceMs = keptUntilMs(jar);
+    return jar.lifeAs === 'pot'
+      ? { weight: 'hold', says: 'potOver', clearedBy: 'jar', sinceMs }
+      : { weight: 'caution', says: jar.finish === 'shellac' ? 'shellacOld' : 'jarOld', clearedBy: 'jar' };
+  },
+};
+
+/** By what the jar or any ingredient is called, or was said to hold. Never set aside. */
+export const isocyanate: Rule = {
+  name: 'isocyanate',
+  acts: ['coat', 'flash-coat'],
+  source: 'practice',
+  isNeverOverridden: true,
+  look: ({ jar }) =>
+    jar?.hazards.includes('isocyanate') ? { weight: 'caution', says: 'isocyanate' } : undefined,
+};
