@@ -1,4 +1,4 @@
-// English text of the bench and of the board that hangs over it.
+// English text of the bench.
 
 export const BENCH_WORDS = {
   title: 'Bench',
@@ -10,15 +10,12 @@ export const BENCH_WORDS = {
   groups: { held: 'Held', now: 'Ready', next: 'Next', later: 'Wait', closed: 'Finished pieces' },
   noCoats: 'No coat yet',
   computing: 'Working it out…',
-  failed: 'Could not be calculated',
   closed: (when: string): string => `Finished ${when}`,
   coats: (count: number): string => (count === 1 ? '1 coat' : `${count} coats`),
   face: (name: string, coats: number, um: string): string =>
     coats === 0 ? `${name}: bare` : `${name}: ${coats === 1 ? '1 coat' : `${coats} coats`}, ${um} in all`,
   since: (when: string): string => `since ${when}`,
   wait: (span: string): string => `Wait about ${span}`,
-  inAbout: (span: string): string => `in about ${span}`,
-  nothingNow: 'Nothing yet. What comes first is at the top.',
 } as const;
 
 export const BENCH_EMPTY = {
@@ -34,16 +31,4 @@ export const DEMO_BAR = {
   label: 'Demo shop',
   text: 'All invented.',
   leave: 'Leave the demo',
-} as const;
-
-export const BOARD_WORDS = {
-  title: 'Wall board',
-  full: 'Fill the screen',
-  outside: 'For a tablet outside the spray area.',
-  awake: 'The screen stays on while this page is open.',
-  sleeps: 'This browser cannot keep the screen on; set the phone not to sleep.',
-  empty: 'Nothing on the bench',
-  emptyText: 'Once a coat is logged, its time shows here in large digits.',
-  now: 'now',
-  left: (clock: string): string => `in ${clock}`,
 } as const;

@@ -1,6 +1,6 @@
 import { Icon } from '../../parts/frame/icons';
 import { MomentTime } from '../../parts/time/moment-time';
-import { BOARD_WORDS } from '../../words/bench';
+import { BOARD_WORDS } from '../../words/board';
 import { countDownWords } from '../../words/times';
 import type { BoardState } from './board-state';
 

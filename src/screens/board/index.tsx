@@ -3,7 +3,7 @@ import { EmptyState } from '../../parts/frame/empty-state';
 import { Page } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
-import { BOARD_WORDS } from '../../words/bench';
+import { BOARD_WORDS } from '../../words/board';
 import { clockWords } from '../../words/times';
 import { BoardLine } from './board-line';
 import { boardStates } from './board-state';
