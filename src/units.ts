@@ -33,5 +33,8 @@ export const M2_PER_SQUARE_CM = 1e-4;
 export const METRES_PER_FOOT = 0.3048;
 /** One pound is 0.45359237 kg exactly (1959) and one US gallon 3.785411784 L exactly. */
 export const KG_M3_PER_LB_PER_US_GALLON = 0.45359237 / 3.785411784e-3;
+/** Area covered by a volume: one square foot per US gallon in m2/m3; one m2/L is 1000. */
+export const M2_M3_PER_SQUARE_FOOT_PER_US_GALLON = M2_PER_SQUARE_FOOT / 3.785411784e-3;
+export const M3_PER_US_GALLON = 3.785411784e-3;
 /** A month as shelf life counts it: a twelfth of 365.25 days. */
 export const MONTH_S = (365.25 / 12) * DAY_S;

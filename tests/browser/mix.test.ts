@@ -150,7 +150,7 @@ describe('scenario B: a full clear', () => {
     await field('Coats').fill('12');
     await field('Wet film of a coat').fill('85');
     await field('Keep back for repairs').fill('');
-    await said(/^50 mL leave the gun in a coat, 597 mL in all/).waitFor();
+    await said(/^50 mL a coat, 597 mL in all/).waitFor();
     const parts = await textOf(said(/mL lacquer and/));
     const [lacquer, thinner] = [...parts.matchAll(/(\d+) mL/g)].map(([, ml]) => Number(ml));
     expect(lacquer).toBeGreaterThanOrEqual(400);

@@ -1,5 +1,13 @@
 import { expect, test } from 'vitest';
-import { differenceWords, filmWords, percentWords, temperatureWords } from '../../src/words/quantities';
+import {
+  areaWords,
+  differenceWords,
+  filmWords,
+  percentWords,
+  temperatureWords,
+  volumeRangeWords,
+  volumeWords,
+} from '../../src/words/quantities';
 
 // 25.4 um are one mil and 294.15 K are 69.8 F by definition of the units.
 test.each([
@@ -12,6 +20,13 @@ test.each([
   { words: temperatureWords(268.15, 'metric'), expected: '−5 °C' },
   { words: differenceWords(8, 'metric'), expected: '8 K' },
   { words: differenceWords(8, 'us'), expected: '14 °F' },
+  // One US fluid ounce is 29.5735 mL, one square foot 0.0929 m2.
+  { words: volumeWords(108.5e-6, 'metric'), expected: '109 mL' },
+  { words: volumeWords(108.5e-6, 'us'), expected: '3.7 fl oz (109 mL)' },
+  { words: volumeRangeWords(814e-6, 1085e-6, 'us'), expected: '28 to 37 fl oz (814 to 1,085 mL)' },
+  { words: volumeRangeWords(814e-6, 814e-6, 'metric'), expected: '814 mL' },
+  { words: areaWords(0.24, 'us'), expected: '2.6 ft²' },
+  { words: areaWords(0.24, 'metric'), expected: '0.24 m²' },
   { words: percentWords(0.1016, 1), expected: '10.2 %' },
 ])('$expected', ({ words, expected }) => {
   expect(words).toBe(expected);

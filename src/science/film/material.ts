@@ -35,6 +35,20 @@ export function materialFor(job: SprayJob): Material {
   return { perCoatM3, sprayedM3, mixedM3: sprayedM3 + job.gunHoldUpM3 * job.fillings };
 }
 
+/** A job by the spreading rate of a sheet: what a volume covers, losses as the sheet counts them. */
+export interface RateJob extends Omit<SprayJob, 'wetFilmM' | 'transferEfficiency'> {
+  /** m2/m3 (a thousandth of it is m2/L). */
+  readonly rateM2M3: number;
+}
+
+/** Mix that a job takes by a spreading rate, m3: area / rate. */
+export function materialByRate(job: RateJob): Material {
+  assertWithin('Spreading rate', job.rateM2M3, 100, 100_000, 'm2/m3');
+  const perCoatM3 = job.areaM2 / job.rateM2M3;
+  const sprayedM3 = perCoatM3 * job.coats;
+  return { perCoatM3, sprayedM3, mixedM3: sprayedM3 + job.gunHoldUpM3 * job.fillings };
+}
+
 /** Lacquer and thinner that make a volume of mix, m3. Left out: the small change of volume on mixing. */
 export function lacquerAndThinner(
   mixedM3: number,

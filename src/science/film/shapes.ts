@@ -31,3 +31,7 @@ export const USUAL_AREAS_M2 = {
   'jewellery-box': 0.19,
   table: 0.9,
 } as const;
+
+/** By how much slim legs, rails and edges take more than flat faces of the same area, from and to (common practice, no source). */
+export const SHAPE_FACTORS = { flat: { from: 1, to: 1 }, slim: { from: 1.5, to: 2 } } as const;
+export type ShapeFactor = keyof typeof SHAPE_FACTORS;

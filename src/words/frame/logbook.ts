@@ -10,6 +10,9 @@ const UNIT_WORDS: Record<string, string> = {
   m3: 'm³',
   ft3: 'ft³',
   'm3/h': 'm³/h',
+  'm2/L': 'm²/L',
+  'ft2/gal': 'ft²/gal',
+  'lb-cut': 'lb cut',
   'fl-oz-us': 'fl oz (US)',
   'fl-oz-imperial': 'fl oz (imperial)',
 };

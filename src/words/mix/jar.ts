@@ -119,12 +119,12 @@ export const JAR_WORDS = {
   isEmptied: (when: string): string => `Empty since ${when}.`,
   refill: 'Fill another like it',
   left: 'What is left',
-  leftFigure: (ml: string, grams: string): string => `${ml} mL, about ${grams} g`,
+  leftFigure: (volume: string, grams: string): string => `${volume}, about ${grams} g`,
   leftUnknown: 'Not known. Weigh what is in it, and every coat counts from then on.',
   isLow: 'Only what is kept back for repairs is left.',
-  keptBack: (ml: string): string => `${ml} mL of it kept back for repairs`,
-  laid: (ml: string): string =>
-    `${ml} mL used by coats, assuming 35 % of the spray lands on the piece (common practice)`,
+  keptBack: (volume: string): string => `${volume} of it kept back for repairs`,
+  laid: (volume: string): string =>
+    `${volume} used by coats, assuming 35 % of the spray lands on the piece (common practice)`,
   uncounted: (count: number): string =>
     count === 1
       ? '1 coat is not counted: the area of its piece is not known.'

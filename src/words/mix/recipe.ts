@@ -61,8 +61,8 @@ export const RECIPE_WORDS = {
   newIngredient: 'A new ingredient',
   needsIngredients: 'A recipe is made of ingredients. Add the first one, then come back here.',
   isGrams: (grams: string, share: string): string => `${grams} g, ${share} of the mix by weight`,
-  total: (grams: string, millilitres: string | undefined): string =>
-    millilitres === undefined ? `${grams} g in all` : `${grams} g, about ${millilitres} mL in all`,
+  total: (grams: string, volume: string | undefined): string =>
+    volume === undefined ? `${grams} g in all` : `${grams} g, about ${volume} in all`,
   note: 'Notes',
   keep: 'Save the recipe',
   keepVersion: 'Save as a new version',

@@ -1,7 +1,32 @@
 // English text of what can be worked out: how much to mix, the flow cup, the drop fill, a jar by its label.
 
+import type { UnitSystem } from '../quantities';
+
+const WET_HINT: Record<UnitSystem, string> = {
+  metric: 'Usual 75 to 125 µm; about 150 µm sags.',
+  us: 'Usual 3 to 5 mil; about 6 mil sags.',
+};
+const HOLD_UP_HINT: Record<UnitSystem, string> = {
+  metric: 'Usual 10 to 20 mL; 0 by brush.',
+  us: 'Usual 0.3 to 0.7 fl oz; 0 by brush.',
+};
+const CONTAINERS = {
+  quart: ['quart', 'quarts'],
+  gallon: ['gallon', 'gallons'],
+  litre: ['1 L can', '1 L cans'],
+  'five-litres': ['5 L can', '5 L cans'],
+  'spray-can': ['400 mL spray can', '400 mL spray cans'],
+} as const;
+
 export const AMOUNT_WORDS = {
   title: 'How much to mix',
+  with: 'What with',
+  source: 'Jar or recipe',
+  usualOf: (finish: string): string => `${finish}, usual values`,
+  sourceFacts: (solids: string, thinner: string): string =>
+    `${solids} solids by volume, thinned ${thinner} of the lacquer.`,
+  sourceSolids: (solids: string): string => `${solids} solids by volume in the mix.`,
+  notThinned: (solids: string): string => `${solids} solids by volume, not thinned.`,
   area: 'Area to coat',
   shape: 'Shape',
   shapes: {
@@ -11,10 +36,10 @@ export const AMOUNT_WORDS = {
     cylinder: { label: 'Turning', hint: 'round' },
     disc: { label: 'Disc', hint: 'one side' },
     sphere: { label: 'Ball' },
-    body: { label: 'Solid body', hint: '0.24 m²' },
-    mandolin: { label: 'Mandolin size', hint: 'with neck, 0.21 m²' },
-    'jewellery-box': { label: 'Jewellery box', hint: '0.19 m²' },
-    table: { label: 'Side table', hint: '0.9 m²' },
+    body: { label: 'Solid body' },
+    mandolin: { label: 'Mandolin size', hint: 'with neck' },
+    'jewellery-box': { label: 'Jewellery box' },
+    table: { label: 'Side table' },
   },
   piece: 'A piece on the bench',
   noPiece: 'None of them',
@@ -24,38 +49,53 @@ export const AMOUNT_WORDS = {
   height: 'Height',
   diameter: 'Diameter',
   sizeProblem: 'Give a size above 0 and up to 10 m.',
+  slim: 'It is mostly',
+  slims: {
+    flat: { label: 'Flat faces', hint: 'as measured' },
+    slim: { label: 'Slim legs or rails', hint: '1.5 to 2 times as much' },
+  },
   coats: 'Coats',
   coatsProblem: 'Give a whole number of coats, 1 to 100.',
+  by: 'A coat is said as',
+  bys: {
+    wet: { label: 'Wet film', hint: 'by gauge' },
+    rate: { label: 'Spreading rate', hint: 'from the label' },
+  },
   wetFilm: 'Wet film of a coat',
-  wetHint: 'Usual 75 to 125 µm; about 150 µm sags.',
+  wetHint: (units: UnitSystem): string => WET_HINT[units],
+  rate: 'It covers, in one coat',
+  rateHint: 'As the label or data sheet says, usual losses included.',
   transfer: 'Of what is sprayed, on the piece stays',
   transferHint: 'Usual 25 to 45 % on thin things, 30 to 50 % on furniture; by brush nearly all.',
   transferProblem: 'Give a percentage from 1 to 100.',
   holdUp: 'Stays in the gun at each filling',
-  holdUpHint: 'Usual 10 to 20 mL; 0 by brush.',
-  holdUpProblem: 'Give millilitres from 0 to 500.',
+  holdUpHint: (units: UnitSystem): string => HOLD_UP_HINT[units],
   fillings: 'Fillings of the gun',
   fillingsHint: 'Left empty: one for three coats, a day’s worth.',
   fillingsProblem: 'Give a whole number of fillings, 0 to 200.',
   keepBack: 'Keep back for repairs',
-  thinned: 'Thinner, of the lacquer',
   takes: 'It takes',
-  mixed: (ml: string): string => `${ml} mL of mix, ready to use`,
-  perCoat: (ml: string): string => `${ml} mL leave the gun in a coat, `,
-  sprayed: (ml: string): string => `${ml} mL in all`,
-  parts: (lacquer: string, thinner: string): string => `${lacquer} mL lacquer and ${thinner} mL thinner.`,
+  mixed: (volume: string): string => `${volume} to mix`,
+  needed: (volume: string): string => `${volume} to have ready`,
+  perCoat: (volume: string): string => `${volume} a coat, `,
+  flat: (volume: string): string => `${volume} in all`,
+  slimmed: (volume: string): string => `With slim legs or rails ${volume}.`,
+  withGun: (volume: string, kept: string): string => `${volume} stays in the gun, ${kept} is kept back.`,
+  buy: 'Buy',
+  buyThinner: (bought: string): string => `and ${bought} of thinner`,
+  bought: (some: readonly { readonly size: keyof typeof CONTAINERS; readonly count: number }[]): string =>
+    some.map(({ size, count }) => `${count} ${CONTAINERS[size][count === 1 ? 0 : 1]}`).join(' and '),
+  buyText: 'With what is kept back. Sizes differ by maker: check the label.',
+  sprayCanText: 'About 250 mL of a 400 mL can is lacquer; the rest is propellant (common practice).',
+  parts: (lacquer: string, thinner: string): string => `${lacquer} lacquer and ${thinner} thinner.`,
   weighs: (grams: string): string => `It weighs about ${grams} g.`,
-  kept: (ml: string): string => `${ml} mL of it kept back.`,
   film: (dry: string, total: string): string => `${dry} dry a coat, ${total} in all.`,
   inJars: 'What is in the jars',
-  jarEnough: (left: string): string => `${left} mL left: enough.`,
-  jarShort: (left: string, short: string): string => `${left} mL left: ${short} mL short.`,
+  jarEnough: (left: string): string => `${left} left: enough.`,
+  jarShort: (left: string, short: string): string => `${left} left: ${short} short.`,
   jarUnknown: 'How much is left is not known. Weigh what is in it.',
   noJars: 'No jar holds anything yet.',
   weigh: 'Weigh up this much',
-  chooseRecipe: 'By which recipe',
-  noRecipe: 'Without a recipe',
-  lacquerSolids: 'Volume solids of the lacquer',
 } as const;
 
 export const CUP_WORDS = {

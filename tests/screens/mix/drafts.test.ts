@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { parseEntry } from '../../../src/logbook/entry';
 import { INGREDIENT_KINDS_OF } from '../../../src/logbook/kinds/ingredient';
 import { FINISHES } from '../../../src/logbook/kinds/jar';
+import { toBuy } from '../../../src/science/film/containers';
 import { areaM2, needOf, newJob } from '../../../src/screens/mix/amount/draft';
 import { ingredientProblems, newIngredient, withSort } from '../../../src/screens/mix/ingredient/draft';
 import { ingredientSaid } from '../../../src/screens/mix/ingredient/said';
@@ -15,6 +16,7 @@ import {
 } from '../../../src/screens/mix/jar/draft';
 import { mixSolids } from '../../../src/screens/mix/jar/mix-solids';
 import { MEASURE_KEYS, measureKey, measureParts } from '../../../src/screens/mix/recipe/measures';
+import { ML_PER_US_FLUID_OUNCE } from '../../../src/units';
 import { id } from '../../logbook/entries';
 
 const ENVELOPE = { id: id(1), v: 1, at: '2026-03-01T08:00:00.000Z', zone: 'Europe/Berlin' };
@@ -147,8 +149,8 @@ describe('how much to mix', () => {
       transfer: '35',
       coats: '12',
     });
-    expect((need?.perCoatM3 ?? 0) * 1e6).toBeCloseTo(49.8, 1); // expected: about 50
-    expect((need?.sprayedM3 ?? 0) * 1e6).toBeCloseTo(597, 0); // 600
+    expect((need?.most.perCoatM3 ?? 0) * 1e6).toBeCloseTo(49.8, 1); // expected: about 50
+    expect((need?.most.sprayedM3 ?? 0) * 1e6).toBeCloseTo(597, 0); // 600
   });
 
   test('scenario E: 0.46 m2, 90 um wet, transfer 40 %, 3 coats: about 310 mL', () => {
@@ -157,10 +159,27 @@ describe('how much to mix', () => {
       area: { text: '0.46', unit: 'm2' },
       wetFilm: { text: '90', unit: 'um' },
       transfer: '40',
-      holdUp: '0',
+      holdUp: { text: '0', unit: 'mL' },
       keepBack: percent(''),
     });
     expect((need?.wholeM3 ?? 0) * 1e6).toBeCloseTo(310.5, 6);
+  });
+
+  // Worked by hand: 8.6 ft2 at 300 ft2/gal is 3.669 US fl oz, five of them 18.35, times 1.5 to 2 27.5 to 36.7.
+  test('a small side table by its spreading rate, with slim legs', () => {
+    const need = needOf({
+      ...newJob(true),
+      area: { text: '8.6', unit: 'ft2' },
+      slim: 'slim',
+      by: 'rate',
+      coats: '5',
+    });
+    const ounces = (m3 = Number.NaN) => (m3 * 1e6) / ML_PER_US_FLUID_OUNCE;
+    expect(ounces(need?.flat.perCoatM3)).toBeCloseTo(3.669, 3);
+    expect(ounces(need?.flat.sprayedM3)).toBeCloseTo(18.347, 3);
+    expect(ounces(need?.least.sprayedM3)).toBeCloseTo(27.52, 2);
+    expect(ounces(need?.most.sprayedM3)).toBeCloseTo(36.69, 2);
+    expect(toBuy(need?.wholeM3 ?? Number.NaN, 'us')).toEqual([{ size: 'quart', count: 2 }]);
   });
 
   test('the gun’s share and what is kept back come on top', () => {

@@ -7,21 +7,25 @@ import { TypedField } from '../../../parts/fields/typed-field';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
+import { USUAL_AREAS_M2 } from '../../../science/film/shapes';
 import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
+import { areaWords, type UnitSystem } from '../../../words/quantities';
 import {
   areaOfPiece,
   coatsOf,
   fillingsOf,
-  holdUpOf,
   type JobDraft,
   newJob,
   SHAPE_KEYS,
+  type ShapeKey,
   SIZES,
   type Size,
   sizeM,
   transferOf,
 } from './draft';
 import { ItTakes } from './it-takes';
+import { factsOf, type Source } from './source';
+import { SourceFields } from './source-fields';
 
 interface JobProps {
   readonly draft: JobDraft;
@@ -33,29 +37,57 @@ let lastJob: JobDraft | undefined;
 
 /** How much a job takes, before anything is mixed. */
 export function AmountPage() {
+  const { shop } = useShop();
   const isUs = useUnits() === 'us';
   const draft = useSignal(lastJob ?? newJob(isUs));
-  const recipe = route.value.query.get('recipe');
+  const { query } = route.value;
+  const source = useSignal(askedFor(query.get('jar'), query.get('recipe')));
   const patch = (some: Partial<JobDraft>) => {
     draft.value = { ...draft.value, ...some };
     lastJob = draft.value;
   };
   const parts = { draft: draft.value, patch };
+  const facts = factsOf(source.value, shop.value);
   return (
-    <Page title={WORDS.title} backTo={recipe ? linkTo('mix', 'recipe', recipe) : linkTo('mix')}>
+    <Page title={WORDS.title} backTo={backTo(source.value)}>
+      <Section title={WORDS.with}>
+        <SourceFields
+          source={source.value}
+          facts={facts}
+          onSource={(next) => {
+            source.value = next;
+          }}
+        />
+      </Section>
       <Section title={WORDS.area}>
         <AreaFields {...parts} />
       </Section>
       <Section title={WORDS.coats}>
         <CoatFields {...parts} />
       </Section>
-      <ItTakes draft={draft.value} recipe={recipe ?? undefined} />
+      <ItTakes draft={draft.value} source={source.value} facts={facts} />
     </Page>
   );
 }
 
+const askedFor = (jar: string | null, recipe: string | null): Source => {
+  if (jar !== null) return { from: 'jar', id: jar };
+  return recipe === null ? { from: 'finish', finish: 'nitrocellulose' } : { from: 'recipe', id: recipe };
+};
+const backTo = (source: Source): string =>
+  source.from === 'finish' ? linkTo('mix') : linkTo('mix', source.from, source.id);
+
+const SLIMS = ['flat', 'slim'] as const;
+
+/** The usual area of a whole thing, beside its name. */
+function usualHint(shape: ShapeKey, units: UnitSystem): { readonly hint?: string } {
+  const usualM2 = (USUAL_AREAS_M2 as Readonly<Record<string, number>>)[shape];
+  return usualM2 === undefined ? {} : { hint: areaWords(usualM2, units) };
+}
+
 function AreaFields({ draft, patch }: JobProps) {
   const { shop } = useShop();
+  const units = useUnits();
   const pieces = [...shop.value.pieces.values()].filter(
     ({ area, closedMs }) => area !== undefined && closedMs === undefined,
   );
@@ -75,7 +107,7 @@ function AreaFields({ draft, patch }: JobProps) {
       )}
       <Choice
         label={WORDS.shape}
-        options={SHAPE_KEYS.map((value) => ({ value, ...WORDS.shapes[value] }))}
+        options={SHAPE_KEYS.map((value) => ({ value, ...WORDS.shapes[value], ...usualHint(value, units) }))}
         value={draft.shape}
         onChange={(shape) => patch({ shape })}
       />
@@ -92,6 +124,12 @@ function AreaFields({ draft, patch }: JobProps) {
           <SizeField key={size} size={size} draft={draft} patch={patch} />
         ))}
       </div>
+      <Choice
+        label={WORDS.slim}
+        options={SLIMS.map((value) => ({ value, ...WORDS.slims[value] }))}
+        value={draft.slim}
+        onChange={(slim) => patch({ slim })}
+      />
     </>
   );
 }
@@ -115,9 +153,10 @@ function SizeField({ size, draft, patch }: JobProps & { readonly size: Size }) {
 }
 
 const PERCENT = [{ value: '%', label: '%' }];
-const MILLILITRES = [{ value: 'mL', label: 'mL' }];
+const BYS = ['wet', 'rate'] as const;
 
 function CoatFields({ draft, patch }: JobProps) {
+  const units = useUnits();
   return (
     <>
       <NumberField
@@ -126,29 +165,55 @@ function CoatFields({ draft, patch }: JobProps) {
         onText={(coats) => patch({ coats })}
         problem={coatsOf(draft) === undefined ? WORDS.coatsProblem : undefined}
       />
-      <TypedField
-        label={WORDS.wetFilm}
-        limit={LIMITS.wetFilm}
-        draft={draft.wetFilm}
-        onDraft={(wetFilm) => patch({ wetFilm })}
-        hint={WORDS.wetHint}
+      <Choice
+        label={WORDS.by}
+        options={BYS.map((value) => ({ value, ...WORDS.bys[value] }))}
+        value={draft.by}
+        onChange={(by) => patch({ by })}
       />
-      <NumberField
-        label={WORDS.transfer}
-        text={draft.transfer}
-        onText={(transfer) => patch({ transfer })}
-        units={PERCENT}
-        hint={WORDS.transferHint}
-        problem={transferOf(draft) === undefined ? WORDS.transferProblem : undefined}
-      />
+      {draft.by === 'rate' ? (
+        <TypedField
+          label={WORDS.rate}
+          limit={LIMITS.spreadingRate}
+          draft={draft.rate}
+          onDraft={(rate) => patch({ rate })}
+          hint={WORDS.rateHint}
+        />
+      ) : (
+        <>
+          <TypedField
+            label={WORDS.wetFilm}
+            limit={LIMITS.wetFilm}
+            draft={draft.wetFilm}
+            onDraft={(wetFilm) => patch({ wetFilm })}
+            hint={WORDS.wetHint(units)}
+          />
+          <NumberField
+            label={WORDS.transfer}
+            text={draft.transfer}
+            onText={(transfer) => patch({ transfer })}
+            units={PERCENT}
+            hint={WORDS.transferHint}
+            problem={transferOf(draft) === undefined ? WORDS.transferProblem : undefined}
+          />
+        </>
+      )}
+      <GunFields {...{ draft, patch }} />
+    </>
+  );
+}
+
+function GunFields({ draft, patch }: JobProps) {
+  const units = useUnits();
+  return (
+    <>
       <div class="pair">
-        <NumberField
+        <TypedField
           label={WORDS.holdUp}
-          text={draft.holdUp}
-          onText={(holdUp) => patch({ holdUp })}
-          units={MILLILITRES}
-          hint={WORDS.holdUpHint}
-          problem={holdUpOf(draft) === undefined ? WORDS.holdUpProblem : undefined}
+          limit={LIMITS.gunHoldUp}
+          draft={draft.holdUp}
+          onDraft={(holdUp) => patch({ holdUp })}
+          hint={WORDS.holdUpHint(units)}
         />
         <NumberField
           label={WORDS.fillings}

@@ -2,8 +2,14 @@ import { parseNumber, readTyped } from '../../../logbook/as-typed';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { LIMITS } from '../../../logbook/limits';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { type Material, materialFor } from '../../../science/film/material';
-import { type Shape, shapeAreaM2, USUAL_AREAS_M2 } from '../../../science/film/shapes';
+import { type Material, materialByRate, materialFor } from '../../../science/film/material';
+import {
+  SHAPE_FACTORS,
+  type Shape,
+  type ShapeFactor,
+  shapeAreaM2,
+  USUAL_AREAS_M2,
+} from '../../../science/film/shapes';
 import { withKeepBack } from '../../../science/mixing/contents';
 import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
 
@@ -17,10 +23,13 @@ export interface JobDraft {
   readonly area: Draft<'m2' | 'cm2' | 'ft2' | 'in2'>;
   readonly sizes: Readonly<Record<Size, string>>;
   readonly sizeUnit: 'cm' | 'in';
+  readonly slim: ShapeFactor;
   readonly coats: string;
+  readonly by: 'wet' | 'rate';
   readonly wetFilm: Draft<'um' | 'mil'>;
+  readonly rate: Draft<'m2/L' | 'ft2/gal'>;
   readonly transfer: string;
-  readonly holdUp: string;
+  readonly holdUp: Draft<'mL' | 'fl-oz-us'>;
   readonly fillings: string;
   readonly keepBack: Draft<'%'>;
 }
@@ -30,10 +39,13 @@ export const newJob = (isUs: boolean): JobDraft => ({
   area: { text: '', unit: isUs ? 'ft2' : 'm2' },
   sizes: { length: '', width: '', height: '', diameter: '' },
   sizeUnit: isUs ? 'in' : 'cm',
+  slim: 'flat',
   coats: '3',
+  by: 'wet',
   wetFilm: isUs ? { text: '4', unit: 'mil' } : { text: '100', unit: 'um' },
+  rate: isUs ? { text: '300', unit: 'ft2/gal' } : { text: '7', unit: 'm2/L' },
   transfer: '35',
-  holdUp: '15',
+  holdUp: isUs ? { text: '0.5', unit: 'fl-oz-us' } : { text: '15', unit: 'mL' },
   fillings: '',
   keepBack: { text: '10', unit: '%' },
 });
@@ -82,7 +94,6 @@ const whole = (text: string, lowest: number, highest: number): number | undefine
 
 export const coatsOf = ({ coats }: JobDraft): number | undefined => whole(coats, 1, 100);
 export const transferOf = ({ transfer }: JobDraft): number | undefined => within(transfer, 1, 100);
-export const holdUpOf = ({ holdUp }: JobDraft): number | undefined => within(holdUp, 0, 500);
 const COATS_A_FILLING = 3;
 /** Fillings as typed; left empty, one for a day's three coats (common practice, no source). */
 export function fillingsOf(draft: JobDraft): number | undefined {
@@ -91,9 +102,13 @@ export function fillingsOf(draft: JobDraft): number | undefined {
   return coats === undefined ? undefined : Math.ceil(coats / COATS_A_FILLING);
 }
 
-/** What a job takes, m3. */
-export interface Need extends Material {
-  /** To be mixed with the share that is kept back. */
+/** What a job takes, m3; on a slim shape more, so from the least to the most. */
+export interface Need {
+  readonly least: Material;
+  readonly most: Material;
+  /** The same without the shape: what flat faces of this area take. */
+  readonly flat: Material;
+  /** To be mixed with the share that is kept back, for the most. */
   readonly wholeM3: number;
   readonly keptM3: number;
   readonly wetFilmM: number;
@@ -104,24 +119,34 @@ export interface Need extends Material {
 export function needOf(draft: JobDraft): Need | undefined {
   const area = areaM2(draft);
   const coats = coatsOf(draft);
+  const fillings = fillingsOf(draft);
+  const holdUp = readTyped(draft.holdUp, LIMITS.gunHoldUp);
+  const isKeptWhole = draft.keepBack.text.trim() === '';
+  const keepBack = isKeptWhole ? undefined : readTyped(draft.keepBack, LIMITS.keepBack);
+  const film = filmOf(draft);
+  if (area === undefined || coats === undefined || fillings === undefined || !film) return undefined;
+  if (!holdUp.ok || keepBack?.ok === false) return undefined;
+  const gun = { coats, gunHoldUpM3: holdUp.value, fillings };
+  const take = (factor: number) => film.take({ ...gun, areaM2: area * factor });
+  const { from, to } = SHAPE_FACTORS[draft.slim];
+  const most = take(to);
+  const wholeM3 = withKeepBack(most.mixedM3, keepBack?.value ?? 0);
+  const keptM3 = wholeM3 - most.mixedM3;
+  return { least: take(from), most, flat: take(1), wholeM3, keptM3, wetFilmM: film.wetFilmM, coats };
+}
+
+type Gun = { areaM2: number; coats: number; gunHoldUpM3: number; fillings: number };
+
+/** How a coat is said: by its wet film and what of it lands, or by what a volume covers. */
+function filmOf(draft: JobDraft): { wetFilmM: number; take: (job: Gun) => Material } | undefined {
+  if (draft.by === 'rate') {
+    const rate = readTyped(draft.rate, LIMITS.spreadingRate);
+    if (!rate.ok) return undefined;
+    return { wetFilmM: 1 / rate.value, take: (job) => materialByRate({ ...job, rateM2M3: rate.value }) };
+  }
   const wetFilm = readTyped(draft.wetFilm, LIMITS.wetFilm);
   const transfer = transferOf(draft);
-  const holdUpMl = holdUpOf(draft);
-  const fillings = fillingsOf(draft);
-  const keepBack =
-    draft.keepBack.text.trim() === ''
-      ? { ok: true as const, value: 0 }
-      : readTyped(draft.keepBack, LIMITS.keepBack);
-  if (area === undefined || coats === undefined || transfer === undefined) return undefined;
-  if (holdUpMl === undefined || fillings === undefined || !wetFilm.ok || !keepBack.ok) return undefined;
-  const material = materialFor({
-    areaM2: area,
-    coats,
-    wetFilmM: wetFilm.value,
-    transferEfficiency: transfer / 100,
-    gunHoldUpM3: holdUpMl / 1e6,
-    fillings,
-  });
-  const wholeM3 = withKeepBack(material.mixedM3, keepBack.value);
-  return { ...material, wholeM3, keptM3: wholeM3 - material.mixedM3, wetFilmM: wetFilm.value, coats };
+  if (!wetFilm.ok || transfer === undefined) return undefined;
+  const spray = { wetFilmM: wetFilm.value, transferEfficiency: transfer / 100 };
+  return { wetFilmM: wetFilm.value, take: (job) => materialFor({ ...job, ...spray }) };
 }

@@ -1,23 +1,24 @@
 import type { Jar } from '../../../logbook/fold/jars';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { jarAmount } from '../../../shop/jar/amount';
 import { jarLife } from '../../../shop/jar/life';
 import { FINISH_NAMES, JAR_WORDS } from '../../../words/mix/jar';
 import { MIX_WORDS } from '../../../words/mix/mix';
-import { numberWords } from '../../../words/quantities';
+import { volumeWords } from '../../../words/quantities';
 import { dayWords, spanWords } from '../../../words/times';
 
 /** A jar in a list: what it is, how much is left, and how long it keeps. */
 export function JarRow({ jar }: { readonly jar: Jar }) {
   const { shop, nowMs } = useShop();
+  const units = useUnits();
   const { leftM3 } = jarAmount(jar, shop.value);
   const parts = [
     FINISH_NAMES[jar.product.finish].label,
     leftM3 === undefined || jar.emptiedMs !== undefined
       ? MIX_WORDS.filled(dayWords(jar.filledMs, nowMs.value))
-      : MIX_WORDS.left(`${numberWords(leftM3 * 1e6, 0)} mL`),
+      : MIX_WORDS.left(volumeWords(leftM3, units)),
   ];
   return (
     <Row href={linkTo('mix', 'jar', jar.id)} title={jar.name} {...useLifeState(jar)}>

@@ -1,24 +1,24 @@
 import type { Jar } from '../../../logbook/fold/jars';
 import { Notice } from '../../../parts/frame/notice';
 import { Section } from '../../../parts/frame/page';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { type JarAmount, jarAmount } from '../../../shop/jar/amount';
 import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
-import { numberWords, percentWords } from '../../../words/quantities';
+import { numberWords, percentWords, type UnitSystem, volumeWords } from '../../../words/quantities';
 import { DrawForm, WeighForm } from './left-forms';
 
-const ml = (m3: number): string => numberWords(m3 * 1e6, m3 < 2e-5 ? 1 : 0);
 const SEEN_M3 = 1e-9;
 
 /** How much the jar still holds, and what sets that right. */
 export function Left({ jar }: { readonly jar: Jar }) {
   const { shop } = useShop();
+  const units = useUnits();
   if (jar.emptiedMs !== undefined) return null;
   const amount = jarAmount(jar, shop.value);
   return (
     <Section title={WORDS.left}>
       <Figure amount={amount} />
-      {notes(amount).map((note) => (
+      {notes(amount, units).map((note) => (
         <p key={note} class="quiet digits">
           {note}
         </p>
@@ -31,23 +31,24 @@ export function Left({ jar }: { readonly jar: Jar }) {
 }
 
 function Figure({ amount: { leftM3, densityKgM3, keepBackM3 } }: { readonly amount: JarAmount }) {
+  const units = useUnits();
   if (leftM3 === undefined) return <p>{WORDS.leftUnknown}</p>;
   const isLow = keepBackM3 > 0 && leftM3 <= keepBackM3 + SEEN_M3;
   return (
     <>
       <p class="outcome-figure digits">
-        {WORDS.leftFigure(ml(leftM3), numberWords(leftM3 * densityKgM3 * 1000, 0))}
+        {WORDS.leftFigure(volumeWords(leftM3, units), numberWords(leftM3 * densityKgM3 * 1000, 0))}
       </p>
       {isLow && <Notice kind="caution">{WORDS.isLow}</Notice>}
     </>
   );
 }
 
-function notes(amount: JarAmount): string[] {
+function notes(amount: JarAmount, units: UnitSystem): string[] {
   const { keepBackM3, laidM3, uncountedCoats, evaporatedKg, volumeSolids } = amount;
   const all: string[] = [];
-  if (keepBackM3 > 0) all.push(WORDS.keptBack(ml(keepBackM3)));
-  if (laidM3 > 0) all.push(WORDS.laid(ml(laidM3)));
+  if (keepBackM3 > 0) all.push(WORDS.keptBack(volumeWords(keepBackM3, units)));
+  if (laidM3 > 0) all.push(WORDS.laid(volumeWords(laidM3, units)));
   if (uncountedCoats > 0) all.push(WORDS.uncounted(uncountedCoats));
   if (evaporatedKg > 0)
     all.push(

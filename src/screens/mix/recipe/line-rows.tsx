@@ -2,13 +2,13 @@ import { mixSentence } from '../../../actions/mix/mix-refused';
 import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
 import { Button } from '../../../parts/frame/button';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { type Batch, batchMassKg } from '../../../science/mixing/ingredient';
 import { batchVolumeM3 } from '../../../science/mixing/scaling';
 import { batchOfLines } from '../../../shop/recipe/batch';
 import { mixIngredients } from '../../../shop/recipe/ingredients';
 import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
-import { numberWords, percentWords } from '../../../words/quantities';
+import { percentWords, volumeWords } from '../../../words/quantities';
 import { gramsWords } from '../grams';
 import { type LineDraft, lineProblem, linesOf, type RecipeDraft } from './draft';
 import { MEASURE_KEYS } from './measures';
@@ -109,6 +109,7 @@ function LineRow({ number, line, comesTo: hint, isTried, onChange, onTakeOut }: 
 
 function Total({ draft }: { readonly draft: RecipeDraft }) {
   const { shop } = useShop();
+  const units = useUnits();
   const batch = useBatch(draft);
   const isStarted = draft.lines.every((line) => lineProblem(line) === undefined);
   if (!isStarted) return null;
@@ -123,7 +124,7 @@ function Total({ draft }: { readonly draft: RecipeDraft }) {
     <p class="digits total" role="status">
       {WORDS.total(
         gramsWords(batchMassKg(batch.value)),
-        volume.ok ? numberWords(volume.value * 1e6, 1) : undefined,
+        volume.ok ? volumeWords(volume.value, units) : undefined,
       )}
     </p>
   );
