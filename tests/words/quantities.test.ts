@@ -1,13 +1,6 @@
 import { expect, test } from 'vitest';
-import {
-  areaWords,
-  differenceWords,
-  filmWords,
-  percentWords,
-  temperatureWords,
-  volumeRangeWords,
-  volumeWords,
-} from '../../src/words/quantities';
+import { differenceWords, filmWords, percentWords, temperatureWords } from '../../src/words/quantities';
+import { areaWords, volumeRangeWords, volumeWords } from '../../src/words/volumes';
 
 // 25.4 um are one mil and 294.15 K are 69.8 F by definition of the units.
 test.each([

@@ -7,3 +7,7 @@ export const weighJar = (needs: ActionNeeds, said: Said<'jar-weighed'>): Logged<
 /** Notes what was taken out of a jar other than by a coat. */
 export const drawFromJar = (needs: ActionNeeds, said: Said<'jar-drawn'>): Logged<'jar-drawn'> =>
   log(needs, 'jar-drawn', said);
+
+/** Logs what a test of an old jar found. */
+export const testJar = (needs: ActionNeeds, said: Said<'jar-tested'>): Logged<'jar-tested'> =>
+  log(needs, 'jar-tested', said);

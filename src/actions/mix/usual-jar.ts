@@ -13,6 +13,11 @@ export interface UsualJar {
   };
 }
 
+/** A spray can as it leaves the nozzle, % by volume: thinned in the can, nothing to add (common practice, no source). */
+export const USUAL_SPRAY_CAN = { volumeSolids: '12' } as const;
+/** A 2-pound cut (common practice, no source). */
+export const USUAL_CUT = { us: { text: '2', unit: 'lb-cut' }, metric: { text: '240', unit: 'g/L' } } as const;
+
 const shelf = (months: string) => ({ text: months, unit: 'months', as: 'shelf' }) as const;
 const pot = (hours: string) => ({ text: hours, unit: 'h', as: 'pot' }) as const;
 

@@ -79,6 +79,8 @@ export const MIX_RULES = {
   },
   'jar-weighed': ({ jar }: EntryOf<'jar-weighed'>, { jars }: Shop) =>
     jars.has(jar) ? undefined : ('unknown-jar' as const),
+  'jar-tested': ({ jar }: EntryOf<'jar-tested'>, { jars }: Shop) =>
+    jars.has(jar) ? undefined : ('unknown-jar' as const),
   'jar-drawn': ({ jar }: EntryOf<'jar-drawn'>, { jars }: Shop) =>
     jars.has(jar) ? undefined : ('unknown-jar' as const),
 };

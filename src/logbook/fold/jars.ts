@@ -10,6 +10,7 @@ export interface Drawing {
   readonly into?: string;
 }
 export type Weighing = Told<'jar-weighed'>;
+export type JarTest = Told<'jar-tested'>;
 
 /** What is, or was, in a jar. */
 export interface Jar extends Content {
@@ -20,6 +21,8 @@ export interface Jar extends Content {
   readonly emptiedMs: number | undefined;
   readonly drawings: readonly Drawing[];
   readonly weighings: readonly Weighing[];
+  /** In the order made. */
+  readonly tests: readonly JarTest[];
 }
 
 /** The jars by id. */
@@ -32,6 +35,7 @@ export function foldJars(lines: Lines) {
   for (const { jar, atMs, volume } of lines.of('jar-drawn'))
     jars.get(jar)?.drawings.push({ atMs, volumeM3: volume.si });
   for (const line of lines.of('jar-weighed')) jars.get(line.jar)?.weighings.push(line);
+  for (const line of lines.of('jar-tested')) jars.get(line.jar)?.tests.push(line);
   for (const { jar, atMs } of lines.of('jar-emptied'))
     Object.assign(jars.get(jar) ?? {}, { emptiedMs: atMs });
   return { jars: jars as ReadonlyMap<string, Jar> };
@@ -55,6 +59,7 @@ function fill({
     emptiedMs: undefined,
     drawings: [],
     weighings: [],
+    tests: [],
   };
   return fresh as Growing<Jar>;
 }

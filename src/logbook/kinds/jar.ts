@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS, LIMITS } from '../limits';
 import { typed } from '../typed';
-import { count, entryOf, Fraction, Id, Name, Note, TableKey } from './envelope';
+import { CalendarDay, count, entryOf, Fraction, Id, Name, Note, TableKey } from './envelope';
 
 export const FINISHES = [
   'nitrocellulose',
@@ -19,6 +19,7 @@ export const PIGMENT_SHAPES = ['grains', 'flakes'] as const;
 export const CONTENTS = ['isocyanate', 'acid', 'oil', 'aerosol'] as const;
 /** Catalysed lacquer dies in hours; the rest keeps for weeks to years. */
 const LIVES = ['pot', 'shelf'] as const;
+const JAR_TESTS = ['glass-plate'] as const;
 /** Why a jar weighs less than it should. */
 const MISSING = ['evaporated', 'used'] as const;
 
@@ -91,6 +92,10 @@ export const JAR_KINDS = {
     {
       /** It holds a tracer that fluoresces under light of this wavelength, nm. */
       tracerNm: v.exactOptional(count(COUNTS.tracerNm)),
+      /** The day it was mixed, where that was before it came into this jar: its life counts from then. */
+      mixedOn: v.exactOptional(CalendarDay),
+      /** Shellac: flakes to alcohol. The volume solids are worked out from it. */
+      cut: v.exactOptional(typed(LIMITS.cut)),
     },
   ),
   /** Content alone, without the jar. */
@@ -100,5 +105,11 @@ export const JAR_KINDS = {
     missing: v.picklist(MISSING),
   }),
   'jar-drawn': entryOf('jar-drawn', { jar: Id, volume: typed(LIMITS.volume), note: v.exactOptional(Note) }),
+  /** A smear on glass that dries hard in its time says that an old cut still does. */
+  'jar-tested': entryOf('jar-tested', {
+    jar: Id,
+    test: v.picklist(JAR_TESTS),
+    result: v.picklist(['passes', 'fails']),
+  }),
   'jar-emptied': entryOf('jar-emptied', { jar: Id }),
 };

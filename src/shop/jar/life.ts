@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
+import type { Jar, JarTest } from '../../logbook/fold/jars';
 import type { Quantity } from '../../logbook/typed';
 import { ageingRate, lifeEndS, POT_LIFE_AT_K, type WarmSpan } from '../../science/mixing/pot-life';
 import { HOUR_S } from '../../units';
@@ -10,6 +10,8 @@ const READING_HOLDS_MS = 12 * HOUR_S * 1000;
 /** When a jar's pot or shelf life ends, with how warm it was taken to be. */
 export interface JarLife {
   readonly as: 'pot' | 'shelf';
+  /** From when it counts: when it was mixed. */
+  readonly fromMs: number;
   readonly endMs: number;
   /** The end if it had stood at 20 C. */
   readonly coolEndMs: number;
@@ -22,8 +24,25 @@ export function jarLife(jar: Jar, shop: Shop): JarLife | undefined {
   const said = sheetLife(jar, shop) ?? ownLife(jar);
   if (!said) return undefined;
   const { coolS, ...life } = said;
-  const endS = lifeEndS(coolS, jar.filledMs / 1000, warmSpans(shop));
-  return { ...life, endMs: endS * 1000, coolEndMs: jar.filledMs + coolS * 1000 };
+  const fromMs = mixedMs(jar);
+  const endS = lifeEndS(coolS, fromMs / 1000, warmSpans(shop));
+  return { ...life, fromMs, endMs: endS * 1000, coolEndMs: fromMs + coolS * 1000 };
+}
+
+/** When a jar was mixed: the noon of the day that was said, else when it was filled. */
+const mixedMs = ({ mixedOn, filledMs }: Jar): number =>
+  mixedOn === undefined ? filledMs : Math.min(filledMs, Date.parse(`${mixedOn}T12:00:00Z`));
+
+/** What the newest glass-plate test found; undefined where none was made. */
+export const glassPlate = ({ tests }: Jar): JarTest | undefined =>
+  tests.findLast(({ test }) => test === 'glass-plate');
+
+/** Whether a jar's life is over and no glass-plate test has passed since. */
+export function isPast(jar: Jar, shop: Shop, nowMs: number): boolean {
+  const life = jarLife(jar, shop);
+  if (!life || nowMs < life.endMs) return false;
+  const tested = glassPlate(jar);
+  return tested?.result !== 'passes' || tested.atMs < life.endMs;
 }
 
 /** A life counted at 20 C, and who says it. */

@@ -20,14 +20,38 @@ export const FINISH_NAMES = {
 export const JAR_FORM = {
   title: 'What is in the jar',
   lead: 'Usual values are filled in. Change what your data sheet says, then fill the jar.',
-  product: 'The lacquer',
+  product: 'The finish',
+  comesAs: 'It comes as',
+  vessels: {
+    jar: { label: 'Jar or tin', hint: 'thinned by you' },
+    can: { label: 'Spray can', hint: 'nothing to add' },
+  },
+  canName: (finish: string): string => `${finish} spray can`,
+  canText: 'Solids as they leave the nozzle; nothing is added.',
+  solidsBy: 'Its strength is said as',
+  solidsBys: {
+    cut: { label: 'Cut', hint: 'flakes in alcohol' },
+    solids: { label: 'Volume solids', hint: 'from a sheet' },
+  },
+  cut: 'Cut: flakes in the alcohol',
+  cutHint: 'A 2 lb cut is 2 lb to a US gallon, 240 g/L.',
+  cutComesTo: (solids: string): string => `That is ${solids} solids by volume.`,
+  mixedOn: 'Mixed on',
+  mixedOnHint: 'Left empty: today. Its life counts from then.',
+  mixedLater: 'Give a day no later than today.',
   finish: 'Kind of finish',
   name: 'Name of the jar',
   nameHint: 'As you would write it on the lid.',
   noName: 'Give the jar a name.',
-  solids: 'Volume solids of the lacquer as sold',
+  solids: {
+    jar: 'Volume solids as sold',
+    can: 'Volume solids as sprayed',
+  },
   solidsHint: (usual: string): string => `Usual: ${usual} %. The data sheet outranks it.`,
-  thinnerTitle: 'Thinner and retarder',
+  thinnerTitle: (finish: string, comesAs: 'jar' | 'can'): string => {
+    if (comesAs === 'can') return 'Thinner';
+    return finish === 'waterborne' ? 'Water' : finish === 'shellac' ? 'Alcohol' : 'Thinner and retarder';
+  },
   thinnerMore: 'Which thinner, and a retarder',
   thinner: 'Thinner',
   thinnerSorts: {
@@ -145,6 +169,7 @@ export const JAR_WORDS = {
     evaporated: { label: 'Evaporated', hint: 'the lid was not tight' },
   },
   weighed: 'Weight logged.',
+  tested: 'Test logged.',
   note: 'Log it',
   draw: 'Take some out',
   drawn: 'Taken out',
@@ -170,6 +195,19 @@ export const JAR_WORDS = {
     `At ${LIFE_AT[units]} it would have kept until ${when}; this shop was warmer.`,
   cool: (units: UnitSystem, when: string): string =>
     `At ${LIFE_AT[units]} it would have kept until ${when}; this shop was cooler.`,
+  mixedOn: 'Mixed',
+  cut: 'Cut',
+  plateTitle: 'Glass-plate test',
+  plateText:
+    'Past its time. Before it goes on a piece, wipe a thin smear on glass: it must be dry and not sticky in 15 to 30 min. If it stays sticky, mix new.',
+  platePasses: 'Dry, not sticky',
+  plateFails: 'Still sticky',
+  plateFound: {
+    passes: (when: string): string => `On glass it dried hard, ${when}.`,
+    fails: (when: string): string => `On glass it stayed sticky, ${when}. Mix new; this one stays soft.`,
+  },
+  howMuch: 'How much is needed',
+  canLid: 'Code',
   lifeText: (units: UnitSystem): string =>
     `Worked out from your air readings, then the forecast: twice as fast for ${DOUBLES[units]} more (common practice).`,
   recipe: 'Its exact recipe',

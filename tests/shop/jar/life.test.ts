@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
-import { jarLife } from '../../../src/shop/jar/life';
+import { isPast, jarLife } from '../../../src/shop/jar/life';
 import { DAY_1_MS, entry, fillJar, id, JAR, strike } from '../../logbook/entries';
 
 const HOUR_MS = 3_600_000;
@@ -94,5 +94,37 @@ describe('how long a jar keeps', () => {
 
   test('is not known where nobody has said it', () => {
     expect(lifeOf(entry(1, fillJar()))).toBeUndefined();
+  });
+
+  test('a cut mixed seven months ago is past its six months, until a smear on glass dries hard', () => {
+    // 15 February is 196 days before 30 August, 6 months are 182.6 days.
+    const nowMs = Date.UTC(2026, 7, 30, 9);
+    const shellac = (mixedOn: string) =>
+      ({
+        ...fillJar(),
+        product: { finish: 'shellac', volumeSolids: { text: '17.3', unit: '%' } },
+        life: { span: { text: '6', unit: 'months' }, as: 'shelf' },
+        mixedOn,
+      }) as EntryBody;
+    const tested = (result: 'passes' | 'fails'): EntryBody => ({
+      kind: 'jar-tested',
+      jar: JAR,
+      test: 'glass-plate',
+      result,
+    });
+    const past = (...entries: ReturnType<typeof entry>[]): boolean => {
+      const shop = fold(entries);
+      const jar = shop.jars.get(JAR);
+      return jar !== undefined && isPast(jar, shop, nowMs);
+    };
+    const old = entry(1, shellac('2026-02-15'), nowMs - HOUR_MS);
+    expect(past(old)).toBe(true);
+    expect(past(entry(1, shellac('2026-03-15'), nowMs - HOUR_MS))).toBe(false);
+    expect(past(old, entry(2, tested('passes'), nowMs))).toBe(false);
+    expect(past(old, entry(2, tested('fails'), nowMs))).toBe(true);
+    // One that was made while it was young says nothing of it now.
+    expect(past(entry(1, shellac('2026-02-15'), DAY_1_MS), entry(2, tested('passes'), DAY_1_MS + 1))).toBe(
+      true,
+    );
   });
 });

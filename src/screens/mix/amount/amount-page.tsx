@@ -9,7 +9,8 @@ import { linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { USUAL_AREAS_M2 } from '../../../science/film/shapes';
 import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
-import { areaWords, type UnitSystem } from '../../../words/quantities';
+import type { UnitSystem } from '../../../words/quantities';
+import { areaWords } from '../../../words/volumes';
 import {
   areaOfPiece,
   coatsOf,

@@ -9,13 +9,8 @@ import { dryFilm } from '../../../science/film/thickness';
 import { thinnedOfLacquer } from '../../../science/film/thinning';
 import { jarAmount } from '../../../shop/jar/amount';
 import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
-import {
-  filmWords,
-  numberWords,
-  type UnitSystem,
-  volumeRangeWords,
-  volumeWords,
-} from '../../../words/quantities';
+import { filmWords, numberWords, type UnitSystem } from '../../../words/quantities';
+import { volumeRangeWords, volumeWords } from '../../../words/volumes';
 import { type JobDraft, type Need, needOf } from './draft';
 import type { Source, SourceFacts } from './source';
 

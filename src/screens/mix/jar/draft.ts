@@ -1,10 +1,18 @@
 import type { Said } from '../../../actions/log';
-import { type ThinnerSort, USUAL_JARS, usualThinner } from '../../../actions/mix/usual-jar';
+import {
+  type ThinnerSort,
+  USUAL_CUT,
+  USUAL_JARS,
+  USUAL_SPRAY_CAN,
+  usualThinner,
+} from '../../../actions/mix/usual-jar';
 import { finishTraits } from '../../../estimator/finishes/traits';
-import { parseNumber } from '../../../logbook/as-typed';
+import { parseNumber, plainText, readTyped } from '../../../logbook/as-typed';
+import type { Jar } from '../../../logbook/fold/jars';
 import { LIMITS } from '../../../logbook/limits';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { draftProblem } from '../../../parts/fields/typed-field';
+import { volumeSolidsOfCut } from '../../../science/film/cut';
 import type { Finish } from '../../../shop/jar/own-solvents';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix/jar';
 
@@ -19,6 +27,10 @@ export type Of = 'lacquer' | 'mix';
 export interface JarDraft {
   readonly finish: Finish;
   readonly name: string;
+  /** A jar or tin, or a spray can, into which nothing can be poured. */
+  readonly comesAs: 'jar' | 'can';
+  readonly solidsBy: 'solids' | 'cut';
+  readonly cut: Draft<'g/L' | 'lb-cut'>;
   readonly volumeSolids: Draft<'%'>;
   readonly thinnerSort: ThinnerSort | 'own';
   readonly thinnerName: string;
@@ -31,6 +43,8 @@ export interface JarDraft {
   readonly pigmentShare: Draft<'%'>;
   readonly amount: Draft<'mL' | 'L' | 'fl-oz-us' | 'fl-oz-imperial'>;
   readonly life: Draft<'h' | 'd' | 'months'>;
+  /** `2026-03-01`; empty for today. */
+  readonly mixedOn: string;
 }
 
 type JarSaid = Omit<Said<'jar-filled'>, 'jar'>;
@@ -41,6 +55,9 @@ export function usualDraft(finish: Finish, isUs: boolean): JarDraft {
   return {
     finish,
     name: FINISH_NAMES[finish].label,
+    comesAs: 'jar',
+    solidsBy: finish === 'shellac' ? 'cut' : 'solids',
+    cut: USUAL_CUT[isUs ? 'us' : 'metric'],
     volumeSolids: { text: usual.volumeSolids, unit: '%' },
     thinnerSort: 'usual',
     thinnerName: '',
@@ -53,6 +70,7 @@ export function usualDraft(finish: Finish, isUs: boolean): JarDraft {
     pigmentShare: { text: '15', unit: '%' },
     amount: { text: '', unit: isUs ? 'fl-oz-us' : 'mL' },
     life: { text: usual.life.text, unit: usual.life.unit },
+    mixedOn: '',
   };
 }
 
@@ -67,18 +85,53 @@ export function withFinish(draft: JarDraft, finish: Finish, isUs: boolean): JarD
     finish,
     name: moved('name'),
     volumeSolids: moved('volumeSolids'),
+    solidsBy: after.solidsBy,
+    comesAs: takesCan(finish) ? draft.comesAs : 'jar',
     thinning: moved('thinning'),
     life: moved('life'),
     thinnerSort: draft.thinnerSort === 'own' ? 'own' : 'usual',
   };
 }
 
+/** What is sold in spray cans. */
+export const takesCan = (finish: Finish): boolean => finish !== 'conversion';
+/** Shellac's solids are said by its cut. */
+export const isByCut = ({ finish, solidsBy, comesAs }: JarDraft): boolean =>
+  finish === 'shellac' && solidsBy === 'cut' && comesAs === 'jar';
+const isCan = ({ comesAs }: JarDraft): boolean => comesAs === 'can';
+
+/** The draft as a spray can or a jar: solids, thinner and name that nobody touched move along. */
+export function withVessel(draft: JarDraft, comesAs: JarDraft['comesAs'], isUs: boolean): JarDraft {
+  const jar = usualDraft(draft.finish, isUs);
+  const can = {
+    name: JAR_FORM.canName(FINISH_NAMES[draft.finish].label),
+    volumeSolids: { text: USUAL_SPRAY_CAN.volumeSolids, unit: '%' } as const,
+  };
+  const [before, after] = comesAs === 'can' ? [jar, can] : [can, jar];
+  return {
+    ...draft,
+    comesAs,
+    name: draft.name === before.name ? after.name : draft.name,
+    volumeSolids:
+      draft.volumeSolids.text === before.volumeSolids.text ? after.volumeSolids : draft.volumeSolids,
+  };
+}
+
+/** Volume solids as they are logged: as typed, or worked out from the cut. */
+function solidsOf(draft: JarDraft): Draft<'%'> {
+  if (!isByCut(draft)) return draft.volumeSolids;
+  const cut = readTyped(draft.cut, LIMITS.cut);
+  return cut.ok
+    ? { text: plainText(Number((volumeSolidsOfCut(cut.value) * 100).toPrecision(3))), unit: '%' }
+    : draft.volumeSolids;
+}
+
 /** Whether every field can be sent as it is. */
 export function isWhole(draft: JarDraft): boolean {
   const { volumeSolids, thinning, of, retarder, retarderShare, pigment, pigmentShare, amount, life } = draft;
   const problems = [
-    draftProblem(volumeSolids, LIMITS.volumeSolids),
-    draftProblem(thinning, thinningLimit(of)),
+    isByCut(draft) ? draftProblem(draft.cut, LIMITS.cut) : draftProblem(volumeSolids, LIMITS.volumeSolids),
+    isCan(draft) ? undefined : draftProblem(thinning, thinningLimit(of)),
     retarder === undefined ? undefined : draftProblem(retarderShare, LIMITS.retarderOfMix),
     pigment === 'none' ? undefined : draftProblem(pigmentShare, LIMITS.pigmentOfSolids),
     draftProblem(amount, LIMITS.volume, true),
@@ -108,20 +161,25 @@ export function blendProblem(blend: readonly BlendRow[]): string | undefined {
   return Math.abs(blendSum(blend) - 100) > 0.5 ? JAR_FORM.addUp : undefined;
 }
 
+const NOTHING = { text: '0', unit: '%' } as const;
+
 /** What the form says, for the logbook. Only of a draft that is whole. */
 export function saidOf(draft: JarDraft): JarSaid {
   const { finish, retarder, pigment, amount, life, of } = draft;
-  const typedShare = draft.thinning;
+  const typedShare = isCan(draft) ? NOTHING : draft.thinning;
   return {
     name: draft.name.trim(),
-    product: { finish, volumeSolids: draft.volumeSolids },
+    product: { finish, volumeSolids: solidsOf(draft) },
     thinner: thinnerOf(draft),
     thinning: { of, percent: typedShare },
-    ...(retarder === undefined || !finishTraits(finish).takesRetarder
+    ...(retarder === undefined || isCan(draft) || !finishTraits(finish).takesRetarder
       ? {}
       : { retarder: { of: 'mix' as const, solvent: retarder, percent: draft.retarderShare } }),
     ...(pigment === 'none' ? {} : { pigment: { shape: pigment, shareOfSolids: draft.pigmentShare } }),
     ...(amount.text.trim() === '' ? {} : { amount }),
+    ...(isCan(draft) ? { contains: ['aerosol' as const] } : {}),
+    ...(isByCut(draft) ? { cut: draft.cut } : {}),
+    ...(draft.mixedOn === '' ? {} : { mixedOn: draft.mixedOn }),
     ...(life.text.trim() === '' ? {} : { life: { span: life, as: USUAL_JARS[finish].life.as } }),
   };
 }
@@ -136,4 +194,29 @@ function thinnerOf({ finish, thinnerSort: sort, thinnerName, blend }: JarDraft):
     solvent === undefined ? [] : [{ solvent, share: (parseNumber(share) ?? 0) / sum }],
   );
   return { name: thinnerName.trim(), blend: own };
+}
+
+/** Another jar like this one, as the form shows it; how much is in it is not known of a new one. */
+export function draftLike(jar: Jar, isUs: boolean): JarDraft {
+  const { product, thinning, retarder, pigment, life, cut, thinner } = jar;
+  const usual = usualDraft(product.finish, isUs);
+  return {
+    ...usual,
+    name: jar.name,
+    comesAs: jar.contains?.includes('aerosol') ? 'can' : 'jar',
+    solidsBy: cut ? 'cut' : 'solids',
+    cut: (cut?.typed as JarDraft['cut'] | undefined) ?? usual.cut,
+    volumeSolids: product.volumeSolids.typed as Draft<'%'>,
+    thinnerSort: 'own',
+    thinnerName: thinner.name,
+    blend: thinner.blend.map(({ solvent, share }) => ({ solvent, share: plainText(share * 100) })),
+    thinning: thinning.percent.typed as Draft<'%'>,
+    of: thinning.of,
+    retarder: retarder?.solvent,
+    retarderShare: (retarder?.percent.typed as Draft<'%'> | undefined) ?? usual.retarderShare,
+    pigment: pigment?.shape ?? 'none',
+    pigmentShare: (pigment?.shareOfSolids.typed as Draft<'%'> | undefined) ?? usual.pigmentShare,
+    amount: (jar.amount?.typed as JarDraft['amount'] | undefined) ?? usual.amount,
+    life: (life?.span.typed as JarDraft['life'] | undefined) ?? usual.life,
+  };
 }

@@ -1,4 +1,5 @@
 import type { Jar } from '../../../logbook/fold/jars';
+import type { Quantity } from '../../../logbook/typed';
 import { Button, LinkButton } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
@@ -7,6 +8,7 @@ import { showToast } from '../../../parts/frame/toast';
 import { matchOfJar } from '../../../shop/colour/jars-of-match';
 import { jarCode } from '../../../shop/jar/code';
 import { jarFilm } from '../../../shop/jar/film';
+import { unitWord } from '../../../words/frame/logbook';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import { FINISH_NAMES, JAR_WORDS as WORDS } from '../../../words/mix/jar';
 import { percentWords } from '../../../words/quantities';
@@ -57,6 +59,8 @@ function findJar(id: string, jars: ReadonlyMap<string, Jar>): Jar | undefined {
   return jars.get(id) ?? [...jars.values()].findLast((jar) => jarCode(jar.id) === id.toUpperCase());
 }
 
+const asTyped = ({ typed: { text, unit } }: Quantity): string => `${text.trim()} ${unitWord(unit)}`;
+
 function contentRows(jar: Jar, nowMs: number): readonly (readonly [string, string])[] {
   const film = jarFilm(jar);
   const { thinning, retarder } = jar;
@@ -65,6 +69,8 @@ function contentRows(jar: Jar, nowMs: number): readonly (readonly [string, strin
     [WORDS.finish, FINISH_NAMES[jar.product.finish].label],
     [WORDS.solids, percentWords(film.volumeSolids, 1)],
   ];
+  if (jar.cut) rows.push([WORDS.cut, asTyped(jar.cut)]);
+  if (jar.mixedOn) rows.push([WORDS.mixedOn, jar.mixedOn]);
   if (isThinned)
     rows.push([
       WORDS.thinner,
@@ -73,7 +79,10 @@ function contentRows(jar: Jar, nowMs: number): readonly (readonly [string, strin
   if (retarder) rows.push([WORDS.retarder, WORDS.thinnedOf(retarder.percent.typed.text, retarder.of)]);
   if (film.pigment > 0) rows.push([WORDS.pigment, percentWords(film.pigment, 1)]);
   for (const content of jar.contains ?? []) rows.push([WORDS.contains, INGREDIENT_WORDS.containsOf[content]]);
-  rows.push([WORDS.filled, whenWords(jar.filledMs, nowMs)], [WORDS.code, jarCode(jar.id)]);
+  rows.push(
+    [WORDS.filled, whenWords(jar.filledMs, nowMs)],
+    [jar.contains?.includes('aerosol') ? WORDS.canLid : WORDS.code, jarCode(jar.id)],
+  );
   return rows;
 }
 
@@ -86,6 +95,12 @@ function Acts({ jar }: { readonly jar: Jar }) {
   }
   return (
     <div class="acts">
+      <LinkButton icon="add" href={`${linkTo('mix', 'jar', 'new')}?like=${jar.id}`}>
+        {WORDS.refill}
+      </LinkButton>
+      <LinkButton icon="note" href={`${linkTo('mix', 'amount')}?jar=${jar.id}`}>
+        {WORDS.howMuch}
+      </LinkButton>
       <LinkButton icon="print" href={linkTo('mix', 'jar', jar.id, 'label')}>
         {WORDS.label}
       </LinkButton>

@@ -3,11 +3,11 @@ import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { jarAmount } from '../../../shop/jar/amount';
-import { jarLife } from '../../../shop/jar/life';
+import { isPast, jarLife } from '../../../shop/jar/life';
 import { FINISH_NAMES, JAR_WORDS } from '../../../words/mix/jar';
 import { MIX_WORDS } from '../../../words/mix/mix';
-import { volumeWords } from '../../../words/quantities';
 import { dayWords, spanWords } from '../../../words/times';
+import { volumeWords } from '../../../words/volumes';
 
 /** A jar in a list: what it is, how much is left, and how long it keeps. */
 export function JarRow({ jar }: { readonly jar: Jar }) {
@@ -34,6 +34,7 @@ function useLifeState(jar: Jar) {
   if (!life || jar.emptiedMs !== undefined) return {};
   const leftMs = life.endMs - nowMs.value;
   const name = JAR_WORDS.life[life.as];
+  if (leftMs <= 0 && !isPast(jar, shop.value, nowMs.value)) return {};
   if (leftMs <= 0) return { state: { icon: 'stop', kind: 'stop', word: MIX_WORDS.lifeOver(name) } } as const;
   if (life.as === 'shelf') return {};
   return {

@@ -4,7 +4,8 @@ import { Section } from '../../../parts/frame/page';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { type JarAmount, jarAmount } from '../../../shop/jar/amount';
 import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
-import { numberWords, percentWords, type UnitSystem, volumeWords } from '../../../words/quantities';
+import { numberWords, percentWords, type UnitSystem } from '../../../words/quantities';
+import { volumeWords } from '../../../words/volumes';
 import { DrawForm, WeighForm } from './left-forms';
 
 const SEEN_M3 = 1e-9;

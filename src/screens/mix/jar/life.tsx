@@ -1,9 +1,14 @@
+import { testJar } from '../../../actions/mix/jar';
 import type { Jar } from '../../../logbook/fold/jars';
 import type { Quantity } from '../../../logbook/typed';
+import { Refusal } from '../../../parts/fields/refusal';
+import { useForm } from '../../../parts/fields/use-form';
+import { Button } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';
 import { Section } from '../../../parts/frame/page';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
-import { type JarLife, jarLife } from '../../../shop/jar/life';
+import { showToast } from '../../../parts/frame/toast';
+import { glassPlate, type JarLife, jarLife } from '../../../shop/jar/life';
 import { unitWord } from '../../../words/frame/logbook';
 import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
 import { dateWords, spanWords, whenWords } from '../../../words/times';
@@ -21,7 +26,7 @@ export function Life({ jar }: { readonly jar: Jar }) {
   return (
     <Section title={WORDS.life[life.as]}>
       {leftMs <= 0 ? (
-        <Notice kind={life.as === 'pot' ? 'stop' : 'caution'}>{WORDS.over[life.as]}</Notice>
+        <Over jar={jar} life={life} />
       ) : (
         <p class="outcome-figure digits">{WORDS.leftOfLife(spanWords(leftMs))}</p>
       )}
@@ -31,9 +36,45 @@ export function Life({ jar }: { readonly jar: Jar }) {
           {WORDS.lifeFromSheet(asTyped(life.sheet.potLife), asTyped(life.sheet.temperature))}
         </p>
       )}
-      <Warmth jar={jar} life={life} />
+      <Warmth life={life} />
       <p class="quiet small">{WORDS.lifeText(units)}</p>
     </Section>
+  );
+}
+
+/** Its time is over: what to do before it is used, and for shellac the test that says whether it still dries. */
+function Over({ jar, life }: { readonly jar: Jar; readonly life: JarLife }) {
+  if (jar.product.finish === 'shellac') return <GlassPlate jar={jar} />;
+  return <Notice kind={life.as === 'pot' ? 'stop' : 'caution'}>{WORDS.over[life.as]}</Notice>;
+}
+
+const RESULTS = ['passes', 'fails'] as const;
+
+function GlassPlate({ jar }: { readonly jar: Jar }) {
+  const { needs, actions, nowMs } = useShop();
+  const form = useForm();
+  const found = glassPlate(jar);
+  const log = async (result: (typeof RESULTS)[number]): Promise<void> => {
+    const tested = await form.send(true, () => testJar(needs, { jar: jar.id, test: 'glass-plate', result }));
+    if (tested) showToast({ text: WORDS.tested, onUndo: () => void actions.undo(tested.id) });
+  };
+  return (
+    <>
+      <Notice kind="caution">
+        <p>
+          <strong>{WORDS.plateTitle}</strong>
+        </p>
+        <p>{found ? WORDS.plateFound[found.result](whenWords(found.atMs, nowMs.value)) : WORDS.plateText}</p>
+      </Notice>
+      <Refusal refused={form.refused.value} />
+      <div class="acts">
+        {RESULTS.map((result) => (
+          <Button key={result} onClick={() => void log(result)} disabled={form.isBusy.value}>
+            {result === 'passes' ? WORDS.platePasses : WORDS.plateFails}
+          </Button>
+        ))}
+      </div>
+    </>
   );
 }
 
@@ -41,10 +82,10 @@ export function Life({ jar }: { readonly jar: Jar }) {
 const endWords = ({ as }: Pick<JarLife, 'as'>, atMs: number, nowMs: number): string =>
   as === 'pot' ? whenWords(atMs, nowMs) : dateWords(atMs, nowMs);
 
-function Warmth({ jar, life }: { readonly jar: Jar; readonly life: JarLife }) {
+function Warmth({ life }: { readonly life: JarLife }) {
   const { nowMs } = useShop();
   const units = useUnits();
-  const span = life.coolEndMs - jar.filledMs;
+  const span = life.coolEndMs - life.fromMs;
   const shift = (life.endMs - life.coolEndMs) / span;
   if (Math.abs(shift) < WORTH_SAYING) return null;
   const cool = endWords(life, life.coolEndMs, nowMs.value);

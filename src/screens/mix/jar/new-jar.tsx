@@ -1,29 +1,43 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { USUAL_JARS } from '../../../actions/mix/usual-jar';
+import { USUAL_JARS, USUAL_SPRAY_CAN } from '../../../actions/mix/usual-jar';
+import { finishTraits } from '../../../estimator/finishes/traits';
 import { FINISHES } from '../../../logbook/kinds/jar';
 import { LIMITS } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
+import { DateField } from '../../../parts/fields/date-field';
 import { Refusal } from '../../../parts/fields/refusal';
 import { TextField } from '../../../parts/fields/text-field';
 import { TypedField } from '../../../parts/fields/typed-field';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
-import { fromHere, linkTo } from '../../../parts/frame/route';
+import { fromHere, linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix/jar';
-import { isWhole, type JarDraft, nameProblem, saidOf, usualDraft, withFinish } from './draft';
+import {
+  draftLike,
+  isByCut,
+  isWhole,
+  type JarDraft,
+  nameProblem,
+  saidOf,
+  takesCan,
+  usualDraft,
+  withFinish,
+  withVessel,
+} from './draft';
 import { mixSolids } from './mix-solids';
 import { Outcome } from './outcome';
 import { type PartProps, RetarderFields, ThinnerFields, ThinningFields } from './thinner-fields';
 
 /** Says what is in a jar; at common practice it is one tap. */
 export function NewJar() {
-  const { actions } = useShop();
+  const { actions, shop } = useShop();
   const isUs = useUnits() === 'us';
-  const draft = useSignal(usualDraft('nitrocellulose', isUs));
+  const like = shop.value.jars.get(route.value.query.get('like') ?? '');
+  const draft = useSignal(like ? draftLike(like, isUs) : usualDraft('nitrocellulose', isUs));
   const form = useForm();
   const patch = (some: Partial<JarDraft>) => {
     draft.value = { ...draft.value, ...some };
@@ -44,14 +58,18 @@ export function NewJar() {
       <p>{JAR_FORM.lead}</p>
       <form class="stack" noValidate onSubmit={fill}>
         <Section title={JAR_FORM.product}>
-          <ProductFields {...parts} onFinish={(finish) => patch(withFinish(draft.value, finish, isUs))} />
+          <ProductFields
+            {...parts}
+            onFinish={(finish) => patch(withFinish(draft.value, finish, isUs))}
+            onVessel={(comesAs) => patch(withVessel(draft.value, comesAs, isUs))}
+          />
         </Section>
-        <Section title={JAR_FORM.thinnerTitle}>
-          <ThinningFields {...parts} />
-          <Fold summary={JAR_FORM.thinnerMore} isOpen={isOpen}>
-            <ThinnerFields {...parts} />
-            <RetarderFields {...parts} />
-          </Fold>
+        <Section title={JAR_FORM.thinnerTitle(draft.value.finish, draft.value.comesAs)}>
+          {draft.value.comesAs === 'can' ? (
+            <p class="quiet">{JAR_FORM.canText}</p>
+          ) : (
+            <Thinning {...parts} isOpen={isOpen} />
+          )}
           <Fold summary={JAR_FORM.pigmentTitle} isOpen={isOpen}>
             <PigmentFields {...parts} />
           </Fold>
@@ -71,6 +89,21 @@ export function NewJar() {
   );
 }
 
+const Thinning = (props: PartProps & { readonly isOpen: boolean }) => (
+  <>
+    <ThinningFields {...props} />
+    <Fold
+      summary={takesRetarder(props.draft) ? JAR_FORM.thinnerMore : JAR_FORM.thinner}
+      isOpen={props.isOpen}
+    >
+      <ThinnerFields {...props} />
+      <RetarderFields {...props} />
+    </Fold>
+  </>
+);
+
+const takesRetarder = ({ finish }: JarDraft): boolean => finishTraits(finish).takesRetarder;
+
 interface FoldProps {
   readonly summary: string;
   /** Something in it needs an answer. */
@@ -86,9 +119,12 @@ const Fold = ({ summary, isOpen, children }: FoldProps) => (
   </details>
 );
 
-type ProductProps = PartProps & { readonly onFinish: (finish: JarDraft['finish']) => void };
+type ProductProps = PartProps & {
+  readonly onFinish: (finish: JarDraft['finish']) => void;
+  readonly onVessel: (comesAs: JarDraft['comesAs']) => void;
+};
 
-function ProductFields({ draft, patch, isTried, onFinish }: ProductProps) {
+function ProductFields({ draft, patch, isTried, onFinish, onVessel }: ProductProps) {
   return (
     <>
       <div class="wide-tiles">
@@ -99,6 +135,14 @@ function ProductFields({ draft, patch, isTried, onFinish }: ProductProps) {
           onChange={onFinish}
         />
       </div>
+      {takesCan(draft.finish) && (
+        <Choice
+          label={JAR_FORM.comesAs}
+          options={VESSELS.map((value) => ({ value, ...JAR_FORM.vessels[value] }))}
+          value={draft.comesAs}
+          onChange={onVessel}
+        />
+      )}
       <TextField
         label={JAR_FORM.name}
         text={draft.name}
@@ -106,17 +150,61 @@ function ProductFields({ draft, patch, isTried, onFinish }: ProductProps) {
         hint={JAR_FORM.nameHint}
         problem={isTried ? nameProblem(draft) : undefined}
       />
-      <TypedField
-        label={JAR_FORM.solids}
-        limit={LIMITS.volumeSolids}
-        draft={draft.volumeSolids}
-        onDraft={(volumeSolids) => patch({ volumeSolids })}
-        hint={JAR_FORM.solidsHint(USUAL_JARS[draft.finish].volumeSolids)}
-        isTried={isTried}
-      />
+      <SolidsFields {...{ draft, patch, isTried }} />
     </>
   );
 }
+
+const SOLIDS_BY = ['cut', 'solids'] as const;
+
+/** How strong it is: by its volume solids, shellac by its cut. */
+function SolidsFields({ draft, patch, isTried }: PartProps) {
+  const isCan = draft.comesAs === 'can';
+  const usual = isCan ? USUAL_SPRAY_CAN : USUAL_JARS[draft.finish];
+  return (
+    <>
+      {draft.finish === 'shellac' && !isCan && (
+        <Choice
+          label={JAR_FORM.solidsBy}
+          options={SOLIDS_BY.map((value) => ({ value, ...JAR_FORM.solidsBys[value] }))}
+          value={draft.solidsBy}
+          onChange={(solidsBy) => patch({ solidsBy })}
+        />
+      )}
+      {isByCut(draft) ? (
+        <TypedField
+          label={JAR_FORM.cut}
+          limit={LIMITS.cut}
+          draft={draft.cut}
+          onDraft={(cut) => patch({ cut })}
+          hint={JAR_FORM.cutHint}
+          isTried={isTried}
+        />
+      ) : (
+        <TypedField
+          label={JAR_FORM.solids[draft.comesAs]}
+          limit={LIMITS.volumeSolids}
+          draft={draft.volumeSolids}
+          onDraft={(volumeSolids) => patch({ volumeSolids })}
+          hint={JAR_FORM.solidsHint(usual.volumeSolids)}
+          isTried={isTried}
+        />
+      )}
+      {draft.finish === 'shellac' && <MixedOn {...{ draft, patch }} />}
+    </>
+  );
+}
+
+const MixedOn = ({ draft, patch }: Pick<PartProps, 'draft' | 'patch'>) => (
+  <DateField
+    label={JAR_FORM.mixedOn}
+    day={draft.mixedOn}
+    onDay={(mixedOn) => patch({ mixedOn })}
+    hint={JAR_FORM.mixedOnHint}
+  />
+);
+
+const VESSELS = ['jar', 'can'] as const;
 
 function PigmentFields({ draft, patch, isTried }: PartProps) {
   const sorts = ['none', 'grains', 'flakes'] as const;

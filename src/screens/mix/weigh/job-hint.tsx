@@ -8,7 +8,7 @@ import { Notice } from '../../../parts/frame/notice';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useUnits } from '../../../parts/frame/shop-context';
 import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';
-import { volumeWords } from '../../../words/quantities';
+import { volumeWords } from '../../../words/volumes';
 import type { SizeUnit } from './use-plan';
 
 interface JobHintProps {
