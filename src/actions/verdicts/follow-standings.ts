@@ -19,7 +19,7 @@ export const followStandings = ({ shop, outlooks, nowMs, standings }: StandingsN
   });
 
 /** Where every piece of a shop stands. */
-const standingsOf = (
+export const standingsOf = (
   shop: Shop,
   outlooks: ReadonlyMap<PieceId, Outlook>,
   nowMs: number,

@@ -36,7 +36,7 @@ export function PieceRow({ piece, standing, scaleUmMax }: PieceRowProps) {
 }
 
 /** What the row says of a piece. */
-const rowState = (
+export const rowState = (
   { closedMs }: Piece,
   standing: Standing | undefined,
   nowMs: number,
