@@ -70,8 +70,18 @@ export default defineConfig({
     assetsInlineLimit: 0, // data: addresses are forbidden by the policy
     manifest: true,
     modulePreload: { polyfill: false },
-    // What the first screen needs comes as one file: many small ones compress worse, and each costs a round trip.
-    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
+    // What the first screen needs comes as one file, and so do the fields that every form is made of: many small ones compress
+    // worse, each costs a round trip, and the first script names them all.
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'first', tags: ['$initial'], priority: 1 },
+            { name: 'fields', test: /src\/(parts\/fields|words\/frame\/refusals)/ },
+          ],
+        },
+      },
+    },
   },
   worker: { format: 'es' },
   plugins: [

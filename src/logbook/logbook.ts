@@ -56,7 +56,7 @@ export interface Logbook {
 }
 
 /** What fits the shop. The first screen does not wait for it. */
-const rules = fetchOnce(() => import('./admit/admit'));
+const later = fetchOnce(() => import('./later'));
 
 /** A live logbook on a store. */
 export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logbook {
@@ -94,7 +94,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
       now(),
     );
     if (!parsed.ok) return fail({ kind: 'faulty', issues: parsed.failure });
-    const { admit } = await rules();
+    const { admit } = await later();
     const admitted = admit(parsed.value, shop.value, now());
     if (!admitted.ok) return admitted;
     await keepOrHold(admitted.value);
@@ -132,13 +132,13 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   }
 
   async function keepFirstPage(): Promise<void> {
-    const { firstPageOf } = await import('./storage/write-first-page');
+    const { firstPageOf } = await later();
     const page = firstPageOf(shop.value, now());
     if (page) await store.keepFirst(page);
   }
 
   async function take(brought: Loaded): Promise<Result<void, StorageFailure>> {
-    const { news } = await import('./backup/news');
+    const { news } = await later();
     const kept = await keep(news(brought, shop.value, setAside.value));
     if (kept.ok) void keepFirstPage().catch(() => undefined); // ten years brought to a new phone open as quickly there
     return kept;
@@ -147,7 +147,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   async function openWhole(): Promise<Result<void, StorageFailure>> {
     const opened = await load(store.loadAll(knownNow()));
     if (opened.ok && !isWhole.value) void keepFirstPage().catch(() => undefined);
-    void rules().catch(() => undefined); // on the way before the first coat needs them
+    void later().catch(() => undefined); // on the way before the first coat needs them
     isWhole.value = true; // or as whole as it can be: what failed is said
     return opened;
   }

@@ -22,7 +22,7 @@ const isOwn = (zone: Stand['zone'], { coats, sandings, checks }: Piece): boolean
   zone === undefined || [...coats, ...sandings, ...checks].some(({ zoneId }) => zoneId === zone.zoneId);
 
 /** Of those stands, the one that the piece waits for: what is to be rubbed out last. Undefined while none is worked out. */
-function awaitedStand(piece: Piece, shop: Shop, own: Outlooks): Stand | undefined {
+export function awaitedStand(piece: Piece, shop: Shop, own: Outlooks): Stand | undefined {
   const at = ({ id }: Stand): Outlook | undefined => own.get(id);
   return dryingStands(piece, shop)
     .filter((stand) => at(stand)?.state === 'ready')
@@ -31,6 +31,12 @@ function awaitedStand(piece: Piece, shop: Shop, own: Outlooks): Stand | undefine
 
 const rubbedOutMs = ({ startMs, estimate }: Ready): number =>
   startMs + estimate.milestones.rubOut.likelyS * 1000;
+
+/** The outlooks of each stand again, out of those that the screens read. */
+export function ownOutlooks(piece: Piece, all: Outlooks): Outlooks {
+  const whole = all.get(wholeKey(piece.id));
+  return whole ? new Map(all).set(piece.id, whole) : all;
+}
 
 /** The outlooks as the screens read them: by zone, and by piece that of the place that it waits for. */
 export function published(shop: Shop, own: Outlooks): Outlooks {

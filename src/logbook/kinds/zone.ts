@@ -5,7 +5,7 @@ import { entryOf, Id, Name, Note, Point } from './envelope';
 import { BASES } from './piece';
 
 /** What is repaired at a place on a piece. */
-const ZONE_SORTS = ['chip', 'fissure', 'wear', 'colour-loss', 'overspray', 'whole'] as const;
+export const ZONE_SORTS = ['chip', 'fissure', 'wear', 'colour-loss', 'overspray', 'whole'] as const;
 
 const Side = v.exactOptional(typed(LIMITS.zoneSide));
 

@@ -1,7 +1,8 @@
 import { parseNumber } from '../../logbook/as-typed';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
-import type { COAT_WAYS } from '../../logbook/kinds/coat';
+import { zonesOf } from '../../logbook/fold/zones';
+import { COAT_WAYS } from '../../logbook/kinds/coat';
 import { COUNTS, LIMITS } from '../../logbook/limits';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
@@ -15,6 +16,8 @@ export type FilmDraft = Draft<'um' | 'mil'>;
 export interface CoatDraft {
   readonly piece: string | undefined;
   readonly jar: string | undefined;
+  /** The place on the piece that it is laid on; all of it where none is named. */
+  readonly zone: string | undefined;
   readonly how: CoatWay;
   readonly by: FilmBy;
   readonly passes: string;
@@ -46,6 +49,11 @@ const FIRST: Record<UnitSystem, CoatDraft['films']> = {
 export interface AskedFor {
   readonly piece: string | null;
   readonly jar: string | null;
+  /** A place on the piece. */
+  readonly zone?: string | null;
+  readonly how?: string | null;
+  /** Dry film that it is to leave, um. */
+  readonly dryUm?: string | null;
 }
 
 /** Everything as last time: on the piece asked for, else on the one coated last. */
@@ -56,13 +64,21 @@ export function prefilled(shop: Shop, askedFor: AskedFor, units: UnitSystem): Co
   const jars = [...shop.jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined);
   const jar =
     jars.find(({ id }) => id === askedFor.jar) ?? jars.find(({ id }) => id === last?.jar) ?? jars.at(-1);
+  const zonePlace = piece && zonesOf(piece.id, shop).find(({ zoneId }) => zoneId === askedFor.zone);
+  const own = piece?.coats.findLast(({ zoneId }) => zoneId === zonePlace?.zoneId);
+  const how = COAT_WAYS.find((way) => way === askedFor.how) ?? (own ?? last)?.how ?? 'spray';
   return {
     piece: piece?.id,
     jar: jar?.id,
-    how: last?.how ?? 'spray',
-    by: last?.film.by ?? 'wet',
+    zone: zonePlace?.zoneId,
+    how,
+    by: askedFor.dryUm ? 'usual' : (last?.film.by ?? 'wet'),
     passes: last?.film.by === 'passes' ? String(last.film.passes) : '3',
-    films: { ...FIRST[units], ...(last && { [fieldOf(last.how, last.film.by)]: amountOf(last.film) }) },
+    films: {
+      ...FIRST[units],
+      ...(last && { [fieldOf(last.how, last.film.by)]: amountOf(last.film) }),
+      ...(askedFor.dryUm && { [fieldOf(how, 'usual')]: { text: askedFor.dryUm, unit: 'um' as const } }),
+    },
   };
 }
 

@@ -8,8 +8,8 @@ import type { Verdict } from '../../verdicts/verdict';
 import type { CoatDraft } from './coat-draft';
 
 /** What the judge says of the coat as it is being said. */
-export const useVerdictOnCoat = ({ piece, jar: jarId, how: way }: CoatDraft): Verdict | undefined =>
-  verdictFor(useShop(), piece, { act: way === 'flash' ? 'flash-coat' : 'coat', way, jarId });
+export const useVerdictOnCoat = ({ piece, zone, jar: jarId, how: way }: CoatDraft): Verdict | undefined =>
+  verdictFor(useShop(), zone ?? piece, { act: way === 'flash' ? 'flash-coat' : 'coat', way, jarId });
 
 interface JudgedProps {
   readonly pieceId: string | undefined;

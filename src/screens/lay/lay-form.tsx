@@ -66,7 +66,8 @@ function useTurned(asks: boolean): void {
 
 const askedFor = () => {
   const { query } = route.value;
-  return { piece: query.get('piece'), jar: query.get('jar') };
+  const of = (name: string) => query.get(name);
+  return { piece: of('piece'), jar: of('jar'), zone: of('zone'), how: of('how'), dryUm: of('dry') };
 };
 
 interface DifferencesProps {

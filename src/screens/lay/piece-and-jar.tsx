@@ -1,4 +1,5 @@
 import type { Piece } from '../../logbook/fold/pieces';
+import { zonesOf } from '../../logbook/fold/zones';
 import { FewFirst } from '../../parts/fields/few-first';
 import { LinkButton } from '../../parts/frame/button';
 import { linkTo } from '../../parts/frame/route';
@@ -35,8 +36,9 @@ export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
           hint: coats.length === 0 ? BENCH_WORDS.noCoats : BENCH_WORDS.coats(coats.length),
         }))}
         value={draft.piece}
-        onChange={(piece) => onChange({ piece })}
+        onChange={(piece) => onChange({ piece, zone: undefined })}
       />
+      <Place draft={draft} onChange={onChange} />
       <FewFirst
         label={LAY_WORDS.jar}
         allWords={LAY_WORDS.allJars}
@@ -50,6 +52,26 @@ export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
         </LinkButton>
       </div>
     </div>
+  );
+}
+
+const WHOLE = 'whole';
+
+/** Where on the piece, if any place is marked on it. */
+function Place({ draft, onChange }: PieceAndJarProps) {
+  const zones = zonesOf(draft.piece ?? '', useShop().shop.value);
+  if (zones.length === 0) return null;
+  return (
+    <FewFirst
+      label={LAY_WORDS.place}
+      allWords={LAY_WORDS.allPlaces}
+      options={[
+        { value: WHOLE, label: LAY_WORDS.wholePiece },
+        ...zones.map(({ zoneId, name }) => ({ value: zoneId, label: name })),
+      ]}
+      value={draft.zone ?? WHOLE}
+      onChange={(zone) => onChange({ zone: zone === WHOLE ? undefined : zone })}
+    />
   );
 }
 

@@ -1,4 +1,5 @@
 import { parseNumber } from '../../logbook/as-typed';
+import { zonesOf } from '../../logbook/fold/zones';
 import { PieceFace } from '../../parts/film/piece-face';
 import { useShop } from '../../parts/frame/shop-context';
 import { unitWord } from '../../words/frame/logbook';
@@ -20,11 +21,13 @@ export function Summary({ draft, air, when }: SummaryProps) {
   const piece = shop.value.pieces.get(draft.piece ?? '');
   const jar = shop.value.jars.get(draft.jar ?? '');
   if (!piece || !jar) return null;
+  const zone = zonesOf(piece.id, shop.value).find(({ zoneId }) => zoneId === draft.zone);
   return (
     <div class="lay-summary">
       <PieceFace piece={piece} />
       <div>
         <p class="row-title">{LAY_WORDS.onPiece(piece.coats.length + 1, piece.name)}</p>
+        {zone && <p>{LAY_WORDS.onPlace(zone.name)}</p>}
         <p>{LAY_WORDS.fromJar(jar.name)}</p>
         <p class="digits">{COAT_WORDS.laid(COAT_WORDS.ways[draft.how], filmWordsOf(draft))}</p>
         <p class="digits">{when}</p>

@@ -31,7 +31,8 @@ export function useLay(
 
   async function lay(): Promise<void> {
     const goOn = fromHere();
-    const { piece = '', jar = '', how } = draft.value;
+    const { piece = '', jar = '', how, zone } = draft.value;
+    const place = zone === undefined ? {} : { zoneId: zone };
     const isWhole = isFilmWhole(draft.value) && isAirWhole(air.value) && isReasonWhole(reason.value);
     const holds = verdict && reason.value.trim() ? holdsOf(verdict) : [];
     const atMs = instantMs() ?? Number.NaN;
@@ -45,13 +46,16 @@ export function useLay(
       );
       if (!kept.ok) return kept;
       const film = filmSaid(draft.value);
-      return actions.layCoat({ piece, jar, how, film, ...(read.value && { air: read.value }) }, atMs);
+      return actions.layCoat(
+        { piece, jar, how, film, ...place, ...(read.value && { air: read.value }) },
+        atMs,
+      );
     });
     if (!laid) return;
     const now = shop.value.pieces.get(piece);
     const number = (now?.coats.findIndex(({ id }) => id === laid.id) ?? 0) + 1;
     sayLogged(actions, laid.id, FILM_WORDS.coat(number), LAY_WORDS.laid(number, now?.name ?? ''));
-    goOn(linkTo('piece', piece));
+    goOn(zone === undefined ? linkTo('piece', piece) : linkTo('piece', piece, 'zone', zone));
   }
 
   return (event) => {

@@ -8,7 +8,7 @@ import { TimeField } from '../../parts/fields/time-field';
 import { useForm } from '../../parts/fields/use-form';
 import { useTime } from '../../parts/fields/use-time';
 import { Page, Section } from '../../parts/frame/page';
-import { fromHere, linkTo } from '../../parts/frame/route';
+import { fromHere } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
 import { CHECK_FORM, EVENT_WORDS } from '../../words/piece/piece';
@@ -20,14 +20,14 @@ const findings = (test: Check['test']) =>
 
 /** Marks what the film did when it was tried. */
 export function CheckPage() {
-  const { piece } = usePiece();
+  const { piece, zone, home } = usePiece();
   const { form, time, test, found, log } = useCheck();
   const { jars } = useShop().shop.value;
   const finish = jars.get(piece.coats.at(-1)?.jar ?? '')?.product.finish;
   const blushes = finish === undefined || finishTraits(finish).blushes;
   return (
-    <Page title={CHECK_FORM.title} backTo={linkTo('piece', piece.id)}>
-      <Section title={piece.name}>
+    <Page title={CHECK_FORM.title} backTo={home}>
+      <Section title={zone?.name ?? piece.name}>
         <p class="quiet">{CHECK_FORM.text}</p>
         <form class="stack wide-tiles" onSubmit={log} noValidate>
           <Choice
@@ -57,7 +57,7 @@ export function CheckPage() {
 
 function useCheck() {
   const { actions } = useShop();
-  const { piece } = usePiece();
+  const { piece, place, home } = usePiece();
   const form = useForm();
   const time = useTime();
   const test = useSignal<Check['test']>('print');
@@ -66,13 +66,13 @@ function useCheck() {
   async function log(event: Event): Promise<void> {
     const goOn = fromHere();
     event.preventDefault();
-    const said = { piece: piece.id, test: test.value, result: found.value ?? 'passes' };
+    const said = { piece: piece.id, test: test.value, result: found.value ?? 'passes', ...place } as const;
     const isWhole = found.value !== undefined;
     const logged = await form.send(isWhole, () => actions.logCheck(said, time.instantMs() ?? Number.NaN));
     if (!logged) return;
     const what = EVENT_WORDS.checks[said.test][said.result];
     sayLogged(actions, logged.id, what, CHECK_FORM.logged(what));
-    goOn(linkTo('piece', piece.id));
+    goOn(home);
   }
 
   return { form, time, test, found, log: (event: Event) => void log(event) };

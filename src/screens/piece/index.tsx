@@ -17,6 +17,7 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
   old: async () => (await import('./old-finish/old-finish-page')).OldFinishPage,
   change: async () => (await import('./change-page')).ChangePage,
   label: async () => (await import('./hanger-page')).HangerPage,
+  zone: async () => (await import('./zone')).Zones,
   record: async () => (await import('./record/record-page')).RecordPage,
 };
 

@@ -1,3 +1,4 @@
+import { awaitedStand, ownOutlooks } from '../../actions/outlook/awaited';
 import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { LinkButton } from '../../parts/frame/button';
@@ -6,8 +7,10 @@ import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { CureNotes } from '../../parts/time/cure-notes';
+import { standsOf } from '../../shop/zone/stands';
 import { HANGER_WORDS } from '../../words/piece/hanger';
 import { PIECE_WORDS } from '../../words/piece/piece';
+import { ZONE_WORDS } from '../../words/piece/zone';
 import { whenWords } from '../../words/times';
 import { Acts } from './acts';
 import { ColdNote } from './cold-note';
@@ -17,6 +20,7 @@ import { History } from './history';
 import { Matches } from './matches';
 import { MilestoneList } from './milestone-list';
 import { OldFinishSummary } from './old-finish/summary';
+import { Places } from './zone/places';
 
 /** One piece: when it may be touched, its finish cut through, what may be done, and what was done. */
 export function PiecePage({ piece }: { readonly piece: Piece }) {
@@ -39,6 +43,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
         </Section>
       </div>
       <div class="stack">
+        <WaitsFor piece={piece} />
         {outlook && times === 'ready' && <Times piece={piece} outlook={outlook} />}
         {times === 'computing' && <TimesToCome />}
         <Section title={PIECE_WORDS.details}>
@@ -59,6 +64,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
             </LinkButton>
           </div>
         </Section>
+        <Places piece={piece} />
         <OldFinishSummary piece={piece} />
         <Matches piece={piece} />
         <Section title={PIECE_WORDS.history}>
@@ -67,6 +73,14 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
       </div>
     </Page>
   );
+}
+
+/** Which place the piece waits for, where places are marked on it. */
+function WaitsFor({ piece }: { readonly piece: Piece }) {
+  const { shop, outlooks } = useShop();
+  const stand = awaitedStand(piece, shop.value, ownOutlooks(piece, outlooks.value));
+  if (!stand || standsOf(piece, shop.value).length === 1) return null;
+  return <p>{ZONE_WORDS.waitsFor(stand.zone?.name ?? ZONE_WORDS.whole)}</p>;
 }
 
 const Times = ({ piece, outlook }: { readonly piece: Piece; readonly outlook: Outlook }) => (

@@ -13,7 +13,7 @@ import { type Draft, draftProblem } from '../../parts/fields/typed-field';
 import { useForm } from '../../parts/fields/use-form';
 import { useTime } from '../../parts/fields/use-time';
 import { Page, Section } from '../../parts/frame/page';
-import { fromHere, linkTo } from '../../parts/frame/route';
+import { fromHere } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
 import { Reasons } from '../../parts/verdict/reasons';
@@ -25,19 +25,21 @@ import { EVENT_WORDS, SAND_FORM } from '../../words/piece/piece';
 import { typedWords } from './film-as-typed';
 import { usePiece } from './use-piece';
 import { usualRemoval } from './usual-removal';
+import { FillRest } from './zone/fill-rest';
 
 const STAGES = SANDING_STAGES.map((value) => ({ value, ...SAND_FORM.stages[value] }));
 
 /** Marks a sanding and what it took off. */
 export function SandPage() {
-  const { piece } = usePiece();
+  const { piece, zone, home } = usePiece();
   const { form, time, stage, choose, removed, grit, reason, verdict, log } = useSanding();
   return (
-    <Page title={SAND_FORM.title} backTo={linkTo('piece', piece.id)}>
-      <Section title={piece.name}>
+    <Page title={SAND_FORM.title} backTo={home}>
+      <Section title={zone?.name ?? piece.name}>
         <SandingCautions piece={piece} />
         <form class="stack" onSubmit={log} noValidate>
           <Choice label={SAND_FORM.stage} options={STAGES} value={stage} onChange={choose} />
+          {zone && stage === 'level' && <FillRest piece={piece} zoneId={zone.zoneId} />}
           <Reasons pieceId={piece.id} verdict={verdict} />
           <Quantity
             label={SAND_FORM.removed}
@@ -77,7 +79,7 @@ function useStage(): Sanding['stage'] {
 function useSanding() {
   const open = useShop();
   const { actions, needs } = open;
-  const { piece } = usePiece();
+  const { piece, zone, place, home } = usePiece();
   const form = useForm();
   const time = useTime();
   const stage = useSignal<Sanding['stage']>(useStage());
@@ -88,7 +90,10 @@ function useSanding() {
   const reason = useSignal('');
   const act = SANDING_ACTS[stage.value];
   const read = readTyped(removed.value, LIMITS.removed);
-  const verdict = verdictFor(open, piece.id, { act, ...(!isUsual && read.ok && { removedM: read.value }) });
+  const verdict = verdictFor(open, zone?.zoneId ?? piece.id, {
+    act,
+    ...(!isUsual && read.ok && { removedM: read.value }),
+  });
 
   /** What is usual follows the stage; what was typed stays. */
   const choose = (next: Sanding['stage']): void => {
@@ -105,18 +110,23 @@ function useSanding() {
       piece: piece.id,
       stage: stage.value,
       removed: removed.value,
+      ...place,
       ...(isUsual && { isUsual: true as const }),
       ...(gritSaid && { grit: gritSaid }),
     };
     const holds = verdict && reason.value.trim() ? holdsOf(verdict) : [];
     const logged = await form.send(isWhole, async () => {
-      const kept = await overrideHolds(needs, { piece: piece.id, act, reason: reason.value }, holds);
+      const kept = await overrideHolds(
+        needs,
+        { piece: piece.id, act, reason: reason.value, ...place },
+        holds,
+      );
       return kept.ok ? actions.sand(said, time.instantMs() ?? Number.NaN) : kept;
     });
     if (!logged) return;
     const what = EVENT_WORDS.sanded[said.stage];
     sayLogged(actions, logged.id, what, SAND_FORM.logged(what, typedWords(said.removed)));
-    goOn(linkTo('piece', piece.id));
+    goOn(home);
   }
 
   return {

@@ -1,6 +1,10 @@
 // English text of laying a coat.
 
 export const LAY_WORDS = {
+  place: 'Where on it',
+  allPlaces: (count: number): string => `All ${count} places`,
+  wholePiece: 'All of it',
+  onPlace: (place: string): string => `On ${place}`,
   title: 'Log a coat',
   back: 'Back to the bench',
   summary: 'This coat',

@@ -1,0 +1,37 @@
+import type { Piece } from '../../../logbook/fold/pieces';
+import { zonesOf } from '../../../logbook/fold/zones';
+import { LinkButton } from '../../../parts/frame/button';
+import { Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
+import { Row } from '../../../parts/frame/row';
+import { useShop } from '../../../parts/frame/shop-context';
+import { ZONE_WORDS as WORDS } from '../../../words/piece/zone';
+import { zoneLine } from './zone-line';
+
+/** The places marked on a piece, and the way to mark one. */
+export function Places({ piece }: { readonly piece: Piece }) {
+  const { shop } = useShop();
+  const zones = zonesOf(piece.id, shop.value);
+  return (
+    <Section title={WORDS.section}>
+      {zones.length === 0 ? (
+        <p class="quiet">{WORDS.none}</p>
+      ) : (
+        <ul class="rows">
+          {zones.map((zone) => (
+            <Row key={zone.zoneId} href={linkTo('piece', piece.id, 'zone', zone.zoneId)} title={zone.name}>
+              <p class="quiet small digits">{zoneLine(zone)}</p>
+            </Row>
+          ))}
+        </ul>
+      )}
+      {piece.closedMs === undefined && (
+        <div class="acts">
+          <LinkButton icon="add" href={linkTo('piece', piece.id, 'zone', 'new')}>
+            {WORDS.mark}
+          </LinkButton>
+        </div>
+      )}
+    </Section>
+  );
+}
