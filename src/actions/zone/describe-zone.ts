@@ -5,7 +5,3 @@ export const describeZone = (
   needs: ActionNeeds,
   { zoneId = needs.newId(), ...said }: Omit<Said<'zone-described'>, 'zoneId'> & { readonly zoneId?: string },
 ): Logged<'zone-described'> => log(needs, 'zone-described', { ...said, zoneId });
-
-/** Draws its outline on a photo. */
-export const drawZone = (needs: ActionNeeds, said: Said<'zone-drawn'>): Logged<'zone-drawn'> =>
-  log(needs, 'zone-drawn', said);

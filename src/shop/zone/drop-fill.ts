@@ -24,7 +24,7 @@ export interface DropFill {
 }
 
 /** Area of a zone: as said, or length times width; undefined where neither is known, m2. */
-export const zoneAreaM2 = ({ area, length, width }: Zone): number | undefined =>
+const zoneAreaM2 = ({ area, length, width }: Zone): number | undefined =>
   area?.si ?? (length && width && length.si * width.si);
 
 /** Drops laid in a zone itself, oldest first. */
