@@ -30,6 +30,8 @@ const LEAST: readonly (readonly [Exclude<Odds, 'open'>, number])[] = [
   ['likely', 0.7],
   ['perhaps', 0.5],
 ];
+/** How often all that was seen misleads: another hand's wax, a thin repair on the hidden spot (judgement). So nothing is ever certain. */
+const MISLED = 0.02;
 /** A drop that is expected to tell less than this is not worth a spot, nats (judgement). */
 const WORTH_A_DROP = 0.08;
 
@@ -44,9 +46,8 @@ export function classifyOldFinish(
   tests: readonly SpotTest[],
   looks: Looks = { signs: [] },
 ): OldFinishFinding {
-  const shares = sharesOf(
-    (finish) => MET[finish] * chanceOfLooks(finish, looks) * chanceOfAll(finish, tests),
-  );
+  const told = sharesOf((finish) => MET[finish] * chanceOfLooks(finish, looks) * chanceOfAll(finish, tests));
+  const shares = sharesOf((finish) => (1 - MISLED) * told[finish] + MISLED * MET[finish]);
   const likeliest = OLD_CLASSES.reduce((best, finish) => (shares[finish] > shares[best] ? finish : best));
   const isAnything = tests.length > 0 || looks.uv !== undefined || looks.signs.length > 0;
   const odds = isAnything ? (LEAST.find(([, least]) => shares[likeliest] >= least)?.[0] ?? 'open') : 'open';

@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, test, vi } from 'vitest';
 import type { OpenShop } from '../../../src/actions/shop';
-import type { Belief, Estimate } from '../../../src/estimator/estimate';
+import { type Belief, type Estimate, MILESTONES } from '../../../src/estimator/estimate';
 import { answer } from '../../../src/estimator/run/answer';
 import type { Answer } from '../../../src/estimator/run/client';
 import type { PlainRequest } from '../../../src/estimator/run/plain';
@@ -22,7 +22,11 @@ const JAR = {
 /** An estimate that only says how many coats it is of. */
 const estimateOf = ({ history }: PlainRequest, learned: Belief = { mean: 0, spread: 0.7 }): Answer => ({
   ok: true,
-  estimate: { now: { dryM: history.events.length }, learned } as unknown as Estimate,
+  estimate: {
+    now: { dryM: history.events.length },
+    milestones: Object.fromEntries(MILESTONES.map((name) => [name, { earliestS: 0, likelyS: 0, lateS: 0 }])),
+    learned,
+  } as unknown as Estimate,
 });
 
 /** A shop whose worker notes what it is asked. */
