@@ -54,6 +54,8 @@ export interface PlannedPiece {
   readonly promise: number;
   readonly dominant: Dominant | undefined;
   readonly promiseState: PromiseState;
+  /** Something of what is to come is held: no date may be promised. */
+  readonly isHeld: boolean;
   /** Windows that can no longer be kept: a scuff is planned for the next day. */
   readonly missedWindows: readonly string[];
 }

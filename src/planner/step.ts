@@ -18,6 +18,7 @@ export type Task =
   | 'seal'
   | 'drop-fill'
   | 'pad'
+  | 'spirit-off'
   | 'level-sand'
   | 'rub-out'
   | 'other';

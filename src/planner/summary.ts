@@ -24,6 +24,7 @@ export function summaries(timed: Timed, steps: readonly PlannedStep[]): PlannedP
       promise,
       dominant: dominantOf(timed, index, steps),
       promiseState: promiseState(piece, timed.bench.now, likely, promise),
+      isHeld: piece.isHeld === true && !isFinished(piece),
       missedWindows: [],
     };
   });

@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
 import type { Shop } from '../../logbook/fold/fold';
 import type { ReminderKind, Switches } from '../../logbook/kinds/reminder-kinds';
-import { toMinute } from '../../planner/local-day';
+import { toInstantMs, toMinute } from '../../planner/local-day';
 import { planBench } from '../../planner/plan-bench';
 import { type Standing, standing } from '../../reminders/due';
 import type { Acknowledgement, Reminder } from '../../reminders/reminder';
@@ -12,6 +12,7 @@ import type { OpenShop } from '../shop';
 import { benchNow } from './bench';
 import { followPlan, type Planned } from './follow-plan';
 import { milestoneReminders } from './milestone-reminders';
+import { notHeld } from './not-held';
 import { sinceWhen } from './since-when';
 import { surroundings } from './surroundings';
 
@@ -28,10 +29,11 @@ export function followReminders(open: OpenShop): ReadonlySignal<Standing> {
     const { plan } = planned.value;
     const { shop, outlooks } = settled.value;
     const live = ofPlan(shop, planned.value);
-    return [
+    const all = [
       ...(plan.ok ? sinceWhen(live, atLastEntry.value, plan.value) : live),
       ...milestoneReminders(shop, outlooks),
     ];
+    return all.filter(notHeld({ shop, outlooks, nowMs: toInstantMs(planned.value.bench.now) }));
   });
   const fresh = computed(() => standingOf(all.value, shop.value, planned.value, nowMs.value));
   followed.set(open, fresh);

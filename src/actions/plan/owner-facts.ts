@@ -1,12 +1,19 @@
 import { toInstantMs } from '../../planner/local-day';
 import { boundWords, type Names, stepName, whyWords } from '../../planner/say';
-import type { OwnerFacts } from '../../words/plan/owner';
+import type { Reason } from '../../verdicts/reason';
+import { type OwnerFacts, setAsideWords } from '../../words/plan/owner';
 import { dateWords, dayWords } from '../../words/times';
 import type { OpenShop } from '../shop';
+import { verdictFor } from '../verdicts/verdict-for';
 import { followPlan } from './follow-plan';
 
 /** What there is to tell an owner about a piece; undefined while there is no plan for it. */
-export function ownerFacts(open: OpenShop, pieceId: string, names: Names): OwnerFacts | undefined {
+export function ownerFacts(
+  open: OpenShop,
+  pieceId: string,
+  names: Names,
+  tell: (reason: Reason) => string,
+): OwnerFacts | undefined {
   const { planned, moved } = followPlan(open);
   const { bench, plan } = planned.value;
   const found = plan.ok ? plan.value.pieces.find((one) => one.pieceId === pieceId) : undefined;
@@ -14,7 +21,13 @@ export function ownerFacts(open: OpenShop, pieceId: string, names: Names): Owner
   const nowMs = toInstantMs(bench.now);
   const day = (minute: number): string => dateWords(toInstantMs(minute), nowMs);
   const steps = plan.value.steps.filter((one) => one.pieceId === pieceId);
-  const coats = steps.filter(({ step }) => step.kind === 'work' && step.isCoat === true);
+  const coatsToCome = steps.filter(
+    ({ step, isDone }) => step.kind === 'work' && step.isCoat === true && !isDone,
+  ).length;
+  const coatsOn = (open.shop.value.pieces.get(pieceId)?.coats ?? []).filter(
+    ({ how }) => how !== 'flash',
+  ).length;
+  const promise = verdictFor(open, pieceId, { act: 'promise' });
   const next = steps.find(({ isDone, kind }) => !isDone && (kind === 'work' || kind === 'gate'));
   const promised = bench.pieces.find(({ id }) => id === pieceId)?.promised;
   const slipped = moved.value?.moved.find((one) => one.pieceId === pieceId);
@@ -24,12 +37,16 @@ export function ownerFacts(open: OpenShop, pieceId: string, names: Names): Owner
     promised: promised === undefined ? undefined : day(promised),
     earliest: day(found.earliest),
     likely: day(found.likely),
-    coatsDone: coats.filter(({ isDone }) => isDone).length,
-    coatsPlanned: coats.length,
+    coatsDone: coatsOn,
+    coatsPlanned: coatsOn + coatsToCome,
     next: next && stepName(next.step),
     nextWhen: next && dayWords(toInstantMs(next.start), nowMs),
     why: slipped ? whyWords(slipped.why, names) : next && reason(next.bound, names),
     settled: settledDay(open, pieceId, nowMs),
+    isHeld: found.isHeld,
+    setAside: (promise?.reasons ?? []).flatMap((one) =>
+      one.override ? [setAsideWords(tell(one), one.override.reason)] : [],
+    ),
   };
 }
 

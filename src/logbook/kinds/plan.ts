@@ -6,7 +6,7 @@ import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS } from '../limits';
 import { ClockTime, count, entryOf, Id, Instant } from './envelope';
 
-export const TASKS = [
+const FIRST_TASKS = [
   'clean',
   'scuff',
   'flash-coat',
@@ -20,6 +20,7 @@ export const TASKS = [
   'rub-out',
   'other',
 ] as const satisfies readonly Task[];
+export const TASKS = [...FIRST_TASKS, 'spirit-off'] as const satisfies readonly Task[];
 export const WAITS = [
   'flash-off',
   'recoat',
@@ -47,42 +48,44 @@ const Band = v.pipe(
   v.check(({ earliest, likely, late }) => earliest <= likely && likely <= late, LOGBOOK_WORDS.bandOutOfOrder),
 );
 
-const PlanStep = v.variant('kind', [
-  v.object({
-    kind: v.literal('work'),
-    id: Id,
-    task: v.picklist(TASKS),
-    place: v.picklist(WORK_PLACES),
-    minutes: Minutes,
-    moveMinutes: v.exactOptional(Minutes),
-    isCoat: v.exactOptional(v.boolean()),
-    notBefore: v.exactOptional(Instant),
-  }),
-  v.object({
-    kind: v.literal('wait'),
-    id: Id,
-    until: v.picklist(WAITS),
-    minutes: Band,
-    /** Set by hand: no estimate takes its place. */
-    isOwn: v.exactOptional(v.boolean()),
-  }),
-  v.object({
-    kind: v.literal('gate'),
-    id: Id,
-    check: v.picklist(GATES),
-    minutes: Minutes,
-    againAfterMinutes: Minutes,
-    mostFailures: count(COUNTS.tries),
-  }),
-  v.object({
-    kind: v.literal('window'),
-    id: Id,
-    fromMinutes: Minutes,
-    untilMinutes: Minutes,
-    scuffMinutes: Minutes,
-  }),
-  v.object({ kind: v.literal('hold'), id: Id, against: v.picklist(WEATHERS) }),
-]);
+const planStep = <const Tasks extends readonly Task[]>(tasks: Tasks) =>
+  v.variant('kind', [
+    v.object({
+      kind: v.literal('work'),
+      id: Id,
+      task: v.picklist(tasks),
+      place: v.picklist(WORK_PLACES),
+      minutes: Minutes,
+      moveMinutes: v.exactOptional(Minutes),
+      isCoat: v.exactOptional(v.boolean()),
+      notBefore: v.exactOptional(Instant),
+    }),
+    v.object({
+      kind: v.literal('wait'),
+      id: Id,
+      until: v.picklist(WAITS),
+      minutes: Band,
+      /** Set by hand: no estimate takes its place. */
+      isOwn: v.exactOptional(v.boolean()),
+    }),
+    v.object({
+      kind: v.literal('gate'),
+      id: Id,
+      check: v.picklist(GATES),
+      minutes: Minutes,
+      againAfterMinutes: Minutes,
+      mostFailures: count(COUNTS.tries),
+    }),
+    v.object({
+      kind: v.literal('window'),
+      id: Id,
+      fromMinutes: Minutes,
+      untilMinutes: Minutes,
+      scuffMinutes: Minutes,
+    }),
+    v.object({ kind: v.literal('hold'), id: Id, against: v.picklist(WEATHERS) }),
+  ]);
+const PlanStep = planStep(TASKS);
 export type PlanStep = v.InferOutput<typeof PlanStep>;
 
 /** By the clock on the wall; an end that is not after the beginning is on the next day. */
@@ -96,6 +99,9 @@ const Span = v.pipe(
   v.forward(v.check(isForward, LOGBOOK_WORDS.endsFirst), ['to']),
 );
 
+const stepsOf = <Step extends v.GenericSchema>(step: Step) =>
+  v.pipe(v.array(step), v.maxLength(COUNTS.planSteps.highest, LOGBOOK_WORDS.tooManySteps));
+
 export const PLAN_KINDS = {
   /** The whole plan of a piece, in place of the one before. */
   'piece-planned': entryOf(
@@ -104,11 +110,11 @@ export const PLAN_KINDS = {
       piece: Id,
       job: v.exactOptional(v.picklist(FIRST_JOBS)),
       coatsADay: count(COUNTS.coatsADay),
-      steps: v.pipe(v.array(PlanStep), v.maxLength(COUNTS.planSteps.highest, LOGBOOK_WORDS.tooManySteps)),
+      steps: stepsOf(planStep(FIRST_TASKS)),
       /** Coats laid before do not count towards this plan. */
       since: v.exactOptional(Instant),
     },
-    { job: v.exactOptional(v.picklist(JOBS)) },
+    { job: v.exactOptional(v.picklist(JOBS)), steps: stepsOf(PlanStep) },
   ),
   /** What the owner was told; without a time the promise is taken back. */
   'piece-promised': entryOf('piece-promised', { piece: Id, promised: v.exactOptional(Instant) }),

@@ -39,7 +39,7 @@ export const SHELLAC: StartingPlan = {
     atBench('clean', 20),
     ...times(7, [applied('pad', 45)], [wait('recoat', hours(3, 5, 12))]),
     wait('rest', days(1, 1, 2)),
-    atBench('clean', 30),
+    atBench('spirit-off', 30),
     wait('rest', days(7, 14, 28)),
     check('no-print'),
     atBench('rub-out', 60),

@@ -5,8 +5,9 @@ import { TextField } from '../../parts/fields/text-field';
 import { Button } from '../../parts/frame/button';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
-import { useShop } from '../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
+import { reasonWords } from '../../parts/verdict/told';
 import { copy, type HandedOver, handOverText } from '../../reminders/phone/hand-over';
 import { OWNER_DRAFTS, OWNER_KINDS, OWNER_WORDS, type OwnerKind } from '../../words/plan/owner';
 import { PIECE_PLAN } from '../../words/plan/plan';
@@ -20,8 +21,9 @@ export function OwnerPage() {
   const open = useShop();
   const piece = usePlannedPiece();
   const names = useNames();
+  const units = useUnits();
   const { plan } = usePlan().planned.value;
-  const facts = ownerFacts(open, piece.id, names);
+  const facts = ownerFacts(open, piece.id, names, (reason) => reasonWords(reason, units, open.nowMs.value));
   const kind = useSignal<OwnerKind>('progress');
   /** Undefined while the draft stands as it was made. */
   const changed = useSignal<string | undefined>(undefined);

@@ -8,6 +8,7 @@ import { firstOpen } from '../../planner/compile';
 import type { PlannedPiece } from '../../planner/plan';
 import { PLAN_WORDS } from '../../words/plan/plan';
 import { PROMISE_WORDS } from '../../words/plan/planner';
+import { verdictWords } from '../../words/verdicts/words';
 import { readyBand } from './ready-band';
 import { usePlan } from './use-plan';
 
@@ -18,7 +19,7 @@ export function PlannedRow({ piece }: { readonly piece: Piece }) {
   const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
   const steps = bench.pieces.find(({ id }) => id === piece.id)?.steps ?? [];
   const isDone = steps.length > 0 && firstOpen(steps) === steps.length;
-  const state = isDone ? FINISHED : found && promiseSign(found);
+  const state = isDone ? FINISHED : found?.isHeld ? HELD : found && promiseSign(found);
   return (
     <Row
       href={linkTo('plan', piece.id)}
@@ -35,6 +36,7 @@ export function PlannedRow({ piece }: { readonly piece: Piece }) {
 
 type State = NonNullable<RowProps['state']>;
 const FINISHED: State = { icon: 'ready', word: PLAN_WORDS.finished, kind: 'ready' };
+const HELD: State = { icon: 'stop', word: verdictWords('hold', 'promise'), kind: 'stop' };
 const SIGNS: Record<Exclude<PlannedPiece['promiseState'], 'none'>, Omit<State, 'word'>> = {
   kept: { icon: 'check', kind: 'ready' },
   soft: { icon: 'caution', kind: 'wait' },

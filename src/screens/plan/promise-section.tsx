@@ -16,6 +16,7 @@ import { faultSentence } from '../../planner/say';
 import { PIECE_PLAN } from '../../words/plan/plan';
 import { PROMISE_WORDS } from '../../words/plan/planner';
 import { dayWords } from '../../words/times';
+import { Held } from './held';
 import { usePlan } from './use-plan';
 
 /** A promise is for the end of the working day (judgement, no source). */
@@ -36,6 +37,7 @@ export function PromiseSection({ piece }: { readonly piece: Piece }) {
           {PROMISE_WORDS[found.promiseState]}
         </p>
       )}
+      <Held piece={piece} />
       {found && <PromiseForm piece={piece} found={found} promisedMs={promisedMs} />}
       <div class="acts">
         <LinkButton icon="share" href={linkTo('plan', piece.id, 'owner')}>
@@ -72,19 +74,23 @@ function PromiseForm({ piece, found, promisedMs }: PromiseFormProps) {
 
   return (
     <form class="stack" onSubmit={(event) => void keep(event)} noValidate>
-      <DateField
-        label={PIECE_PLAN.promiseDay}
-        day={day.value}
-        onDay={(value) => {
-          day.value = value;
-        }}
-        hint={PIECE_PLAN.promiseHint(dayWords(toInstantMs(found.promise), nowMs.value))}
-        problem={problem.value}
-      />
+      {!found.isHeld && (
+        <DateField
+          label={PIECE_PLAN.promiseDay}
+          day={day.value}
+          onDay={(value) => {
+            day.value = value;
+          }}
+          hint={PIECE_PLAN.promiseHint(dayWords(toInstantMs(found.promise), nowMs.value))}
+          problem={problem.value}
+        />
+      )}
       <div class="acts">
-        <Button icon="check" isSubmit>
-          {PIECE_PLAN.keepPromise}
-        </Button>
+        {!found.isHeld && (
+          <Button icon="check" isSubmit>
+            {PIECE_PLAN.keepPromise}
+          </Button>
+        )}
         {promisedMs !== undefined && (
           <Button icon="undo" onClick={() => void say({ piece: piece.id }, PIECE_PLAN.takenBack)}>
             {PIECE_PLAN.takeBack}

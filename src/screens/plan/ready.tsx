@@ -40,7 +40,7 @@ export function Ready({ piece }: { readonly piece: Piece }) {
 
 function ToCome({ found, now }: { readonly found: PlannedPiece; readonly now: number }) {
   const nowMs = toInstantMs(now);
-  const { earliest, likely, promise, reserveMinutes, dominant, missedWindows } = found;
+  const { earliest, likely, promise, reserveMinutes, dominant, missedWindows, isHeld } = found;
   const band = readyBand(found, nowMs);
   return (
     <>
@@ -57,7 +57,7 @@ function ToCome({ found, now }: { readonly found: PlannedPiece; readonly now: nu
         toLabel={dayWords(toInstantMs(promise), nowMs)}
       />
       <p>
-        {PIECE_PLAN.promiseFrom(dayWords(toInstantMs(promise), nowMs))}{' '}
+        {isHeld ? PIECE_PLAN.noPromise : PIECE_PLAN.promiseFrom(dayWords(toInstantMs(promise), nowMs))}{' '}
         {reserveMinutes > 0 ? PIECE_PLAN.reserve(minutesWords(reserveMinutes)) : PIECE_PLAN.noReserve}
       </p>
       {dominant && <Costs dominant={dominant} />}

@@ -16,6 +16,10 @@ export interface OwnerFacts {
   readonly why: string | undefined;
   /** When the film is hard down to the wood, where the model says. */
   readonly settled: string | undefined;
+  /** No date may be promised while something is held. */
+  readonly isHeld: boolean;
+  /** Holds that were set aside, each with the reason that was written. */
+  readonly setAside: readonly string[];
 }
 
 export const OWNER_KINDS = ['accepted', 'progress', 'slip', 'ready', 'care'] as const;
@@ -46,8 +50,15 @@ export const OWNER_WORDS = {
   },
 } as const;
 
+/** A hold that was set aside, and why. */
+export const setAsideWords = (hold: string, reason: string): string =>
+  `${hold} It is done all the same, for this reason: “${reason}”.`;
+
 const sentences = (...parts: readonly (string | undefined)[]): string =>
   parts.filter((part) => part !== undefined).join(' ');
+
+const promise = ({ isHeld, promiseFrom }: OwnerFacts): string =>
+  isHeld ? 'I cannot promise a date yet' : `I can promise ${promiseFrom}`;
 
 const coats = ({ coatsDone, coatsPlanned }: OwnerFacts): string | undefined =>
   coatsPlanned === 0 ? undefined : `${coatsDone} of ${coatsPlanned} coats are on.`;
@@ -58,8 +69,9 @@ export const OWNER_DRAFTS: Record<OwnerKind, (facts: OwnerFacts) => string> = {
     sentences(
       `${facts.piece} is accepted.`,
       facts.promised === undefined
-        ? `As planned now it is ready about ${facts.likely}; I can promise ${facts.promiseFrom}.`
+        ? `As planned now it is ready about ${facts.likely}; ${promise(facts)}.`
         : `It is promised for ${facts.promised}.`,
+      ...facts.setAside,
       'Most of that time is the finish drying, and cannot be hurried. I will write if the date moves.',
     ),
   progress: (facts) =>
@@ -68,14 +80,18 @@ export const OWNER_DRAFTS: Record<OwnerKind, (facts: OwnerFacts) => string> = {
       coats(facts),
       facts.next === undefined ? undefined : `Next: ${facts.next.toLowerCase()}, ${facts.nextWhen}.`,
       `It is likely to be ready about ${facts.likely}.`,
-      facts.promised === undefined ? undefined : `The day promised, ${facts.promised}, stands.`,
+      facts.promised === undefined || facts.isHeld
+        ? undefined
+        : `The day promised, ${facts.promised}, stands.`,
+      facts.isHeld ? 'Something has to be cleared first, and no date holds until it is.' : undefined,
+      ...facts.setAside,
     ),
   slip: (facts) =>
     sentences(
       `${facts.piece} will be later than said.`,
       facts.promised === undefined ? undefined : `It was promised for ${facts.promised}.`,
       facts.why === undefined ? undefined : `The reason: ${facts.why}.`,
-      `It is now likely to be ready about ${facts.likely}, and I can promise ${facts.promiseFrom}.`,
+      `It is now likely to be ready about ${facts.likely}, and ${promise(facts)}.`,
     ),
   ready: (facts) => sentences(`${facts.piece} is ready and can be collected.`),
   care: (facts) =>

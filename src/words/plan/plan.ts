@@ -69,6 +69,7 @@ export const PIECE_PLAN = {
   reserve: (span: string): string => `It holds ${span} in reserve, for waits that run late.`,
   noReserve: 'Nothing in it is uncertain.',
   promiseFrom: (when: string): string => `Earliest date to promise: ${when}.`,
+  noPromise: 'No date to promise while something is held: see below.',
   dominant: (step: string, span: string): string => `Most of the time goes on: ${step}, ${span}.`,
   slip: (span: string): string => `Each extra day there adds ${span}.`,
   slipNothing: (why: string): string => `An extra day there changes nothing: ${why}.`,

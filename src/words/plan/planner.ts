@@ -81,6 +81,7 @@ export const TASK_WORDS = {
   seal: 'Seal',
   'drop-fill': 'Drop fill',
   pad: 'Pad session',
+  'spirit-off': 'Spirit off',
   'level-sand': 'Level-sand',
   'rub-out': 'Rub out',
   other: 'Work',

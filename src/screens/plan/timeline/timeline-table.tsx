@@ -3,6 +3,7 @@ import type { PlannedStep } from '../../../planner/plan';
 import { stepName } from '../../../planner/say';
 import { PLAN_WORDS } from '../../../words/plan/plan';
 import { dateWords, whenWords } from '../../../words/times';
+import { VERDICT_WORDS } from '../../../words/verdicts/words';
 import type { TimelineProps } from './timeline';
 
 /** The same in words and numbers: for a screen reader, and on paper. */
@@ -24,7 +25,7 @@ export function TimelineTable({ plan, bench, pieces, nameOf }: TimelineProps) {
           </tr>
         </thead>
         <tbody>
-          {pieces.map(({ pieceId, earliest, likely, promise }) => {
+          {pieces.map(({ pieceId, earliest, likely, promise, isHeld }) => {
             const promised = bench.pieces.find(({ id }) => id === pieceId)?.promised;
             const next = plan.steps.find(
               (step) => step.pieceId === pieceId && !step.isDone && isHandwork(step),
@@ -34,7 +35,7 @@ export function TimelineTable({ plan, bench, pieces, nameOf }: TimelineProps) {
                 <th scope="row">{nameOf(pieceId)}</th>
                 <td>{day(earliest)}</td>
                 <td>{day(likely)}</td>
-                <td>{day(promise)}</td>
+                <td>{isHeld ? VERDICT_WORDS.hold : day(promise)}</td>
                 <td>{promised === undefined ? '–' : day(promised)}</td>
                 <td>{next ? `${stepName(next.step)}, ${whenWords(toInstantMs(next.start), nowMs)}` : '–'}</td>
               </tr>
