@@ -1,0 +1,125 @@
+import { beforeEach, expect, test } from 'vitest';
+import { goTo, here, newPage, page, takePhone } from './app';
+import { MOBILE } from './browser';
+import { axeViolations, overTheSide } from './looked-at';
+import { button, choose, field, link, said, section, title } from './on-screen';
+
+/** Monday 2 March 2026, nine o'clock in the shop. */
+const NINE = new Date('2026-03-02T09:00:00+01:00').getTime();
+const closeToast = () => button('Close this message').tap();
+
+async function startPiece(name: string, base: RegExp): Promise<string> {
+  await goTo('#/piece/new', 'Start a piece');
+  await field('Name').fill(name);
+  await choose(base);
+  await button('Start this piece').tap();
+  await title(name);
+  await closeToast();
+  return here().split('/')[2] ?? '';
+}
+
+async function plan(piece: string, job: RegExp | string): Promise<void> {
+  await goTo(`#/plan/${piece}`);
+  await choose(job);
+  await button('Make the plan').tap();
+  await page.getByRole('heading', { name: 'Steps' }).waitFor();
+  await closeToast();
+}
+
+async function fillJar(finish: RegExp): Promise<void> {
+  await goTo('#/mix/jar/new');
+  await choose(finish);
+  await field('Name of the jar').fill('Gloss');
+  await button('Fill the jar').tap();
+  await title('Gloss');
+  await closeToast();
+}
+
+async function logCoat(piece: string): Promise<void> {
+  await goTo(`#/lay?piece=${piece}`);
+  const cautions = button('Read and done');
+  await cautions.or(button('Log it').first()).first().waitFor();
+  if ((await cautions.count()) > 0) await cautions.tap();
+  await button('Log it').first().tap();
+  await page.getByRole('heading', { name: 'When it may be touched' }).waitFor({ timeout: 30_000 });
+}
+
+beforeEach(async () => {
+  await takePhone({ ...MOBILE, timezoneId: 'Europe/Berlin' });
+  await newPage();
+  await page.clock.install({ time: NINE });
+  await goTo('');
+});
+
+test('lead found: no date is promised until it is resolved; a reason in writing lets it be, and is told to the owner', async () => {
+  const piece = await startPiece('Nursery chair', /^Old finish that stays hard/);
+  await goTo(`#/piece/${piece}/old`, 'Old finish');
+  await choose('Opaque: white or a colour');
+  await button('Save').tap();
+  await closeToast();
+  await choose('Tested: lead found');
+  await field('How it was tested').fill('Swab on each layer');
+  await button('Log it').tap();
+  await closeToast();
+  await plan(piece, /^Full clear/);
+  await said('No date to promise while something is held').waitFor();
+  await section('Promise to the owner').getByText('Lead in the old paint').waitFor();
+  expect(await page.getByText('Earliest date to promise').count()).toBe(0);
+  expect(await page.getByLabel('Day promised').count()).toBe(0);
+  expect(await axeViolations()).toEqual([]);
+  expect(await overTheSide()).toBe(0);
+  await link('Test for lead').first().tap();
+  await title('Old finish');
+  await goTo('#/plan', 'Plan');
+  await said('Held: promising a date').waitFor();
+  await goTo(`#/plan/${piece}`);
+  await page.getByText('Set it aside in writing').tap();
+  await field('Your reason').fill('Wet methods only, the owner knows of the lead.');
+  await button('Log the reason').tap();
+  await said('Earliest date to promise').waitFor();
+  await said('the owner knows of the lead').waitFor();
+  await button('Promise this date').tap();
+  await said(/^Promised for/).waitFor();
+  await goTo(`#/plan/${piece}/owner`, 'Write to the owner');
+  await choose('Accepted');
+  expect(await field('Message').inputValue()).toContain('the owner knows of the lead');
+});
+
+test('the coats are on already: the plan waits by the moments of the page, and a first plan has moved nothing', async () => {
+  await fillJar(/^Nitrocellulose/);
+  const piece = await startPiece('Fiddle', /^Sealed wood/);
+  await logCoat(piece);
+  await closeToast();
+  await section('When it may be touched').getByText('Level-sand').waitFor();
+  const shown = (await section('When it may be touched').textContent()) ?? '';
+  const day = /Level-sand from (\d+ Mar)/.exec(shown)?.[1] ?? '';
+  await plan(piece, /^The coats are on already/);
+  await said('Harden for level-sanding').waitFor();
+  await said('Harden for rubbing out').waitFor();
+  await page.clock.runFor(2000);
+  expect(await page.getByText('The plan has moved').count()).toBe(0);
+  expect(await section('Steps').getByText('by the drying model').count()).toBe(2);
+  const levelled = section('Steps').locator('.plan-step', { hasText: 'Level-sand' }).first();
+  expect(day).not.toBe('');
+  expect(await levelled.textContent()).toContain(day === '3 Mar' ? 'tomorrow' : day);
+});
+
+test('a clear drop fill: eight drops, three a day, hard in weeks, and a look for sinking a week after levelling', async () => {
+  const piece = await startPiece('Mandolin', /^Old finish that softens/);
+  await plan(piece, /^Clear drop fill/);
+  const steps = section('Steps');
+  expect(await steps.locator('strong', { hasText: 'Drop fill' }).count()).toBe(8);
+  await steps.locator('strong', { hasText: 'no more sinking' }).waitFor();
+  const names = (await steps.locator('.plan-step-name').allTextContents()).join('\n');
+  expect(names.indexOf('Level-sand')).toBeLessThan(names.indexOf('Check: no more sinking'));
+  expect(names.indexOf('Check: no more sinking')).toBeLessThan(names.indexOf('Harden for rubbing out'));
+});
+
+test('shellac by pad: a concert on the sixth of April is not promised in green', async () => {
+  const piece = await startPiece('Guitar top', /^Bare wood/);
+  await plan(piece, /^Shellac by pad/);
+  await section('Steps').getByText('Spirit off', { exact: true }).first().waitFor();
+  await page.getByLabel('Day promised').fill('2026-04-06');
+  await button('Promise this date').tap();
+  await said('the film is still soft').waitFor();
+});
