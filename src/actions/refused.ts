@@ -40,7 +40,7 @@ const WAYS_OUT: { readonly [K in Exclude<AppendFailure['kind'], 'faulty'>]: WayO
   'outline-crosses': { field: 'outline' },
   'photo-there-already': BENCH,
   'unknown-photo': BENCH,
-  'unknown-toner': MATCH,
+  'unknown-toner': BENCH,
   'unknown-entry': BENCH,
   'already-struck': BENCH,
   'still-used': BENCH,

@@ -1,7 +1,9 @@
 import { parseNumber, readTyped } from '../../logbook/as-typed';
-import type { ReadingSet } from '../../logbook/fold/matches';
+import type { Match, ReadingSet } from '../../logbook/fold/matches';
 import { LIMITS } from '../../logbook/limits';
+import { quantity } from '../../logbook/typed';
 import { impossiblePart } from '../../science/colour/lab';
+import { type FarReading, farReading } from '../../shop/colour/far-reading';
 import { labOf } from '../../shop/colour/lab-of';
 import { READ_PROBLEMS } from '../../words/match/match';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
@@ -33,10 +35,19 @@ const isTristimulus = (typed: { readonly text: string; readonly unit: 'ratio' })
   readTyped(typed, LIMITS.tristimulus).ok;
 
 function inSi(reading: ReadingSaid): ReadingSet['readings'][number] {
-  if (reading.as !== 'xyz') return reading as ReadingSet['readings'][number];
   const part = (typed: { readonly text: string; readonly unit: 'ratio' }) => ({
     si: parseNumber(typed.text) ?? Number.NaN,
     typed,
   });
-  return { as: 'xyz', X: part(reading.X), Y: part(reading.Y), Z: part(reading.Z) };
+  if (reading.as === 'xyz') return { as: 'xyz', X: part(reading.X), Y: part(reading.Y), Z: part(reading.Z) };
+  if (reading.as === 'lab') return { as: 'lab', L: part(reading.L), a: part(reading.a), b: part(reading.b) };
+  return reading;
+}
+
+/** Readings about to be logged that do not look like the surface they are said to be of: to be asked about first. */
+export function farFromBefore(match: Match, said: ColourSaid): FarReading | undefined {
+  const labs = said.readings.flatMap((reading) => labOf(inSi(reading), said.white) ?? []);
+  const share =
+    said.of.as === 'tint' ? { of: { ...said.of, share: quantity(said.of.share) } } : { of: said.of };
+  return farReading(match, { ...said, ...share }, labs, said.white);
 }

@@ -27,8 +27,9 @@ export type Verdict =
   | { readonly kind: 'wet' | 'camera-ranks-only'; readonly dE00: number };
 
 /**
- * Whether the sample passes within the tolerance. When the limit lies inside the uncertainty of both means, the
- * answer is to measure again; a wet film or a photograph gets a difference and no verdict.
+ * Whether the sample passes within the tolerance. When the limit lies inside the doubt of the sample's own mean, the answer is to
+ * measure it again; a wet film or a photograph gets a difference and no verdict. Left out: the target's doubt. It is the same for
+ * every trial, is told with the target, and measuring a trial again does not lessen it.
  * Throws a RangeError when the two are under different whites.
  */
 export function verdict<W extends White>(
@@ -39,7 +40,7 @@ export function verdict<W extends White>(
   const dE00 = deltaE00<White>(sample.lab, target.lab);
   if (!sample.isDry || !target.isDry) return { kind: 'wet', dE00 };
   if (sample.by === 'camera' || target.by === 'camera') return { kind: 'camera-ranks-only', dE00 };
-  const uncertaintyE00 = Math.hypot(sample.uncertaintyE00, target.uncertaintyE00);
+  const { uncertaintyE00 } = sample;
   if (Math.abs(dE00 - toleranceE00) < uncertaintyE00) return { kind: 'measure-again', dE00, uncertaintyE00 };
   return { kind: dE00 <= toleranceE00 ? 'pass' : 'not-yet', dE00, uncertaintyE00 };
 }

@@ -75,7 +75,7 @@ export const lightWords = (white: string): string => {
 export const VERDICT_WORDS = {
   pass: 'Within tolerance',
   'not-yet': 'Not yet',
-  'measure-again': 'Too close to call: read both again',
+  'measure-again': 'Too close to call: read it again',
   wet: 'Wet: no verdict',
   'camera-ranks-only': 'Photo: ranks, never passes',
 } as const;
@@ -332,6 +332,14 @@ export const READ_WORDS = {
   over: 'Over what, and how dried',
   overHint: 'Such as “white primer, two coats, overnight”.',
   when: 'When',
+  far: (dE: string): string => `ΔE00 ${dE} apart: is it the same surface?`,
+  farText: (lab: string): string =>
+    `It read ${lab} before. If this is another card, say which; if it is the same, clean it, read it once more, and log it.`,
+  farAmong: 'These readings are too far apart for one card. Check them, or log them as they are.',
+  farOf: 'This reading is of',
+  farSame: (title: string): string => `${title}: the same surface`,
+  saveFar: 'Log it all the same',
+  newer: (number: number): string => `Trial ${number} is newer and not read yet. Is this reading of it?`,
   save: 'Log the reading',
   saved: 'Reading logged.',
   file: 'CSV or CGATS file from the instrument',
@@ -419,6 +427,7 @@ export const PHOTO_WORDS = {
   poor: 'The fit is poor. Look at the corners and at the light, or take the photo again.',
   otherLight: (light: string): string =>
     `Carried over to ${light} as the eye adapts (Bradford): good enough to rank by. Rank photos against a photo of the target, taken the same way.`,
+  unmoved: (marks: string): string => `Touch the photo where these belong first: ${marks}.`,
   log: 'Log it, for ranking',
   faults: {
     'not-a-picture': PHOTO_FAULTS['not-opened'],

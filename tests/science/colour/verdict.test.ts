@@ -104,8 +104,26 @@ describe('verdict', () => {
     expect(verdict(sample, judged(TARGET), TOLERANCE_E00.edge).kind).toBe(kind);
   });
 
-  test('a plain panel is the strictest place and a hidden one the mildest', () => {
-    expect(TOLERANCE_E00['open-panel']).toBeLessThan(TOLERANCE_E00.edge);
-    expect(TOLERANCE_E00.edge).toBeLessThan(TOLERANCE_E00.hidden);
+  test('a single reading of the target leaves no trial open: only the trial’s own doubt does', () => {
+    const target = judged(TARGET, 0.3);
+    expect(verdict(judged(underClear, 0.05), target, TOLERANCE_E00.edge).kind).toBe('not-yet');
+    expect(verdict(judged(underClear, 0.3), target, TOLERANCE_E00.edge).kind).toBe('measure-again');
+  });
+
+  // Paravina et al. 2015 (J. Esthet. Restor. Dent. 27 S1), CIEDE2000 of dental shades, 50:50 thresholds; from memory. The plain
+  // panel: common practice, no source, 0.5 to 0.7.
+  test('tolerances are the published perceptibility and acceptability, and a plain panel is stricter', () => {
+    expect(TOLERANCE_E00.edge).toBe(0.8);
+    expect(TOLERANCE_E00.hidden).toBe(1.8);
+    expect(TOLERANCE_E00['open-panel']).toBeGreaterThanOrEqual(0.5);
+    expect(TOLERANCE_E00['open-panel']).toBeLessThanOrEqual(0.7);
+  });
+
+  test.each([
+    { dE: 'just within', L: TARGET.L - 0.6, kind: 'pass' },
+    { dE: 'just beyond', L: TARGET.L - 1.6, kind: 'not-yet' },
+  ])('$dE the limit: $kind', ({ L, kind }) => {
+    const sample = judged({ ...TARGET, L }, 0.02);
+    expect(verdict(sample, judged(TARGET), TOLERANCE_E00.edge).kind).toBe(kind);
   });
 });

@@ -13,6 +13,10 @@ export const FIRST_MARKS: Marks = [
   { x: 0.5, y: 0.8 },
 ];
 
+/** Which marks still lie where they began: nobody has said that they are right there. */
+export const unmoved = (marks: Marks): readonly number[] =>
+  FIRST_MARKS.flatMap((mark, i) => (marks[i] === mark ? [i] : []));
+
 /** Half a side of the sample's square, as a part of the photo's shorter side. */
 export const SAMPLE_SIZES = { small: 0.02, medium: 0.05, large: 0.1 } as const;
 export type SampleSize = keyof typeof SAMPLE_SIZES;

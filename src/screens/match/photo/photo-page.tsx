@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import { LIMITS } from '../../../logbook/limits';
 import { Choice, Problem } from '../../../parts/fields/choice';
@@ -11,6 +12,7 @@ import { PHOTO_FAULTS } from '../../../words/match/photo';
 import { type ReadOf, readOf } from '../reading/read-of';
 import { useDesk } from '../trial/use-advice';
 import { NotHere, type OfMatch, pathOfPage, useNames } from '../use-match';
+import { unmoved } from './photo-marks';
 import { PhotoPicture } from './photo-picture';
 import { PhotoResult } from './photo-result';
 import { askOf, choosePhoto, leavePhoto, type PhotoDrafts, type PhotoState, usePhoto } from './use-photo';
@@ -24,13 +26,16 @@ export function PhotoPage({ match }: OfMatch) {
 function PhotoForm({ match, of }: OfMatch & { readonly of: ReadOf }) {
   const photo = usePhoto();
   const desk = useDesk();
-  const { picture, size, against, reflectance, shown } = photo;
+  const { picture, size, against, reflectance, shown, marks } = photo;
+  const isTried = useSignal(false);
+  const left = isTried.value && picture.value ? unmoved(marks.value) : [];
   const isCardWrong =
     against.value === 'grey-card' && draftProblem(reflectance.value, LIMITS.reflectance) !== undefined;
 
   async function read(): Promise<void> {
     const ask = askOf(photo);
-    if (!ask || isCardWrong) return;
+    isTried.value = true;
+    if (!ask || isCardWrong || unmoved(marks.value).length > 0) return;
     const reading: PhotoState = { state: 'reading' };
     shown.value = reading;
     const answer = await desk()
@@ -51,6 +56,11 @@ function PhotoForm({ match, of }: OfMatch & { readonly of: ReadOf }) {
       <ChoosePhoto photo={photo} />
       <AgainstFields photo={photo} />
       {picture.value && <Marking photo={photo} picture={picture.value} />}
+      {left.length > 0 && (
+        <p class="problem" role="alert" tabIndex={-1}>
+          {WORDS.unmoved(left.map((i) => markNames(against.value)[i]).join(', '))}
+        </p>
+      )}
       {picture.value && (
         <div class="acts">
           <Button
@@ -69,6 +79,12 @@ function PhotoForm({ match, of }: OfMatch & { readonly of: ReadOf }) {
     </Page>
   );
 }
+
+/** The marks by name, in their order. */
+const markNames = (against: 'chart' | 'grey-card'): readonly string[] => [
+  ...(against === 'chart' ? WORDS.marks.chart : WORDS.marks.card),
+  WORDS.marks.sample,
+];
 
 function ChoosePhoto({ photo }: { readonly photo: PhotoDrafts }) {
   const id = useId();
@@ -130,7 +146,7 @@ function AgainstFields({ photo: { against, edition, reflectance } }: { readonly 
 
 function Marking({ photo, picture }: { readonly photo: PhotoDrafts; readonly picture: Blob }) {
   const { against, marks, sampleSize, size, shown } = photo;
-  const names = [...(against.value === 'chart' ? WORDS.marks.chart : WORDS.marks.card), WORDS.marks.sample];
+  const names = markNames(against.value);
   return (
     <>
       <PhotoPicture

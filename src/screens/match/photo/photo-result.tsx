@@ -1,5 +1,9 @@
+import { useSignal } from '@preact/signals';
 import type { PhotoRead } from '../../../actions/match/photo-read';
 import { readColour } from '../../../actions/match/read-colour';
+import { COUNTS } from '../../../logbook/limits';
+import { Refusal } from '../../../parts/fields/refusal';
+import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';
 import { fromHere, linkTo } from '../../../parts/frame/route';
@@ -8,6 +12,7 @@ import { showToast } from '../../../parts/frame/toast';
 import { lightWords, READ_WORDS, PHOTO_WORDS as WORDS } from '../../../words/match/match';
 import { percentWords } from '../../../words/quantities';
 import { differenceText, labText } from '../colour-text';
+import { ClearFields, isCount } from '../reading/count-fields';
 import { ofSaid, pageOf, type ReadOf } from '../reading/read-of';
 import { ColourFace } from '../swatch';
 import type { OfMatch } from '../use-match';
@@ -69,23 +74,35 @@ function Found({ match, of, read, against }: Omit<ResultProps, 'state'> & { read
 
 function LogIt({ match, of, read, against }: Omit<ResultProps, 'state'> & { readonly read: Read }) {
   const { needs, actions } = useShop();
+  const coats = useSignal<string | undefined>(undefined);
+  const takesClear = of.as === 'trial' || of.as === 'card';
+  const form = useForm();
   async function logIt(): Promise<void> {
     const goOn = fromHere();
     const { white, L, a, b } = read.lab;
-    const done = await readColour(needs, {
-      match: match.id,
-      of: ofSaid(of, { text: '', unit: '%' }, '1'),
-      white,
-      isDry: true,
-      readings: [{ as: 'photo', against, L, a, b, spread: read.spread }],
-    });
-    if (!done.ok) return showToast({ text: done.failure.sentence });
-    showToast({ text: READ_WORDS.saved, onUndo: () => void actions.undo(done.value.id) });
+    const clearCoats = coats.value === undefined ? undefined : Number(coats.value);
+    const isWhole = clearCoats === undefined || isCount(coats.value ?? '', COUNTS.coats);
+    const done = await form.send(isWhole, () =>
+      readColour(needs, {
+        match: match.id,
+        of: ofSaid(of, { text: '', unit: '%' }, '1'),
+        white,
+        isDry: true,
+        ...(clearCoats === undefined ? {} : { clearCoats }),
+        readings: [{ as: 'photo', against, L, a, b, spread: read.spread }],
+      }),
+    );
+    if (!done) return;
+    showToast({ text: READ_WORDS.saved, onUndo: () => void actions.undo(done.id) });
     goOn(linkTo('match', match.id, ...pageOf(of)));
   }
   return (
-    <div class="acts">
-      <Button onClick={() => void logIt()}>{WORDS.log}</Button>
-    </div>
+    <>
+      {takesClear && <ClearFields clearCoats={coats} isTried={form.isTried.value} />}
+      <Refusal refused={form.refused.value} />
+      <div class="acts">
+        <Button onClick={() => void logIt()}>{WORDS.log}</Button>
+      </div>
+    </>
   );
 }

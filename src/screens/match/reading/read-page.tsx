@@ -1,4 +1,5 @@
-import { type ColourSaid, readColour } from '../../../actions/match/read-colour';
+import { useSignal } from '@preact/signals';
+import { type ColourSaid, farFromBefore, readColour } from '../../../actions/match/read-colour';
 import type { Match } from '../../../logbook/fold/matches';
 import { Choice } from '../../../parts/fields/choice';
 import { Refusal } from '../../../parts/fields/refusal';
@@ -9,8 +10,10 @@ import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { READ_WORDS as WORDS } from '../../../words/match/match';
+import type { FarReading } from '../../../shop/colour/far-reading';
+import { MATCH_WORDS, READ_WORDS as WORDS } from '../../../words/match/match';
 import { NotHere, type OfMatch, pathOfPage, useNames } from '../use-match';
+import { FarQuestion } from './far-question';
 import { FileReadings } from './file-readings';
 import { LightField } from './light-field';
 import { pageOf, type ReadOf, readOf } from './read-of';
@@ -29,17 +32,32 @@ interface ReadFormProps {
   readonly of: ReadOf;
 }
 
-function ReadForm({ match, of }: ReadFormProps) {
+/** What was asked about, and what the form said then: once it says something else, nothing is asked. */
+interface Asked {
+  readonly far: FarReading;
+  readonly about: string;
+}
+
+function ReadForm({ match, of: named }: ReadFormProps) {
   const { needs, actions } = useShop();
+  const name = useNames();
+  const other = useSignal<ReadOf | undefined>(undefined);
+  const asked = useSignal<Asked | undefined>(undefined);
+  const of = other.value ?? named;
   const form = useForm();
   const time = useTime();
   const drafts = useReadDrafts(match);
   const { how } = drafts;
+  const now = asked.value && JSON.stringify(readingsSaid(match, of, drafts));
+  const far = asked.value?.about === now ? asked.value?.far : undefined;
 
   async function send(event: Event): Promise<void> {
     const goOn = fromHere();
     event.preventDefault();
     const said = readingsSaid(match, of, drafts);
+    const found = said && !far ? farFromBefore(match, said) : undefined; // sent again: the answer is that it is so
+    asked.value = found && { far: found, about: JSON.stringify(said) };
+    if (found) return;
     const kept = await form.send(said !== undefined, () =>
       readColour(needs, said as ColourSaid, time.instantMs()),
     );
@@ -52,6 +70,7 @@ function ReadForm({ match, of }: ReadFormProps) {
   return (
     <Page title={of.title} backTo={linkTo('match', match.id, ...pageOf(of))} backLabel={match.name}>
       <form class="stack" onSubmit={send} noValidate>
+        <NewerTrial match={match} of={of} />
         <div class="tiles-4">
           <Choice
             label={WORDS.how}
@@ -72,10 +91,21 @@ function ReadForm({ match, of }: ReadFormProps) {
         )}
         <SurfaceFields of={of} drafts={drafts} time={time} form={form} />
         <LightField match={match} drafts={drafts} />
+        {far && (
+          <FarQuestion
+            match={match}
+            of={of}
+            far={far}
+            onOther={(path) => {
+              other.value = readOf(match, path, name);
+              asked.value = undefined;
+            }}
+          />
+        )}
         <Refusal refused={form.refused.value} />
         <div class="acts">
           <Button kind="main" isSubmit isWide disabled={form.isBusy.value}>
-            {WORDS.save}
+            {far ? WORDS.saveFar : WORDS.save}
           </Button>
           <LinkButton kind="plain" href={linkTo('match', match.id, 'photo', of.as, of.id)}>
             {WORDS.photo}
@@ -83,5 +113,19 @@ function ReadForm({ match, of }: ReadFormProps) {
         </div>
       </form>
     </Page>
+  );
+}
+
+/** A newer trial that waits to be read: the reading in hand is probably of it. */
+function NewerTrial({ match, of }: ReadFormProps) {
+  const newest = match.trials.at(-1);
+  if (of.as !== 'trial' || !newest || newest.id === of.id || newest.readings.length > 0) return null;
+  return (
+    <p>
+      {WORDS.newer(newest.number)}{' '}
+      <a href={linkTo('match', match.id, 'read', 'trial', newest.id)}>
+        {MATCH_WORDS.readTrial(newest.number)}
+      </a>
+    </p>
   );
 }

@@ -5,6 +5,7 @@ import type { Match } from '../../../logbook/fold/matches';
 import { COUNTS, LIMITS } from '../../../logbook/limits';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import type { White } from '../../../science/colour/white-points';
+import { isCount } from './count-fields';
 import { BLANK_ROW, type How, isBlank, isRowWhole, type RowDraft, rowSaid } from './read-draft';
 import { ofSaid, type ReadOf } from './read-of';
 
@@ -23,9 +24,6 @@ export function useReadDrafts(match: Match) {
   };
 }
 export type ReadDrafts = ReturnType<typeof useReadDrafts>;
-
-const isCount = (text: string, { lowest, highest }: { lowest: number; highest: number }): boolean =>
-  /^\d+$/.test(text.trim()) && Number(text) >= lowest && Number(text) <= highest;
 
 /** The readings to log, with the light they share; undefined while they cannot be logged. */
 function whatWasRead({ how, white, rows, fromFile }: ReadDrafts) {
