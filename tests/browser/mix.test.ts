@@ -78,10 +78,11 @@ describe('scenario E: scaling drops', () => {
     await field('Of what is sprayed, on the piece stays').fill('40');
     await field('Stays in the gun at each filling').fill('0');
     await field('Keep back for repairs').fill('');
-    await said(/^31[01] mL of mix, ready to lay/).waitFor(); // 310.5
+    await said(/^31[01] mL to mix/).waitFor(); // 310.5
     await link('Weigh up this much').tap();
     await field('How much to mix').fill('165');
-    await said(/The job takes about 311 mL; 165 mL is not enough/).waitFor();
+    await said('165 mL is not enough for 3 coats').waitFor();
+    await said(/^About 31[01] mL is sprayed/).waitFor();
 
     const plan = page.locator('.plan-line');
     const lineOf = async (name: string) =>
@@ -140,6 +141,43 @@ describe('scenario E: scaling drops', () => {
     await page.getByRole('heading', { level: 1, name: 'Aged white' }).waitFor();
     await section('Jars made from it').getByText('Aged white').waitFor();
   });
+});
+
+test('a drop that nobody weighed and a bare ingredient are asked for before the first pour, at their usual values', async () => {
+  await openApp();
+  await goTo('#/piece/new', /./);
+  await field('Name').fill('Radio cabinet');
+  await choose(/^Sealed wood/);
+  await field('Area to coat').fill('4600');
+  await button('Start this piece').tap();
+  await page.getByRole('heading', { level: 1, name: 'Radio cabinet' }).waitFor();
+  await addIngredient(/^White base/, 'White');
+  await addIngredient(/^Tinter/, 'Ochre');
+  await goTo('#/mix/recipe/new', 'A new recipe');
+  await field('Name of the recipe').fill('Cream');
+  const row = (number: number) => page.getByRole('group', { name: `Ingredient ${number}` });
+  for (const [number, name, amount, unit] of [
+    [1, 'White', '150', 'mL'],
+    [2, 'Ochre', '12', 'drops'],
+  ] as const) {
+    if (number > 1) await button('Another ingredient').tap();
+    await row(number).getByRole('combobox', { name: `Ingredient ${number}` }).selectOption({ label: name });
+    await row(number).getByRole('textbox', { name: 'Amount' }).fill(amount);
+    await row(number).getByRole('combobox', { name: 'Unit' }).selectOption({ label: unit });
+  }
+  expect(await field('One drop weighs').inputValue()).toBe('0.04');
+  await field('One drop weighs').fill('0.034');
+  await button('Save the recipe').tap();
+  await page.getByRole('heading', { level: 1, name: 'Cream' }).waitFor();
+  await link('Weigh it up').tap();
+  // 0.46 m2, 3 coats of 100 um wet, 35 % on the piece: 394 mL.
+  await said(/^150 mL is not enough for 3 coats on Radio cabinet/).waitFor();
+  await said(/^About 394 mL is sprayed/).waitFor();
+  expect(await axeViolations()).toEqual([]);
+  await button('Begin to pour').tap();
+  await pourTheRest();
+  await button('Fill the jar').tap();
+  await link('Log a coat from it').waitFor();
 });
 
 describe('scenario B: a full clear', () => {

@@ -6,10 +6,15 @@ export const PLAN_WORDS = {
   title: 'Plan the weigh-up',
   howMuch: 'How much to mix',
   asWritten: (amount: string): string => `As written it makes ${amount}.`,
-  job: (need: string): string => `The job takes ${need}.`,
-  notEnough: (wanted: string, need: string): string =>
-    `The job takes about ${need}; ${wanted} is not enough. Mix it in one go, so that the colour is one.`,
-  enough: (need: string): string => `Enough for the job: it takes about ${need}.`,
+  job: (coats: number, piece: string | undefined): string =>
+    `${coats} ${coats === 1 ? 'coat' : 'coats'}${piece === undefined ? '' : ` on ${piece}`}`,
+  notEnough: (wanted: string, job: string): string => `${wanted} is not enough for ${job}`,
+  takes: (sprayed: string, whole: string): string =>
+    `About ${sprayed} is sprayed, ${whole} with what stays in the gun and what is kept back. Mix it in one go, so that the colour is one.`,
+  enough: (job: string, need: string): string => `Enough for ${job}: it takes about ${need}.`,
+  forPiece: 'For which piece',
+  choosePiece: 'Choose the piece',
+  changeJob: 'Change area, coats or film',
   takeNeed: (need: string): string => `Make ${need}`,
   noJob: 'Work out what the job takes first',
   scale: 'Your scale',

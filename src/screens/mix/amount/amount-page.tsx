@@ -12,11 +12,9 @@ import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
 import type { UnitSystem } from '../../../words/quantities';
 import { areaWords } from '../../../words/volumes';
 import {
-  areaOfPiece,
   coatsOf,
   fillingsOf,
   type JobDraft,
-  newJob,
   SHAPE_KEYS,
   type ShapeKey,
   SIZES,
@@ -25,6 +23,7 @@ import {
   transferOf,
 } from './draft';
 import { ItTakes } from './it-takes';
+import { draftOfJob, keepJob, pieceOfJob } from './job';
 import { factsOf, type Source } from './source';
 import { SourceFields } from './source-fields';
 
@@ -33,21 +32,22 @@ interface JobProps {
   readonly patch: (some: Partial<JobDraft>) => void;
 }
 
-// What was typed stays while a recipe is looked at or written.
-let lastJob: JobDraft | undefined;
-
 /** How much a job takes, before anything is mixed. */
 export function AmountPage() {
   const { shop } = useShop();
   const isUs = useUnits() === 'us';
-  const draft = useSignal(lastJob ?? newJob(isUs));
   const { query } = route.value;
   const source = useSignal(askedFor(query.get('jar'), query.get('recipe')));
+  const asked = useSignal(query.get('piece'));
+  const job = { piece: pieceOfJob(asked.value, source.value, shop.value), source: source.value };
+  const typed = useSignal(0); // each change is drawn; what was typed is kept with its job
+  const draft = draftOfJob(job, shop.value, isUs);
   const patch = (some: Partial<JobDraft>) => {
-    draft.value = { ...draft.value, ...some };
-    lastJob = draft.value;
+    keepJob(job, { ...draft, ...some });
+    typed.value++;
   };
-  const parts = { draft: draft.value, patch };
+  void typed.value;
+  const parts = { draft, patch };
   const facts = factsOf(source.value, shop.value);
   return (
     <Page title={WORDS.title} backTo={backTo(source.value)}>
@@ -61,12 +61,18 @@ export function AmountPage() {
         />
       </Section>
       <Section title={WORDS.area}>
-        <AreaFields {...parts} />
+        <AreaFields
+          {...parts}
+          piece={job.piece?.id}
+          onPiece={(id) => {
+            asked.value = id;
+          }}
+        />
       </Section>
       <Section title={WORDS.coats}>
         <CoatFields {...parts} />
       </Section>
-      <ItTakes draft={draft.value} source={source.value} facts={facts} />
+      <ItTakes draft={draft} source={source.value} facts={facts} piece={job.piece?.id} />
     </Page>
   );
 }
@@ -86,12 +92,15 @@ function usualHint(shape: ShapeKey, units: UnitSystem): { readonly hint?: string
   return usualM2 === undefined ? {} : { hint: areaWords(usualM2, units) };
 }
 
-function AreaFields({ draft, patch }: JobProps) {
+type AreaProps = JobProps & {
+  readonly piece: string | undefined;
+  readonly onPiece: (id: string) => void;
+};
+
+function AreaFields({ draft, patch, piece, onPiece }: AreaProps) {
   const { shop } = useShop();
   const units = useUnits();
-  const pieces = [...shop.value.pieces.values()].filter(
-    ({ area, closedMs }) => area !== undefined && closedMs === undefined,
-  );
+  const pieces = [...shop.value.pieces.values()].filter(({ closedMs }) => closedMs === undefined);
   return (
     <>
       {pieces.length > 0 && (
@@ -99,11 +108,8 @@ function AreaFields({ draft, patch }: JobProps) {
           label={WORDS.piece}
           prompt={WORDS.noPiece}
           options={pieces.map(({ id, name }) => ({ value: id, label: name }))}
-          value={undefined}
-          onChange={(id) => {
-            const piece = shop.value.pieces.get(id);
-            if (piece) patch(areaOfPiece(piece));
-          }}
+          value={piece}
+          onChange={onPiece}
         />
       )}
       <Choice

@@ -18,10 +18,11 @@ interface ItTakesProps {
   readonly draft: JobDraft;
   readonly source: Source;
   readonly facts: SourceFacts | undefined;
+  readonly piece: string | undefined;
 }
 
 /** What the job takes, what to buy for it, and whether it is in the jars. */
-export function ItTakes({ draft, source, facts }: ItTakesProps) {
+export function ItTakes({ draft, source, facts, piece }: ItTakesProps) {
   const units = useUnits();
   const need = needOf(draft);
   if (!need) return null;
@@ -48,7 +49,7 @@ export function ItTakes({ draft, source, facts }: ItTakesProps) {
           </p>
         )}
         {facts && <Parts {...{ need, facts, units }} />}
-        {source.from === 'recipe' && <WeighUp id={source.id} {...{ need, facts }} />}
+        {source.from === 'recipe' && <WeighUp id={source.id} {...{ need, facts, piece }} />}
       </Section>
       {facts && <ToBuy {...{ need, facts, units }} />}
       <InJars need={need} />
@@ -103,7 +104,8 @@ function WeighUp({
   id,
   need,
   facts,
-}: Pick<ItTakesProps, 'facts'> & { readonly id: string; readonly need: Need }) {
+  piece,
+}: Pick<ItTakesProps, 'facts' | 'piece'> & { readonly id: string; readonly need: Need }) {
   const needMl = Math.ceil(need.wholeM3 * 1e6);
   return (
     <>
@@ -113,7 +115,7 @@ function WeighUp({
       <LinkButton
         kind="main"
         icon="mix"
-        href={`${linkTo('mix', 'weigh', 'new')}?recipe=${id}&mL=${needMl}&need=${needMl}`}
+        href={`${linkTo('mix', 'weigh', 'new')}?recipe=${id}&mL=${needMl}${piece === undefined ? '' : `&piece=${piece}`}`}
       >
         {WORDS.weigh}
       </LinkButton>

@@ -1,0 +1,58 @@
+import type { Shop } from '../../../logbook/fold/fold';
+import type { Piece } from '../../../logbook/fold/pieces';
+import { matchOfJar, matchOfRecipe } from '../../../shop/colour/jars-of-match';
+import { areaOfPiece, type JobDraft, newJob } from './draft';
+import { keyOf, type Source } from './source';
+
+/** A job: a piece, and what it is done with. */
+export interface Job {
+  readonly piece: Piece | undefined;
+  readonly source: Source;
+}
+
+// What was typed for a job stays while a recipe is looked at or written; another job begins with its own facts.
+const typed = new Map<string, JobDraft>();
+const keyOfJob = ({ piece, source }: Job): string => `${piece?.id ?? ''} ${keyOf(source)}`;
+
+export const keepJob = (job: Job, draft: JobDraft): void => void typed.set(keyOfJob(job), draft);
+
+/** A job as it was last typed; else with the piece's area and wet film, and the recipe's coats. */
+export function draftOfJob(job: Job, shop: Shop, isUs: boolean): JobDraft {
+  const known = typed.get(keyOfJob(job));
+  if (known) return known;
+  const { piece } = job;
+  return {
+    ...newJob(isUs),
+    ...(piece && areaOfPiece(piece)),
+    ...coatsOf(job.source, shop),
+    ...wetFilmOf(piece),
+  };
+}
+
+function coatsOf(source: Source, { recipes }: Shop): Partial<JobDraft> {
+  const use = source.from === 'recipe' ? recipes.get(source.id)?.use : undefined;
+  const coats = use?.as === 'opaque' ? use.coatsToHide : undefined;
+  return coats === undefined ? {} : { coats: String(coats) };
+}
+
+function wetFilmOf(piece: Piece | undefined): Partial<JobDraft> {
+  const film = piece?.coats.at(-1)?.film;
+  return film?.by === 'wet' ? { wetFilm: film.wetFilm.typed as JobDraft['wetFilm'] } : {};
+}
+
+/** The piece that a job is for: the one asked for, else the one that its recipe was matched for, else the only one on the bench. */
+export function pieceOfJob(asked: string | null, source: Source, shop: Shop): Piece | undefined {
+  const open = [...shop.pieces.values()].filter(({ closedMs }) => closedMs === undefined);
+  const matched = matchOf(source, shop)?.piece;
+  return (
+    open.find(({ id }) => id === asked) ??
+    open.find(({ id }) => id === matched) ??
+    (open.length === 1 ? open[0] : undefined)
+  );
+}
+
+function matchOf(source: Source, shop: Shop) {
+  if (source.from === 'recipe') return matchOfRecipe(source.id, shop);
+  const jar = source.from === 'jar' ? shop.jars.get(source.id) : undefined;
+  return jar && matchOfJar(jar, shop);
+}
