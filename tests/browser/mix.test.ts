@@ -161,7 +161,9 @@ test('a drop that nobody weighed and a bare ingredient are asked for before the 
     [2, 'Ochre', '12', 'drops'],
   ] as const) {
     if (number > 1) await button('Another ingredient').tap();
-    await row(number).getByRole('combobox', { name: `Ingredient ${number}` }).selectOption({ label: name });
+    await row(number)
+      .getByRole('combobox', { name: `Ingredient ${number}` })
+      .selectOption({ label: name });
     await row(number).getByRole('textbox', { name: 'Amount' }).fill(amount);
     await row(number).getByRole('combobox', { name: 'Unit' }).selectOption({ label: unit });
   }
