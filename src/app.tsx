@@ -1,5 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { ReminderRegion } from './parts/due/reminder-region';
+import { BesideContext, isWide } from './parts/frame/beside';
 import { BottomBar } from './parts/frame/bottom-bar';
 import { DemoBar } from './parts/frame/demo-bar';
 import { Lazy, type LoadScreen } from './parts/frame/lazy';
@@ -9,12 +10,13 @@ import { ToastRegion } from './parts/frame/toast';
 import { UpdateBar } from './parts/frame/update-bar';
 import { StorageNotice } from './parts/kept/storage-notice';
 import { Bench } from './screens/bench';
+import { useFirstOfBench } from './screens/bench/held-order';
 import { LAZY } from './words/common';
 import { HELD_MARK, SKIP } from './words/frame/app';
 
 /** Each place is fetched when it is first shown; the service worker has them all for later. */
 const SCREENS: Record<Place, LoadScreen> = {
-  bench: async () => Bench,
+  bench: async () => () => <Bench />,
   piece: async () => (await import('./screens/piece')).Piece,
   lay: async () => (await import('./screens/lay')).Lay,
   mix: async () => (await import('./screens/mix')).Mix,
@@ -33,6 +35,30 @@ function isReady({ isWhole, shop }: ShopDoor['open'], { place, rest: [id = ''] }
   return place === 'piece' && (id === 'new' || shop.value.pieces.has(id));
 }
 
+const hasPieces = (shop: ShopDoor | undefined): boolean => (shop?.open.shop.value.pieces.size ?? 0) > 0;
+
+/** The bench at the left, and at its right a piece: the one of the address, or the first of the list. */
+function Panes() {
+  const { place, rest } = route.value;
+  const isBench = place === 'bench';
+  const first = useFirstOfBench();
+  const here = isBench ? first : rest[0];
+  return (
+    <>
+      <div class="pane-list">
+        <BesideContext.Provider value={isBench ? undefined : {}}>
+          <Bench here={here} />
+        </BesideContext.Provider>
+      </div>
+      <div class="pane">
+        <BesideContext.Provider value={isBench ? { piece: here } : undefined}>
+          {here && <Lazy key={[here, ...rest].join('/')} load={SCREENS.piece} />}
+        </BesideContext.Provider>
+      </div>
+    </>
+  );
+}
+
 export interface AppProps {
   /** Brings in the new version; undefined while there is none. */
   readonly newVersion: ReadonlySignal<(() => void) | undefined>;
@@ -46,6 +72,8 @@ export function App({ newVersion, door }: AppProps) {
   const shop = door.value;
   const isHeld = shop?.open.held.value !== undefined; // a reload would lose what is in memory only
   const isWhole = shop?.open.isWhole.value === true;
+  const isPair =
+    isWide.value && (place === 'bench' ? hasPieces(shop) : place === 'piece' && rest[0] !== 'new');
   return (
     <ShopContext.Provider value={shop}>
       <button type="button" class="skip" onClick={() => document.getElementById('main')?.focus()}>
@@ -54,12 +82,16 @@ export function App({ newVersion, door }: AppProps) {
       <UpdateBar onReload={isHeld ? undefined : newVersion.value} />
       {shop?.name === 'demo' && <DemoBar onLeave={() => shop.enter('own')} />}
       {isWhole && place !== 'board' && <ReminderRegion key={shop?.name} />}
-      <main id="main" tabIndex={-1}>
+      <main id="main" tabIndex={-1} class={isPair ? 'panes' : undefined}>
         {shop && isReady(shop.open, route.value) ? (
           <>
             {!isSecureContext && <Lazy load={loadNotSecure} />}
             <StorageNotice />
-            <Lazy key={[shop.name, place, ...rest].join('/')} load={SCREENS[place]} />
+            {isPair ? (
+              <Panes key={shop.name} />
+            ) : (
+              <Lazy key={[shop.name, place, ...rest].join('/')} load={SCREENS[place]} />
+            )}
           </>
         ) : (
           <p class={shop ? 'quiet' : 'heard'}>{LAZY.loading}</p>

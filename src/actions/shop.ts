@@ -14,6 +14,7 @@ import type { Outlook, PieceId } from './outlook/outlook';
 import type { Outlooks } from './outlook/outlooks';
 import { type Settled, settle } from './outlook/settled';
 import type { Refused } from './refused';
+import { keptStandings } from './verdicts/kept-standings';
 
 export type { Actions } from './bind';
 export type { Outlook, PieceId } from './outlook/outlook';
@@ -89,7 +90,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   if (which === 'demo' && !failure.value && shop.value.entries.size === 0)
     failure.value = await fillDemo(needs);
   const { nowMs, stopClock } = startClock(world, reopen, shop);
-  const { outlooks, standings, estimator, look, stopFollowing } = follow(shop, nowMs, world, whole);
+  const { outlooks, standings, estimator, look, stopFollowing } = follow(which, shop, nowMs, world, whole);
   const { settled, stopSettling } = settle({ shop, outlooks, afterPaint: world.afterPaint });
   const close = (): void => {
     stopClock();
@@ -134,12 +135,14 @@ function startClock(
 
 /** Follows the outlooks of the whole shop, which learn from all that was ever checked, with code that comes after the first screen. */
 function follow(
+  which: WhichShop,
   shop: ReadonlySignal<Shop>,
   nowMs: ReadonlySignal<number>,
   { startWorker, restMs }: ShopNeeds,
   whole: Promise<void>,
 ) {
-  const outlooks: Signal<ReadonlyMap<PieceId, Outlook>> = signal(new Map());
+  const kept = keptStandings(which, shop.value, nowMs.value);
+  const outlooks: Signal<ReadonlyMap<PieceId, Outlook>> = signal(kept.outlooks);
   const following = whole
     .then(() => import('./outlook/outlooks'))
     .then(({ followOutlooks }) => followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }));
@@ -149,9 +152,9 @@ function follow(
     outlooks.value = new Map([...shop.value.pieces.keys()].map((id) => [id, failed]));
   });
   const once = (job: (followed: Outlooks) => void) => void following.then(job, () => undefined);
-  const standings: Signal<ReadonlyMap<PieceId, Standing>> = signal(new Map());
+  const standings: Signal<ReadonlyMap<PieceId, Standing>> = signal(kept.standings);
   const judging = import('./verdicts/follow-standings').then(({ followStandings }) =>
-    followStandings({ shop, outlooks, nowMs, standings }),
+    followStandings({ which, shop, outlooks, nowMs, standings }),
   );
   return {
     outlooks,

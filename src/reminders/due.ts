@@ -57,7 +57,7 @@ function answered(reminder: Reminder, { acknowledgements, quiet, zone }: Circums
 
 /** An answer from before the reminder's time was to an earlier plan. */
 const earliestAnswer = (reminder: Reminder, quiet: Hours | undefined, zone: ZoneOffset): number =>
-  Math.min(reminder.at, soundsAt(reminder, quiet, zone));
+  Math.min(reminder.at, soundsAt(reminder, quiet, zone), reminder.answeredFrom ?? Number.POSITIVE_INFINITY);
 
 /** Rags that are out are out for all days before. */
 function isAbout({ reminderId }: Acknowledgement, { id, kind }: Reminder): boolean {

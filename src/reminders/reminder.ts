@@ -8,6 +8,8 @@ export interface Reminder {
   readonly at: number;
   /** Once it is past, the reminder comes too late to be of use. */
   readonly until?: number;
+  /** An answer counts from here on, before the reminder sounds: rags that were seen to when the work was over. */
+  readonly answeredFrom?: number;
   readonly pieceId?: string;
   readonly stepId?: string;
   /** A jar or a cartridge. */

@@ -83,7 +83,10 @@ export function ragReminders({ steps, now }: Plan, shop: Shop): Reminder[] {
   const lastPast = days.findLast((day) => day < today);
   return days
     .filter((day) => day === lastPast || (day >= today && day <= today + RAGS_AHEAD_DAYS))
-    .map((day) => ({ id: `rags:${day}`, kind: 'rags', at: dayEnds(lastEnds.get(day) as number, shop) }));
+    .map((day) => {
+      const workEnds = lastEnds.get(day) as number;
+      return { id: `rags:${day}`, kind: 'rags', at: dayEnds(workEnds, shop), answeredFrom: workEnds };
+    });
 }
 
 /** When the day is taken to be over: an hour after the last work, for more may come that nobody planned; but not after closing time. */

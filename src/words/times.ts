@@ -43,6 +43,13 @@ const weekday = (atMs: number): string => `${WEEKDAY.format(atMs)} ${DATE.format
 export const whenWords = (atMs: number, nowMs: number): string =>
   `${dayWords(atMs, nowMs)} ${clockWords(atMs)}`;
 
+/** "since 14:20" of this day, "since Tue" of this week, "since 6 Nov" before. */
+export function sinceWords(atMs: number, nowMs: number): string {
+  const days = daysBetween(atMs, nowMs);
+  if (days === 0) return `since ${clockWords(atMs)}`;
+  return `since ${days <= WEEK_OF_DAYS ? WEEKDAY.format(atMs) : dateWords(atMs, nowMs)}`;
+}
+
 const MORE_THAN_A_YEAR = 'more than a year';
 
 /** A length of time, rounded to what matters: "12 min", "1 h 20 min", "3 days", "5 weeks". */

@@ -104,10 +104,12 @@ test('names and notes with markup, directions, emoji and ten thousand letters ar
   await page.getByText(`${names.length} entries restored.`).waitFor();
   await page.goto(`${base}#/bench`);
   await page
-    .locator('.row')
+    .locator('.piece-row')
     .nth(names.length - 1)
     .waitFor();
-  const links = await page.locator('.row a').evaluateAll((all) => all.map((a) => a.getAttribute('href')));
+  const links = await page
+    .locator('.piece-row a')
+    .evaluateAll((all) => all.map((a) => a.getAttribute('href')));
   expect(links).toHaveLength(names.length);
   for (const hash of ['#/bench', '#/lay', ...links, `${links[0]}/record`, `${links[0]}/change`]) {
     await page.goto(`${base}${hash}`);
@@ -129,7 +131,7 @@ test('names and notes with markup, directions, emoji and ten thousand letters ar
     expect(seen, `${hash}`).toEqual({ isHacked: false, made: 0, side: 0, over: [] });
   }
   await page.goto(`${base}#/bench`);
-  const shown = (await page.locator('.row').allInnerTexts()).join('\n');
+  const shown = (await page.locator('.piece-row').allInnerTexts()).join('\n');
   expect(shown).toContain('<script>globalThis.hacked=1</script>');
   expect(problems).toEqual([]);
 });

@@ -33,7 +33,7 @@ async function openDemo(options: BrowserContextOptions = {}): Promise<void> {
   await button(/demo shop/)
     .first()
     .tap();
-  await page.locator('.row .band-likely').first().waitFor();
+  await page.locator('.piece-row .wait-bar').first().waitFor();
 }
 
 /**

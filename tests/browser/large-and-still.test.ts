@@ -30,7 +30,7 @@ async function openDemo(options: Parameters<typeof openApp>[0]): Promise<readonl
   await button(/demo shop/)
     .first()
     .tap();
-  await page.locator('.row .band-likely').first().waitFor();
+  await page.locator('.piece-row .wait-bar').first().waitFor();
   const piece = await page.locator('a[href^="#/piece/"]').first().getAttribute('href');
   const ofPiece = ['', '/why', '/check', '/sand', '/change', '/record'].map((behind) => `${piece}${behind}`);
   return [...PLACES.map((place) => `#/${place}`), ...ofPiece];

@@ -10,23 +10,13 @@ const WHOLE_MS = 4_500;
 beforeEach(async () => {
   await openApp();
   await button('Look around the demo shop').tap();
-  await page.locator('.row .band-likely').first().waitFor();
+  await page.locator('.piece-row .wait-bar').first().waitFor();
   await page.waitForTimeout(WHOLE_MS);
-});
-
-test('what was missed comes into a place kept free for it, above the pieces of the bench', async () => {
-  const groupsTop = () => page.locator('.bench-groups').evaluate((box) => box.getBoundingClientRect().top);
-  await killAndReopen();
-  await page.locator('.row').first().waitFor();
-  const before = await groupsTop();
-  await page.getByText('While you were away').waitFor();
-  await page.waitForTimeout(WHOLE_MS);
-  expect(Math.abs((await groupsTop()) - before)).toBeLessThan(LESS_THAN_A_LINE);
 });
 
 test('the time that is waited for comes into a place kept free for it, above the finish of a piece', async () => {
   const hash =
-    (await page.locator('.row a', { hasText: 'Level-sand from' }).first().getAttribute('href')) ?? '';
+    (await page.locator('.piece-row a', { hasText: 'level-sand' }).first().getAttribute('href')) ?? '';
   // From the title down: a reminder that comes due above it is another thing.
   const finishBelowTitle = () =>
     page.evaluate(() => {

@@ -57,7 +57,7 @@ async function enterDemo(): Promise<string> {
     .getByRole('button', { name: /demo shop/ })
     .first()
     .click();
-  await page.locator('.row .band-likely').first().waitFor();
+  await page.locator('.piece-row .wait-bar').first().waitFor();
   const piece = await page.locator('a[href^="#/piece/"]').first().getAttribute('href');
   await page.close();
   return piece ?? '';

@@ -58,7 +58,7 @@ async function fill(page: Page, entries: readonly unknown[]): Promise<void> {
 const watch = (): void => {
   const seen = globalThis as unknown as { usableMs?: number };
   new MutationObserver((_, observer) => {
-    if (!document.querySelector('main .row')) return;
+    if (!document.querySelector('main .piece-row')) return;
     observer.disconnect();
     requestAnimationFrame(() => {
       seen.usableMs ??= performance.now();

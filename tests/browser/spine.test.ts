@@ -235,11 +235,11 @@ describe('in the own shop', () => {
 test('the demo shop comes with one tap, stays apart, and goes with one tap', async () => {
   await openApp();
   await button('Look around the demo shop').tap();
-  await page.locator('.row').first().waitFor();
-  expect(await page.locator('.row').count()).toBeGreaterThanOrEqual(4);
+  await page.locator('.piece-row').first().waitFor();
+  expect(await page.locator('.piece-row').count()).toBeGreaterThanOrEqual(4);
   await killAndReopen();
   await page.getByRole('complementary', { name: 'Demo shop' }).waitFor(); // still there, and still marked
-  await page.locator('.row').first().waitFor();
+  await page.locator('.piece-row').first().waitFor();
   await button('Leave the demo').tap();
   await heading('Nothing on the bench yet').waitFor();
   expect(await page.getByRole('complementary', { name: 'Demo shop' }).count()).toBe(0);
@@ -256,9 +256,9 @@ describe.each([
   test('no screen of the spine has an axe violation, and nothing runs off the side', async () => {
     await openApp(options);
     await button('Look around the demo shop').click();
-    await page.locator('.row .band-likely').first().waitFor({ timeout: 20_000 });
+    await page.locator('.piece-row .wait-bar').first().waitFor({ timeout: 20_000 });
     const pieces = await page
-      .locator('.row a')
+      .locator('.piece-row a')
       .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
     const [first = ''] = pieces;
     const behind = ['why', 'check', 'sand', 'change', 'record'].map((name) => `${first}/${name}`);

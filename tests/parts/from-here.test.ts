@@ -7,6 +7,7 @@ afterEach(() => vi.unstubAllGlobals());
 /** An address bar of our own. */
 function standAt(hash: string): { hash: string } {
   const bar = { hash };
+  vi.stubGlobal('scrollY', 0);
   vi.stubGlobal('location', bar);
   return bar;
 }

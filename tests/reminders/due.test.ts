@@ -125,6 +125,17 @@ test('rags stand until they are acknowledged, and one answer serves for all days
   expect(shown([rags], now + 30 * 1440).missed).toEqual(['rags 17:00']);
 });
 
+test.each([
+  { seen: '16:10', missed: [] },
+  { seen: '15:59', missed: ['rags 17:00'] }, // work came after it
+])(
+  'rags that were seen to at $seen, after work that ended at 16:00: $missed are asked about',
+  ({ seen, missed }) => {
+    const afterWork: Reminder = { ...rags, answeredFrom: at('16:00') };
+    expect(shown([afterWork], at('17:30'), answer(seen, 'done', 'rags:day-end')).missed).toEqual(missed);
+  },
+);
+
 test('groups what falls together, fire first', () => {
   const list: Reminder[] = [
     { id: '1', kind: 'move-piece', at: at('16:50') },

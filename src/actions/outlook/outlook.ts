@@ -7,6 +7,14 @@ export type Outlook =
   | { readonly state: 'no-coats' }
   | { readonly state: 'computing' }
   | { readonly state: 'failed'; readonly message: string }
+  /** As it was last worked out, kept on this phone: shown until it is worked out again. */
+  | {
+      readonly state: 'kept';
+      readonly estimate: Pick<Estimate, 'milestones' | 'profiles'>;
+      readonly startMs: number;
+      /** What of the piece it was worked out from. */
+      readonly key: string;
+    }
   | {
       readonly state: 'ready';
       readonly estimate: Estimate;

@@ -1,6 +1,8 @@
 import type { Shop } from '../../logbook/fold/fold';
+import type { Piece } from '../../logbook/fold/pieces';
 import { standById, standsOf } from '../../shop/zone/stands';
 import { HOUR_S } from '../../units';
+import { workKey } from '../verdicts/kept-standings';
 import { dryingStands } from './awaited';
 import { inputsOf } from './inputs';
 import type { Outlook, PieceId } from './outlook';
@@ -50,13 +52,14 @@ export function review(now: Reviewed): Review {
       const last = now.worked.get(stand.id);
       const isChanged = last?.inputs !== inputs;
       if (isChanged || now.nowMs - last.atMs > FRESH_MS) wanted.set(stand.id, inputs);
-      outlooks.set(stand.id, meanwhile(now.outlooks.get(stand.id), isChanged));
+      outlooks.set(stand.id, meanwhile(now.outlooks.get(stand.id), isChanged, stand.piece));
     }
   }
   return { outlooks, wanted };
 }
 
-function meanwhile(before: Outlook | undefined, isChanged: boolean): Outlook {
+function meanwhile(before: Outlook | undefined, isChanged: boolean, piece: Piece): Outlook {
+  if (before?.state === 'kept') return before.key === workKey(piece) ? before : { state: 'computing' };
   if (before?.state === 'ready') return before.stale === isChanged ? before : { ...before, stale: isChanged };
   return before && !isChanged ? before : { state: 'computing' };
 }

@@ -1,27 +1,20 @@
 import { useEffect } from 'preact/hooks';
-import { laysCoat } from '../../actions/plan/answer-reminder';
 import { deliverReminders } from '../../actions/plan/deliver';
 import { followReminders } from '../../actions/plan/follow-reminders';
 import { reminderOfId } from '../../actions/plan/reminder-of-id';
-import { isFireKind } from '../../logbook/kinds/reminder-kinds';
-import type { Reminder } from '../../reminders/reminder';
 import { REMINDER_PAGE, REMINDER_WORDS } from '../../words/plan/reminders';
-import { Icon } from '../frame/icons';
+import { Button } from '../frame/button';
 import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';
-import { ReminderItem, sayAnswered } from './reminder-acts';
+import { DoneAct } from './reminder-acts';
+import { groupByKind, groupName, useAnswerAll } from './reminder-groups';
+import { sayAnswered } from './say-answered';
 
-/** A small phone keeps its page in sight. */
-const MOST_SHOWN = 1;
-
-/** What burns first, then what waits for the gun, then the rest. */
-const urgency = (reminder: Reminder): number =>
-  isFireKind(reminder.kind) ? 0 : laysCoat(reminder) || reminder.kind === 'window-closing' ? 1 : 2;
-
-/** What is due now, on top of every page; and what rings for it. */
+/** What is due now, in one card over the foot of the page: nothing moves for it, and no form is covered. And what rings for it. */
 export function DueReminders() {
   const open = useShop();
-  const due = followReminders(open).value.due.toSorted((one, other) => urgency(one) - urgency(other));
+  const groups = groupByKind(followReminders(open).value.due);
+  const answerAll = useAnswerAll();
   useEffect(
     () =>
       deliverReminders(open, (id, answer, answered) => {
@@ -30,21 +23,26 @@ export function DueReminders() {
       }),
     [open],
   );
-  if (due.length === 0) return null;
-  const more = due.length - MOST_SHOWN;
+  const [first, ...others] = groups;
+  if (!first) return null;
+  const { title, names } = groupName(first, open.shop.value);
   return (
-    <aside class="due-reminders" aria-label={REMINDER_PAGE.label}>
-      <Icon name="bell" />
-      <ul>
-        {due.slice(0, MOST_SHOWN).map((reminder) => (
-          <ReminderItem key={`${reminder.id} ${reminder.at}`} reminder={reminder} />
-        ))}
-        {more > 0 && (
-          <li>
-            <a href={linkTo('plan', 'reminders')}>{REMINDER_PAGE.more(more)}</a>
-          </li>
-        )}
-      </ul>
+    <aside class="due-card" aria-label={REMINDER_PAGE.label} data-fire={first.isFire || undefined}>
+      <p class="due-words">
+        <strong>{title}</strong>
+        <span class="quiet">{names}</span>
+      </p>
+      {others.length > 0 && (
+        <a
+          class="due-more digits"
+          href={linkTo('plan', 'reminders')}
+          aria-label={REMINDER_PAGE.more(others.length)}
+        >
+          +{others.length}
+        </a>
+      )}
+      <DoneAct reminders={first.reminders} onDone={() => void answerAll(first.reminders, 'done')} />
+      <Button onClick={() => void answerAll(first.reminders, 'later')}>{REMINDER_PAGE.laterShort}</Button>
     </aside>
   );
 }

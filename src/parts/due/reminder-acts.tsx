@@ -1,47 +1,26 @@
-import { type Answered, answerReminder, laysCoat } from '../../actions/plan/answer-reminder';
-import { reminderName } from '../../actions/plan/reminder-name';
-import type { OpenShop } from '../../actions/shop';
+import { laysCoat } from '../../actions/plan/answer-reminder';
 import { isFireKind } from '../../logbook/kinds/reminder-kinds';
-import type { Answer, Reminder } from '../../reminders/reminder';
-import { reminderText } from '../../reminders/say';
-import { REMINDER_PAGE, REMINDER_WORDS } from '../../words/plan/reminders';
+import { REMINDER_PAGE } from '../../words/plan/reminders';
 import { Button, LinkButton } from '../frame/button';
 import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';
-import { showToast } from '../frame/toast';
-import { undoWithToast } from '../frame/undo';
+import { groupName, type KindGroup, useAnswerAll } from './reminder-groups';
 
-/** Says what came of an answer, with its undo. */
-export function sayAnswered(open: OpenShop, title: string, answer: Answer, answered: Answered): void {
-  if (!answered.ok) {
-    showToast({ text: answered.failure.sentence });
-    return;
-  }
-  const { id, kind } = answered.value;
-  const piece = kind === 'coat-laid' ? open.shop.value.pieces.get(answered.value.piece)?.name : undefined;
-  const said = answer === 'later' ? REMINDER_PAGE.putOff(title) : REMINDER_PAGE.answered(title);
-  const text = piece === undefined ? said : REMINDER_PAGE.coatLaid(piece);
-  showToast({ text, onUndo: () => void undoWithToast(open.actions, id, title) });
-}
-
-/** One reminder: what it says, and the answers to it. A coat is laid on its own page, where its cautions stand. */
-export function ReminderItem({ reminder, when }: { readonly reminder: Reminder; readonly when?: string }) {
+/** Reminders of one kind: what they say, and the answers to all of them. A coat is logged on its own page, where its cautions stand. */
+export function ReminderItem({ group, when }: { readonly group: KindGroup; readonly when: string }) {
   const open = useShop();
-  const name = reminderName(reminder, open.shop.value);
-  const { title, text } = reminderText(reminder, name);
-  const answer = async (given: Answer): Promise<void> => {
-    const answered = await answerReminder(open.needs, reminder, given, open.needs.now());
-    sayAnswered(open, REMINDER_WORDS[reminder.kind].title, given, answered);
-  };
+  const answerAll = useAnswerAll();
+  const { title, names } = groupName(group, open.shop.value);
+  const { reminders, isFire } = group;
   return (
-    <li class="reminder" data-fire={isFireKind(reminder.kind) || undefined}>
+    <li class="reminder" data-fire={isFire || undefined}>
       <p>
-        <strong>{title}</strong> {when !== undefined && <span class="quiet digits">{when}</span>}
+        <strong>{title}</strong> <span class="quiet digits">{when}</span>
       </p>
-      <p>{text}</p>
+      <p>{names}</p>
       <div class="acts">
-        <DoneAct reminder={reminder} onDone={() => void answer('done')} />
-        <Button icon="clock" onClick={() => void answer('later')}>
+        <DoneAct reminders={reminders} onDone={() => void answerAll(reminders, 'done')} />
+        <Button icon="clock" onClick={() => void answerAll(reminders, 'later')}>
           {REMINDER_PAGE.later}
         </Button>
       </div>
@@ -49,30 +28,39 @@ export function ReminderItem({ reminder, when }: { readonly reminder: Reminder; 
   );
 }
 
-function DoneAct({ reminder, onDone }: { readonly reminder: Reminder; readonly onDone: () => void }) {
-  const { kind, pieceId = '' } = reminder;
-  if (laysCoat(reminder))
+interface DoneActProps {
+  readonly reminders: KindGroup['reminders'];
+  readonly onDone: () => void;
+}
+
+/** The act that a reminder asks for: on its own page, or done with a tap. */
+export function DoneAct({ reminders, onDone }: DoneActProps) {
+  const [{ kind, pieceId = '' }] = reminders;
+  if (laysCoat({ kind }))
     return (
-      <LinkButton kind="main" icon="coat" href={`${linkTo('lay')}?piece=${pieceId}`}>
+      <LinkButton kind="main" href={coatOn(reminders.flatMap((one) => one.pieceId ?? []))}>
         {REMINDER_PAGE.lay}
       </LinkButton>
     );
   if (isFireKind(kind))
     return (
-      <LinkButton kind="main" icon="fire" href={linkTo('air', 'day-end')}>
+      <LinkButton kind="main" href={linkTo('air', 'day-end')}>
         {REMINDER_PAGE.dayEnd}
       </LinkButton>
     );
+  if (kind === 'customer-update')
+    return (
+      <LinkButton kind="main" href={linkTo('plan', pieceId, 'owner')}>
+        {REMINDER_PAGE.tell}
+      </LinkButton>
+    );
   return (
-    <>
-      {kind === 'customer-update' && (
-        <LinkButton kind="main" icon="share" href={linkTo('plan', pieceId, 'owner')}>
-          {REMINDER_PAGE.tell}
-        </LinkButton>
-      )}
-      <Button kind={kind === 'customer-update' ? 'usual' : 'main'} icon="check" onClick={onDone}>
-        {REMINDER_PAGE.done}
-      </Button>
-    </>
+    <Button kind="main" onClick={onDone}>
+      {reminders.length > 1 ? REMINDER_PAGE.allDone : REMINDER_PAGE.done}
+    </Button>
   );
 }
+
+/** The address where a coat on these pieces is logged. */
+const coatOn = (pieces: readonly string[]): string =>
+  `${linkTo('lay')}?${pieces.map((id) => `piece=${encodeURIComponent(id)}`).join('&')}`;

@@ -20,7 +20,7 @@ export function filmLayers(
   jars: ReadonlyMap<string, Jar>,
   nowMs: number,
 ): readonly FilmLayer[] {
-  if (outlook?.state !== 'ready') return [];
+  if (outlook?.state !== 'ready' && outlook?.state !== 'kept') return [];
   const held = heldAt(outlook.estimate.profiles, (nowMs - outlook.startMs) / 1000);
   // A flash coat brings no film of its own, so it is no layer.
   const coats = piece.coats.filter(({ how }) => how !== 'flash');

@@ -28,6 +28,7 @@ const SHAPES = {
   // how things stand
   clock: 'M12 3a9 9 0 1 0 0 18 9 9 0 0 0 0-18zM12 7v5l4 2',
   ready: 'M3 12a9 9 0 1 0 18 0 9 9 0 0 0-18 0zM8 12l3 3 5-6',
+  perhaps: 'M3 12a9 9 0 1 0 18 0 9 9 0 0 0-18 0zM12 3v18M12 6h4M12 10h7M12 14h7M12 18h4',
   waiting: 'M6 3h12M6 21h12M7 3c0 5 5 6 5 9s-5 4-5 9M17 3c0 5-5 6-5 9s5 4 5 9',
   // notices: a ring, a triangle, an eight-sided stop
   note: 'M3 12a9 9 0 1 0 18 0 9 9 0 0 0-18 0zM12 11v6M12 7v.5',

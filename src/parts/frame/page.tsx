@@ -1,8 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { BACK, pageTitle } from '../../words/common';
+import { useBeside } from './beside';
 import { Icon } from './icons';
-import { arrivedByLink, sentFrom } from './route';
+import { arrivedByLink, leftAt, sentFrom } from './route';
 
 export interface PageProps {
   readonly title: string;
@@ -13,22 +14,34 @@ export interface PageProps {
   readonly aside?: ComponentChildren;
   /** `two`: side by side on a tablet. */
   readonly columns?: 'one' | 'two' | undefined;
+  /** A list is come back to where it was left. */
+  readonly keepsPlace?: boolean | undefined;
   readonly children: ComponentChildren;
 }
 
 /** A screen: its title, the way back, and its content. Coming to it puts the reader at its title. */
-export function Page({ title, backTo, backLabel = BACK, aside, columns = 'one', children }: PageProps) {
+export function Page({
+  title,
+  backTo,
+  backLabel = BACK,
+  aside,
+  columns = 'one',
+  keepsPlace,
+  children,
+}: PageProps) {
+  const isBeside = useBeside() !== undefined;
   const heading = useRef<HTMLHeadingElement>(null);
   const from = sentFrom();
   const to = from ?? backTo;
   useEffect(() => {
-    document.title = pageTitle(title);
-  }, [title]);
+    if (!isBeside) document.title = pageTitle(title);
+  }, [title, isBeside]);
   useEffect(() => {
-    if (!arrivedByLink()) return;
-    scrollTo(0, 0);
+    if (!arrivedByLink() || isBeside) return;
+    scrollTo(0, keepsPlace ? leftAt() : 0);
     heading.current?.focus({ preventScroll: true });
-  }, []);
+  }, [keepsPlace, isBeside]);
+  const Heading = isBeside ? 'h2' : 'h1';
   return (
     <>
       <header class="page-head">
@@ -37,9 +50,9 @@ export function Page({ title, backTo, backLabel = BACK, aside, columns = 'one', 
             <Icon name="back" />
           </a>
         )}
-        <h1 ref={heading} tabIndex={-1}>
+        <Heading ref={heading} class="page-title" tabIndex={-1}>
           {title}
-        </h1>
+        </Heading>
         {aside}
       </header>
       <div class="page-body" data-columns={columns}>
@@ -55,7 +68,7 @@ export function readFromTitle(): void {
   document.querySelector<HTMLElement>('main h1')?.focus({ preventScroll: true });
 }
 
-/** A group of things under a heading, edged like purfling. */
+/** A group of things under a heading, with a thin rule below it. */
 export function Section({
   title,
   children,

@@ -41,8 +41,11 @@ export const addressOf = (place: Place, ...rest: readonly string[]): string =>
 
 const current = signal(parseHash(''));
 const byReader = signal(0);
+const BENCH = linkTo('bench');
 let shownHash = '';
 let moves = 0;
+/** How far down each page was read when it was left. */
+const left = new Map<string, number>();
 
 /** Where the reader is now. */
 export const route: ReadonlySignal<Route> = current;
@@ -82,8 +85,12 @@ export const readerMoves: ReadonlySignal<number> = byReader;
 /** Whether the reader has moved since the app opened; on opening nothing takes the focus. */
 export const arrivedByLink = (): boolean => moves > 0;
 
+/** How far down this page was read when it was left. */
+export const leftAt = (): number => left.get(shownHash || BENCH) ?? 0;
+
 /** Begins to follow the address. Called once, by the door. */
 export function followAddress(): void {
+  history.scrollRestoration = 'manual'; // the pages say where they are read from
   shownHash = location.hash;
   current.value = parseHash(shownHash);
   addEventListener('hashchange', () => {
@@ -94,6 +101,7 @@ export function followAddress(): void {
 /** Shows what the address says; the browser speaks of a change only after a while, and speaks of each. */
 function follow(): boolean {
   if (location.hash === shownHash) return false;
+  left.set(shownHash || BENCH, scrollY);
   shownHash = location.hash;
   moves++;
   current.value = parseHash(shownHash);

@@ -1,49 +1,72 @@
-import { DayEndNotice } from '../../parts/due/day-end-notice';
-import { LinkButton } from '../../parts/frame/button';
+import { Button, LinkButton } from '../../parts/frame/button';
 import { Icon } from '../../parts/frame/icons';
 import { Page } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
-import { useShop } from '../../parts/frame/shop-context';
+import { useDoor } from '../../parts/frame/shop-context';
 import { BackupNotice } from '../../parts/kept/backup-notice';
 import { SetAsideNotice } from '../../parts/kept/storage-notice';
-import { BENCH_WORDS } from '../../words/bench';
-import { BenchReminders } from './bench-reminders';
-import { EmptyBench } from './empty-bench';
-import { Groups } from './groups';
+import { BENCH_EMPTY, BENCH_WORDS } from '../../words/bench';
+import { EmptyPicture } from './empty-picture';
+import { NoticeLine } from './notice-line';
+import { Closed, Rows } from './rows';
+import { useRows } from './use-rows';
 
-/** What may be touched now, next, and not yet. */
-export function Bench() {
-  const open = useShop();
-  const { shop, standings } = open;
-  const pieces = [...shop.value.pieces.values()].map((piece) => ({
-    piece,
-    standing: standings.value.get(piece.id),
-  }));
+/** What waits, what is ready, and for how long: the whole shop in one picture. On a wide screen `here` is the piece shown beside it. */
+export function Bench({ here }: { readonly here?: string | undefined }) {
   return (
-    <Page title={BENCH_WORDS.title} aside={<Asides />}>
+    <Page title={BENCH_WORDS.title} aside={<Asides />} keepsPlace>
+      <BenchList here={here} />
       <SetAsideNotice />
-      <DayEndNotice />
       <BackupNotice />
-      {pieces.length === 0 ? (
-        <EmptyBench />
-      ) : (
-        <>
-          <BenchReminders />
-          <Groups pieces={pieces} />
-          <div class="acts">
-            <LinkButton icon="add" href={linkTo('piece', 'new')}>
-              {BENCH_WORDS.start}
-            </LinkButton>
-            <LinkButton icon="plan" href={linkTo('plan')}>
-              {BENCH_WORDS.plan}
-            </LinkButton>
-            <LinkButton icon="clock" href={linkTo('board')}>
-              {BENCH_WORDS.board}
-            </LinkButton>
-          </div>
-        </>
-      )}
     </Page>
+  );
+}
+
+/** The list itself, with what is due above it. */
+function BenchList({ here }: { readonly here?: string | undefined }) {
+  const rows = useRows();
+  if (rows.length === 0) return <EmptyBench />;
+  const open = rows.filter(({ word }) => word !== 'closed');
+  const closed = rows.filter(({ word }) => word === 'closed');
+  return (
+    <div class="bench">
+      <NoticeLine />
+      <Rows rows={open} here={here} />
+      <div class="acts">
+        <LinkButton icon="add" href={linkTo('piece', 'new')}>
+          {BENCH_WORDS.start}
+        </LinkButton>
+        <LinkButton icon="plan" href={linkTo('plan')}>
+          {BENCH_WORDS.plan}
+        </LinkButton>
+        <LinkButton icon="clock" href={linkTo('board')}>
+          {BENCH_WORDS.board}
+        </LinkButton>
+      </div>
+      {closed.length > 0 && <Closed rows={closed} />}
+    </div>
+  );
+}
+
+/** The first step, taught; or a look around the demo shop. */
+function EmptyBench() {
+  const door = useDoor();
+  return (
+    <div class="empty">
+      <EmptyPicture />
+      <h2>{BENCH_EMPTY.title}</h2>
+      <p>{BENCH_EMPTY.text}</p>
+      <div class="acts">
+        <LinkButton kind="main" icon="add" href={linkTo('piece', 'new')}>
+          {BENCH_WORDS.start}
+        </LinkButton>
+        {door.name === 'own' && (
+          <Button icon="bench" onClick={() => door.enter('demo')}>
+            {BENCH_EMPTY.demo}
+          </Button>
+        )}
+      </div>
+    </div>
   );
 }
 

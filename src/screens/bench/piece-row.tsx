@@ -1,46 +1,66 @@
-import type { Piece } from '../../logbook/fold/pieces';
-import { PieceFace } from '../../parts/film/piece-face';
+import { FilmFace } from '../../parts/film/film-face';
+import { Icon, type IconName } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';
-import { Row, type RowProps } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
-import { MomentTime } from '../../parts/time/moment-time';
-import { awaitedOf, standingSign } from '../../parts/verdict/sign';
-import type { Standing } from '../../verdicts/standing';
+import type { RowStanding, RowWord } from '../../parts/time/row-standing';
+import { WaitBar } from '../../parts/time/wait-bar';
 import { BENCH_WORDS } from '../../words/bench';
-import { likelyWords, whenWords } from '../../words/times';
+import { ROW_WORDS } from '../../words/bench-rows';
+import { bandWords, dayWords, sinceWords, spanWords } from '../../words/times';
 
 interface PieceRowProps {
-  readonly piece: Piece;
-  readonly standing: Standing | undefined;
-  readonly scaleUmMax: number;
+  readonly row: RowStanding;
+  /** The thickest film on the bench, so that all faces share one scale. */
+  readonly scaleUm: number;
+  readonly isHere?: boolean | undefined;
 }
 
-/** One piece: its face, how it stands, and the moment it waits for. */
-export function PieceRow({ piece, standing, scaleUmMax }: PieceRowProps) {
+const SIGNS: Record<RowWord, readonly [kind: string, icon: IconName]> = {
+  ready: ['ready', 'check'],
+  perhaps: ['wait', 'perhaps'],
+  wait: ['wait', 'clock'],
+  hold: ['stop', 'stop'],
+  bare: ['quiet', 'add'],
+  working: ['quiet', 'waiting'],
+  closed: ['quiet', 'check'],
+};
+
+/** One piece: its section as its face, its name, its word and time in one line, and its wait on the axis of all. */
+export function PieceRow({ row, scaleUm, isHere }: PieceRowProps) {
   const nowMs = useShop().nowMs.value;
-  const awaited = awaitedOf(standing);
-  const isReady = standing?.verdict?.word === 'ready';
+  const { piece, word, band } = row;
+  const [kind, icon] = SIGNS[word];
+  const [said, when] = rowWords(row, nowMs);
   return (
-    <Row
-      href={linkTo('piece', piece.id)}
-      title={piece.name}
-      face={<PieceFace {...{ piece, scaleUmMax }} />}
-      state={rowState(piece, standing, nowMs)}
-    >
-      {isReady && standing?.moment && (
-        <p class="quiet">{BENCH_WORDS.since(likelyWords(standing.moment, nowMs))}</p>
-      )}
-      {awaited && <MomentTime moment={awaited} nowMs={nowMs} size="row" />}
-    </Row>
+    <li class="piece-row">
+      <a href={linkTo('piece', piece.id)} aria-current={isHere ? 'true' : undefined}>
+        <FilmFace piece={piece} scaleUm={scaleUm} />
+        <span class="piece-row-name">{piece.name}</span>
+        <span class="state" data-kind={kind}>
+          <Icon name={icon} />
+          <span>{said}</span>
+        </span>
+        <span class="piece-row-when digits">{when}</span>
+        {band && <WaitBar band={word === 'ready' ? undefined : band} nowMs={nowMs} />}
+      </a>
+    </li>
   );
 }
 
-/** What the row says of a piece. */
-export const rowState = (
-  { closedMs }: Piece,
-  standing: Standing | undefined,
+/** What the row says, and what stands at its right. */
+export function rowWords(
+  { piece, word, act, band, isFailed }: RowStanding,
   nowMs: number,
-): NonNullable<RowProps['state']> =>
-  closedMs === undefined
-    ? standingSign(standing, nowMs)
-    : { kind: 'quiet', icon: 'check', word: BENCH_WORDS.closed(whenWords(closedMs, nowMs)) };
+): readonly [string, (string | undefined)?] {
+  const { coats, closedMs = 0 } = piece;
+  if (word === 'closed') return [BENCH_WORDS.closed(dayWords(closedMs, nowMs))];
+  if (word === 'bare') return [ROW_WORDS.firstCoat, ROW_WORDS.coats(0)];
+  if (word === 'working' || !act) return [BENCH_WORDS.computing, ROW_WORDS.coats(coats.length)];
+  if (word === 'ready')
+    return [ROW_WORDS.ready(act, coats.length + 1), band && sinceWords(band.likelyMs, nowMs)];
+  if (word === 'hold' || !band) return [ROW_WORDS.later(word, act, ''), isFailed ? ROW_WORDS.failed : undefined];
+  if (!Number.isFinite(band.likelyMs)) return [ROW_WORDS.later(word, act, ''), ROW_WORDS.overAYear];
+  const { day, likely } = bandWords(band, nowMs);
+  const said = ROW_WORDS.later(word, act, day === undefined ? likely : `${day} ${likely}`);
+  return [said, word === 'perhaps' ? ROW_WORDS.tryIt : ROW_WORDS.inTime(spanWords(band.likelyMs - nowMs))];
+}

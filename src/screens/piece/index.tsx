@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { useBeside, usePieceId } from '../../parts/frame/beside';
 import { LinkButton } from '../../parts/frame/button';
 import { EmptyState } from '../../parts/frame/empty-state';
 import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
@@ -24,7 +25,8 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
 /** One piece and its finish, and the pages behind it. */
 export function Piece() {
   const { shop, look } = useShop();
-  const [id = '', behind = ''] = route.value.rest;
+  const id = usePieceId();
+  const behind = useBeside() ? '' : (route.value.rest[1] ?? '');
   const piece = shop.value.pieces.get(id);
   const page = id === 'new' ? 'new' : behind;
   const load = Object.hasOwn(PAGES, page) ? PAGES[page] : undefined;

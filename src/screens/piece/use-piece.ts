@@ -2,6 +2,7 @@ import { wholeKey } from '../../actions/outlook/awaited';
 import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import type { Zone } from '../../logbook/fold/zones';
+import { usePieceId } from '../../parts/frame/beside';
 import { linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { standsOf } from '../../shop/zone/stands';
@@ -20,8 +21,8 @@ interface OnPage {
 /** The piece that the address names, and its outlook. Only for pages behind a piece that is there. */
 export function usePiece(): OnPage {
   const { shop, outlooks } = useShop();
-  const { rest, query } = route.value;
-  const [id = ''] = rest;
+  const { query } = route.value;
+  const id = usePieceId();
   const piece = shop.value.pieces.get(id);
   if (!piece) throw new Error('This page was shown without its piece.');
   const stand = standsOf(piece, shop.value).find(({ zone }) => zone?.zoneId === query.get('zone'));

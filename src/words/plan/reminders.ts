@@ -69,8 +69,10 @@ export const REMINDER_PAGE = {
   coatLaid: (piece: string): string => `Coat logged on ${piece}, same as the one before.`,
   noCoatBefore: 'This piece has no coat of that kind to copy yet. Log it on the page Log a coat.',
   settings: 'Reminder settings',
-  bell: (count: number): string =>
-    count === 0 ? 'Reminders' : count === 1 ? 'Reminders: 1 waits' : `Reminders: ${count} wait`,
+  laterShort: 'Later',
+  allDone: 'All done',
+  times: (title: string, count: number): string => `${title} × ${count}`,
+  allAnswered: (title: string, count: number): string => `${title}: all ${count} answered.`,
 } as const;
 
 /** What each kind is called where it is switched. */

@@ -1,6 +1,7 @@
 import { followReminders } from '../../../actions/plan/follow-reminders';
 import { reminderName } from '../../../actions/plan/reminder-name';
 import { ReminderItem } from '../../../parts/due/reminder-acts';
+import { groupByKind } from '../../../parts/due/reminder-groups';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
@@ -39,19 +40,8 @@ export function RemindersPage() {
   return (
     <Page title={REMINDER_PAGE.title} backTo={linkTo('plan')} backLabel={PLAN_WORDS.toPlan} columns="two">
       <div class="stack">
-        {missed.length > 0 && (
-          <Section title={REMINDER_PAGE.missed}>
-            <ul class="stack">
-              {missed.map((reminder) => (
-                <ReminderItem
-                  key={reminder.id}
-                  reminder={reminder}
-                  when={REMINDER_PAGE.since(when(reminder))}
-                />
-              ))}
-            </ul>
-          </Section>
-        )}
+        <Groups title={REMINDER_PAGE.due} reminders={due} nowMs={nowMs} />
+        <Groups title={REMINDER_PAGE.missed} reminders={missed} nowMs={nowMs} />
         <Section title={REMINDER_PAGE.upcoming}>
           {isEmpty && <p class="quiet">{REMINDER_PAGE.none}</p>}
           {!isEmpty && soon.length === 0 && <p class="quiet">{REMINDER_PAGE.noneSoon}</p>}
@@ -71,5 +61,29 @@ export function RemindersPage() {
         <KindSwitches />
       </div>
     </Page>
+  );
+}
+
+interface GroupsProps {
+  readonly title: string;
+  readonly reminders: readonly Reminder[];
+  readonly nowMs: number;
+}
+
+/** Reminders that wait for an answer, those of one kind together. */
+function Groups({ title, reminders, nowMs }: GroupsProps) {
+  if (reminders.length === 0) return null;
+  return (
+    <Section title={title}>
+      <ul class="stack">
+        {groupByKind(reminders).map((group) => (
+          <ReminderItem
+            key={group.kind}
+            group={group}
+            when={REMINDER_PAGE.since(whenWords(toInstantMs(group.reminders[0].at), nowMs))}
+          />
+        ))}
+      </ul>
+    </Section>
   );
 }
