@@ -15,12 +15,13 @@ import type { Outlooks } from './outlook/outlooks';
 import { type Settled, settle } from './outlook/settled';
 import type { Refused } from './refused';
 import { keptStandings } from './verdicts/kept-standings';
+import type { WhichShop } from './which-shop';
 
 export type { Actions } from './bind';
 export type { Outlook, PieceId } from './outlook/outlook';
 export type { Refused } from './refused';
 
-export type WhichShop = 'own' | 'demo';
+export type { WhichShop } from './which-shop';
 
 /** What opening a shop takes from the world; tests bring their own. */
 export interface ShopNeeds extends Omit<ActionNeeds, 'logbook'> {

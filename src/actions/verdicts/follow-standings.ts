@@ -2,7 +2,7 @@ import { effect, type ReadonlySignal, type Signal } from '@preact/signals';
 import type { Shop } from '../../logbook/fold/fold';
 import { closedStanding, type Standing, standingOf } from '../../verdicts/standing';
 import type { Outlook, PieceId } from '../outlook/outlook';
-import type { WhichShop } from '../shop';
+import type { WhichShop } from '../which-shop';
 import { factsOf } from './facts-of';
 import { isAllWorkedOut, keepStandings } from './keep-standings';
 import { standingAt } from './kept-standings';

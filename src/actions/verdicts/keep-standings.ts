@@ -3,7 +3,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import type { Standing } from '../../verdicts/standing';
 import type { Outlook, PieceId } from '../outlook/outlook';
-import type { WhichShop } from '../shop';
+import type { WhichShop } from '../which-shop';
 import { KEPT_KEYS, type KeptLine, UM, workKey } from './kept-standings';
 
 /** The film is kept as it is about now, in an hour, a day, and at last. */

@@ -4,7 +4,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import type { Standing } from '../../verdicts/standing';
 import type { BandMs } from '../../words/times';
 import type { Outlook, PieceId } from '../outlook/outlook';
-import type { WhichShop } from '../shop';
+import type { WhichShop } from '../which-shop';
 
 // What was last worked out and judged lies on this phone, so that the bench is right in its first frame.
 

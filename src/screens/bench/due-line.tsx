@@ -7,7 +7,7 @@ import { toInstantMs } from '../../planner/local-day';
 import { reminderText } from '../../reminders/say';
 import { NOTICE_LINE } from '../../words/bench-rows';
 import { sinceWords } from '../../words/times';
-import { LineLink } from './notice-line';
+import { LineLink } from './line-link';
 
 /** What is due and what was missed, in one line: what is about fire first, red, and one for all of it. */
 export function DueLine() {

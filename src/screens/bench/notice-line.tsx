@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
 import { useEffect } from 'preact/hooks';
-import { Icon, type IconName } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { isDayEndDue, isDayEndPressing } from '../../shop/cautions/day-end-due';
 import { NOTICE_LINE } from '../../words/bench-rows';
+import { LineLink } from './line-link';
 
 /** The one line above the pieces. It always has its place, so that nothing moves when something comes due; what reminds comes after the first frame. */
 export function NoticeLine() {
@@ -37,21 +37,3 @@ export function NoticeLine() {
     </div>
   );
 }
-
-export interface LineLinkProps {
-  readonly kind: 'fire' | 'due';
-  readonly icon: IconName;
-  readonly href: string;
-  readonly text: string;
-  readonly when?: string | undefined;
-}
-
-/** Sign, words, and since when; a tap leads to it. */
-export const LineLink = ({ kind, icon, href, text, when }: LineLinkProps) => (
-  <a class="notice-link" data-kind={kind} href={href}>
-    <Icon name={icon} />
-    <span class="notice-words">{text}</span>
-    {when && <span class="quiet digits">{when}</span>}
-    <Icon name="next" />
-  </a>
-);
