@@ -13,7 +13,7 @@ const THINNEST_SCALE_UM = 60;
 const DOTTED_FROM = 0.12;
 
 /** How thick the film of a piece is now, µm. */
-export function useFilm(piece: Piece) {
+function useFilm(piece: Piece) {
   const { shop, outlooks, nowMs } = useShop();
   const layers = filmLayers(piece, outlooks.value.get(piece.id), shop.value.jars, nowMs.value);
   return { layers, um: layers.reduce((sum, { dryUm, solventUm }) => sum + dryUm + solventUm, 0) };
