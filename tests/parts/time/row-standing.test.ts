@@ -17,7 +17,7 @@ const fails = (hour: number) => ({
 
 // Milestones of the made-up outlook, in hours: recoat 1-2-3, level-sand 100-200-300, rub out 200-300-400.
 test.each([
-  { what: 'no coat yet', entries: [], hour: 1, word: 'bare' },
+  { what: 'no coat yet', entries: [], hour: 1, word: 'bare', act: 'coat' },
   { what: 'before the band', entries: [coat], hour: 0.9, word: 'wait', act: 'coat', likely: 2 },
   {
     what: 'from the early end of the band',
