@@ -27,7 +27,7 @@ export const logging = (weighUp: string): Record<Said, (page: Page, mark: string
   async coat(page, mark) {
     await page.goto(`${base}#/lay`);
     await page
-      .getByRole('button', { name: /^(Log it|Read and done)$/ })
+      .getByRole('button', { name: /^(Log it|Read and done)/ })
       .first()
       .waitFor();
     const cautions = page.getByRole('button', { name: 'Read and done' });

@@ -77,8 +77,8 @@ const layACoat = (page: Page): Promise<number> =>
   page.evaluate(
     () =>
       new Promise<number>((resolve) => {
-        const button = [...document.querySelectorAll('button')].find(
-          ({ textContent }) => textContent === 'Log it',
+        const button = [...document.querySelectorAll('button')].find(({ textContent }) =>
+          textContent?.startsWith('Log it'),
         );
         const from = performance.now();
         new MutationObserver((_, observer) => {
@@ -93,7 +93,7 @@ const layACoat = (page: Page): Promise<number> =>
 /** Lays a coat from its page: how long until it is said to be done, and the processor time of the main thread, ms. */
 async function aCoat(page: Page, devtools: CDPSession): Promise<{ ms: number; busyMs: number }> {
   await page.goto(`${base}#/lay`);
-  const ready = page.getByRole('button', { name: /^(Log it|Read and done)$/ }).first();
+  const ready = page.getByRole('button', { name: /^(Log it|Read and done)/ }).first();
   await ready.waitFor();
   const cautions = page.getByRole('button', { name: 'Read and done' });
   if ((await cautions.count()) > 0) await cautions.tap();

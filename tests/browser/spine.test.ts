@@ -39,7 +39,7 @@ async function fillJar(name: string): Promise<void> {
 /** Opens the coat that a tap would lay; confirms the cautions where a session begins. */
 async function openLay(): Promise<void> {
   await page.getByRole('navigation').getByRole('link', { name: 'Log a coat' }).tap();
-  await button(/^(Log it|Read and done)$/)
+  await button(/^(Log it|Read and done)/)
     .first()
     .waitFor();
   const cautions = button('Read and done');

@@ -101,9 +101,9 @@ export function Send({ form, icon, children }: SendProps) {
   );
 }
 
-/** The button that sends a form, once at a time. */
-export const SendButton = ({ form, icon, children }: SendProps) => (
-  <div class="acts">
+/** The button that sends a form, once at a time. It stays at the foot of the screen while its form is read. */
+const SendButton = ({ form, icon, children }: SendProps) => (
+  <div class="acts form-foot">
     <Button kind="main" icon={icon} isSubmit isWide disabled={form.isBusy.value}>
       {children}
     </Button>

@@ -13,6 +13,8 @@ export interface CrossSectionProps {
   readonly describe: string;
   /** What the film would measure to fill the picture's height; the film itself when left out. */
   readonly scaleUmMax?: number | undefined;
+  /** How thick it was as laid, with the words for it: the picture keeps that scale while it dries. */
+  readonly asLaid?: { readonly um: number; readonly label: string } | undefined;
   readonly unit?: { readonly label: string; readonly um: number } | undefined;
   readonly selectedKey?: string | undefined;
   readonly onPick?: ((key: string) => void) | undefined;
@@ -26,13 +28,17 @@ const MICROMETRE = { label: 'µm', um: 1 };
 const THINNEST_SCALE_UM = 40;
 const AIR_SHARE = 0.14; // room above the film, so that a wet surface has air to give its solvent to
 
+/** Less than this is not seen. */
+const LEAST_SHRUNK_UM = 1;
+
 /** A piece's finish cut through and drawn to scale: wood, then each coat as thick as it is now. */
 export function CrossSection(props: CrossSectionProps) {
   const { layers, describe, onPick, compact = false, unit = MICROMETRE } = props;
   const size = compact ? COMPACT : FULL;
   const woodTop = size.height - size.wood;
   const filmUm = layers.reduce((sum, layer) => sum + layer.dryUm + layer.solventUm, 0);
-  const spanUm = Math.max(props.scaleUmMax ?? filmUm, filmUm, THINNEST_SCALE_UM);
+  const laidUm = compact ? 0 : (props.asLaid?.um ?? 0);
+  const spanUm = Math.max(props.scaleUmMax ?? filmUm, filmUm, laidUm, THINNEST_SCALE_UM);
   const frame: Frame = { width: size.width, woodTop, perUm: (woodTop * (1 - AIR_SHARE)) / spanUm };
   const bands = stackBands(layers, frame);
   const isPicked = onPick !== undefined && !compact;
@@ -57,6 +63,9 @@ export function CrossSection(props: CrossSectionProps) {
             wood={{ label: props.woodLabel, depth: size.wood }}
           />
         )}
+        {laidUm > filmUm + LEAST_SHRUNK_UM && (
+          <AsLaid y={woodTop - laidUm * frame.perUm} width={size.width} label={props.asLaid?.label ?? ''} />
+        )}
         <rect class="film-frame" x="0.75" y="0.75" width={size.width - 1.5} height={size.height - 1.5} />
       </g>
       {isPicked && (
@@ -65,3 +74,21 @@ export function CrossSection(props: CrossSectionProps) {
     </svg>
   );
 }
+
+/** Where the surface was when the newest coat had just gone on. */
+const AsLaid = ({
+  y,
+  width,
+  label,
+}: {
+  readonly y: number;
+  readonly width: number;
+  readonly label: string;
+}) => (
+  <g class="film-as-laid">
+    <path d={`M0 ${y}H${width}`} />
+    <text class="film-name" x={width + 9} y={y + 4}>
+      {label}
+    </text>
+  </g>
+);

@@ -11,6 +11,9 @@ interface Held {
   readonly solventM: number;
 }
 
+/** A pigmented coat is drawn as the opaque colour that it is, not as amber. */
+const PIGMENTED = 'var(--pigment)';
+
 export const OLD_FINISH = 'old-finish';
 
 /** The coats of a piece as the cross-section draws them, first coat first; none while they are not worked out. */
@@ -30,8 +33,20 @@ export function filmLayers(
     const thick = { dryUm: metresToUm(layer.dryM), solventUm: metresToUm(layer.solventM) };
     if (!coat) return { key: OLD_FINISH, label: FILM_WORDS.oldFinish, pattern: 'cross', ...thick };
     const label = FILM_WORDS.coat(piece.coats.indexOf(coat) + 1);
-    return { key: coat.id, label, pattern: patternOf(coat, jars), ...thick };
+    const tint = jars.get(coat.jar)?.pigment && PIGMENTED;
+    return { key: coat.id, label, pattern: patternOf(coat, jars), ...thick, ...(tint && { tint }) };
   });
+}
+
+/** How thick the film was when its newest coat had just gone on, µm: the top of a picture that keeps its scale. 0 while it is not worked out. */
+export function asLaidUm(outlook: Outlook | undefined): number {
+  if (outlook?.state !== 'ready') return 0;
+  const { profiles } = outlook.estimate;
+  const newest = profiles.at(-1)?.layers.length ?? 0;
+  const totals = profiles
+    .filter(({ layers }) => layers.length === newest)
+    .map(({ layers }) => layers.reduce((sum, { dryM, solventM }) => sum + dryM + solventM, 0));
+  return metresToUm(Math.max(0, ...totals));
 }
 
 function patternOf(coat: Coat, jars: ReadonlyMap<string, Jar>): NonNullable<FilmLayer['pattern']> {

@@ -1,4 +1,5 @@
 import { CAUTION_WORDS, type Caution } from '../../words/air/cautions';
+import { Icon } from './icons';
 import { Notice, type NoticeKind } from './notice';
 
 const LOOK: Record<Caution['kind'], NoticeKind> = {
@@ -23,5 +24,25 @@ export function CautionNotice({ caution }: { readonly caution: Caution }) {
         <p>{caution.decides}</p>
       </details>
     </Notice>
+  );
+}
+
+/** One caution in a line: its sign and its heading; what to do and why on a tap. What stops the work stands open. */
+export function CautionRow({ caution }: { readonly caution: Caution }) {
+  const isStop = caution.id === 'isocyanate';
+  const kind = isStop ? 'stop' : LOOK[caution.kind];
+  return (
+    <details class="caution-row" data-kind={kind} open={isStop || undefined}>
+      <summary>
+        <Icon name={kind} />
+        <strong>{caution.title}</strong>
+      </summary>
+      <p>{caution.text}</p>
+      <p>{caution.why}</p>
+      <p>
+        <strong>{CAUTION_WORDS.usual}:</strong> {caution.usual}
+      </p>
+      <p>{caution.decides}</p>
+    </details>
   );
 }

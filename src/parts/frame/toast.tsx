@@ -14,9 +14,19 @@ const said = signal<{ readonly message: ToastMessage; readonly afterMoves: numbe
 /** What the toast says now: a message is left behind with the page on which it was read. */
 const toast = computed(() => (said.value?.afterMoves === readerMoves.value ? said.value.message : undefined));
 
-/** Says what was done, with its undo. It stays until it is closed, undone, followed by another, or left behind with its page. */
+/** Long enough to read it and to undo; after that what was done is undone in its history. */
+const LEAVES_AFTER_MS = 15_000;
+
+/** Says what was done, with its undo. It stays until it is closed, undone, followed by another, left behind with its page, or read. */
 export function showToast(message: ToastMessage): void {
-  said.value = { message, afterMoves: readerMoves.peek() };
+  const mine = { message, afterMoves: readerMoves.peek() };
+  said.value = mine;
+  const leave = (): void => {
+    if (said.peek() !== mine) return;
+    if (document.querySelector('.toast:hover, .toast:focus-within')) setTimeout(leave, LEAVES_AFTER_MS);
+    else closeToast();
+  };
+  setTimeout(leave, LEAVES_AFTER_MS);
 }
 
 export function closeToast(): void {

@@ -15,6 +15,8 @@ export type FilmDraft = Draft<'um' | 'mil'>;
 /** A coat as it is being said; every way of saying how much is kept, so that changing one's mind loses nothing. */
 export interface CoatDraft {
   readonly piece: string | undefined;
+  /** Further pieces that get the same coat. */
+  readonly also: readonly string[];
   readonly jar: string | undefined;
   /** The place on the piece that it is laid on; all of it where none is named. */
   readonly zone: string | undefined;
@@ -25,7 +27,7 @@ export interface CoatDraft {
 }
 
 /** The fields in which an amount is typed; only one of them is on screen. */
-export type FilmField = 'coat' | 'flash' | 'pass' | 'build' | 'fill';
+export type FilmField = 'coat' | 'flash' | 'pass' | 'build' | 'pad' | 'fill';
 
 /** Where nothing was laid yet: a full sprayed coat, and so on (common practice, no source). */
 const FIRST: Record<UnitSystem, CoatDraft['films']> = {
@@ -34,6 +36,7 @@ const FIRST: Record<UnitSystem, CoatDraft['films']> = {
     flash: { text: '30', unit: 'um' },
     pass: { text: '30', unit: 'um' },
     build: { text: '12', unit: 'um' },
+    pad: { text: '2', unit: 'um' },
     fill: { text: '150', unit: 'um' },
   },
   us: {
@@ -41,13 +44,14 @@ const FIRST: Record<UnitSystem, CoatDraft['films']> = {
     flash: { text: '1.2', unit: 'mil' },
     pass: { text: '1.2', unit: 'mil' },
     build: { text: '0.5', unit: 'mil' },
+    pad: { text: '0.08', unit: 'mil' },
     fill: { text: '6', unit: 'mil' },
   },
 };
 
 /** Ids that the address asks for: `?piece=…&jar=…`. */
 export interface AskedFor {
-  readonly piece: string | null;
+  readonly pieces: readonly string[];
   readonly jar: string | null;
   /** A place on the piece. */
   readonly zone?: string | null;
@@ -59,20 +63,22 @@ export interface AskedFor {
 /** Everything as last time: on the piece asked for, else on the one coated last. */
 export function prefilled(shop: Shop, askedFor: AskedFor, units: UnitSystem): CoatDraft {
   const open = [...shop.pieces.values()].filter(({ closedMs }) => closedMs === undefined);
-  const piece = open.find(({ id }) => id === askedFor.piece) ?? lastTouched(open);
+  const piece = open.find(({ id }) => id === askedFor.pieces[0]) ?? lastTouched(open);
   const last = piece?.coats.at(-1) ?? lastTouched([...shop.pieces.values()])?.coats.at(-1);
   const jars = [...shop.jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined);
   const jar =
     jars.find(({ id }) => id === askedFor.jar) ?? jars.find(({ id }) => id === last?.jar) ?? jars.at(-1);
   const zonePlace = piece && zonesOf(piece.id, shop).find(({ zoneId }) => zoneId === askedFor.zone);
   const own = piece?.coats.findLast(({ zoneId }) => zoneId === zonePlace?.zoneId);
-  const how = COAT_WAYS.find((way) => way === askedFor.how) ?? (own ?? last)?.how ?? 'spray';
+  const how =
+    COAT_WAYS.find((way) => way === askedFor.how) ?? (own ?? last)?.how ?? usualWay(jar?.product.finish);
   return {
     piece: piece?.id,
+    also: open.flatMap(({ id }) => (id !== piece?.id && askedFor.pieces.includes(id) ? [id] : [])),
     jar: jar?.id,
     zone: zonePlace?.zoneId,
     how,
-    by: askedFor.dryUm ? 'usual' : (last?.film.by ?? 'wet'),
+    by: askedFor.dryUm ? 'usual' : (last?.film.by ?? usualAmount(how)),
     passes: last?.film.by === 'passes' ? String(last.film.passes) : '3',
     films: {
       ...FIRST[units],
@@ -96,8 +102,15 @@ function amountOf(film: Coat['film']): FilmDraft {
 export function fieldOf(how: CoatWay, by: FilmBy): FilmField {
   if (by === 'passes') return 'pass';
   if (by === 'wet') return how === 'flash' ? 'flash' : 'coat';
-  return how === 'brush-fill' ? 'fill' : 'build';
+  return how === 'brush-fill' ? 'fill' : how === 'pad' ? 'pad' : 'build';
 }
+
+/** Shellac goes on by pad where nothing was logged yet; the rest is sprayed (common practice, no source). */
+const usualWay = (finish: string | undefined): CoatWay => (finish === 'shellac' ? 'pad' : 'spray');
+
+/** How much is usually told by: what is dry after a session of padding, or in a filled chip; else the wet film. */
+export const usualAmount = (how: CoatWay): FilmBy =>
+  how === 'pad' || how === 'brush-fill' ? 'usual' : 'wet';
 
 /** A flash coat leaves no film of its own, so only what was wet can be said of it. */
 export const waysToSay = (how: CoatWay): readonly FilmBy[] =>

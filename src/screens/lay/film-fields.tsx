@@ -5,7 +5,15 @@ import { NumberField } from '../../parts/fields/number-field';
 import { TypedField } from '../../parts/fields/typed-field';
 import { useShop } from '../../parts/frame/shop-context';
 import { LAY_WORDS } from '../../words/piece/lay';
-import { amountShown, type CoatDraft, type FilmField, passesProblem, wayOf, waysToSay } from './coat-draft';
+import {
+  amountShown,
+  type CoatDraft,
+  type FilmField,
+  passesProblem,
+  usualAmount,
+  wayOf,
+  waysToSay,
+} from './coat-draft';
 
 interface FilmFieldsProps {
   readonly draft: CoatDraft;
@@ -30,7 +38,7 @@ export function FilmFields(props: FilmFieldsProps) {
         label={LAY_WORDS.how}
         options={offered}
         value={draft.how}
-        onChange={(how) => onChange({ how })}
+        onChange={(how) => onChange({ how, by: usualAmount(how) })}
       />
       {ways.length > 1 && (
         <Choice
@@ -50,6 +58,7 @@ const AMOUNTS: Record<FilmField, { readonly label: string; readonly hint: string
   flash: { label: LAY_WORDS.wetFilm, hint: LAY_WORDS.hints.flash, path: 'film.wetFilm' },
   pass: { label: LAY_WORDS.perPass, hint: LAY_WORDS.hints.perPass, path: 'film.perPass' },
   build: { label: LAY_WORDS.dryFilm, hint: LAY_WORDS.hints.usual, path: 'film.dryFilm' },
+  pad: { label: LAY_WORDS.dryFilm, hint: LAY_WORDS.hints.usual, path: 'film.dryFilm' },
   fill: { label: LAY_WORDS.dryFilm, hint: LAY_WORDS.hints.fill, path: 'film.dryFilm' },
 };
 

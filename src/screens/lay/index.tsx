@@ -22,7 +22,11 @@ export function Lay() {
       )}
       {hasPiece && !hasJar && (
         <EmptyState title={LAY_EMPTY.noJar} text={LAY_EMPTY.noJarText}>
-          <LinkButton kind="main" icon="mix" href={linkTo('mix', 'jar', 'new')}>
+          <LinkButton
+            kind="main"
+            icon="mix"
+            href={`${linkTo('mix', 'jar', 'new')}?back=${encodeURIComponent(location.hash || linkTo('lay'))}`}
+          >
             {LAY_EMPTY.fillJar}
           </LinkButton>
         </EmptyState>

@@ -1,6 +1,7 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { Send, SendButton } from '../../parts/fields/form-fields';
+import type { Shop } from '../../logbook/fold/fold';
+import { Send } from '../../parts/fields/form-fields';
 import { TimeField } from '../../parts/fields/time-field';
 import { type Form, useForm } from '../../parts/fields/use-form';
 import { useTime } from '../../parts/fields/use-time';
@@ -8,6 +9,7 @@ import { readFromTitle, Section } from '../../parts/frame/page';
 import { route } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { WhyAnyway } from '../../parts/verdict/why-anyway';
+import { ROUND_WORDS } from '../../words/piece/acts';
 import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, airFrom } from './air-draft';
 import { AirFields } from './air-fields';
@@ -16,6 +18,7 @@ import { type CoatDraft, prefilled } from './coat-draft';
 import { FilmFields } from './film-fields';
 import { Judged, useVerdictOnCoat } from './judged';
 import { PieceAndJar } from './piece-and-jar';
+import { SameRound } from './same-round';
 import { isSessionOpen } from './session';
 import { Summary } from './summary';
 import { useLay } from './use-lay';
@@ -41,18 +44,23 @@ export function LayForm() {
         <Summary draft={draft.value} air={air.value} when={time.field.shown} />
         <Judged pieceId={draft.value.piece} verdict={verdict} />
         <WhyAnyway verdict={verdict} reason={reason} isTried={form.isTried.value} />
-        <Send form={form} icon="coat">
-          {LAY_WORDS.lay}
-        </Send>
+        <SameRound draft={draft} />
       </Section>
       <Section title={LAY_WORDS.change}>
         <Differences {...{ draft, air, form, time }} />
-        <SendButton form={form} icon="coat">
-          {LAY_WORDS.lay}
-        </SendButton>
       </Section>
+      <Send form={form} icon="coat">
+        {sendWords(shop.value, draft.value)}
+      </Send>
     </form>
   );
+}
+
+/** The button says what it will do. */
+function sendWords({ pieces }: Shop, { piece: id = '', also }: CoatDraft): string {
+  const piece = pieces.get(id);
+  if (also.length > 0) return ROUND_WORDS.logAll(also.length + 1);
+  return piece ? ROUND_WORDS.log(piece.coats.length + 1, piece.name) : LAY_WORDS.lay;
 }
 
 /** Cautions take the place of the form and the form that of the cautions: both are read from the top. */
@@ -67,7 +75,13 @@ function useTurned(asks: boolean): void {
 const askedFor = () => {
   const { query } = route.value;
   const of = (name: string) => query.get(name);
-  return { piece: of('piece'), jar: of('jar'), zone: of('zone'), how: of('how'), dryUm: of('dry') };
+  return {
+    pieces: query.getAll('piece'),
+    jar: of('jar'),
+    zone: of('zone'),
+    how: of('how'),
+    dryUm: of('dry'),
+  };
 };
 
 interface DifferencesProps {

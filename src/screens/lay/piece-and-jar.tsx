@@ -47,7 +47,11 @@ export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
         onChange={(jar) => onChange({ jar })}
       />
       <div class="acts">
-        <LinkButton icon="mix" kind="plain" href={linkTo('mix', 'jar', 'new')}>
+        <LinkButton
+          icon="mix"
+          kind="plain"
+          href={`${linkTo('mix', 'jar', 'new')}?back=${encodeURIComponent(location.hash || linkTo('lay'))}`}
+        >
           {LAY_WORDS.otherJar}
         </LinkButton>
       </div>

@@ -3,6 +3,7 @@ import { zonesOf } from '../../logbook/fold/zones';
 import { PieceFace } from '../../parts/film/piece-face';
 import { useShop } from '../../parts/frame/shop-context';
 import { unitWord } from '../../words/frame/logbook';
+import { ROUND_WORDS } from '../../words/piece/acts';
 import { airLine, LAY_WORDS } from '../../words/piece/lay';
 import { COAT_WORDS } from '../../words/piece/piece';
 import { agoWords } from '../../words/times';
@@ -28,6 +29,7 @@ export function Summary({ draft, air, when }: SummaryProps) {
       <div>
         <p class="row-title">{LAY_WORDS.onPiece(piece.coats.length + 1, piece.name)}</p>
         {zone && <p>{LAY_WORDS.onPlace(zone.name)}</p>}
+        {draft.also.length > 0 && <p>{ROUND_WORDS.others(draft.also.length)}</p>}
         <p>{LAY_WORDS.fromJar(jar.name)}</p>
         <p class="digits">{COAT_WORDS.laid(COAT_WORDS.ways[draft.how], filmWordsOf(draft))}</p>
         <p class="digits">{when}</p>

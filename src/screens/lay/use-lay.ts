@@ -4,9 +4,11 @@ import { overrideHolds } from '../../actions/verdicts/override-hold';
 import type { Form } from '../../parts/fields/use-form';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
+import { showToast } from '../../parts/frame/toast';
 import { sayLogged } from '../../parts/frame/undo';
 import { isReasonWhole } from '../../parts/verdict/why-anyway';
 import { holdsOf, type Verdict } from '../../verdicts/verdict';
+import { ROUND_WORDS } from '../../words/piece/acts';
 import { FILM_WORDS } from '../../words/piece/film';
 import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, isAirWhole } from './air-draft';
@@ -31,11 +33,12 @@ export function useLay(
 
   async function lay(): Promise<void> {
     const goOn = fromHere();
-    const { piece = '', jar = '', how, zone } = draft.value;
+    const { piece = '', also, jar = '', how, zone } = draft.value;
     const place = zone === undefined ? {} : { zoneId: zone };
     const isWhole = isFilmWhole(draft.value) && isAirWhole(air.value) && isReasonWhole(reason.value);
     const holds = verdict && reason.value.trim() ? holdsOf(verdict) : [];
     const atMs = instantMs() ?? Number.NaN;
+    const others: string[] = [];
     const laid = await form.send(isWhole, async () => {
       const read = await airOf(air.value, actions, shop.value.airReadings.at(-1)?.id, atMs);
       if (!read.ok) return read;
@@ -46,12 +49,27 @@ export function useLay(
       );
       if (!kept.ok) return kept;
       const film = filmSaid(draft.value);
-      return actions.layCoat(
-        { piece, jar, how, film, ...place, ...(read.value && { air: read.value }) },
-        atMs,
-      );
+      const coat = { jar, how, film, ...(read.value && { air: read.value }) };
+      const first = await actions.layCoat({ piece, ...coat, ...place }, atMs);
+      if (!first.ok) return first;
+      others.length = 0;
+      for (const other of also) {
+        const more = await actions.layCoat({ piece: other, ...coat }, atMs);
+        if (!more.ok) return more;
+        others.push(more.value.id);
+      }
+      return first;
     });
     if (!laid) return;
+    if (others.length > 0) {
+      const all = [laid.id, ...others];
+      showToast({
+        text: ROUND_WORDS.logged(all.length),
+        onUndo: () => void undoAll(actions, all),
+      });
+      goOn(linkTo('bench'));
+      return;
+    }
     const now = shop.value.pieces.get(piece);
     const number = (now?.coats.findIndex(({ id }) => id === laid.id) ?? 0) + 1;
     sayLogged(actions, laid.id, FILM_WORDS.coat(number), LAY_WORDS.laid(number, now?.name ?? ''));
@@ -62,6 +80,14 @@ export function useLay(
     event.preventDefault();
     void lay();
   };
+}
+
+/** Takes a round back, the last coat first. */
+async function undoAll(actions: Actions, coats: readonly string[]): Promise<void> {
+  for (const id of coats.toReversed()) {
+    const undone = await actions.undo(id);
+    if (!undone.ok) return showToast({ text: undone.failure.sentence });
+  }
 }
 
 /** The id of the reading that goes with the coat; a new one is logged at the coat's own time. */

@@ -3,9 +3,10 @@ import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { CrossSection } from '../../parts/film/cross-section';
 import type { FilmLayer } from '../../parts/film/film-picture';
-import { filmLayers } from '../../parts/film/piece-film';
+import { asLaidUm, filmLayers } from '../../parts/film/piece-film';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { UM_PER_MIL, umToMetres } from '../../units';
+import { FILM_FACTS } from '../../words/piece/acts';
 import { FILM_WORDS } from '../../words/piece/film';
 import { filmWords, percentWords, type UnitSystem } from '../../words/quantities';
 import { CoatDetails } from './coat-details';
@@ -31,6 +32,7 @@ export function Finish({ piece, outlook }: FinishProps) {
         layers={layers}
         woodLabel={FILM_WORDS.woods[piece.base]}
         describe={describeFilm(piece, layers, units)}
+        asLaid={{ um: asLaidUm(outlook), label: FILM_FACTS.asLaid }}
         selectedKey={layer?.key}
         {...(units === 'us' && { unit: MIL })}
         {...(layers.length > 0 && {

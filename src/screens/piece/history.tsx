@@ -3,21 +3,37 @@ import { Icon } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { undoWithToast } from '../../parts/frame/undo';
+import { HISTORY_FOLD } from '../../words/piece/acts';
 import { OLD_WORDS } from '../../words/piece/old-finish';
 import { EVENT_WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';
 import { eventsOf, type PieceEvent } from './events';
 
+/** The newest lines stand open; the others are folded. */
+const OPEN_LINES = 5;
+
 /** What was done to a piece, newest first, each with its undo. */
 export function History({ piece }: { readonly piece: Piece }) {
   const { shop } = useShop();
   const events = eventsOf(piece, shop.value).filter(({ isUndone }) => !isUndone);
-  return (
+  const newest = events.toReversed();
+  const lines = (some: readonly PieceEvent[]) => (
     <ol class="history">
-      {events.toReversed().map((event) => (
+      {some.map((event) => (
         <HistoryLine key={event.id} event={event} piece={piece} />
       ))}
     </ol>
+  );
+  return (
+    <>
+      {lines(newest.slice(0, OPEN_LINES))}
+      {newest.length > OPEN_LINES && (
+        <details class="folded">
+          <summary>{HISTORY_FOLD.more(newest.length - OPEN_LINES)}</summary>
+          {lines(newest.slice(OPEN_LINES))}
+        </details>
+      )}
+    </>
   );
 }
 

@@ -34,16 +34,22 @@ export function sessionStartMs(
 
 /**
  * The cautions to show before a jar is used: those for this act and these contents that were not confirmed in this session.
- * Another jar brings its own; a new session brings all of them again.
+ * Another jar or way of laying brings only what is new in it; a new session brings all of them again.
  */
 export function cautionsDue(shop: Shop, jar: Jar, act: CautionAct, nowMs: number): readonly Caution[] {
   const startMs = sessionStartMs(shop, nowMs);
   const confirmed = new Set(
     shop.cautionsRead
-      .filter((read) => read.act === act && read.atMs >= startMs)
+      .filter((read) => isOfOneKind(read.act, act) && read.atMs >= startMs)
       .flatMap(({ cautions }) => cautions),
   );
   return cautionsFor(act, jarHazards(jar, shop), [...shop.silencedCautions]).filter(
     ({ id }) => !confirmed.has(id),
   );
 }
+
+const LAYING: readonly CautionAct[] = ['spray', 'brush'];
+
+/** What was read before spraying need not be read again before a drop. */
+const isOfOneKind = (read: CautionAct, act: CautionAct): boolean =>
+  read === act || (LAYING.includes(read) && LAYING.includes(act));

@@ -10,6 +10,7 @@ import {
   wayOf,
   waysToSay,
 } from '../../../src/screens/lay/coat-draft';
+import { lastRound } from '../../../src/screens/lay/same-round';
 import { fillJar, id, JAR, layCoat, PIECE } from '../../logbook/entries';
 import { aShop } from '../../parts/an-outlook';
 
@@ -18,7 +19,7 @@ const passes: EntryBody = {
   film: { by: 'passes', passes: 4, perPass: { text: '1,1', unit: 'mil' } },
 } as EntryBody;
 
-const NOTHING = { piece: null, jar: null };
+const NOTHING = { pieces: [], jar: null };
 const OTHER_JAR = id(0xb2);
 
 const first = (more: Partial<CoatDraft> = {}): CoatDraft => ({
@@ -38,14 +39,14 @@ describe('what is filled in before a word is said', () => {
   });
 
   test('a piece or jar that is not there falls back to the last one', () => {
-    const draft = prefilled(aShop().shop, { piece: 'gone', jar: 'gone' }, 'us');
+    const draft = prefilled(aShop().shop, { pieces: ['gone'], jar: 'gone' }, 'us');
     expect(draft).toMatchObject({ piece: PIECE, jar: JAR });
   });
 
   test('the jar asked for comes before the one used last', () => {
     const { shop } = aShop({ hour: 1, body: layCoat() }, { hour: 2, body: fillJar(OTHER_JAR) });
     expect(prefilled(shop, NOTHING, 'metric').jar).toBe(JAR);
-    expect(prefilled(shop, { piece: null, jar: OTHER_JAR }, 'metric').jar).toBe(OTHER_JAR);
+    expect(prefilled(shop, { pieces: [], jar: OTHER_JAR }, 'metric').jar).toBe(OTHER_JAR);
   });
 });
 
@@ -88,4 +89,53 @@ test.each([
   { text: 'eighty', isWhole: false },
 ])('a wet film of "$text": $isWhole', ({ text, isWhole }) => {
   expect(isFilmWhole(first({ films: { ...first().films, coat: { text, unit: 'um' } } }))).toBe(isWhole);
+});
+
+const OTHER_PIECE = id(0xa2);
+
+test('the pieces of a reminder are ticked together; what is not on the bench is left out', () => {
+  const { shop } = aShop({
+    hour: 0,
+    body: { kind: 'piece-started', piece: OTHER_PIECE, name: 'Lid', base: 'sealed' },
+  });
+  const draft = prefilled(shop, { pieces: [PIECE, OTHER_PIECE, 'gone'], jar: null }, 'metric');
+  expect(draft).toMatchObject({ piece: PIECE, also: [OTHER_PIECE] });
+});
+
+// Common practice, no source: shellac goes on by pad, 1-3 um a session; the rest is sprayed.
+test('a first coat of shellac is padded, and told by what is dry', () => {
+  const jar = fillJar() as Extract<EntryBody, { kind: 'jar-filled' }>;
+  const { shop } = aShop({
+    hour: 0,
+    body: { ...jar, jar: OTHER_JAR, product: { ...jar.product, finish: 'shellac' } } as EntryBody,
+  });
+  const draft = prefilled(shop, { pieces: [], jar: OTHER_JAR }, 'metric');
+  expect(draft).toMatchObject({ how: 'pad', by: 'usual' });
+  expect(filmSaid(draft)).toEqual({ by: 'usual', dryFilm: { text: '2', unit: 'um' } });
+});
+
+const round = (piece: string, hour: number, more = {}) => ({
+  hour,
+  body: { ...layCoat(piece), ...more } as EntryBody,
+});
+const other = {
+  hour: 0,
+  body: { kind: 'piece-started', piece: OTHER_PIECE, name: 'Lid', base: 'sealed' } as EntryBody,
+};
+
+test.each([
+  {
+    what: 'follow each other',
+    coats: [round(PIECE, 1), round(OTHER_PIECE, 1.25)],
+    are: [OTHER_PIECE, PIECE],
+  },
+  { what: 'are half an hour apart', coats: [round(PIECE, 1), round(OTHER_PIECE, 1.5)], are: [OTHER_PIECE] },
+  {
+    what: 'went on in another way',
+    coats: [round(PIECE, 1, { how: 'brush' }), round(OTHER_PIECE, 1.1)],
+    are: [OTHER_PIECE],
+  },
+  { what: 'are not there', coats: [], are: [] },
+])('coats that $what: the last round is of $are.length pieces', ({ coats, are }) => {
+  expect(lastRound(aShop(other, ...coats).shop)).toEqual(are);
 });

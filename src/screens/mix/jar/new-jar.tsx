@@ -12,7 +12,7 @@ import { TypedField } from '../../../parts/fields/typed-field';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
-import { fromHere, linkTo, route } from '../../../parts/frame/route';
+import { fromHere, linkTo, route, sentFrom } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix/jar';
@@ -44,12 +44,16 @@ export function NewJar() {
   };
   async function fill(event: Event): Promise<void> {
     const goOn = fromHere();
+    const back = sentFrom();
     event.preventDefault();
     const isReady = isWhole(draft.value) && mixSolids(draft.value) !== 'too-thin';
     const filled = await form.send(isReady, () => actions.fillJar(saidOf(draft.value)));
     if (!filled) return;
     showToast({ text: JAR_FORM.filled(filled.name), onUndo: () => void actions.undo(filled.id) });
-    goOn(linkTo('mix', 'jar', filled.jar));
+    // Who came for a jar goes back to the coat, with the jar filled in.
+    goOn(
+      back ? `${back}${back.includes('?') ? '&' : '?'}jar=${filled.jar}` : linkTo('mix', 'jar', filled.jar),
+    );
   }
   const parts = { draft: draft.value, patch, isTried: form.isTried.value };
   const isOpen = form.isTried.value && !isWhole(draft.value);
