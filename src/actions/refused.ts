@@ -73,6 +73,7 @@ const FIELD_TOO: { readonly [K in AppendFailure['kind']]?: string } = {
   'piece-closed': 'piece',
   'unknown-jar': 'jar',
   'unknown-air': 'air',
+  'too-wet': 'film.passes',
 };
 
 /** The failure in sentences; times are written for the zone. */

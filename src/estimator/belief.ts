@@ -1,6 +1,6 @@
 import type { Belief, Check } from './estimate';
 import { at, THRESHOLD_K } from './read-off';
-import type { Trace } from './simulate';
+import type { Trace } from './trace';
 
 /** A tenth of a normal distribution lies beyond so many spreads. */
 const TENTH = 1.2816;

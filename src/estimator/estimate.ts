@@ -1,16 +1,20 @@
 import type { StackEvent, StackHistory } from './history';
-import type { Profile } from './simulate';
+import type { Profile } from './profile';
 
 /** Moments that a finisher waits for, in the order in which they usually come. */
 export const MILESTONES = ['touch', 'recoat', 'level', 'rubOut', 'settled'] as const;
 export type Milestone = (typeof MILESTONES)[number];
 
+declare const known: unique symbol;
+/** A number that was looked at and is one: it may be without end, and is never NaN. Made by `known.ts` alone. */
+export type Known = number & { readonly [known]: true };
+
 /** A moment with its band: one in ten comes before `earliest`, one in ten after `late`. Seconds on the history's clock. */
-export interface Band {
-  readonly earliestS: number;
-  readonly likelyS: number;
+export interface Band<Value extends number = number> {
+  readonly earliestS: Value;
+  readonly likelyS: Value;
   /** Infinite where it is not reached within the time looked at. */
-  readonly lateS: number;
+  readonly lateS: Value;
 }
 
 /** What the person found when they tried the film. */
@@ -21,12 +25,14 @@ export interface Check {
 }
 
 /** How this shop's film former compares with the default, as logarithms: of diffusivity, and of evaporation. */
-export interface Belief {
-  readonly mean: number;
-  readonly spread: number;
+export interface Belief<Value extends number = number> {
+  readonly mean: Value;
+  readonly spread: Value;
 }
 
 export interface EstimateRequest {
+  /** Whose stack it is, so that what was worked out of it before can be gone on from. */
+  readonly stack?: string;
   readonly history: StackHistory;
   readonly nowS: number;
   readonly checks: readonly Check[];
@@ -39,42 +45,46 @@ export interface EstimateRequest {
 }
 
 /** A curve of the film from the last coat on. All columns of one length; `low` and `high` are the band's runs. */
-export interface Curve {
-  readonly timeS: readonly number[];
+export interface Curve<Value extends number = number> {
+  readonly timeS: readonly Value[];
   /** Solvent held, m3 per m2. */
-  readonly heldM: readonly number[];
-  readonly heldLowM: readonly number[];
-  readonly heldHighM: readonly number[];
+  readonly heldM: readonly Value[];
+  readonly heldLowM: readonly Value[];
+  readonly heldHighM: readonly Value[];
   /** How far the glass transition of the newest 20 um lies above the sanding room, K. */
-  readonly hardnessK: readonly number[];
-  readonly hardnessLowK: readonly number[];
-  readonly hardnessHighK: readonly number[];
+  readonly hardnessK: readonly Value[];
+  readonly hardnessLowK: readonly Value[];
+  readonly hardnessHighK: readonly Value[];
 }
 
-export interface Estimate {
-  readonly milestones: { readonly [Name in Milestone]: Band };
-  readonly curve: Curve;
+/** What is said of a stack, before it was looked at for numbers that are none. */
+export interface EstimateOf<Value extends number> {
+  readonly milestones: { readonly [Name in Milestone]: Band<Value> };
+  readonly curve: Curve<Value>;
   /** Layers at some forty moments from the first coat to the settled film, the one at `nowS` among them. */
   readonly profiles: readonly Profile[];
   readonly now: {
-    readonly heldM: number;
-    readonly dryM: number;
+    readonly heldM: Value;
+    readonly dryM: Value;
     /** Share by which the film over a pore or a scratch will still sink. */
-    readonly stillToSink: number;
-    readonly hardnessK: number;
-    readonly filmK: number;
+    readonly stillToSink: Value;
+    readonly hardnessK: Value;
+    readonly filmK: Value;
   };
-  /** Later by so many seconds if `nextCoat` goes on now. */
-  readonly oneMoreCoat?: { readonly levelS: number; readonly rubOutS: number };
-  readonly whatIf: readonly { readonly name: string; readonly levelS: number; readonly rubOutS: number }[];
+  /** Later by so many seconds if `nextCoat` goes on now; absent where neither comes within the time looked at. */
+  readonly oneMoreCoat?: { readonly levelS: Value; readonly rubOutS: Value };
+  readonly whatIf: readonly { readonly name: string; readonly levelS: Value; readonly rubOutS: Value }[];
   /** Lowest temperature of the film after each coat, K, in the order of the coats: what blush is held against. */
-  readonly coldestK: readonly number[];
+  readonly coldestK: readonly Value[];
   /** What the checks of this piece say of the diffusivity, for the belief of the shop. */
-  readonly learned: Belief;
+  readonly learned: Belief<Value>;
 }
 
+export type RawEstimate = EstimateOf<number>;
+export type Estimate = EstimateOf<Known>;
+
 /** Milestones moved apart, with none settled before it may be rubbed out. */
-export function settledLast(milestones: Estimate['milestones']): Estimate['milestones'] {
+export function settledLast(milestones: RawEstimate['milestones']): RawEstimate['milestones'] {
   const { rubOut, settled } = milestones;
   return {
     ...milestones,

@@ -36,6 +36,30 @@ export function createFilm(solvents: number): Film {
   };
 }
 
+/** A copy that holds no more than the nodes in use. */
+export function packed(film: Film): Film {
+  const cut = (column: Float64Array) => column.slice(0, film.nodes);
+  const { dz, pigment, passage, binder, u } = film;
+  return {
+    ...film,
+    dz: cut(dz),
+    pigment: cut(pigment),
+    passage: cut(passage),
+    binder: cut(binder),
+    u: u.map(cut),
+  };
+}
+
+/** Puts what a packed film holds into one with room to grow. */
+export function unpack(from: Film, into: Film): void {
+  into.nodes = from.nodes;
+  into.dz.set(from.dz);
+  into.pigment.set(from.pigment);
+  into.passage.set(from.passage);
+  into.binder.set(from.binder);
+  for (const [i, column] of from.u.entries()) into.u[i]?.set(column);
+}
+
 /** Dry thickness of the whole film, m. */
 export function dryThickness(film: Film): number {
   let sum = 0;

@@ -1,6 +1,6 @@
 import type { Milestone } from './estimate';
 import type { StackHistory } from './history';
-import type { Trace } from './simulate';
+import type { Trace } from './trace';
 
 /** How far above or below the room the glass transition must lie, K: common practice, no source. */
 export const THRESHOLD_K = {

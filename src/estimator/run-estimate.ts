@@ -12,18 +12,23 @@ import {
 import {
   type Band,
   type Curve,
-  type Estimate,
   type EstimateRequest,
   MILESTONES,
   type Milestone,
+  type RawEstimate,
 } from './estimate';
+import { groupCoats } from './group-coats';
 import type { StackHistory } from './history';
+import type { KeptStacks } from './kept-stacks';
 import { at, lastWetS, secondsTo } from './read-off';
-import { type Simulation, simulate, type Trace } from './simulate';
+import { type Budget, type Simulation, simulate } from './simulate';
+import type { Trace } from './trace';
 
 const DAY_S = 86_400;
 /** Nothing is looked for beyond: a stack that is not settled by then is said to be late without end. */
 const LONGEST_S = 500 * DAY_S;
+/** Nodes solved in all runs of an estimate: some five seconds on a desk, and four times what a dozen coats with their nights take. */
+const MOST_WORK = 8e6;
 const EVAPORATION_STEP = Math.log(1.5);
 const CURVE_POINTS = 48;
 const PROFILE_POINTS = 40;
@@ -35,11 +40,14 @@ const FIRST_POINT_S = 30;
  * The stack is run at seven diffusivities and three evaporation rates. Milestones between the runs are interpolated in the
  * logarithm; the belief, sharpened by this piece's checks, weighs them.
  * @throws RangeError where the history has no coat
+ * @throws TooMuchWorkError where it would take minutes
  */
-export function runEstimate(request: EstimateRequest): Estimate {
-  const { history, checks } = request;
+export function runEstimate(request: EstimateRequest, kept?: KeptStacks): RawEstimate {
+  const { checks } = request;
+  const history = groupCoats(request.history);
   if (!history.events.some((event) => event.kind === 'coat'))
     throw new RangeError('The history has no coat.');
+  const run = marcher({ ...request, history }, kept);
   const runs = RUN_AT.map((x) => run(history, x, 0).trace);
   const margins = checks.map((check) => runs.map((trace) => checkMarginK(trace, check, history.sandingK)));
   const weights = weigh(request.belief ?? PRIOR, checks, margins);
@@ -52,41 +60,60 @@ export function runEstimate(request: EstimateRequest): Estimate {
     MILESTONES.map((milestone) => [milestone, bandOf(milestone, history, runs, faster, slower, weights)]),
   ) as { [Name in Milestone]: Band };
   const main = run(history, likely, 0, profileTimes(history, request.nowS, milestones.settled));
+
   const shiftOf = (other: StackHistory) => shift(main.trace, history, run(other, likely, 0).trace, other);
+  const oneMoreCoat = request.nextCoat && shiftOf(withNextCoat(history, request.nextCoat));
   return {
     milestones,
     curve: curveOf(history, runs, rows, lastS),
     profiles: main.profiles,
     now: nowOf(main, history, request.nowS),
-    ...(request.nextCoat ? { oneMoreCoat: shiftOf(withNextCoat(history, request.nextCoat)) } : {}),
-    whatIf: (request.whatIf ?? []).map(({ name, history: other }) => ({ name, ...shiftOf(other) })),
-    coldestK: coldest(main.trace, history),
+    ...(oneMoreCoat && { oneMoreCoat }),
+    whatIf: (request.whatIf ?? []).flatMap(({ name, history: other }) => {
+      const moved = shiftOf(groupCoats(other));
+      return moved ? [{ name, ...moved }] : [];
+    }),
+    coldestK: coldest(main.trace, request.history),
     learned: beliefOf(weigh(PRIOR, checks, margins)),
   };
 }
 
-function run(
+/** Runs a stack at a diffusivity and an evaporation; all runs of an estimate share one budget. */
+type March = (
   history: StackHistory,
   lnDiffusivity: number,
   lnTransfer: number,
-  profileAtS: readonly number[] = [],
-): Simulation {
-  const { binder, air } = history;
-  const scaled: StackHistory = {
-    ...history,
-    binder: { ...binder, glassDiffusivityM2S: binder.glassDiffusivityM2S * Math.exp(lnDiffusivity) },
-    air: air.map((span) => ({ ...span, transferMS: span.transferMS * Math.exp(lnTransfer) })),
+  profileAtS?: readonly number[],
+) => Simulation;
+
+function marcher({ history: main, stack = '' }: EstimateRequest, kept: KeptStacks | undefined): March {
+  const budget: Budget = { left: MOST_WORK };
+  return (history, lnDiffusivity, lnTransfer, profileAtS) => {
+    const { binder, air } = history;
+    const scaled: StackHistory = {
+      ...history,
+      binder: { ...binder, glassDiffusivityM2S: binder.glassDiffusivityM2S * Math.exp(lnDiffusivity) },
+      air: air.map((span) => ({ ...span, transferMS: span.transferMS * Math.exp(lnTransfer) })),
+    };
+    const name = `${lnDiffusivity} ${lnTransfer} ${profileAtS ? 'layers' : ''}`;
+    // What is asked beside the history as it is goes on from where that stood, with its layers or without.
+    const names = history === main ? [name] : [name, `${lnDiffusivity} ${lnTransfer} layers`];
+    const marks = names.flatMap((one) => kept?.markOf(stack, one, history) ?? []);
+    const lastProfileS = profileAtS?.at(-1) ?? 0;
+    const marched = simulate(scaled, {
+      untilS: Math.max(lastWetS(history) + LONGEST_S, lastProfileS + 1),
+      from: marks.sort((one, other) => other.nowS - one.nowS)[0],
+      budget,
+      ...(profileAtS && { profileAtS }),
+      isDone: ({ baseTgK, biteTgK, timeS }) =>
+        isRising(baseTgK) && // a deep base is softened long after the coat went on
+        (baseTgK.at(-1) as number) > history.sandingK + 1 &&
+        (biteTgK.at(-1) as number) > history.sandingK + 13 &&
+        (timeS.at(-1) as number) > lastProfileS,
+    });
+    if (history === main) kept?.keep(stack, name, history, marched.marks);
+    return marched;
   };
-  const lastProfileS = profileAtS.at(-1) ?? 0;
-  return simulate(scaled, {
-    untilS: Math.max(lastWetS(history) + LONGEST_S, lastProfileS + 1),
-    profileAtS,
-    isDone: ({ baseTgK, biteTgK, timeS }) =>
-      isRising(baseTgK) && // a deep base is softened long after the coat went on
-      (baseTgK.at(-1) as number) > history.sandingK + 1 &&
-      (biteTgK.at(-1) as number) > history.sandingK + 13 &&
-      (timeS.at(-1) as number) > lastProfileS,
-  });
 }
 
 const isRising = (column: readonly number[]): boolean =>
@@ -172,7 +199,7 @@ function profileTimes(history: StackHistory, nowS: number, settled: Band): numbe
   return [...afterCoats, ...growing, ...nowInside].sort((a, b) => a - b);
 }
 
-function nowOf({ trace, profiles }: Simulation, history: StackHistory, nowS: number): Estimate['now'] {
+function nowOf({ trace, profiles }: Simulation, history: StackHistory, nowS: number): RawEstimate['now'] {
   const profile = profiles.reduce((best, next) =>
     Math.abs(next.timeS - nowS) < Math.abs(best.timeS - nowS) ? next : best,
   );
@@ -195,25 +222,26 @@ function withNextCoat(
   return { ...history, events: [...kept, nextCoat] };
 }
 
-/** How much later another stack may be level-sanded and rubbed out, s. */
+/** How much later another stack may be level-sanded and rubbed out, s; undefined where neither comes within the time looked at. */
 function shift(
   main: Trace,
   history: StackHistory,
   other: Trace,
   otherHistory: StackHistory,
-): { levelS: number; rubOutS: number } {
+): { levelS: number; rubOutS: number } | undefined {
   const late = (milestone: Milestone) => {
     const to = lastWetS(otherHistory) + secondsTo(other, otherHistory, milestone);
     return to - (lastWetS(history) + secondsTo(main, history, milestone));
   };
-  return { levelS: late('level'), rubOutS: late('rubOut') };
+  const [levelS, rubOutS] = [late('level'), late('rubOut')];
+  return Number.isNaN(levelS) || Number.isNaN(rubOutS) ? undefined : { levelS, rubOutS };
 }
 
 function coldest(trace: Trace, history: StackHistory): number[] {
   const coats = history.events.filter((event) => event.kind === 'coat').map((event) => event.atS);
   return coats.map((fromS, k) => {
-    const toS = coats[k + 1] ?? Number.POSITIVE_INFINITY;
-    let lowest = Number.POSITIVE_INFINITY;
+    const toS = coats[k + 1] ?? (trace.timeS.at(-1) as number);
+    let lowest = at(trace, trace.filmK, toS); // of a coat that was covered at once
     for (let step = 0; step < trace.timeS.length; step++) {
       const moment = trace.timeS[step] as number;
       if (moment > fromS && moment <= toS) lowest = Math.min(lowest, trace.filmK[step] as number);

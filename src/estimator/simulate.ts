@@ -1,34 +1,14 @@
-import { createFilm, type Film, heldSolvent } from './film';
+import { createFilm, heldSolvent, packed, unpack } from './film';
 import type { StackEvent, StackHistory } from './history';
 import { evaporation } from './laws/evaporation';
-import { createTgOf, lacquerMobility, type TgOf } from './laws/lacquer';
+import { createTgOf, lacquerMobility } from './laws/lacquer';
 import type { AirState } from './laws/law';
+import { type Mark, readsOn } from './mark';
+import { type Profile, profileOf, takeOff } from './profile';
 import { coarsen, layOn, sandOff, soakIn } from './solver/mesh';
 import { type Accuracy, createSolver, DEFAULT_ACCURACY, type Solver } from './solver/solver';
+import { emptyTrace, record, type Trace } from './trace';
 import { createWeather, overSpells } from './weather';
-
-/** Dry depth over which sandpaper and the next coat feel the film, m. */
-export const BITE_M = 20e-6;
-
-/** How a stack dried, step by step. All columns are of one length. */
-export interface Trace {
-  readonly timeS: number[];
-  /** Glass transition of the surface, of the newest 20 um on average, and of the base, K. */
-  readonly surfaceTgK: number[];
-  readonly biteTgK: number[];
-  readonly baseTgK: number[];
-  /** Solvent held, m3 per m2. */
-  readonly heldM: number[];
-  readonly airK: number[];
-  /** Temperature of the film, K: below the air's while solvent cools it. */
-  readonly filmK: number[];
-}
-
-/** What is in each layer at a moment: the old finish first (where it is in play), then coat by coat. */
-export interface Profile {
-  readonly timeS: number;
-  readonly layers: readonly { readonly dryM: number; readonly solventM: number }[];
-}
 
 export interface Simulation {
   readonly trace: Trace;
@@ -41,6 +21,18 @@ export interface Simulation {
     readonly held: number[];
   };
   readonly steps: number;
+  /** Where it stood just before each of its last two events. */
+  readonly marks: readonly Mark[];
+}
+
+/** How much may still be worked out, in nodes solved; what a march spends is taken off. */
+export interface Budget {
+  left: number;
+}
+
+/** The stack takes more work than there is a budget for. */
+export class TooMuchWorkError extends RangeError {
+  override name = 'TooMuchWorkError';
 }
 
 export interface SimulateOptions {
@@ -50,19 +42,28 @@ export interface SimulateOptions {
   readonly accuracy?: Accuracy;
   /** Ends the run early; asked after the last event, once for each step. */
   readonly isDone?: (trace: Trace) => boolean;
+  /** Where an earlier march of the same stack stood before anything was different: from there on it is marched anew. */
+  readonly from?: Mark | undefined;
+  readonly budget?: Budget | undefined;
 }
 
 /** Wetness to which a flash coat dilutes what it soaks into: that of a sprayed coat. */
 const FLASH_WETNESS = 4;
 
-/** Marches a stack through its coats and its air. */
+/** What a coat did before the next one covered it is forgotten but for its solvent: its steps may be coarser. */
+const COVERED_TOLERANCE = 0.2;
+
+/**
+ * Marches a stack through its coats and its air.
+ * @throws TooMuchWorkError where that takes more than its budget
+ */
 export function simulate(history: StackHistory, options: SimulateOptions): Simulation {
   const { solvents, binder, events } = history;
   const film = createFilm(solvents.length);
   const mean = createFilm(solvents.length);
-  const layers: number[] = [];
-  const laid = solvents.map(() => 0);
-  const sanded = solvents.map(() => 0);
+  const layers: number[] = [...(options.from?.layers ?? [])];
+  const laid = options.from ? [...options.from.laid] : solvents.map(() => 0);
+  const sanded = options.from ? [...options.from.sanded] : solvents.map(() => 0);
   const mobility = overSpells(lacquerMobility(binder, solvents));
   const weather = createWeather(history.air);
   const solver = createSolver(
@@ -71,29 +72,27 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
     evaporation(solvents, binder.chi, { panelEffusivity: history.panelEffusivity }),
     options.accuracy ?? DEFAULT_ACCURACY,
   );
-  const trace: Trace = {
-    timeS: [],
-    surfaceTgK: [],
-    biteTgK: [],
-    baseTgK: [],
-    heldM: [],
-    airK: [],
-    filmK: [],
-  };
-  const profiles: Profile[] = [];
+  const { from, budget } = options;
+  const trace = from ? readsOn(from) : emptyTrace();
+  const profiles: Profile[] = [...(from?.profiles ?? [])];
   const tg = createTgOf(binder, solvents);
-  const wanted = options.profileAtS ?? [];
+  const wanted = (options.profileAtS ?? []).filter((atS) => !from || atS > from.nowS);
+  const marks: Mark[] = [];
   let steps = 0;
+  let spent = 0;
   let nextProfile = 0;
-  let wetAtS = events[0]?.atS ?? 0;
-  let now = wetAtS;
+  let wetAtS = from?.wetAtS ?? events[0]?.atS ?? 0;
+  let now = from?.nowS ?? wetAtS;
 
-  if (history.openBaseM > 0) {
+  if (from) {
+    unpack(from.film, film);
+    solver.resume(from.solver);
+  } else if (history.openBaseM > 0) {
     layOn(film, { dryM: history.openBaseM, wetness: solvents.map(() => 0), pigment: 0, passage: 1 });
     layers.push(history.openBaseM);
   }
 
-  function apply(event: StackEvent): void {
+  function apply(event: StackEvent, tolerance: number | undefined): void {
     const before = solvents.map((_, i) => heldSolvent(film, i));
     coarsen(film);
     if (event.kind === 'coat') {
@@ -107,11 +106,32 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
       for (const [i, gone] of sandOff(film, event.removedM).entries())
         sanded[i] = (sanded[i] as number) + gone;
       takeOff(layers, event.removedM);
-      solver.restart();
+      solver.restart(tolerance);
       return;
     }
     for (const [i, held] of before.entries()) laid[i] = (laid[i] as number) + heldSolvent(film, i) - held;
-    solver.restart();
+    solver.restart(tolerance);
+  }
+
+  const mark = (eventsDone: number): Mark => ({
+    nowS: now,
+    wetAtS,
+    eventsDone,
+    film: packed(film),
+    solver: solver.state(),
+    layers: [...layers],
+    laid: [...laid],
+    sanded: [...sanded],
+    profiles: [...profiles],
+    trace,
+    length: trace.timeS.length,
+  });
+
+  function pay(): void {
+    if (!budget) return;
+    budget.left -= (solver.nodesSolved - spent) * (1 + mobility.spells.length);
+    spent = solver.nodesSolved;
+    if (budget.left < 0) throw new TooMuchWorkError('The stack takes too much work.');
   }
 
   function march(untilS: number, isLast: boolean): boolean {
@@ -126,18 +146,22 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
       const stop = Math.min(limit, span.endS);
       now = advance(solver, span, now - wetAtS, now, stop);
       steps++;
+      pay();
       record(trace, film, mean, tg, now, span.temperatureK, solver.temperatureK);
       if (isLast && options.isDone?.(trace)) return true;
     }
     return false;
   }
 
-  for (const [k, event] of events.entries()) {
+  const endOf = (k: number) => Math.min(events[k]?.atS ?? options.untilS, options.untilS);
+  let isOver = from ? march(endOf(from.eventsDone), from.eventsDone === events.length) : false;
+  for (let k = from?.eventsDone ?? 0; k < events.length && !isOver; k++) {
+    const event = events[k] as StackEvent;
+    const isLast = k === events.length - 1;
     now = Math.max(now, event.atS);
-    apply(event);
-    const next = events[k + 1];
-    const end = Math.min(next?.atS ?? options.untilS, options.untilS);
-    if (march(end, next === undefined) || end === options.untilS) break;
+    if (k > 0 && k >= events.length - 2) marks.push(mark(k));
+    apply(event, isLast || options.accuracy ? undefined : COVERED_TOLERANCE);
+    isOver = march(endOf(k + 1), isLast) || endOf(k + 1) === options.untilS;
   }
   return {
     trace,
@@ -149,6 +173,7 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
       held: solvents.map((_, i) => heldSolvent(film, i)),
     },
     steps,
+    marks,
   };
 }
 
@@ -159,81 +184,4 @@ function advance(solver: Solver, air: AirState, sinceWetS: number, now: number, 
   const most = solver.stepS < left && solver.stepS > left / 2 ? left / 2 : left;
   const took = solver.step(air, sinceWetS, most);
   return took >= left ? stopS : now + took;
-}
-
-function takeOff(layers: number[], removedM: number): void {
-  let left = removedM;
-  for (let k = layers.length - 1; k >= 0 && left > 0; k--) {
-    const gone = Math.min(left, layers[k] as number);
-    layers[k] = (layers[k] as number) - gone;
-    left -= gone;
-  }
-}
-
-function record(
-  trace: Trace,
-  film: Film,
-  mean: Film,
-  tg: TgOf,
-  timeS: number,
-  airK: number,
-  filmK: number,
-): void {
-  trace.timeS.push(timeS);
-  trace.surfaceTgK.push(tg(film, film.nodes - 1));
-  blendTop(film, BITE_M, mean);
-  trace.biteTgK.push(tg(mean, 0));
-  trace.baseTgK.push(tg(film, 0));
-  let held = 0;
-  for (let i = 0; i < film.solvents; i++) held += heldSolvent(film, i);
-  trace.heldM.push(held);
-  trace.airK.push(airK);
-  trace.filmK.push(filmK);
-}
-
-/** Puts the mean composition of the top of the film into a node of `mean`, over a dry depth or the whole film where that is thinner. */
-function blendTop(film: Film, depthM: number, mean: Film): void {
-  for (const u of mean.u) u[0] = 0;
-  let left = depthM;
-  for (let e = film.nodes - 2; e >= 0 && left > 0; e--) {
-    const size = film.dz[e] as number;
-    const share = Math.min(1, left / size);
-    for (let i = 0; i < film.solvents; i++) {
-      const u = film.u[i] as Float64Array;
-      const total = mean.u[i] as Float64Array;
-      const upper = u[e + 1] as number;
-      const atCut = upper + ((u[e] as number) - upper) * share;
-      total[0] = (total[0] as number) + 0.5 * (upper + atCut) * share * size;
-    }
-    left -= size * share;
-  }
-  const depth = depthM - left;
-  if (depth > 0) for (const u of mean.u) u[0] = (u[0] as number) / depth;
-}
-
-/** Splits what the film holds among its layers, by dry depth. */
-function profileOf(film: Film, layers: readonly number[], timeS: number): Profile {
-  let e = 0;
-  let inElement = 0;
-  const rows = layers.map((dryM) => {
-    let left = dryM;
-    let solventM = 0;
-    while (left > 1e-12 && e < film.nodes - 1) {
-      const size = film.dz[e] as number;
-      const take = Math.min(left, size - inElement);
-      const middle = (inElement + take / 2) / size;
-      for (const u of film.u) {
-        const here = (u[e] as number) + ((u[e + 1] as number) - (u[e] as number)) * middle;
-        solventM += here * take * (1 - (film.pigment[e] as number));
-      }
-      left -= take;
-      inElement += take;
-      if (inElement >= size - 1e-15) {
-        e++;
-        inElement = 0;
-      }
-    }
-    return { dryM, solventM };
-  });
-  return { timeS, layers: rows };
 }

@@ -47,7 +47,8 @@ export async function aShop(
     newId,
     every: () => () => undefined,
     onWake: () => () => undefined,
-    startWorker: () => worker(() => ({ ok: false, message: 'not asked for in this test' })),
+    startWorker: () =>
+      worker(() => ({ ok: false, why: 'unsolvable', message: 'not asked for in this test' })),
     restMs: 0,
     afterPaint: (job) => job(),
     ...given,

@@ -1,6 +1,8 @@
 import { Solver as Odex } from 'odex';
 import { test } from 'vitest';
 import { createFilm, heldSolvent, shareBinder } from '../../src/estimator/film';
+import type { StackHistory } from '../../src/estimator/history';
+import { createKeptStacks } from '../../src/estimator/kept-stacks';
 import { evaporation } from '../../src/estimator/laws/evaporation';
 import { lacquerMobility } from '../../src/estimator/laws/lacquer';
 import { lastWetS } from '../../src/estimator/read-off';
@@ -26,6 +28,44 @@ test('twelve coats, six solvents, 120 days', () => {
   const band = processorMs(() => runEstimate({ history, nowS: 4 * DAY_S, checks: [] }), 5);
   say(`  a full band with curves and layers: ${band.toFixed(0)} ms`);
 });
+
+test('what is gone on from', () => {
+  const kept = createKeptStacks();
+  const pieces = Array.from({ length: 100 }, (_, k) => ({
+    ...stack({ coats: 6 + (k % 7) }),
+    air: Array.from({ length: 400 }, (__, n) => ({
+      fromS: n * 43_200 + k,
+      temperatureK: 288 + 6 * (n % 2),
+      transferMS: 1.2e-3,
+    })),
+  }));
+  const ask = (history: StackHistory, k: number) => ({
+    history,
+    nowS: lastWetS(history) + 2 * DAY_S + k,
+    checks: [],
+    stack: String(k),
+  });
+  const work = (histories: readonly StackHistory[], laterS: number) => {
+    const before = process.cpuUsage();
+    for (const [k, history] of histories.entries()) {
+      const request = ask(pieces[k] as StackHistory, k);
+      runEstimate({ ...request, history, nowS: request.nowS + laterS }, kept);
+    }
+    const { user, system } = process.cpuUsage(before);
+    return (user + system) / 1e6;
+  };
+  const read = pieces.map((history, k) => {
+    const fromS = ask(history, k).nowS + 60;
+    const now = { fromS, temperatureK: 299, transferMS: 1.8e-3 };
+    return { ...history, air: [...history.air, now].sort((one, other) => one.fromS - other.fromS) };
+  });
+  say(
+    `  100 pieces from the start: ${work(pieces, 0).toFixed(1)} s; after one air reading: ${work(read, 120).toFixed(1)} s`,
+  );
+  const many = stack({ coats: 200 });
+  const ms = processorMs(() => runEstimate({ history: many, nowS: lastWetS(many), checks: [] }), 3);
+  say(`  200 coats on one piece, a full band: ${ms.toFixed(0)} ms`);
+}, 600_000);
 
 test('beside a general-purpose adaptive integrator, one coat, its first ten seconds', () => {
   const lay = () => {

@@ -51,6 +51,30 @@ test('a stack that cannot be worked out is refused with its reason, and the next
   expect((await done.result).profiles.length).toBeGreaterThan(0);
 });
 
+test('a worker that does not answer is ended, and the next request gets a new one', async () => {
+  const looks: (() => void)[] = [];
+  const started: { isEnded: boolean }[] = [];
+  const estimator = createEstimator(
+    () => {
+      const port = startWorker(started.length === 0 ? () => undefined : really);
+      started.push(port);
+      return port;
+    },
+    (look) => {
+      looks.push(look);
+      return () => looks.splice(0);
+    },
+  );
+  const [silent, next] = [estimator.estimate(REQUEST), estimator.estimate(REQUEST)];
+  looks[0]?.();
+  expect(started[0]?.isEnded).toBe(false); // a page that slept looks once on waking
+  for (let k = 0; k < 20; k++) looks[0]?.();
+  await expect(silent.result).rejects.toThrow('does not answer');
+  expect(started[0]?.isEnded).toBe(true);
+  await next.result;
+  expect(looks).toHaveLength(0);
+});
+
 test('a worker that does not load is told of, and the next request gets a new one', async () => {
   let starts = 0;
   const estimator = createEstimator(() =>

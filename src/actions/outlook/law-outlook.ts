@@ -1,9 +1,11 @@
 import { estimateByLaw } from '../../estimator/finishes/estimate-by-law';
 import type { LawBelief } from '../../estimator/finishes/law-belief';
 import type { LawHistory } from '../../estimator/finishes/law-history';
+import { NotKnownError } from '../../estimator/known';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import { lawHistory, type TimedLawHistory } from '../../shop/stack/law-history';
+import { NO_OUTLOOK_WORDS } from '../../words/frame/actions';
 import type { Outlook } from './outlook';
 import { checksOf } from './request';
 import type { WhatIf } from './what-if';
@@ -13,6 +15,16 @@ const THINNER_SHARE = 2 / 3;
 
 /** The outlook of a piece whose finish dries by water or cures; undefined for every other. It takes a few milliseconds. */
 export function lawOutlook(piece: Piece, shop: Shop, nowMs: number, belief?: LawBelief): Outlook | undefined {
+  try {
+    return outlookOf(piece, shop, nowMs, belief);
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    const why = error instanceof NotKnownError ? 'unsolvable' : 'no-room-for-lacquer';
+    return { state: 'failed', message: NO_OUTLOOK_WORDS[why] };
+  }
+}
+
+function outlookOf(piece: Piece, shop: Shop, nowMs: number, belief?: LawBelief): Outlook | undefined {
   const told = lawHistory(piece, shop);
   if (!told) return undefined;
   const { finish, history, startMs } = told;

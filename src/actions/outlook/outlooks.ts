@@ -1,6 +1,6 @@
 import { effect, type ReadonlySignal, type Signal, untracked } from '@preact/signals';
 import type { Estimate } from '../../estimator/estimate';
-import { createEstimator, type Estimator, type WorkerPort } from '../../estimator/run/client';
+import { createEstimator, type Estimator, EstimatorError, type WorkerPort } from '../../estimator/run/client';
 import type { Shop } from '../../logbook/fold/fold';
 import { standById } from '../../shop/zone/stands';
 import { NO_OUTLOOK_WORDS } from '../../words/frame/actions';
@@ -36,11 +36,17 @@ interface Job extends Worked {
   readonly cancel: () => void;
 }
 
+const everyTwoSeconds = (look: () => void) => {
+  const timer = setInterval(look, 2000);
+  return () => clearInterval(timer);
+};
+
 /** Keeps an outlook for every piece on the bench, worked out again when an entry changes it, one piece at a time. */
 export function followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }: OutlooksNeeds): Outlooks {
-  const estimator = createEstimator(startWorker);
+  const estimator = createEstimator(startWorker, everyTwoSeconds);
   const worked = new Map<PieceId, Worked>();
   let wanted: ReadonlyMap<PieceId, string> = new Map();
+  const failed = new Set<PieceId>();
   let running: Job | undefined;
   let looked: PieceId | undefined;
   let own: ReadonlyMap<PieceId, Outlook> = new Map();
@@ -59,7 +65,7 @@ export function followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }: O
   }
 
   function workNext(): void {
-    const piece = running ? undefined : firstOf(wanted, shop.value, looked);
+    const piece = running ? undefined : firstOf(wanted, shop.value, looked, failed);
     if (piece === undefined) return;
     const from = { inputs: wanted.get(piece) ?? '', atMs: nowMs.value };
     work(piece, from).catch(() => finish(piece, from, LOST));
@@ -75,7 +81,7 @@ export function followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }: O
     const asked = requestFor(piece, shop.value, from.atMs, taught.diffusivity);
     if (!asked.ok)
       return finish(id, from, { state: 'failed', message: NO_OUTLOOK_WORDS[asked.failure.kind] });
-    const { result, cancel } = estimator.estimate(asked.value.request);
+    const { result, cancel } = estimator.estimate({ ...asked.value.request, stack: id });
     const job: Job = { ...from, piece: id, cancel };
     running = job;
     const { request, startMs } = asked.value;
@@ -89,6 +95,8 @@ export function followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }: O
   function finish(id: PieceId, from: Worked, outlook: Outlook): void {
     worked.set(id, from);
     own = new Map(own).set(id, outlook);
+    if (outlook.state === 'failed') failed.add(id);
+    else failed.delete(id);
     reviewAll();
     workAfter(0); // the screen draws this one first
   }
@@ -124,7 +132,8 @@ export function followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }: O
 async function answerOf(result: Promise<Estimate>, startMs: number): Promise<Outlook> {
   try {
     return { state: 'ready', estimate: await result, startMs, stale: false };
-  } catch {
-    return LOST;
+  } catch (error) {
+    const why = error instanceof EstimatorError ? error.why : 'lost';
+    return { state: 'failed', message: NO_OUTLOOK_WORDS[why] };
   }
 }

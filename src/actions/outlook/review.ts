@@ -64,11 +64,22 @@ function meanwhile(before: Outlook | undefined, isChanged: boolean, piece: Piece
   return before && !isChanged ? before : { state: 'computing' };
 }
 
-/** The stand to work out first: of the piece on screen, else the one worked on last, whose times are awaited. */
-export function firstOf(wanted: ReadonlyMap<PieceId, string>, shop: Shop, looked: PieceId | undefined) {
+/**
+ * The stand to work out first: of the piece on screen, else the one worked on last, whose times are awaited. One that failed before
+ * goes last, even on screen.
+ */
+export function firstOf(
+  wanted: ReadonlyMap<PieceId, string>,
+  shop: Shop,
+  looked: PieceId | undefined,
+  failed: ReadonlySet<PieceId>,
+): PieceId | undefined {
   const piece = shop.pieces.get(looked ?? '');
-  const seen = piece && standsOf(piece, shop).find(({ id }) => wanted.has(id));
+  const seen = piece && standsOf(piece, shop).find(({ id }) => wanted.has(id) && !failed.has(id));
   if (seen) return seen.id;
   const lastMs = (id: PieceId) => standById(id, shop)?.piece.coats.at(-1)?.atMs ?? 0;
-  return [...wanted.keys()].sort((one, other) => lastMs(other) - lastMs(one))[0];
+  const hasFailed = (id: PieceId) => Number(failed.has(id));
+  return [...wanted.keys()].sort(
+    (one, other) => hasFailed(one) - hasFailed(other) || lastMs(other) - lastMs(one),
+  )[0];
 }

@@ -42,7 +42,7 @@ export async function movedToSheet(
   return scaledToSheet(estimate, coat.atS, factors);
 }
 
-const likely = ({ milestones }: Estimate) =>
-  Object.fromEntries(MILESTONES.map((name) => [name, milestones[name].likelyS])) as {
+const likely = ({ milestones }: Estimate): { readonly [M in Milestone]: number } =>
+  Object.fromEntries(MILESTONES.map((name): [Milestone, number] => [name, milestones[name].likelyS])) as {
     [M in Milestone]: number;
   };

@@ -129,7 +129,7 @@ function afterLastCoat({ milestones, oneMoreCoat }: Estimate, lastS: number, sin
   const laterS = { recoat: 0, level: oneMoreCoat?.levelS ?? 0, rubOut: oneMoreCoat?.rubOutS ?? 0 };
   return (milestone, coatsAhead) => {
     // What one more coat adds is counted from now on; the wait after it counts from that coat.
-    const growthS = coatsAhead * Math.max(0, laterS[milestone] - sinceS);
+    const growthS = coatsAhead && coatsAhead * Math.max(0, laterS[milestone] - sinceS);
     return minutesOf(milestones[milestone], growthS - lastS);
   };
 }

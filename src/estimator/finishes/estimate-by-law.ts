@@ -1,8 +1,9 @@
 import { PRIOR } from '../belief';
-import { type Band, type Curve, type Estimate, MILESTONES, settledLast } from '../estimate';
+import { type Band, type Curve, MILESTONES, type RawEstimate, settledLast } from '../estimate';
+import { known } from '../known';
 import { type CuringFinish, FINISH_LAWS, type FinishLaw, type Spread } from './finish-law';
 import { evidenceOf, learnedFrom, timesAfter } from './law-checks';
-import type { LawEstimate, LawHistory, LawRequest } from './law-history';
+import type { LawEstimate, LawHistory, LawRequest, OfLaw } from './law-history';
 import { growing, layersOverTime, leftAt } from './layers';
 import { type Progress, reachedS, valueAt } from './progress';
 import { tgAtK } from './rates';
@@ -38,21 +39,28 @@ export function estimateByLaw(finish: CuringFinish, request: LawRequest): LawEst
   const wanted = thresholds(atConditions, timesAfter(history, times, evidence, belief));
   const run = runOf(law, history);
   const milestones = settledLast(
-    Object.fromEntries(MILESTONES.map((name) => [name, bandOf(name, wanted, run)])) as Estimate['milestones'],
+    Object.fromEntries(
+      MILESTONES.map((name) => [name, bandOf(name, wanted, run)]),
+    ) as RawEstimate['milestones'],
   );
-  const shift = (other: LawHistory): { levelS: number; rubOutS: number } => {
+  const shift = (other: LawHistory): { levelS: number; rubOutS: number } | undefined => {
     const moved = runOf(law, other);
     const late = (name: 'level' | 'rubOut'): number =>
       bandOf(name, wanted, moved).likelyS - milestones[name].likelyS;
-    return { levelS: late('level'), rubOutS: late('rubOut') };
+    const [levelS, rubOutS] = [late('level'), late('rubOut')];
+    return Number.isNaN(levelS) || Number.isNaN(rubOutS) ? undefined : { levelS, rubOutS };
   };
-  return {
+  const oneMoreCoat = nextCoat && shift({ ...history, coats: [...history.coats, nextCoat] });
+  return known<OfLaw>({
     milestones,
     curve: curveOf(law, history, { wanted, untaught }, run),
     profiles: layersOverTime(law, history, wanted, nowS),
     now: nowOf(law, history, { wanted, untaught }, run, nowS),
-    ...(nextCoat && { oneMoreCoat: shift({ ...history, coats: [...history.coats, nextCoat] }) }),
-    whatIf: whatIf.map(({ name, history: other }) => ({ name, ...shift(other) })),
+    ...(oneMoreCoat && { oneMoreCoat }),
+    whatIf: whatIf.flatMap(({ name, history: other }) => {
+      const moved = shift(other);
+      return moved ? [{ name, ...moved }] : [];
+    }),
     coldestK: history.coats.map(({ atS }) => airAt(history, atS).temperatureK),
     learned: PRIOR,
     law: {
@@ -63,7 +71,7 @@ export function estimateByLaw(finish: CuringFinish, request: LawRequest): LawEst
       totalDryM: totalDryM(history),
       wasTooCold: wasTooCold(law, history, nowS),
     },
-  };
+  });
 }
 
 function bandOf(moment: LawMoment, wanted: Thresholds, run: Progress): Band {
@@ -134,7 +142,7 @@ function nowOf(
   come: HowFar,
   run: Progress,
   nowS: number,
-): Estimate['now'] {
+): RawEstimate['now'] {
   const { volatileM } = newest(history);
   const { likely } = paceOf(come);
   const left = leftAt(come.wanted, valueAt(run, run.dried, nowS));

@@ -1,4 +1,4 @@
-import type { Check, Estimate } from '../estimate';
+import type { Band, Check, Estimate } from '../estimate';
 import type { CuringFinish } from './finish-law';
 import type { LawBelief } from './law-belief';
 
@@ -49,13 +49,16 @@ export interface LawRequest {
 }
 
 /** An estimate by law, with what only these finishes have. */
-export interface LawEstimate extends Estimate {
+export interface LawEstimate extends Estimate, OfLaw {}
+
+/** What only these finishes have. */
+export interface OfLaw {
   readonly law: {
     readonly finish: CuringFinish;
     /** What the checks of this piece say of its product; `learned` is of a diffusivity that these laws do not have. */
     readonly learned: LawBelief;
     /** When the recoat window closes; absent where it has no upper end. */
-    readonly recoatUntil?: Estimate['milestones']['recoat'];
+    readonly recoatUntil?: Band;
     readonly isScaledToSheet: boolean;
     /** Dry film of all coats less what was sanded away, m. */
     readonly totalDryM: number;

@@ -1,4 +1,4 @@
-import type { Profile } from '../simulate';
+import type { Profile } from '../profile';
 import type { FinishLaw, Spread } from './finish-law';
 import type { LawHistory } from './law-history';
 import { type Progress, progress, valueAt } from './progress';

@@ -1,4 +1,5 @@
-import { type Band, type Estimate, type Milestone, settledLast } from '../estimate';
+import { type Band, type Estimate, type Milestone, type RawEstimate, settledLast } from '../estimate';
+import { known } from '../known';
 import type { SheetTimes } from './law-history';
 
 /** By how much a product is slower than the model has it, for each milestone. */
@@ -45,13 +46,13 @@ export function scaledToSheet(estimate: Estimate, lastCoatS: number, factors: Sh
     likelyS: move(band.likelyS, by),
     lateS: move(band.lateS, by),
   });
-  return {
+  return known({
     ...estimate,
     milestones: settledLast(
       Object.fromEntries(
         ORDER.map((name) => [name, moved(estimate.milestones[name], factors[name])]),
-      ) as Estimate['milestones'],
+      ) as RawEstimate['milestones'],
     ),
     curve: { ...estimate.curve, timeS: estimate.curve.timeS.map((timeS) => move(timeS, factors.level)) },
-  };
+  });
 }

@@ -60,6 +60,9 @@ export function evaporation(
 
   const surface = new Float64Array(solvents.length);
   return {
+    forget() {
+      lastK = 0;
+    },
     fill(film, air, sinceWetS, conductance) {
       const top = film.nodes - 1;
       let wetness = 0;

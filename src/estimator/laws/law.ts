@@ -28,4 +28,6 @@ export interface SurfaceLaw {
    * @param sinceWetS seconds since the last coat: the panel beneath gives heat, less and less of it
    */
   fill(film: Film, air: AirState, sinceWetS: number, conductance: Float64Array): number;
+  /** Forgets what it found at the last step; called when the film was changed from outside. */
+  forget?(): void;
 }

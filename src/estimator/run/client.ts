@@ -13,17 +13,31 @@ export interface WorkerPort {
 /** What the worker answers. */
 export type Answer =
   | { readonly ok: true; readonly estimate: Estimate }
-  | { readonly ok: false; readonly message: string };
+  | { readonly ok: false; readonly why: 'too-thick' | 'unsolvable'; readonly message: string };
 
 /** The estimate is no longer wanted. */
 export class CancelledError extends Error {
   override name = 'CancelledError';
 }
 
+/** Why there is no estimate: too much to march, a stack that cannot be solved, a worker that is gone or does not answer. */
+export type NoEstimate = Extract<Answer, { ok: false }>['why'] | 'lost';
+
 /** The stack could not be worked out, or the worker was lost; the next request gets a new one. */
 export class EstimatorError extends Error {
   override name = 'EstimatorError';
+  readonly why: NoEstimate;
+  constructor(message: string, why: NoEstimate = 'lost') {
+    super(message);
+    this.why = why;
+  }
 }
+
+/** Calls back every few seconds until it is told to stop. */
+export type LookEvery = (look: () => void) => () => void;
+
+/** A worker that was silent for so many looks is ended: a page that slept looks once on waking. */
+const MOST_LOOKS = 15;
 
 export interface Estimator {
   estimate(request: PlainRequest): { readonly result: Promise<Estimate>; cancel(): void };
@@ -38,16 +52,21 @@ interface Job {
 /**
  * Runs estimates off the main thread, one at a time, in the order asked for. Every promise settles: with the estimate, or
  * because the stack could not be worked out, it was cancelled, or the worker was lost. A running job can only be stopped by
- * ending its worker, so that is what cancelling does; one that still waits is dropped.
+ * ending its worker, so that is what cancelling does; one that still waits is dropped. A worker that does not answer is ended.
  */
-export function createEstimator(startWorker: () => WorkerPort): Estimator {
+export function createEstimator(
+  startWorker: () => WorkerPort,
+  lookEvery: LookEvery = () => () => {},
+): Estimator {
   const waiting: Job[] = [];
+  let stopLooking: (() => void) | undefined;
   let worker: WorkerPort | undefined;
   let running: Job | undefined;
 
   function settle(how: (job: Job) => void): void {
     const job = running;
     running = undefined;
+    stopLooking?.();
     if (job) how(job);
     runNext();
   }
@@ -65,14 +84,24 @@ export function createEstimator(startWorker: () => WorkerPort): Estimator {
     try {
       worker ??= listenTo(startWorker());
       worker.postMessage(running.request);
+      watchOver();
     } catch (error) {
       loseWorker(new EstimatorError(error instanceof Error ? error.message : String(error)));
     }
   }
 
+  function watchOver(): void {
+    let looks = 0;
+    stopLooking = lookEvery(() => {
+      if (++looks >= MOST_LOOKS) loseWorker(new EstimatorError('The worker does not answer.'));
+    });
+  }
+
   function listenTo(started: WorkerPort): WorkerPort {
     started.onmessage = ({ data }) =>
-      settle((job) => (data.ok ? job.resolve(data.estimate) : job.reject(new EstimatorError(data.message))));
+      settle((job) =>
+        data.ok ? job.resolve(data.estimate) : job.reject(new EstimatorError(data.message, data.why)),
+      );
     started.onerror = ({ message }) => loseWorker(new EstimatorError(message || 'The worker did not load.'));
     started.onmessageerror = () => loseWorker(new EstimatorError('The answer could not be read.'));
     return started;

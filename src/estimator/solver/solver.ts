@@ -33,6 +33,18 @@ const CAREFUL_FROM_S = 600;
 /** Steps between looks at which solvents still matter. */
 const LOOK_EVERY = 8;
 
+/** Where a solver stands between two steps. */
+export interface SolverState {
+  readonly past: readonly Float64Array[];
+  readonly evaporated: Float64Array;
+  readonly evaporatedBefore: Float64Array;
+  readonly isActive: Uint8Array;
+  readonly temperatureK: number;
+  readonly wishS: number;
+  readonly lastStepS: number;
+  readonly tolerance: number;
+}
+
 /** Marches a film through time. */
 export interface Solver {
   readonly film: Film;
@@ -42,8 +54,13 @@ export interface Solver {
   readonly temperatureK: number;
   /** Seconds that the next step would like to take. */
   readonly stepS: number;
-  /** Forgets the past steps after the film or its mesh was changed from outside. */
-  restart(): void;
+  /** Node by node, how much was solved so far: what the work of a march is counted in. */
+  readonly nodesSolved: number;
+  /** What a march needs to go on from here, but for the film; given to `resume`. */
+  state(): SolverState;
+  resume(state: SolverState): void;
+  /** Forgets the past steps after the film or its mesh was changed from outside; the steps to come are steered by `tolerance`. */
+  restart(tolerance?: number): void;
   /** One step, of at most `mostS`; gives the seconds it took. */
   step(air: AirState, sinceWetS: number, mostS: number): number;
 }
@@ -65,16 +82,19 @@ export function createSolver(
   const work = createWork(film);
   const evaporated = new Float64Array(film.solvents);
   const evaporatedBefore = new Float64Array(film.solvents);
-  const { tolerance, negligible, firstStepS } = accuracy;
+  const { negligible, firstStepS } = accuracy;
+  let { tolerance } = accuracy;
   const ratios = mobilityLaw.ratio;
   let temperatureK = 0;
   let wishS = firstStepS;
   let lastStepS = 0;
   let sinceLook = 0;
+  let nodesSolved = 0;
 
   /** Solves one step into `work.solved`; gives the largest error, 1 being what was aimed at. */
   function attempt(air: AirState, sinceWetS: number, stepS: number): number {
     const ratio = lastStepS > 0 ? stepS / lastStepS : 0;
+    nodesSolved += film.nodes;
     extrapolate(film, work, ratio);
     chooseWeights(film, work, ratio);
     const evaporate = () => surfaceLaw.fill(work.predicted, air, sinceWetS, work.conductance);
@@ -86,14 +106,16 @@ export function createSolver(
         temperatureK = evaporate();
         fillFaces(work, mobilityLaw, temperatureK, 0);
       }
+      work.wet.fill(FLOOR, 0, film.nodes);
+      work.change.fill(0, 0, film.nodes);
+      work.speed.fill(0, 0, film.nodes);
       for (let i = 0; i < film.solvents; i++) {
         if (!work.isActive[i]) continue;
         if (!ratios) fillFaces(work, mobilityLaw, temperatureK, i);
         solveSolvent(film, work, i, stepS, ratios ? (ratios[i] as number) : 1);
       }
-      const { fromPredicted, fromExtrapolated } = compare(film, work);
-      if (pass === MOST_PASSES || fromPredicted < AGREED * tolerance)
-        return fromExtrapolated / toleranceFor(stepS);
+      if (pass === MOST_PASSES || largest(film, work.change, work.wet) < AGREED * tolerance)
+        return largest(film, work.speed, work.wet) / toleranceFor(stepS);
       adopt(film, work);
     }
   }
@@ -113,8 +135,12 @@ export function createSolver(
       const gone = evaporated[i] as number;
       evaporated[i] = (fromNow * gone - fromPast * (evaporatedBefore[i] as number) + left) / lead;
       evaporatedBefore[i] = gone;
-      (work.past[i] as Float64Array).set((film.u[i] as Float64Array).subarray(0, film.nodes));
-      (film.u[i] as Float64Array).set(next.subarray(0, film.nodes));
+      const past = work.past[i] as Float64Array;
+      const now = film.u[i] as Float64Array;
+      for (let n = 0; n <= top; n++) {
+        past[n] = now[n] as number;
+        now[n] = next[n] as number;
+      }
     }
     lastStepS = stepS;
     sinceLook++;
@@ -139,10 +165,33 @@ export function createSolver(
     get stepS() {
       return wishS;
     },
-    restart() {
+    get nodesSolved() {
+      return nodesSolved;
+    },
+    state: () => ({
+      past: work.past.map((column) => column.slice(0, film.nodes)),
+      evaporated: evaporated.slice(),
+      evaporatedBefore: evaporatedBefore.slice(),
+      isActive: work.isActive.slice(),
+      temperatureK,
+      wishS,
+      lastStepS,
+      tolerance,
+    }),
+    resume(state: SolverState) {
+      for (const [i, column] of state.past.entries()) work.past[i]?.set(column);
+      evaporated.set(state.evaporated);
+      evaporatedBefore.set(state.evaporatedBefore);
+      work.isActive.set(state.isActive);
+      ({ temperatureK, wishS, lastStepS, tolerance } = state);
+      sinceLook = 0;
+    },
+    restart(toleranceFromNow = accuracy.tolerance) {
+      tolerance = toleranceFromNow;
       lastStepS = 0;
       wishS = firstStepS;
       work.isActive.fill(1);
+      surfaceLaw.forget?.();
       leaveNegligible();
     },
     step(air: AirState, sinceWetS: number, mostS: number) {
@@ -174,14 +223,13 @@ function extrapolate(film: Film, work: Work, ratio: number): void {
     const now = film.u[i] as Float64Array;
     const past = work.past[i] as Float64Array;
     const next = work.extrapolated[i] as Float64Array;
-    const isMoving = ratio > 0 && work.isActive[i] === 1;
+    const predicted = work.predicted.u[i] as Float64Array;
+    const lean = work.isActive[i] === 1 ? ratio : 0;
     for (let n = 0; n < film.nodes; n++) {
-      const value = isMoving
-        ? (now[n] as number) + ratio * ((now[n] as number) - (past[n] as number))
-        : (now[n] as number);
-      next[n] = Math.max(0, value);
+      const here = now[n] as number;
+      const value = lean > 0 ? here + lean * (here - (past[n] as number)) : here;
+      next[n] = predicted[n] = Math.max(0, value);
     }
-    (work.predicted.u[i] as Float64Array).set(next.subarray(0, film.nodes));
   }
   work.predicted.nodes = film.nodes;
 }
@@ -196,21 +244,25 @@ function chooseWeights(film: Film, work: Work, ratio: number): void {
     const now = film.u[i] as Float64Array;
     const past = work.past[i] as Float64Array;
     let isFalling = false;
-    for (let n = 0; n < film.nodes; n++) {
-      if (second.fromNow * (now[n] as number) < second.fromPast * (past[n] as number)) isFalling = true;
-    }
+    for (let n = film.nodes - 1; n >= 0 && !isFalling; n--)
+      isFalling = second.fromNow * (now[n] as number) < second.fromPast * (past[n] as number);
     work.weights[i] = isFalling ? FIRST_ORDER : second;
   }
 }
 
-/** Thomas algorithm for one solvent, from the base upwards and back down. */
+/**
+ * Thomas algorithm for one solvent, from the base upwards and back down. On the way down it adds to `work.wet` the wetness found,
+ * to `work.change` how far it lies from that at which the coefficients were taken, and to `work.speed` how far from the extrapolated one.
+ */
 function solveSolvent(film: Film, work: Work, i: number, stepS: number, ratio: number): void {
   const { nodes, binder } = film;
   const { lead, fromNow, fromPast } = work.weights[i] as Weights;
-  const { faces, upper } = work;
+  const { faces, upper, wet, change, speed } = work;
   const now = film.u[i] as Float64Array;
   const past = work.past[i] as Float64Array;
   const next = work.solved[i] as Float64Array;
+  const predicted = work.predicted.u[i] as Float64Array;
+  const extrapolated = work.extrapolated[i] as Float64Array;
   const scale = stepS * ratio;
   const top = nodes - 1;
   let below = 0;
@@ -227,42 +279,21 @@ function solveSolvent(film: Film, work: Work, i: number, stepS: number, ratio: n
     next[n] = right;
     below = above;
   }
-  for (let n = top - 1; n >= 0; n--)
-    next[n] = (next[n] as number) + (upper[n] as number) * (next[n + 1] as number);
+  let value = 0;
+  for (let n = top; n >= 0; n--) {
+    value = (next[n] as number) + (n < top ? (upper[n] as number) * value : 0);
+    next[n] = value;
+    wet[n] = (wet[n] as number) + value;
+    change[n] = (change[n] as number) + Math.abs(value - (predicted[n] as number));
+    speed[n] = (speed[n] as number) + Math.abs(value - (extrapolated[n] as number));
+  }
 }
 
-/**
- * Largest differences of the solved wetness from that at which the coefficients were taken, and from the extrapolated one, over
- * all nodes, relative to the wetness there.
- */
-function compare(
-  film: Film,
-  work: Work,
-): { readonly fromPredicted: number; readonly fromExtrapolated: number } {
-  const { wet, change, speed } = work;
-  wet.fill(FLOOR, 0, film.nodes);
-  change.fill(0, 0, film.nodes);
-  speed.fill(0, 0, film.nodes);
-  for (let i = 0; i < film.solvents; i++) {
-    if (!work.isActive[i]) continue;
-    const solved = work.solved[i] as Float64Array;
-    const predicted = work.predicted.u[i] as Float64Array;
-    const extrapolated = work.extrapolated[i] as Float64Array;
-    for (let n = 0; n < film.nodes; n++) {
-      const value = solved[n] as number;
-      wet[n] = (wet[n] as number) + value;
-      change[n] = (change[n] as number) + Math.abs(value - (predicted[n] as number));
-      speed[n] = (speed[n] as number) + Math.abs(value - (extrapolated[n] as number));
-    }
-  }
-  let fromPredicted = 0;
-  let fromExtrapolated = 0;
-  for (let n = 0; n < film.nodes; n++) {
-    const share = 1 / (wet[n] as number);
-    fromPredicted = Math.max(fromPredicted, (change[n] as number) * share);
-    fromExtrapolated = Math.max(fromExtrapolated, (speed[n] as number) * share);
-  }
-  return { fromPredicted, fromExtrapolated };
+/** The largest of a column's differences, relative to the wetness there. */
+function largest({ nodes }: Film, differences: Float64Array, wet: Float64Array): number {
+  let most = 0;
+  for (let n = 0; n < nodes; n++) most = Math.max(most, (differences[n] as number) / (wet[n] as number));
+  return most;
 }
 
 /** Takes coefficients at the solution itself, for another pass. */

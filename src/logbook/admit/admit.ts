@@ -2,6 +2,7 @@ import { fail, type Result, succeed } from '../../result';
 import type { Entry, Kind } from '../entry';
 import { asCorrected } from '../fold/corrections';
 import type { Shop } from '../fold/fold';
+import { quantity } from '../typed';
 import { AIR_RULES, type AirGround, airLeansOn, filterBeginningMs } from './admit-air';
 import { MATCH_RULES, type MatchGround, matchLeansOn } from './admit-match';
 import { MIX_RULES, type MixGround, mixLeansOn } from './admit-mix';
@@ -12,6 +13,7 @@ type Ground =
   | 'unknown-piece'
   | 'unknown-jar'
   | 'unknown-air'
+  | 'too-wet'
   | 'unknown-entry'
   | 'piece-closed'
   | 'piece-there-already'
@@ -55,6 +57,7 @@ const RULES: Rules = {
   'jar-emptied': ({ jar }, { jars }) => (jars.has(jar) ? undefined : 'unknown-jar'),
   'coat-laid': (coat, shop) => {
     if (!shop.jars.has(coat.jar)) return 'unknown-jar';
+    if (wetM(coat) > WETTEST_M) return 'too-wet';
     if (coat.air !== undefined && shop.entries.get(coat.air)?.kind !== 'air-read') return 'unknown-air';
     return onOpenPiece(coat, shop);
   },
@@ -81,6 +84,15 @@ const RULES: Rules = {
           matchLeansOn(entry, shop));
   },
 };
+
+/** More than this in one coat runs off or is a slip of the finger, m (judgement, no source). */
+const WETTEST_M = 2e-3;
+
+/** The wet film of all passes of a coat, m; of one said by its usual build, none. */
+function wetM({ film }: Extract<Entry, { kind: 'coat-laid' }>): number {
+  if (film.by === 'usual') return 0;
+  return film.by === 'wet' ? quantity(film.wetFilm).si : film.passes * quantity(film.perPass).si;
+}
 
 /** Whether striking this entry would leave work on a piece, or from a jar, with nothing under it. */
 function isLeantOn(entry: Entry, { pieces, jars }: Shop): boolean {

@@ -7,6 +7,10 @@ export const NO_OUTLOOK_WORDS = {
   'no-room-for-lacquer':
     'Thinner and retarder leave no room for lacquer in one of its jars. Undo that jar and fill it again.',
   'no-drying-law': 'This version knows no drying law for its finish.',
+  'too-thick':
+    'Too thick to be worked out: its coats together are more than this phone can follow. Look through its coats, and undo one that was logged wrong.',
+  unsolvable:
+    'The numbers of its coats cannot be worked out. Look through its coats and jars, and undo what was logged wrong.',
   lost: 'The drying model stopped. Log or undo something, or reload the app, to try again.',
 } as const;
 

@@ -15,6 +15,8 @@ export const FAILURE_WORDS = {
   'not-correctable': () => 'This cannot be corrected so. Undo the entry and log it again.',
   'unknown-piece': () => 'This piece is not in the logbook. Choose another, or start it first.',
   'unknown-jar': () => 'This jar is not in the logbook. Choose another, or fill it first.',
+  'too-wet': () =>
+    'All passes of one coat together come to more than 2 mm (79 mil) wet: that runs off. Look at the passes and at what each puts on.',
   'unknown-air': () => 'This air reading is not in the logbook. Take a new one.',
   'unknown-entry': () => 'This entry is not in the logbook, so there is nothing to undo.',
   'piece-closed': () => 'This piece is finished. Reopen it to go on.',

@@ -1,10 +1,13 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, test, vi } from 'vitest';
+import { lawOutlook } from '../../../src/actions/outlook/law-outlook';
 import type { OpenShop } from '../../../src/actions/shop';
 import { type Belief, type Estimate, MILESTONES } from '../../../src/estimator/estimate';
 import { answer } from '../../../src/estimator/run/answer';
 import type { Answer } from '../../../src/estimator/run/client';
 import type { PlainRequest } from '../../../src/estimator/run/plain';
+import type { Jar } from '../../../src/logbook/fold/jars';
+import type { Piece } from '../../../src/logbook/fold/pieces';
 import { aShop, done, NOW_MS, newName, storeOn, worker } from '../a-shop';
 
 const HOUR_MS = 3_600_000;
@@ -185,7 +188,9 @@ describe('an outlook', () => {
 
   test('that cannot be worked out says why, and comes again when the entry is undone', async () => {
     const { open } = await watched(({ history }) =>
-      history.events.length > 1 ? { ok: false, message: 'no' } : estimateOf({ history } as PlainRequest),
+      history.events.length > 1
+        ? { ok: false, why: 'too-thick', message: 'no' }
+        : estimateOf({ history } as PlainRequest),
     );
     const { piece, coat } = await pieceWithCoat(open);
     await ready(open, piece);
@@ -193,11 +198,53 @@ describe('an outlook', () => {
     await vi.waitFor(() =>
       expect(open.outlooks.value.get(piece)).toEqual({
         state: 'failed',
-        message: expect.stringContaining('drying model stopped'),
+        message: expect.stringContaining('Too thick to be worked out'),
       }),
     );
     done(await open.actions.undo(next.id));
     await ready(open, piece);
+  });
+
+  test.each(['waterborne', 'precatalysed', 'conversion', 'urethane'] as const)(
+    'of a jar of an older logbook that thinner and retarder leave no %s in says so in words',
+    async (finish) => {
+      const { open } = await watched();
+      const product = { ...JAR.product, finish };
+      const { jar: id } = done(await open.actions.fillJar({ ...JAR, product }, NOW_MS - 5 * HOUR_MS));
+      const { piece: name } = await pieceWithCoat(open, HOUR_MS, id);
+      const shop = open.shop.value;
+      const jar = shop.jars.get(id) as Jar;
+      const share = (si: number) =>
+        ({ of: 'mix', percent: { si, typed: percent(String(100 * si)) } }) as const;
+      const retarder = { ...share(0.5), solvent: '2-butoxyethanol' } as Jar['retarder'];
+      const full = { ...jar, thinning: share(0.95), ...(retarder && { retarder }) };
+      const piece = shop.pieces.get(name) as Piece;
+      const told = lawOutlook(piece, { ...shop, jars: new Map([[id, full]]) }, NOW_MS);
+      expect(told).toEqual({ state: 'failed', message: expect.stringContaining('no room for lacquer') });
+      expect(lawOutlook(piece, shop, NOW_MS)?.state).toBe('ready');
+    },
+  );
+
+  test('of a piece that failed comes after all others, even where it is looked at', async () => {
+    const { open, asked } = await watched((request) =>
+      request.history.events.length > 1
+        ? { ok: false, why: 'too-thick', message: 'no' }
+        : estimateOf(request),
+    );
+    const { piece, coat, jar } = await pieceWithCoat(open);
+    const { piece: other } = await pieceWithCoat(open, HOUR_MS, jar);
+    await ready(open, other);
+    done(await open.actions.layCoat(coat));
+    await vi.waitFor(() => expect(open.outlooks.value.get(piece)?.state).toBe('failed'));
+    open.look(piece);
+    asked.length = 0;
+    const air = {
+      temperature: { text: '25', unit: 'C' },
+      humidity: percent('40'),
+      movement: 'booth',
+    } as const;
+    done(await open.actions.readAir(air));
+    await vi.waitFor(() => expect(asked.map(({ stack }) => stack)).toEqual([other, piece]));
   });
 
   test('takes in what the checks of another piece with the same product have taught', async () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { estimatedWaits } from '../../../src/actions/plan/waits';
+import { known } from '../../../src/estimator/known';
 import type { Step } from '../../../src/planner/step';
 import { momentsOf } from '../../../src/verdicts/moments';
 import { DAY_1_MS, layCoat } from '../../logbook/entries';
@@ -40,7 +41,7 @@ function bandsOf(
 ) {
   const { piece } = aShop(LAID);
   const made = anOutlook();
-  const outlook = { ...made, estimate: { ...made.estimate, ...(oneMoreCoat && { oneMoreCoat }) } };
+  const outlook = { ...made, estimate: known({ ...made.estimate, ...(oneMoreCoat && { oneMoreCoat }) }) };
   const worked = estimatedWaits(steps, { piece, outlook, moments: [], isOwn, nowMs: DAY_1_MS });
   return Object.fromEntries(
     worked.flatMap((step) =>

@@ -39,6 +39,11 @@ const nowMs = DAY_1_MS + 60 * MINUTE_MS;
 const at = (minutes: number, body: EntryBody): Entry => entry(20, body, DAY_1_MS + minutes * MINUTE_MS);
 const instant = (minutes: number): string => new Date(DAY_1_MS + minutes * MINUTE_MS).toISOString();
 const coatIn = (airId: string): EntryBody => ({ ...layCoat(), air: airId }) as EntryBody;
+const passes = (count: number, wetUm: string): EntryBody =>
+  ({
+    ...layCoat(),
+    film: { by: 'passes', passes: count, perPass: { text: wetUm, unit: 'um' } },
+  }) as EntryBody;
 const closePiece: EntryBody = { kind: 'piece-closed', piece: PIECE };
 const emptyJar: EntryBody = { kind: 'jar-emptied', jar: JAR };
 const change = (piece: string): EntryBody => ({ kind: 'piece-changed', piece, name: 'Box' });
@@ -49,6 +54,7 @@ describe('admits', () => {
     { what: 'a coat 20 minutes ago', it: at(40, layCoat()) },
     { what: 'a coat the moment its piece was started', it: at(1, layCoat()) },
     { what: 'a coat with its air', it: at(60, coatIn(id(5))) },
+    { what: 'two millimetres wet in all', it: at(60, passes(20, '100')) },
     { what: 'a sanding', it: at(60, sand()) },
     { what: 'a check', it: at(60, check()) },
     { what: 'a change of a closed piece', it: at(60, change(CLOSED)) },
@@ -74,6 +80,7 @@ describe('admits', () => {
 
 describe('refuses', () => {
   test.each([
+    { what: 'more than two millimetres wet in all', it: at(60, passes(21, '100')), kind: 'too-wet' },
     { what: 'a coat on a piece not started', it: at(60, layCoat(id(0xff))), kind: 'unknown-piece' },
     { what: 'a coat from a jar not filled', it: at(60, layCoat(PIECE, id(0xff))), kind: 'unknown-jar' },
     { what: 'a coat in air not read', it: at(60, coatIn(id(0xff))), kind: 'unknown-air' },

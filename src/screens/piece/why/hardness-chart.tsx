@@ -1,5 +1,5 @@
 import { THRESHOLD_K } from '../../../estimator/read-off';
-import { BITE_M } from '../../../estimator/simulate';
+import { BITE_M } from '../../../estimator/trace';
 import { MOMENT_WORDS } from '../../../words/piece/moments';
 import { WHY_WORDS } from '../../../words/piece/why';
 import { differenceWords, filmWords } from '../../../words/quantities';
