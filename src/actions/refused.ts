@@ -46,6 +46,7 @@ const WAYS_OUT: { readonly [K in Exclude<AppendFailure['kind'], 'faulty'>]: WayO
   'still-used': BENCH,
   'unknown-jar': MIX,
   'jar-there-already': MIX,
+  'too-wet': { field: 'film.passes' },
   'unknown-air': { to: ['air'] },
   'unknown-ingredient': { to: ['mix', 'ingredient', 'new'] },
   'contains-itself': { to: ['mix', 'ingredient'] },
