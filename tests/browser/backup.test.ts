@@ -90,7 +90,7 @@ describe('a folder', () => {
   test('gets a backup by itself when the work rests, and it brings everything back on an empty phone', async () => {
     await openWithDialog();
     await button('Choose a folder').tap();
-    await page.getByText('No folder to write to.').first().waitFor();
+    await page.getByText('No folder to save to.').first().waitFor();
     await workWithPhotos();
     await chooseFolder('backups');
     await expect.poll(() => howMany('backups')).toBe(1);
@@ -149,7 +149,7 @@ describe('a folder', () => {
     await goTo('#/more');
     await said('The browser asks for your permission again before it saves there.').waitFor();
     await button('Allow the folder again').tap();
-    await page.getByText('No folder to write to.').first().waitFor();
+    await page.getByText('No folder to save to.').first().waitFor();
     expect(await howMany('backups')).toBe(0);
   });
 
@@ -160,7 +160,7 @@ describe('a folder', () => {
     await startPiece('Walnut box');
     await putAway();
     await goTo('#/more');
-    await said(/The last backup could not be written there/).waitFor();
+    await said(/The last backup could not be saved there/).waitFor();
     expect(await axeViolations()).toEqual([]);
     await chooseFolder('elsewhere');
     await expect.poll(() => howMany('elsewhere')).toBe(1);
@@ -174,7 +174,7 @@ describe('a folder', () => {
     await startPiece('Walnut box');
     await putAway();
     await goTo('#/more');
-    await said(/The last backup could not be written there/).waitFor();
+    await said(/The last backup could not be saved there/).waitFor();
     expect(await filesIn('backups')).toEqual({});
     await folderIsFull(false);
     await chooseFolder('backups');
@@ -190,7 +190,7 @@ describe('the share sheet', () => {
     await workWithPhotos();
     await goTo('#/more');
     await button('Save a backup').tap();
-    await page.getByText(/^Written: coatwait-.*\.zip\.$/).waitFor();
+    await page.getByText(/^Saved: coatwait-.*\.zip\.$/).waitFor();
     const before = await kept();
     const { name, buffer } = await sharedFile();
     expect(name).toMatch(/^coatwait-\d{4}-\d\d-\d\d\.zip$/);
@@ -204,7 +204,7 @@ describe('the share sheet', () => {
     await startPiece('Walnut box');
     await goTo('#/more');
     await button('Save a backup').tap();
-    await said(/^Not shared, so no backup was written/).waitFor();
+    await said(/^Not shared, so no backup was saved/).waitFor();
     await said('No backup saved on this phone yet.').waitFor();
     expect(await axeViolations()).toEqual([]);
     const downloading = page.waitForEvent('download');
@@ -223,7 +223,7 @@ describe('the share sheet', () => {
     const downloading = page.waitForEvent('download');
     await button('Save a backup').tap();
     expect(readFileSync(await (await downloading).path(), 'latin1')).toContain('Walnut box');
-    await page.getByText(/^Written: coatwait-/).waitFor();
+    await page.getByText(/^Saved: coatwait-/).waitFor();
   });
 });
 

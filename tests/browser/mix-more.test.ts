@@ -91,7 +91,7 @@ test('the height of the shop is kept, shown back, and makes the room ask for mor
   await height.locator('.problem', { hasText: '5000' }).waitFor();
   await field('Altitude').fill('2500');
   await height.getByRole('button', { name: 'Save' }).tap();
-  await page.getByText('Kept.').waitFor();
+  await page.getByText('Saved.').waitFor();
   expect((await flow()) / low).toBeCloseTo(1.36, 1); // 101325 / 74682 Pa
   await goTo('#/more', 'Settings and backup');
   expect(await field('Altitude').inputValue()).toBe('2500');
