@@ -1,6 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import { jarFilmAt } from '../jar/film-at';
+import { leavesNoLacquer } from '../jar/volumes-in-mix';
 import { dryFilmM } from './stack-events';
 
 /** What is left of a coat after every sanding so far. */
@@ -21,10 +22,10 @@ export function layersLeft(
     (one, other) => one.atMs - other.atMs || (one.id < other.id ? -1 : 1),
   );
   for (const line of lines) {
-    if (line.kind === 'sanded') takeOff(layers, line.removed.si);
+    if (line.kind === 'sanded') takeOff(layers, line.removed.si, line.isUsual === true);
     else if (line.how !== 'flash') {
       const jar = shop.jars.get(line.jar);
-      if (jar)
+      if (jar && !leavesNoLacquer(jar.retarder ? [jar.thinning, jar.retarder] : [jar.thinning]))
         layers.push({
           coat: line,
           leftM: dryFilmM(line, jarFilmAt(jar, line.atMs, shop)),
@@ -35,11 +36,24 @@ export function layersLeft(
   return layers;
 }
 
-function takeOff(layers: { leftM: number }[], removedM: number): void {
-  let left = removedM;
+/** What is usual is no measure: it never takes the last of a film, m. */
+const LEAST_LEFT_M = 1e-6;
+
+function takeOff(layers: { leftM: number }[], removedM: number, isUsual: boolean): void {
+  const whole = layers.reduce((sum, { leftM }) => sum + leftM, 0);
+  let left = isUsual ? Math.max(0, Math.min(removedM, whole - LEAST_LEFT_M)) : removedM;
   for (const layer of layers.toReversed()) {
     const gone = Math.min(left, layer.leftM);
     layer.leftM -= gone;
     left -= gone;
   }
+}
+
+/** The piece with the coats that are still on it: what was sanded away to nothing dries no more. */
+export function asItStands<P extends Piece>(piece: P, shop: Pick<Shop, 'jars' | 'pieces'>): P {
+  if (piece.sandings.length === 0) return piece;
+  const layers = layersLeft(piece, shop);
+  const gone = new Set(layers.filter(({ leftM }) => leftM <= 0).map(({ coat }) => coat.id));
+  const coats = gone.size === layers.length ? [] : piece.coats.filter(({ id }) => !gone.has(id));
+  return gone.size === 0 ? piece : { ...piece, coats };
 }
