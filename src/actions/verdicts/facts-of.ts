@@ -114,7 +114,7 @@ function oldFinishFact(piece: string, shop: Shop): OldFinishFact {
   const { tests, seen, lead } = record;
   const answers = [...tests, ...(seen ? [seen] : [])];
   return {
-    finish: findingOf(record).finish,
+    finish: tests.length + (seen ? 1 : 0) === 0 ? 'unknown' : findingOf(record).finish,
     signs: seen?.signs ?? [],
     isSeen: seen !== undefined,
     knownMs: answers.length > 0 ? Math.max(...answers.map(({ atMs }) => atMs)) : undefined,
