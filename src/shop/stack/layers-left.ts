@@ -1,5 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
+import type { Jar } from '../../logbook/fold/jars';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
+import { type JarFilm, jarFilm } from '../jar/film';
 import { jarFilmAt } from '../jar/film-at';
 import { leavesNoLacquer } from '../jar/volumes-in-mix';
 import { dryFilmM } from './stack-events';
@@ -28,12 +30,22 @@ export function layersLeft(
       if (jar && !leavesNoLacquer(jar.retarder ? [jar.thinning, jar.retarder] : [jar.thinning]))
         layers.push({
           coat: line,
-          leftM: dryFilmM(line, jarFilmAt(jar, line.atMs, shop)),
+          leftM: dryFilmM(line, filmAt(jar, line.atMs, shop)),
           isColour: jar.pigment !== undefined,
         });
     }
   }
   return layers;
+}
+
+const films = new WeakMap<Jar, JarFilm>();
+
+/** The film of a jar at a moment; of a jar that lost no solvent it is always the same, and worked out once. */
+function filmAt(jar: Jar, atMs: number, shop: Pick<Shop, 'pieces'>): JarFilm {
+  if (jar.weighings.length > 0) return jarFilmAt(jar, atMs, shop);
+  const film = films.get(jar) ?? jarFilm(jar);
+  films.set(jar, film);
+  return film;
 }
 
 /** What is usual is no measure: it never takes the last of a film, m. */
