@@ -4,7 +4,7 @@ import { baseLifts, baseUnknown, noMelt, silicone } from './rules/base';
 import { filmLimit, windowClosed } from './rules/build';
 import { estimate } from './rules/estimate';
 import { filmGums, filmPrints } from './rules/film';
-import { isocyanate, jarPast } from './rules/jar';
+import { aerosol, isocyanate, jarPast } from './rules/jar';
 import { layersShow, sandsThrough, stillSoft, untried } from './rules/layers';
 import { lead } from './rules/lead';
 
@@ -22,6 +22,7 @@ export const RULES: readonly Rule[] = [
   sandsThrough,
   jarPast,
   isocyanate,
+  aerosol,
   tooCold,
   tooDamp,
   blush,

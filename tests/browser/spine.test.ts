@@ -148,7 +148,7 @@ describe('in the own shop', () => {
       .first()
       .waitFor();
     await page.goto(`${base}#/bench`);
-    await page.getByText('Ready for its first coat').waitFor(); // nothing was logged
+    await page.getByText('Ready for a coat').waitFor(); // nothing was logged
   });
 
   test('an entry that cannot be read is set aside and named, and the rest opens', async () => {

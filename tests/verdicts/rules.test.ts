@@ -363,6 +363,26 @@ table('isocyanate', [
   { name: 'not in it', act: 'coat' },
 ]);
 
+// Common practice, no source: heavy aerosol builds take 28 to 60 days.
+table('aerosol', [
+  {
+    name: 'a coat from a can',
+    act: 'coat',
+    facts: { jar: aJar('nitrocellulose', { hazards: ['aerosol'] }) },
+    says: 'aerosolCoat',
+    weight: 'note',
+  },
+  {
+    name: 'a film from a can',
+    act: 'rub-out',
+    days: 22,
+    facts: { jar: aJar('nitrocellulose', { hazards: ['aerosol'] }) },
+    says: 'aerosolSoft',
+    weight: 'note',
+  },
+  { name: 'from a gun', act: 'coat' },
+]);
+
 const F = (degrees: number): number => 273.15 + ((degrees - 32) * 5) / 9;
 const air = (temperatureF: number, humidity: number, more: Partial<Facts['air']> = {}): Facts['air'] => ({
   now: { atMs: T0, temperatureK: F(temperatureF), humidity },

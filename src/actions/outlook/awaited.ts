@@ -1,5 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
+import { asItStands } from '../../shop/stack/layers-left';
 import { type Stand, standsOf } from '../../shop/zone/stands';
 import type { Outlook } from './outlook';
 
@@ -14,7 +15,7 @@ const isFilm = ({ how }: Piece['coats'][number]): boolean => how !== 'flash';
 /** The stands of a piece that dry on their own: the whole if anything was laid on it, and every zone with work of its own. */
 export function dryingStands(piece: Piece, shop: Shop): readonly Stand[] {
   return standsOf(piece, shop).filter(
-    ({ zone, piece: seen }) => seen.coats.some(isFilm) && isOwn(zone, seen),
+    ({ zone, piece: seen }) => asItStands(seen, shop).coats.some(isFilm) && isOwn(zone, seen),
   );
 }
 

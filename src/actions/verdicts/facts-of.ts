@@ -10,7 +10,7 @@ import { jarFilmAt } from '../../shop/jar/film-at';
 import { jarHazards } from '../../shop/jar/hazards';
 import { jarLife } from '../../shop/jar/life';
 import { planSteps } from '../../shop/plan/plan-steps';
-import { layersLeft } from '../../shop/stack/layers-left';
+import { asItStands, layersLeft } from '../../shop/stack/layers-left';
 import { findingOf, oldFinishOf, sandingRule } from '../../shop/stack/old-finish';
 import { sandingRoom } from '../../shop/stack/sanding-room';
 import { sheetOf } from '../../shop/stack/sheet-times';
@@ -35,7 +35,7 @@ export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Parti
   const law = worked && lawOf(worked.estimate);
   const ms = (s: number): number => (worked?.startMs ?? 0) + s * 1000;
   const until = law?.recoatUntil;
-  const { startedMs, closedMs, base, coats, sandings, checks } = piece;
+  const { startedMs, closedMs, base, coats, sandings, checks } = asItStands(piece, shop);
   const jar = shop.jars.get(jarId ?? coats.at(-1)?.jar ?? '');
   return {
     nowMs,
@@ -46,7 +46,7 @@ export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Parti
     sandings,
     checks,
     clock: coats.length === 0 ? 'no-coats' : stateOf(outlook),
-    moments: momentsOf(piece, worked, nowMs),
+    moments: coats.length === 0 ? [] : momentsOf(piece, worked, nowMs),
     jar: jar && jarFact(jar, shop),
     air: airFact(jar, shop, nowMs),
     sandingK: sandingRoom(shop).temperatureK,
@@ -114,7 +114,7 @@ function oldFinishFact(piece: string, shop: Shop): OldFinishFact {
   const { tests, seen, lead } = record;
   const answers = [...tests, ...(seen ? [seen] : [])];
   return {
-    finish: findingOf(record).finish,
+    finish: tests.length + (seen ? 1 : 0) === 0 ? 'unknown' : findingOf(record).finish,
     signs: seen?.signs ?? [],
     isSeen: seen !== undefined,
     knownMs: answers.length > 0 ? Math.max(...answers.map(({ atMs }) => atMs)) : undefined,

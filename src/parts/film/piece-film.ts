@@ -28,7 +28,7 @@ export function filmLayers(
   // A flash coat brings no film of its own, so it is no layer.
   const coats = piece.coats.filter(({ how }) => how !== 'flash');
   const below = Math.max(0, held.length - coats.length);
-  return held.map((layer, index): FilmLayer => {
+  const layers = held.map((layer, index): FilmLayer => {
     const coat = coats[index - below];
     const thick = { dryUm: metresToUm(layer.dryM), solventUm: metresToUm(layer.solventM) };
     if (!coat) return { key: OLD_FINISH, label: FILM_WORDS.oldFinish, pattern: 'cross', ...thick };
@@ -36,7 +36,11 @@ export function filmLayers(
     const tint = jars.get(coat.jar)?.pigment && PIGMENTED;
     return { key: coat.id, label, pattern: patternOf(coat, jars), ...thick, ...(tint && { tint }) };
   });
+  return layers.filter(({ dryUm }) => dryUm > SANDED_AWAY_UM);
 }
+
+/** Less than this is what sanding left of a coat, and nothing to look at. */
+const SANDED_AWAY_UM = 0.01;
 
 /** How thick the film was when its newest coat had just gone on, µm: the top of a picture that keeps its scale. 0 while it is not worked out. */
 export function asLaidUm(outlook: Outlook | undefined): number {

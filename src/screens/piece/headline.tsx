@@ -22,6 +22,7 @@ export function Headline({ piece, outlook }: HeadlineProps) {
   const { standings, nowMs } = useShop();
   const standing = standings.value.get(piece.id);
   const awaited = awaitedOf(standing);
+  const isTimeFirst = standing?.verdict?.word === 'wait'; // what is awaited is looked for first
   return (
     <>
       {outlook?.state === 'failed' && (
@@ -30,8 +31,9 @@ export function Headline({ piece, outlook }: HeadlineProps) {
         </Notice>
       )}
       <div class="headline" aria-live="polite" data-empty={outlook?.state === 'computing' || undefined}>
+        {isTimeFirst && awaited && <Awaited moment={awaited} nowMs={nowMs.value} />}
         <Now standing={standing} nowMs={nowMs.value} />
-        {awaited && <Awaited moment={awaited} nowMs={nowMs.value} />}
+        {!isTimeFirst && awaited && <Awaited moment={awaited} nowMs={nowMs.value} />}
         {outlook?.state === 'ready' && outlook.stale && (
           <p class="state">
             <Icon name="waiting" />
@@ -52,7 +54,7 @@ function Now({ standing, nowMs }: { readonly standing: Standing | undefined; rea
     <div>
       <p class="state headline-may" data-kind={kind}>
         <Icon name={icon} />
-        {word}
+        {kind === 'quiet' ? PIECE_WORDS.computing : word}
       </p>
       {isReady && (
         <p class="quiet">

@@ -31,3 +31,14 @@ export const isocyanate: Rule = {
   look: ({ jar }) =>
     jar?.hazards.includes('isocyanate') ? { weight: 'caution', says: 'isocyanate' } : undefined,
 };
+
+/** A spray can holds slow solvent and cannot be thinned: built heavily it stays soft for weeks longer (common practice, no source). */
+export const aerosol: Rule = {
+  name: 'aerosol',
+  acts: ['coat', 'level-sand', 'rub-out'],
+  source: 'practice',
+  look: ({ jar }, { act }) =>
+    jar?.hazards.includes('aerosol')
+      ? { weight: 'note', says: act === 'coat' ? 'aerosolCoat' : 'aerosolSoft' }
+      : undefined,
+};

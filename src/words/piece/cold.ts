@@ -3,7 +3,7 @@
 /** What hardness is held against, and the rule of thumb of the trade beside our date. */
 export const COLD_WORDS = {
   room: (degrees: string, why: string): string => `Hardness is judged for a room of ${degrees}: ${why}.`,
-  change: 'Change the sanding room',
+  change: 'Set another room',
   counted: (days: string, likely: string, low: string, high: string): string =>
     `Rule of thumb: ${days} days in this shop count as ${likely} (${low}–${high}) at 21 °C (70 °F), for 8 to 12 K colder takes twice as long.`,
   over: (days: number, when: string): string =>

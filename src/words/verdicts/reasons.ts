@@ -60,6 +60,9 @@ export const REASON_WORDS = {
     'Shellac dissolved so long ago may never harden. Try it on glass first: dry and not sticky in 15 to 30 min, or mix new.',
   isocyanate: () =>
     'Isocyanate: only with training and supplied air, as its safety data sheet and your local code ask. No cartridge shows when it is spent.',
+  aerosolCoat: () => 'From a spray can: light passes, for it cannot be thinned and its solvent is slow.',
+  aerosolSoft: () =>
+    'From a spray can: a heavy build takes 28 to 60 days at 21 °C (70 °F) before it is levelled or rubbed out.',
   tooCold: ({ temperature, limitTemperature }: Told) =>
     `${temperature} is too cold for this finish: it wants ${limitTemperature} or warmer.`,
   coldNight: ({ temperature, limitTemperature }: Told) =>

@@ -4,6 +4,7 @@ import type { Jar } from '../../../logbook/fold/jars';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { jarFilm } from '../../../shop/jar/film';
 import { jarFilmAt } from '../../../shop/jar/film-at';
+import { layersLeft } from '../../../shop/stack/layers-left';
 import { sandingRoom } from '../../../shop/stack/sanding-room';
 import { FINISH_NAMES } from '../../../words/mix/jar';
 import { PIECE_FORM } from '../../../words/piece/piece';
@@ -32,12 +33,14 @@ const input = (term: string, text: string, origin: Origin, key = term): Input =>
 export function inputsOf(piece: Piece, shop: Shop, estimate: Estimate, units: UnitSystem): readonly Input[] {
   const jars = [...new Set(piece.coats.map(({ jar }) => jar))].flatMap((id) => shop.jars.get(id) ?? []);
   const finish = jars.at(-1)?.product.finish ?? 'nitrocellulose';
+  const ownM = layersLeft(piece, shop).reduce((sum, { leftM }) => sum + leftM, 0);
   return [
     input(WORDS.finish, FINISH_NAMES[finish].label, 'log'),
     input(WORDS.constants, WORDS.constantsText, 'fit'),
-    input(WORDS.coats, WORDS.coatsText(piece.coats.length, filmWords(estimate.now.dryM, units)), 'log'),
+    input(WORDS.coats, WORDS.coatsText(piece.coats.length, filmWords(ownM, units)), 'log'),
     ...jars.flatMap((jar) => ofJar(jar, piece, shop)),
     input(WORDS.base, PIECE_FORM.bases[piece.base].label, 'log'),
+    ...ofOldFinish(piece, estimate.now.dryM - ownM, units),
     ofAir(piece, shop),
     input(WORDS.movement, WORDS.movementText, 'practice'),
     ofSanding(shop, units),
@@ -81,7 +84,9 @@ function laidSolids(jar: Jar, { coats }: Piece, shop: Shop): string {
 
 function ofAir(piece: Piece, { airReadings, forecast }: Shop): Input {
   const firstMs = piece.coats[0]?.atMs ?? 0;
-  const count = airReadings.filter(({ atMs }) => atMs >= firstMs).length;
+  // The one before the first coat is the air that it went on in.
+  const before = airReadings.findLastIndex(({ atMs }) => atMs <= firstMs);
+  const count = airReadings.length - Math.max(0, before);
   if (airReadings.length === 0 && !forecast) return input(WORDS.air, WORDS.airNone, 'practice');
   const later = forecast
     ? WORDS.airForecast(
@@ -90,6 +95,13 @@ function ofAir(piece: Piece, { airReadings, forecast }: Shop): Input {
       )
     : WORDS.airLast;
   return input(WORDS.air, `${WORDS.airText(count)} ${later}`, 'log');
+}
+
+/** An old finish that softens takes part, as deep as it was said to be, or as is usual. */
+function ofOldFinish({ base, oldFilm }: Piece, deepM: number, units: UnitSystem): readonly Input[] {
+  if (base !== 'old-redissolves' || deepM <= 0) return [];
+  const text = WORDS.oldFilmText(filmWords(deepM, units));
+  return [input(WORDS.oldFilm, text, oldFilm ? 'log' : 'practice')];
 }
 
 function ofSanding(shop: Shop, units: UnitSystem): Input {
