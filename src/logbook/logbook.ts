@@ -4,6 +4,8 @@ import type { Refusal } from './admit/admit';
 import { type Entry, type EntryBody, type Issue, inItsVersion, parseEntry } from './entry';
 import { fetchOnce } from './fetch-once';
 import { createFold, type Shop } from './fold/fold';
+import type { Mending } from './mend';
+import { rowsOf } from './storage/rows-of';
 import type { StorageFailure } from './storage/storage-failure';
 import type { Known, Loaded, SetAside, Store } from './storage/store';
 import { createTurns } from './turns';
@@ -36,6 +38,8 @@ export interface Logbook {
   readonly held: ReadonlySignal<Held | undefined>;
   /** What is kept but cannot be read. */
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
+  /** How many entries the second copy has brought back, and how many it holds; undefined until it was asked. */
+  readonly mended: ReadonlySignal<Mending | undefined>;
   /** Whether everything kept has been read: before that, what the first screens show is right, but not all is there. */
   readonly isWhole: ReadonlySignal<boolean>;
   /** Reads what the first screens need of a long logbook; nothing of a short one. */
@@ -58,12 +62,16 @@ export interface Logbook {
 /** What fits the shop. The first screen does not wait for it. */
 const later = fetchOnce(() => import('./later'));
 
+/** What was lost is looked for behind the first screen. */
+const mending = fetchOnce(() => import('./mend'));
+
 /** A live logbook on a store. */
 export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logbook {
   const grow = createFold();
   const shop = signal(grow([]));
   const held = signal<Held | undefined>(undefined);
   const isWhole = signal(false);
+  const mended = signal<Mending | undefined>(undefined);
   const setAside = signal<readonly SetAside[]>([]);
   // So that each is checked against a shop that holds the one before: a double tap starts one piece.
   const inTurn = createTurns();
@@ -144,14 +152,22 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     return kept;
   }
 
+  const book = { store, shop, setAside, held, mended, show };
+  /** Takes back what the database has lost; whether there is a second copy. */
+  const mend = async (isBroken: boolean): Promise<boolean> => (await mending()).mend(book, isBroken);
+
   async function openWhole(): Promise<Result<void, StorageFailure>> {
-    const opened = await load(store.loadAll(knownNow()));
+    let opened = await load(store.loadAll(knownNow()));
+    const isBroken = !opened.ok && opened.failure.kind !== 'no-answer'; // then another tab may only hold it up
+    const isMended = isWhole.value && !isBroken ? undefined : mend(isBroken).catch(() => false);
+    if (isBroken && (await isMended)) opened = succeed(undefined);
     if (opened.ok && !isWhole.value) void keepFirstPage().catch(() => undefined);
     void later().catch(() => undefined); // on the way before the first coat needs them
     isWhole.value = true; // or as whole as it can be: what failed is said
     return opened;
   }
 
+  store.onLost(() => void inTurn(async () => (await mending()).keepAgain(book)).catch(() => undefined));
   store.onKeptElsewhere((ids) => void load(store.load(ids)));
   const append: Logbook['append'] = (body, atMs = now()) => inTurn(() => appendNow(body, atMs));
   return {
@@ -161,17 +177,13 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     keepHeld,
     append,
     isWhole,
+    mended,
     openFirst: () => load(store.loadFirst()),
     open: () => inTurn(openWhole),
     strike: (id) => append({ kind: 'struck', entry: id }),
     take: (brought) => inTurn(() => take(brought)),
   };
 }
-
-const rowsOf = ({ entries, setAside }: Loaded) => [
-  ...setAside.map(({ key, raw }) => [key, raw] as const),
-  ...entries.map((entry) => [entry.id, entry] as const),
-];
 
 /** What cannot be read, each once, without what has come in a form that can. */
 const unread = (some: readonly SetAside[], { entries }: Shop): SetAside[] =>

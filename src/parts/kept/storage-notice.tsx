@@ -4,10 +4,13 @@ import { useShop } from '../frame/shop-context';
 const trouble: LoadScreen = async () => (await import('./storage-trouble')).StorageTrouble;
 const unread: LoadScreen = async () => (await import('./storage-trouble')).UnreadEntries;
 
-/** Speaks up on every screen while the logbook cannot be read, or something of it cannot be kept; its words come when they are needed. */
+/**
+ * Speaks up on every screen while the logbook cannot be read, something of it cannot be kept, something was lost and is back, or the clock
+ * cannot be right. What can speak comes behind the first screen, once the second copy was asked.
+ */
 export function StorageNotice() {
-  const { failure, held } = useShop();
-  return failure.value || held.value ? <Lazy load={trouble} /> : null;
+  const { failure, held, mended } = useShop();
+  return failure.value || held.value || mended.value ? <Lazy load={trouble} /> : null;
 }
 
 /** Says that something in the logbook could not be read. */

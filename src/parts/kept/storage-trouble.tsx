@@ -1,5 +1,7 @@
+import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { OpenShop } from '../../actions/shop';
+import { clockSaidMs, isClockBehind } from '../../logbook/clock';
 import type { Held } from '../../logbook/logbook';
 import { STORAGE_WORDS } from '../../words/frame/storage';
 import { Button, LinkButton } from '../frame/button';
@@ -12,13 +14,72 @@ import { showToast } from '../frame/toast';
 export function StorageTrouble() {
   const open = useShop();
   const { failure, held } = open;
-  if (held.value) return <HeldNotice open={open} held={held.value} />;
+  return (
+    <>
+      <MendedNotice />
+      <ClockNotice />
+      {held.value ? <HeldNotice open={open} held={held.value} /> : failure.value && <FailedNotice />}
+    </>
+  );
+}
+
+const mendedRead = signal(0);
+
+function MendedNotice() {
+  const { count = 0, isAlone } = { ...useShop().mended.value };
+  if (!isAlone && count <= mendedRead.value) return null;
+  const read = (): void => {
+    mendedRead.value = count;
+  };
+  return (
+    <Notice
+      kind={isAlone ? 'stop' : 'note'}
+      title={isAlone ? STORAGE_WORDS.alone : STORAGE_WORDS.mended(count)}
+      isNew
+    >
+      <p>{isAlone ? STORAGE_WORDS.aloneText : STORAGE_WORDS.mendedText}</p>
+      <div class="acts">
+        <LinkButton href={linkTo('more')}>{STORAGE_WORDS.toBackup}</LinkButton>
+        {!isAlone && <Button onClick={read}>{STORAGE_WORDS.mendedRead}</Button>}
+      </div>
+    </Notice>
+  );
+}
+
+const clockSeen = signal('');
+
+/** Asks whether the clock is right, where the logbook goes on beyond it. */
+function ClockNotice() {
+  const { shop, nowMs, needs } = useShop();
+  const { newest } = shop.value;
+  if (!isClockBehind(shop.value, nowMs.value) || clockSeen.value === newest) return null;
+  const write = (ms: number): string =>
+    new Intl.DateTimeFormat('en-GB', {
+      timeZone: needs.zone(),
+      dateStyle: 'medium',
+      timeStyle: 'short',
+    }).format(ms);
+  const isRight = (): void => {
+    clockSeen.value = newest;
+  };
+  return (
+    <Notice kind="caution" title={STORAGE_WORDS.clock} isNew>
+      <p>{STORAGE_WORDS.clockText(write(nowMs.value), write(clockSaidMs(shop.value)))}</p>
+      <div class="acts">
+        <Button onClick={isRight}>{STORAGE_WORDS.clockIsRight}</Button>
+      </div>
+    </Notice>
+  );
+}
+
+function FailedNotice() {
+  const { failure, reopen } = useShop();
   if (!failure.value) return null;
   return (
     <Notice kind="stop" title={STORAGE_WORDS.failed} isNew>
       <p>{STORAGE_WORDS[failure.value.kind]}</p>
       <div class="acts">
-        <Button onClick={() => void open.reopen()}>{STORAGE_WORDS.retry}</Button>
+        <Button onClick={() => void reopen()}>{STORAGE_WORDS.retry}</Button>
       </div>
     </Notice>
   );
