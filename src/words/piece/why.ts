@@ -78,6 +78,8 @@ export const INPUT_WORDS = {
   pigment: 'Pigment',
   pigmentText: (share: string): string => `${share} of the dry film; it slows the way out`,
   base: 'Under the first coat',
+  oldFilm: 'Old finish that softens with it',
+  oldFilmText: (deep: string): string => `${deep} deep`,
   air: 'Air',
   airText: (count: number): string => (count === 1 ? '1 reading, then' : `${count} readings, then`),
   airForecast: (day: string, night: string): string => `forecast: ${day} by day, ${night} by night`,

@@ -1,9 +1,11 @@
 import type { Estimate } from '../../../estimator/estimate';
+import { isCuring } from '../../../estimator/finishes/finish-law';
 import type { Shop } from '../../../logbook/fold/fold';
 import type { Jar } from '../../../logbook/fold/jars';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { jarFilm } from '../../../shop/jar/film';
 import { jarFilmAt } from '../../../shop/jar/film-at';
+import { openBase } from '../../../shop/stack/history';
 import { sandingRoom } from '../../../shop/stack/sanding-room';
 import { FINISH_NAMES } from '../../../words/mix/jar';
 import { PIECE_FORM } from '../../../words/piece/piece';
@@ -35,13 +37,35 @@ export function inputsOf(piece: Piece, shop: Shop, estimate: Estimate, units: Un
   return [
     input(WORDS.finish, FINISH_NAMES[finish].label, 'log'),
     input(WORDS.constants, WORDS.constantsText, 'fit'),
-    input(WORDS.coats, WORDS.coatsText(piece.coats.length, filmWords(estimate.now.dryM, units)), 'log'),
+    input(
+      WORDS.coats,
+      WORDS.coatsText(piece.coats.length, filmWords(laidM(piece, finish, estimate), units)),
+      'log',
+    ),
     ...jars.flatMap((jar) => ofJar(jar, piece, shop)),
     input(WORDS.base, PIECE_FORM.bases[piece.base].label, 'log'),
+    ...ofOldFilm(piece, finish, units),
     ofAir(piece, shop),
     input(WORDS.movement, WORDS.movementText, 'practice'),
     ofSanding(shop, units),
     input(WORDS.checks, WORDS.checksText(piece.checks.length), 'log'),
+  ];
+}
+
+type Finish = Parameters<typeof isCuring>[0];
+
+/** How deep the estimate reckons the old finish into the film: a film that cures leaves it alone. */
+const softenedM = (piece: Piece, finish: Finish): number => (isCuring(finish) ? 0 : openBase(piece));
+
+/** What the coats themselves left, without the old finish under them. */
+const laidM = (piece: Piece, finish: Finish, { now }: Estimate): number =>
+  Math.max(0, now.dryM - softenedM(piece, finish));
+
+function ofOldFilm(piece: Piece, finish: Finish, units: UnitSystem): readonly Input[] {
+  const deepM = softenedM(piece, finish);
+  if (deepM === 0) return [];
+  return [
+    input(WORDS.oldFilm, WORDS.oldFilmText(filmWords(deepM, units)), piece.oldFilm ? 'log' : 'practice'),
   ];
 }
 
@@ -81,7 +105,13 @@ function laidSolids(jar: Jar, { coats }: Piece, shop: Shop): string {
 
 function ofAir(piece: Piece, { airReadings, forecast }: Shop): Input {
   const firstMs = piece.coats[0]?.atMs ?? 0;
-  const count = airReadings.filter(({ atMs }) => atMs >= firstMs).length;
+  // The reading before the first coat speaks for it too.
+  const count =
+    airReadings.length -
+    Math.max(
+      0,
+      airReadings.findLastIndex(({ atMs }) => atMs <= firstMs),
+    );
   if (airReadings.length === 0 && !forecast) return input(WORDS.air, WORDS.airNone, 'practice');
   const later = forecast
     ? WORDS.airForecast(
