@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { Estimate } from '../../../../src/estimator/estimate';
 import type { EntryBody } from '../../../../src/logbook/entry';
 import { inputsOf } from '../../../../src/screens/piece/why/inputs';
 import { layCoat, PIECE } from '../../../logbook/entries';
@@ -15,7 +16,10 @@ const inputs = (change: Record<string, unknown>, dryUm: number) => {
     },
   );
   const made = anOutlook();
-  const estimate = { ...made.estimate, now: { ...made.estimate.now, dryM: dryUm * UM } };
+  const estimate = {
+    ...made.estimate,
+    now: { ...made.estimate.now, dryM: dryUm * UM },
+  } as unknown as Estimate;
   return new Map(inputsOf(piece, shop, estimate, 'metric').map((one) => [one.term, one]));
 };
 
