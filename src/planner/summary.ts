@@ -75,11 +75,11 @@ function dominantOf(timed: Timed, piece: number, steps: readonly PlannedStep[]):
   return { ...longest, costOfADay, absorbedBy: absorbing(longest.stepId, steps) };
 }
 
-/** What holds up the work after a step, where it is more than that step. */
+/** What takes up a day more: the first thing after a step that work on its piece waits for besides the step before it. */
 function absorbing(stepId: string, steps: readonly PlannedStep[]): Bound | undefined {
   const at = steps.findIndex((step) => step.stepId === stepId);
-  const next = steps.slice(at + 1).find(({ kind }) => kind === 'work' || kind === 'gate');
-  return next?.pieceId === steps[at]?.pieceId && next?.bound.by !== 'step' ? next?.bound : undefined;
+  const later = steps.slice(at + 1).filter(({ pieceId }) => pieceId === steps[at]?.pieceId);
+  return later.find(({ kind, bound }) => (kind === 'work' || kind === 'gate') && bound.by !== 'step')?.bound;
 }
 
 const isFinished = ({ steps }: Piece): boolean => firstOpen(steps) === steps.length;

@@ -83,6 +83,17 @@ test('a day more that a weekend swallows says so', () => {
   });
 });
 
+test('so does one that a weekend swallows further on', () => {
+  const steps = [coat('c'), wait('w', 3 * 1440), bench('l', 60), wait('v', 2 * 1440), bench('r', 60)];
+  const plan = planned(steps, '2026-03-02 09:00');
+  expect(startOf(plan, 'r')).toBe('2026-03-09 09:00');
+  expect(plan.pieces[0]?.dominant).toMatchObject({
+    stepId: 'w',
+    costOfADay: 0,
+    absorbedBy: { by: 'closed' },
+  });
+});
+
 test('a promise beside something held stands open, whenever it is for', () => {
   const asked = piece('a', [coat('c')], { promised: utc('2026-04-01 17:00'), isHeld: true });
   const plan = planBench({ now: utc('2026-03-06 09:00'), shop: shop(9, 17, WEEK), pieces: [asked] });

@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import type { Estimate } from '../../../../src/estimator/estimate';
+import type { EntryBody } from '../../../../src/logbook/entry';
+import { inputsOf } from '../../../../src/screens/piece/why/inputs';
+import { layCoat, PIECE } from '../../../logbook/entries';
+import { anOutlook, aShop } from '../../../parts/an-outlook';
+
+const UM = 1e-6;
+
+const inputs = (change: Record<string, unknown>, dryUm: number) => {
+  const { piece, shop } = aShop(
+    { hour: 1, body: layCoat() },
+    {
+      hour: 2,
+      body: { kind: 'piece-changed', piece: PIECE, ...change } as EntryBody,
+    },
+  );
+  const made = anOutlook();
+  const estimate = {
+    ...made.estimate,
+    now: { ...made.estimate.now, dryM: dryUm * UM },
+  } as unknown as Estimate;
+  return new Map(inputsOf(piece, shop, estimate, 'metric').map((one) => [one.term, one]));
+};
+
+test('an old finish that is only assumed is told apart from what was logged', () => {
+  const found = inputs({ base: 'old-redissolves' }, 116);
+  expect(found.get('Coats')).toMatchObject({ text: expect.stringContaining('56 µm'), origin: 'log' });
+  expect(found.get('Old finish that softens with it')).toMatchObject({
+    text: '60 µm deep',
+    origin: 'practice',
+  });
+});
+
+test('one whose thickness was entered is from the log', () => {
+  const found = inputs({ base: 'old-redissolves', oldFilm: { text: '40', unit: 'um' } }, 96);
+  expect(found.get('Coats')?.text).toContain('56 µm');
+  expect(found.get('Old finish that softens with it')).toMatchObject({ text: '40 µm deep', origin: 'log' });
+});
+
+test('over bare wood there is none', () => {
+  expect(inputs({ base: 'bare-wood' }, 56).has('Old finish that softens with it')).toBe(false);
+});
