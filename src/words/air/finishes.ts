@@ -85,6 +85,6 @@ export const CURE_WORDS = {
 export const LAW_UNKNOWN = [
   'Its times are those of common practice for the kind, or of your data sheet, moved by your air. The product may be another 2 times faster or slower.',
   'Activation energies of urethanes were measured (29 to 36 kJ/mol with tin); those of other cures are from memory, and how far turning to glass holds them back is judgement.',
-  'Air movement, catalyst measured out wrong, bare wood that drinks, and draughts in corners are left out.',
+  'Air movement, parts measured out wrong, bare wood that soaks it up, and draughts in corners are left out.',
   'The product’s data sheet and your own hand outrank every time shown here.',
 ] as const;
