@@ -26,7 +26,8 @@ export const FINISH_WORDS = {
     acrylic: 'Water-clear; lets go of its solvent more slowly. Same model, own constants.',
     cab: 'Hardly yellows, softer at the edges. Same model, own constants.',
     shellac: 'Dry in minutes, hard in weeks; alcohol dissolves it for ever. Same model, own constants.',
-    waterborne: 'No melt-in: coats bond by key. Not below 18 °C or above 70 % humidity.',
+    waterborne:
+      'No melt-in: coats bond by key. Scuff between days, and put the last two coats on in one day: a cut-through shows as a witness line.',
     precatalysed: 'Keeps for months in the can, for its catalyst works there too.',
     conversion: 'Tough and thin. Too much film cracks.',
     urethane: 'Hard and clear. Isocyanate: read the cautions first.',
@@ -36,6 +37,7 @@ export const FINISH_WORDS = {
   recoatUntil: 'Recoat until',
   level: 'Level-sand',
   rubOut: 'Rub out',
+  lightUse: 'Light use',
   settled: 'Fully cured',
   potLife: (at: string): string => `Pot life at ${at}`,
   totalFilm: 'All coats together',
