@@ -124,7 +124,7 @@ export function dropG({ dropsG, dropsCount }: IngredientDraft): number | undefin
 }
 
 /** What one drop may be, by weight or by volume. */
-export const dropLimit = (unit: 'g' | 'mL') => (unit === 'g' ? LIMITS.dropMass : LIMITS.dropVolume);
+const dropLimit = (unit: 'g' | 'mL') => (unit === 'g' ? LIMITS.dropMass : LIMITS.dropVolume);
 
 export const dropProblem = (draft: IngredientDraft): string | undefined => {
   if (draft.dropBy === 'known')
