@@ -105,3 +105,15 @@ describe('what may be two numbers', () => {
       .waitFor();
   });
 });
+
+test('another piece like one is two taps', async () => {
+  await openApp();
+  await goTo('#/piece/new');
+  await field('Name').fill('Chair');
+  await choose(/^Sealed wood/);
+  await button('Start this piece').tap();
+  await title('Chair');
+  await link('Another like it').tap();
+  await button('Start this piece').tap();
+  await title('Chair 2');
+});
