@@ -18,7 +18,7 @@ describe('a small side table, waterborne, in US units', () => {
     await title('Waterborne');
     await link('How much is needed').tap();
     await title('How much to mix');
-    await said('30 % solids by volume, thinned 5 % of the lacquer.').waitFor();
+    await said('30 % solids by volume, thinned by 5 % of its volume.').waitFor();
     await field('Area').fill('8.6 sq ft');
     await field('Area').blur();
     expect(await field('Area').inputValue()).toBe('8.6');
@@ -29,6 +29,8 @@ describe('a small side table, waterborne, in US units', () => {
     await said(/^3\.7 fl oz \(109 mL\) a coat, 18\.3 fl oz \(543 mL\) in all/).waitFor();
     await said('With slim legs or rails 28 to 37 fl oz (814 to 1,085 mL).').waitFor();
     await section('Buy').getByText('2 quarts').waitFor();
+    await said(/^40 fl oz \(1,180 mL\) finish and 2 fl oz \(59 mL\) water\.$/).waitFor();
+    expect(await section('Buy').getByText('thinner').count()).toBe(0);
   });
 
   test('is told that the night is too cold for it, and never of blush', async () => {
