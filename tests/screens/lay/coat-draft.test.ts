@@ -53,7 +53,7 @@ describe('what is filled in before a word is said', () => {
 describe('a jar that was not used before', () => {
   const filled = (more: object): EntryBody => ({ ...fillJar(OTHER_JAR), ...more }) as EntryBody;
   const shellac = filled({ product: { finish: 'shellac', volumeSolids: { text: '17', unit: '%' } } });
-  const asked = { piece: null, jar: OTHER_JAR };
+  const asked = { ...NOTHING, jar: OTHER_JAR };
 
   test('is padded where it is shellac, and sprayed by passes where it is a can', () => {
     const can = filled({ contains: ['aerosol'] });
