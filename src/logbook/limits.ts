@@ -51,6 +51,7 @@ export const LIMITS = {
   cut: limit(20, 600, 'g/L', 'lb-cut'),
   density: limit(0.5, 5, 'g/mL', 'lb/gal'),
   dropMass: limit(0.001, 1, 'g'),
+  dropVolume: limit(0.002, 1, 'mL'),
   solids: limit(0, 100, '%'),
   pigment: limit(0, 95, '%'),
   critical: limit(10, 95, '%'),

@@ -30,6 +30,12 @@ export const temperatureWords = (kelvin: number, units: UnitSystem): string =>
     ? `${numberWords(celsiusToFahrenheit(toCelsius(kelvin)), 0)} °F`
     : `${numberWords(toCelsius(kelvin), 1)} °C`;
 
+/** The lowest temperature for a finish as it is said: "18 °C", in US units rounded up to fives: "65 °F". */
+export const lowestWords = (kelvin: number, units: UnitSystem): string =>
+  units === 'us'
+    ? `${Math.ceil((celsiusToFahrenheit(toCelsius(kelvin)) - 0.01) / 5) * 5} °F`
+    : temperatureWords(kelvin, units);
+
 /** A difference of temperature in kelvin as "8 K" or, in US units, "14 °F". */
 export const differenceWords = (kelvin: number, units: UnitSystem): string =>
   units === 'us' ? `${numberWords((kelvin * 9) / 5, 0)} °F` : `${numberWords(kelvin, 0)} K`;

@@ -40,12 +40,12 @@ describe('the air', () => {
   test('a humid afternoon: margin 1.2 K, do not spray, and what would help', async () => {
     await readAir('27', '78', '24');
     expect(await page.locator('.margin-value').textContent()).toBe('1.2 K');
-    await page.getByText('Do not spray').waitFor();
+    await page.getByText('Do not coat').waitFor();
     await page
       .getByText('Bring the piece to the room’s warmth: margin 4.2 K. Still: expect blush.')
       .waitFor();
     await page.reload();
-    await page.getByText('Do not spray').waitFor();
+    await page.getByText('Do not coat').waitFor();
   });
 
   test('a forecast adds its drier day', async () => {

@@ -272,12 +272,12 @@ describe('bad input', () => {
   test('is caught where it is, in a sentence, and what was typed stays', async () => {
     await openApp();
     await goTo('#/mix/jar/new', 'What is in the jar');
-    await field('Volume solids of the lacquer as sold').fill('120');
+    await field('Volume solids as sold').fill('120');
     await field('How much thinner').fill('-5');
     await button('Fill the jar').tap();
     await said('Give a value from 0.1 to 100 %.').waitFor();
     await said('Give a value from 0 to 1000 %.').waitFor();
-    expect(await field('Volume solids of the lacquer as sold').inputValue()).toBe('120');
+    expect(await field('Volume solids as sold').inputValue()).toBe('120');
 
     await addIngredient(/^White base/, 'White', { density: '' });
     await addIngredient(/^Tinter/, 'Black');

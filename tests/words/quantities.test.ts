@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { differenceWords, filmWords, percentWords, temperatureWords } from '../../src/words/quantities';
+import {
+  differenceWords,
+  filmWords,
+  lowestWords,
+  percentWords,
+  temperatureWords,
+} from '../../src/words/quantities';
 import { areaWords, volumeRangeWords, volumeWords } from '../../src/words/volumes';
 
 // 25.4 um are one mil and 294.15 K are 69.8 F by definition of the units.
@@ -24,3 +30,11 @@ test.each([
 ])('$expected', ({ words, expected }) => {
   expect(words).toBe(expected);
 });
+
+test.each([
+  { kelvin: 291.15, words: '65 °F' }, // 18 C is 64.4 F
+  { kelvin: 288.65, words: '60 °F' }, // 15.5 C is 59.9 F
+  { kelvin: 291.483, words: '65 °F' }, // 65 F itself
+])('the lowest temperature for a finish, $kelvin K, is said as $words', ({ kelvin, words }) =>
+  expect(lowestWords(kelvin, 'us')).toBe(words),
+);

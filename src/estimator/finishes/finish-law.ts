@@ -20,6 +20,8 @@ export interface FinishLaw {
   readonly recoatUntil?: Spread;
   readonly level: Spread;
   readonly rubOut: Spread;
+  /** Used with care. */
+  readonly lightUse: Spread;
   readonly settled: Spread;
   /** Film for which these times hold: one coat, and all coats, m. */
   readonly usualDryM: number;
@@ -67,7 +69,8 @@ export const FINISH_LAWS: { readonly [F in CuringFinish]: FinishLaw } = {
     recoat: minutes(60, 90, 120),
     level: days(4, 7, 12),
     rubOut: days(7, 12, 21),
-    settled: days(14, 21, 30),
+    lightUse: days(3, 5, 7),
+    settled: days(7, 14, 21),
     usualDryM: umToMetres(25),
     usualTotalM: umToMetres(100),
     buildPower: 0.5,
@@ -86,6 +89,7 @@ export const FINISH_LAWS: { readonly [F in CuringFinish]: FinishLaw } = {
     recoatUntil: hours(12, 24, 48),
     level: days(3, 5, 8),
     rubOut: days(5, 7, 10),
+    lightUse: days(2, 3, 5),
     settled: days(14, 21, 30),
     usualDryM: umToMetres(20),
     usualTotalM: umToMetres(75),
@@ -105,6 +109,7 @@ export const FINISH_LAWS: { readonly [F in CuringFinish]: FinishLaw } = {
     recoatUntil: hours(12, 24, 48),
     level: days(1, 2, 4),
     rubOut: days(3, 5, 10),
+    lightUse: days(2, 3, 5),
     settled: days(14, 21, 30),
     usualDryM: umToMetres(25),
     usualTotalM: umToMetres(75),
@@ -125,6 +130,7 @@ export const FINISH_LAWS: { readonly [F in CuringFinish]: FinishLaw } = {
     recoatUntil: hours(16, 24, 36),
     level: hours(16, 24, 48),
     rubOut: days(3, 5, 10),
+    lightUse: days(1, 2, 3),
     settled: days(7, 10, 14),
     usualDryM: umToMetres(35),
     usualTotalM: umToMetres(100),

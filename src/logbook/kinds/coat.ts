@@ -26,7 +26,12 @@ export const COAT_KINDS = {
       ...COAT_FIELDS,
       air: v.exactOptional(Id),
     },
-    { film: FilmByHalves, zoneId: v.exactOptional(Id) },
+    {
+      film: FilmByHalves,
+      zoneId: v.exactOptional(Id),
+      /** Whether oil was on the pad: its rags heat themselves. */
+      oil: v.exactOptional(v.boolean()),
+    },
   ),
   sanded: entryOf(
     'sanded',

@@ -58,6 +58,8 @@ export const INGREDIENT_KINDS = {
     {
       /** It fluoresces under light of this wavelength, nm. */
       tracerNm: v.exactOptional(count(COUNTS.tracerNm)),
+      /** A drop of its bottle, where its volume is known rather than its weight. */
+      dropVolume: fact(typed(LIMITS.dropVolume)),
     },
   ),
   'ingredient-put-away': entryOf('ingredient-put-away', { ingredient: Id }),

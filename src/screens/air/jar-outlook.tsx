@@ -1,4 +1,3 @@
-import { useSignal } from '@preact/signals';
 import type { Jar } from '../../logbook/fold/jars';
 import { Choice } from '../../parts/fields/choice';
 import { Icon, type IconName } from '../../parts/frame/icons';
@@ -9,6 +8,7 @@ import type { MeasuredAir } from '../../shop/air/now';
 import { jarFilm } from '../../shop/jar/film';
 import { toKelvin } from '../../units';
 import { JAR_BLUSH_WORDS as WORDS } from '../../words/air/air';
+import { FINISH_WORDS } from '../../words/air/finishes';
 import { temperatureWords } from '../../words/quantities';
 import { gapWords } from './gap-words';
 import { jarsInUse } from './jars-in-use';
@@ -19,11 +19,15 @@ const STATE: Record<JarBlushOutlook, { icon: IconName; kind: 'ready' | 'wait' | 
   blushes: { icon: 'stop', kind: 'stop' },
 };
 
+interface JarOutlookProps {
+  readonly air: MeasuredAir;
+  readonly jar: Jar | undefined;
+  readonly onJar: (id: string) => void;
+}
+
 /** How cold a film of the chosen jar gets, against the dew point. */
-export function JarOutlook({ air }: { readonly air: MeasuredAir }) {
+export function JarOutlook({ air, jar, onJar }: JarOutlookProps) {
   const jars = jarsInUse(useShop().shop.value);
-  const chosen = useSignal(jars[0]?.id);
-  const jar = jars.find(({ id }) => id === chosen.value) ?? jars[0];
   return (
     <Section title={WORDS.title}>
       {jar === undefined && <p>{WORDS.none}</p>}
@@ -32,9 +36,7 @@ export function JarOutlook({ air }: { readonly air: MeasuredAir }) {
           label={WORDS.choose}
           options={jars.map(({ id, name }) => ({ value: id, label: name }))}
           value={jar?.id}
-          onChange={(id) => {
-            chosen.value = id;
-          }}
+          onChange={onJar}
         />
       )}
       {jar && <OfJar jar={jar} air={air} />}
@@ -45,7 +47,7 @@ export function JarOutlook({ air }: { readonly air: MeasuredAir }) {
 function OfJar({ jar, air }: { readonly jar: Jar; readonly air: MeasuredAir }) {
   const units = useUnits();
   const blush = jarBlush(jar, air);
-  if (!blush) return <p>{WORDS.waterborne}</p>;
+  if (!blush) return <p>{FINISH_WORDS.texts[jar.product.finish]}</p>;
   const { icon, kind } = STATE[blush.outlook];
   const degrees = (C: number): string => temperatureWords(toKelvin(C), units);
   return (

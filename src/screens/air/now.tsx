@@ -1,3 +1,7 @@
+import { useSignal } from '@preact/signals';
+import { thinnerSorts } from '../../actions/mix/usual-jar';
+import { finishTraits } from '../../estimator/finishes/traits';
+import type { Jar } from '../../logbook/fold/jars';
 import { LinkButton } from '../../parts/frame/button';
 import { EmptyState } from '../../parts/frame/empty-state';
 import { Icon, type IconName } from '../../parts/frame/icons';
@@ -10,14 +14,18 @@ import type { LearnedBlush } from '../../science/air/learned-blush';
 import { ownBlush } from '../../shop/air/blush-seen';
 import type { MeasuredAir } from '../../shop/air/now';
 import { latestAir, woodMoisture } from '../../shop/air/now';
+import { shopLimits } from '../../shop/air/shop-limits';
 import { toKelvin } from '../../units';
-import { LIMIT_WORDS, OUTLOOK_WORDS, AIR_WORDS as WORDS } from '../../words/air/air';
+import { LIMIT_WORDS, OUTLOOK_WORDS, SLOWER_THINNER, AIR_WORDS as WORDS } from '../../words/air/air';
+import { FINISH_NAMES } from '../../words/mix/jar';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
 import { agoWords, whenWords } from '../../words/times';
 import { Facts } from './facts';
 import { Further } from './further';
 import { gapWords } from './gap-words';
 import { JarOutlook } from './jar-outlook';
+import { jarsInUse } from './jars-in-use';
+import { LimitsCard } from './limits-card';
 import { WhatHelps } from './what-helps';
 
 /** A reading older than this says little of the air. */
@@ -34,13 +42,23 @@ export function AirNow() {
   const shop = useShop().shop.value;
   const air = latestAir(shop);
   const learned = ownBlush(shop);
+  const jars = jarsInUse(shop);
+  const chosen = useSignal(jars[0]?.id);
+  const jar = jars.find(({ id }) => id === chosen.value) ?? jars[0];
+  const blushes = jar === undefined || finishTraits(jar.product.finish).blushes;
   return (
     <Page title={WORDS.title}>
       {air ? (
         <>
-          <Now air={air} learned={learned} />
-          <JarOutlook air={air} />
-          <WhatHelps air={air} limits={learned.limits} />
+          <Now air={air} learned={learned} jar={jar} />
+          <JarOutlook
+            air={air}
+            jar={jar}
+            onJar={(id) => {
+              chosen.value = id;
+            }}
+          />
+          {blushes && <WhatHelps air={air} limits={learned.limits} />}
         </>
       ) : (
         <EmptyState title={WORDS.empty} text={WORDS.readFirst}>
@@ -57,15 +75,18 @@ export function AirNow() {
 interface NowProps {
   readonly air: MeasuredAir;
   readonly learned: LearnedBlush;
+  /** What is laid next: advice is for its finish only. */
+  readonly jar: Jar | undefined;
 }
 
-function Now({ air, learned }: NowProps) {
+function Now({ air, learned, jar }: NowProps) {
   const units = useUnits();
-  const nowMs = useShop().nowMs.value;
+  const { shop, nowMs: now } = useShop();
+  const nowMs = now.value;
   const ageMs = nowMs - air.reading.atMs;
-  const outlook = blushOutlook(air.marginK, learned.limits);
-  const { icon, kind } = STATE[outlook];
-  const { word, text } = OUTLOOK_WORDS[outlook];
+  const finish = jar?.product.finish ?? 'nitrocellulose';
+  const limits = shopLimits(finish, air, shop.value.forecast);
+  const { blushes } = finishTraits(finish);
   return (
     <Section title={WORDS.now}>
       <p class="quiet">{WORDS.of(`${whenWords(air.reading.atMs, nowMs)}, ${agoWords(ageMs)}`)}</p>
@@ -74,23 +95,39 @@ function Now({ air, learned }: NowProps) {
           <p>{WORDS.stale}</p>
         </Notice>
       )}
-      <div class="margin-card" data-kind={kind}>
-        <p class="margin-label">{WORDS.marginRow}</p>
-        <p class="margin-value digits">{gapWords(air.marginK, units)}</p>
-        <p class="state" data-kind={kind}>
-          <Icon name={icon} />
-          {word}
-        </p>
-        <p>{text}</p>
-      </div>
+      {limits && <LimitsCard limits={limits} finish={FINISH_NAMES[finish].label.toLowerCase()} />}
+      {blushes && (
+        <BlushCard air={air} learned={learned} takesSlower={thinnerSorts(finish).includes('slow')} />
+      )}
       <Facts rows={factsOf(air, units)} />
-      <Limits learned={learned} units={units} />
+      {blushes && <Limits learned={learned} units={units} />}
       <div class="acts">
         <LinkButton kind="main" icon="add" href={linkTo('air', 'read')} isWide>
           {WORDS.read}
         </LinkButton>
       </div>
     </Section>
+  );
+}
+
+/** How far the piece is above the dew point, and what to expect of it. */
+function BlushCard({ air, learned, takesSlower }: Omit<NowProps, 'jar'> & { readonly takesSlower: boolean }) {
+  const units = useUnits();
+  const outlook = blushOutlook(air.marginK, learned.limits);
+  const { icon, kind } = STATE[outlook];
+  const { word, text } = OUTLOOK_WORDS[outlook];
+  return (
+    <div class="margin-card" data-kind={kind}>
+      <p class="margin-label">{WORDS.marginRow}</p>
+      <p class="margin-value digits">{gapWords(air.marginK, units)}</p>
+      <p class="state" data-kind={kind}>
+        <Icon name={icon} />
+        {word}
+      </p>
+      <p>
+        {text} {outlook === 'care' && takesSlower && SLOWER_THINNER}
+      </p>
+    </div>
   );
 }
 

@@ -22,6 +22,8 @@ export interface CoatDraft {
   readonly zone: string | undefined;
   readonly how: CoatWay;
   readonly by: FilmBy;
+  /** Oil on the pad; undefined until it is said. */
+  readonly oil: boolean | undefined;
   readonly passes: string;
   readonly films: Readonly<Record<FilmField, FilmDraft>>;
 }
@@ -70,15 +72,20 @@ export function prefilled(shop: Shop, askedFor: AskedFor, units: UnitSystem): Co
     jars.find(({ id }) => id === askedFor.jar) ?? jars.find(({ id }) => id === last?.jar) ?? jars.at(-1);
   const zonePlace = piece && zonesOf(piece.id, shop).find(({ zoneId }) => zoneId === askedFor.zone);
   const own = piece?.coats.findLast(({ zoneId }) => zoneId === zonePlace?.zoneId);
+  const isNew = jar !== undefined && (own ?? last)?.jar !== jar.id;
+  const isCan = isNew && jar.contains?.includes('aerosol') === true;
   const how =
-    COAT_WAYS.find((way) => way === askedFor.how) ?? (own ?? last)?.how ?? usualWay(jar?.product.finish);
+    COAT_WAYS.find((way) => way === askedFor.how) ??
+    (isCan ? 'spray' : isNew && jar.product.finish === 'shellac' ? 'pad' : (own ?? last)?.how) ??
+    usualWay(jar?.product.finish);
   return {
     piece: piece?.id,
     also: open.flatMap(({ id }) => (id !== piece?.id && askedFor.pieces.includes(id) ? [id] : [])),
     jar: jar?.id,
     zone: zonePlace?.zoneId,
     how,
-    by: askedFor.dryUm ? 'usual' : (last?.film.by ?? usualAmount(how)),
+    by: askedFor.dryUm ? 'usual' : isCan ? 'passes' : (last?.film.by ?? usualAmount(how)),
+    oil: oilOf(shop, jar?.id),
     passes: last?.film.by === 'passes' ? String(last.film.passes) : '3',
     films: {
       ...FIRST[units],
@@ -86,6 +93,14 @@ export function prefilled(shop: Shop, askedFor: AskedFor, units: UnitSystem): Co
       ...(askedFor.dryUm && { [fieldOf(how, 'usual')]: { text: askedFor.dryUm, unit: 'um' as const } }),
     },
   };
+}
+
+/** Whether oil was on the pad the last time with this jar; undefined where nobody has said. */
+function oilOf({ pieces }: Shop, jar: string | undefined): boolean | undefined {
+  const padded = [...pieces.values()].flatMap(({ coats }) =>
+    coats.filter((coat) => coat.jar === jar && coat.oil !== undefined),
+  );
+  return padded.sort((one, other) => one.atMs - other.atMs).at(-1)?.oil;
 }
 
 function lastTouched(pieces: readonly Piece[]): Piece | undefined {

@@ -4,7 +4,7 @@ import { Choice } from '../../parts/fields/choice';
 import { NumberField } from '../../parts/fields/number-field';
 import { TypedField } from '../../parts/fields/typed-field';
 import { useShop } from '../../parts/frame/shop-context';
-import { LAY_WORDS } from '../../words/piece/lay';
+import { CAN_WORDS, LAY_WORDS } from '../../words/piece/lay';
 import {
   amountShown,
   type CoatDraft,
@@ -14,6 +14,7 @@ import {
   wayOf,
   waysToSay,
 } from './coat-draft';
+import { PadOil } from './pad-oil';
 
 interface FilmFieldsProps {
   readonly draft: CoatDraft;
@@ -28,7 +29,8 @@ const WAYS = COAT_WAYS.map((value) => ({ value, ...LAY_WORDS.ways[value] }));
 export function FilmFields(props: FilmFieldsProps) {
   const { draft, onChange } = props;
   const ways = waysToSay(draft.how);
-  const finish = useShop().shop.value.jars.get(draft.jar ?? '')?.product.finish;
+  const jar = useShop().shop.value.jars.get(draft.jar ?? '');
+  const finish = jar?.product.finish;
   const meltsIn = finish === undefined || finishTraits(finish).meltsIn;
   // A flash coat of thinner opens only what melts in.
   const offered = WAYS.filter(({ value }) => meltsIn || value !== 'flash');
@@ -49,6 +51,12 @@ export function FilmFields(props: FilmFieldsProps) {
         />
       )}
       <Amount {...props} />
+      <PadOil draft={draft} onChange={onChange} />
+      {jar?.contains?.includes('aerosol') && (
+        <p class="quiet">
+          {CAN_WORDS.shake} {CAN_WORDS.rest}
+        </p>
+      )}
     </>
   );
 }

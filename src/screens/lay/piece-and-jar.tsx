@@ -5,7 +5,7 @@ import { LinkButton } from '../../parts/frame/button';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { BENCH_WORDS } from '../../words/bench';
-import { LAY_WORDS } from '../../words/piece/lay';
+import { CAN_WORDS, LAY_WORDS } from '../../words/piece/lay';
 import type { CoatDraft } from './coat-draft';
 
 interface PieceAndJarProps {
@@ -25,6 +25,7 @@ export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
     [...jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined),
     ({ id, filledMs }) => used.get(id) ?? filledMs,
   );
+  const isCan = jars.get(draft.jar ?? '')?.contains?.includes('aerosol');
   return (
     <div class="stack wide-tiles">
       <FewFirst
@@ -40,7 +41,7 @@ export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
       />
       <Place draft={draft} onChange={onChange} />
       <FewFirst
-        label={LAY_WORDS.jar}
+        label={isCan ? CAN_WORDS.can : LAY_WORDS.jar}
         allWords={LAY_WORDS.allJars}
         options={fullJars.map(({ id, name }) => ({ value: id, label: name }))}
         value={draft.jar}

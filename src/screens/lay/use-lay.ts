@@ -33,7 +33,8 @@ export function useLay(
 
   async function lay(): Promise<void> {
     const goOn = fromHere();
-    const { piece = '', also, jar = '', how, zone } = draft.value;
+    const { piece = '', also, jar = '', how, zone, oil } = draft.value;
+    const pad = how === 'pad' && oil !== undefined ? { oil } : {};
     const place = zone === undefined ? {} : { zoneId: zone };
     const isWhole = isFilmWhole(draft.value) && isAirWhole(air.value) && isReasonWhole(reason.value);
     const holds = verdict && reason.value.trim() ? holdsOf(verdict) : [];
@@ -49,7 +50,7 @@ export function useLay(
       );
       if (!kept.ok) return kept;
       const film = filmSaid(draft.value);
-      const coat = { jar, how, film, ...(read.value && { air: read.value }) };
+      const coat = { jar, how, film, ...pad, ...(read.value && { air: read.value }) };
       const first = await actions.layCoat({ piece, ...coat, ...place }, atMs);
       if (!first.ok) return first;
       others.length = 0;

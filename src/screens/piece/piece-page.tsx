@@ -53,6 +53,9 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
                 {PIECE_WORDS.plan}
               </LinkButton>
             )}
+            <LinkButton icon="add" href={`${linkTo('piece', 'new')}?like=${piece.id}`}>
+              {PIECE_WORDS.another}
+            </LinkButton>
             <LinkButton icon="edit" href={linkTo('piece', piece.id, 'change')}>
               {PIECE_WORDS.change}
             </LinkButton>

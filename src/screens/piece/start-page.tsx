@@ -1,16 +1,31 @@
+import type { Piece } from '../../logbook/fold/pieces';
 import { TimeField } from '../../parts/fields/time-field';
 import { useForm } from '../../parts/fields/use-form';
 import { useTime } from '../../parts/fields/use-time';
 import { Page } from '../../parts/frame/page';
-import { fromHere, linkTo } from '../../parts/frame/route';
+import { fromHere, linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
 import { EVENT_WORDS, PIECE_FORM, PIECE_WORDS } from '../../words/piece/piece';
+import { nextName } from './next-name';
 import { PieceForm, type PieceSaid } from './piece-form';
+
+/** Another piece like one of the bench, as the form shows it: of what was found on that one it knows nothing. */
+function another(id: string, pieces: ReadonlyMap<string, Piece>): Piece | undefined {
+  const like = pieces.get(id);
+  if (!like) return undefined;
+  const { note: _, ...piece } = like;
+  const name = nextName(
+    like.name,
+    [...pieces.values()].map((one) => one.name),
+  );
+  return { ...piece, id: '', name };
+}
 
 /** Puts a piece on the bench. */
 export function StartPage() {
-  const { actions } = useShop();
+  const { actions, shop } = useShop();
+  const piece = another(route.value.query.get('like') ?? '', shop.value.pieces);
   const form = useForm();
   const time = useTime();
 
@@ -25,7 +40,12 @@ export function StartPage() {
   return (
     <Page title={PIECE_FORM.newTitle} backTo={linkTo('bench')} backLabel={PIECE_WORDS.toBench}>
       <h2 class="heard">{PIECE_WORDS.details}</h2>
-      <PieceForm form={form} submit={PIECE_FORM.start} onSend={(said, isWhole) => void start(said, isWhole)}>
+      <PieceForm
+        {...(piece && { piece })}
+        form={form}
+        submit={PIECE_FORM.start}
+        onSend={(said, isWhole) => void start(said, isWhole)}
+      >
         <TimeField label={PIECE_FORM.when} {...time.field} problem={form.refused.value?.fields['at']} />
       </PieceForm>
     </Page>

@@ -32,6 +32,12 @@ export function sessionStartMs(
   return startMs;
 }
 
+/** Whether this jar was last padded with oil: the rags heat themselves. */
+const hasOilOnPad = (jar: string, { pieces }: Pick<Shop, 'pieces'>): boolean =>
+  [...pieces.values()].some(({ coats }) =>
+    coats.some((coat) => coat.jar === jar && coat.how === 'pad' && coat.oil === true),
+  );
+
 /**
  * The cautions to show before a jar is used: those for this act and these contents that were not confirmed in this session.
  * Another jar or way of laying brings only what is new in it; a new session brings all of them again.
@@ -43,9 +49,10 @@ export function cautionsDue(shop: Shop, jar: Jar, act: CautionAct, nowMs: number
       .filter((read) => isOfOneKind(read.act, act) && read.atMs >= startMs)
       .flatMap(({ cautions }) => cautions),
   );
-  return cautionsFor(act, jarHazards(jar, shop), [...shop.silencedCautions]).filter(
-    ({ id }) => !confirmed.has(id),
-  );
+  const hazards = hasOilOnPad(jar.id, shop)
+    ? [...jarHazards(jar, shop), 'oil' as const]
+    : jarHazards(jar, shop);
+  return cautionsFor(act, hazards, [...shop.silencedCautions]).filter(({ id }) => !confirmed.has(id));
 }
 
 const LAYING: readonly CautionAct[] = ['spray', 'brush'];

@@ -22,6 +22,10 @@ const optional = <Key extends string, Value>(
 ): { readonly [K in Key]?: Value } =>
   value === undefined ? {} : ({ [key]: value } as { readonly [K in Key]?: Value });
 
+/** A drop as it was weighed, else by its volume and the density. */
+const dropMassKg = ({ dropMass, dropVolume, density }: ShopIngredient): number | undefined =>
+  dropMass?.value.si ?? (dropVolume && density ? dropVolume.value.si * density.value.si : undefined);
+
 function toMix(from: ShopIngredient): Ingredient {
   const blend = from.solvents?.value.flatMap(({ solvent: id, share }) =>
     isSolventId(id) ? [{ solvent: solvent(id), volume: share }] : [],
@@ -30,7 +34,7 @@ function toMix(from: ShopIngredient): Ingredient {
     id: from.id,
     kind: from.is,
     ...optional('densityKgM3', from.density?.value.si),
-    ...optional('dropMassKg', from.dropMass?.value.si),
+    ...optional('dropMassKg', dropMassKg(from)),
     ...optional('volumeSolids', from.volumeSolids?.value.si),
     ...optional('weightSolids', from.weightSolids?.value.si),
     ...optional('pigmentOfSolids', from.pigmentOfSolids?.value.si),

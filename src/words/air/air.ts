@@ -44,15 +44,33 @@ export const AIR_WORDS = {
 /** What to expect of fast lacquer, as a word and a sentence. */
 export const OUTLOOK_WORDS = {
   'below-floor': {
-    word: 'Do not spray',
+    word: 'Do not coat',
     text: 'The piece is within 3 K of its dew point. Water settles on it and in the film.',
   },
   'expect-blush': {
     word: 'Blush likely',
     text: 'The film cools below the dew point as it dries and turns white.',
   },
-  care: { word: 'Blush possible', text: 'Light coats and a slower thinner; watch the first one turn.' },
+  care: { word: 'Blush possible', text: 'Light coats; watch the first one turn.' },
   easy: { word: 'Blush unlikely', text: 'The piece is well above its dew point.' },
+} as const;
+
+/** Said beside a possible blush of a lacquer that takes another thinner. */
+export const SLOWER_THINNER = 'A slower thinner helps.';
+
+/** Of a finish that dries by water or cures. */
+export const SHOP_LIMIT_WORDS = {
+  label: (finish: string): string => `Air for ${finish}`,
+  fits: 'Warm and dry enough',
+  cold: 'Too cold',
+  damp: 'Too damp',
+  coldAndDamp: 'Too cold and too damp',
+  wants: (lowest: string, highest: string | undefined): string =>
+    highest === undefined
+      ? `It wants ${lowest} or more, at the coat and overnight.`
+      : `It wants ${lowest} or more and at most ${highest} humidity, at the coat and overnight.`,
+  night: (night: string, lowest: string): string =>
+    `Tonight ${night}: below ${lowest}. Keep the room warm until the film has formed, or coat early enough that it has.`,
 } as const;
 
 /** Where the limits come from. */
@@ -78,7 +96,6 @@ export const JAR_BLUSH_WORDS = {
   blushes: 'Falls below the dew point',
   how: 'Worked out from latent heat and vapour pressure of the mix; a real film shows 40 to 65 % of that cooling (fitted to three published blush limits).',
   unknownOwn: 'The solvents in the can are the usual ones for this finish; its data sheet was not entered.',
-  waterborne: 'Waterborne does not blush. It wants 18 °C or more and at most 70 % humidity to form a film.',
 } as const;
 
 /** What would help. */

@@ -97,7 +97,7 @@ export const CAUTIONS = [
     'breath',
     'Organic solvents in this jar',
     'Do not breathe vapour or mist. Leave at once with a headache, dizziness or a sweet taste.',
-    'The solvents of lacquer numb the head first; some harm nerves, liver or an unborn child over time.',
+    'The solvents numb the head first; some harm nerves, liver or an unborn child over time.',
     'Short exposures, clean air, lid on the jar.',
   ),
   caution(

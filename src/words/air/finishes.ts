@@ -26,7 +26,8 @@ export const FINISH_WORDS = {
     acrylic: 'Water-clear; lets go of its solvent more slowly. Same model, own constants.',
     cab: 'Hardly yellows, softer at the edges. Same model, own constants.',
     shellac: 'Dry in minutes, hard in weeks; alcohol dissolves it for ever. Same model, own constants.',
-    waterborne: 'No melt-in: coats bond by key. Not below 18 °C or above 70 % humidity.',
+    waterborne:
+      'No melt-in: coats bond by key. Scuff between days, and put the last two coats on in one day: a cut-through shows as a witness line.',
     precatalysed: 'Keeps for months in the can, for its catalyst works there too.',
     conversion: 'Tough and thin. Too much film cracks.',
     urethane: 'Hard and clear. Isocyanate: read the cautions first.',
@@ -36,6 +37,7 @@ export const FINISH_WORDS = {
   recoatUntil: 'Recoat until',
   level: 'Level-sand',
   rubOut: 'Rub out',
+  lightUse: 'Light use',
   settled: 'Fully cured',
   potLife: (at: string): string => `Pot life at ${at}`,
   totalFilm: 'All coats together',
@@ -85,6 +87,6 @@ export const CURE_WORDS = {
 export const LAW_UNKNOWN = [
   'Its times are those of common practice for the kind, or of your data sheet, moved by your air. The product may be another 2 times faster or slower.',
   'Activation energies of urethanes were measured (29 to 36 kJ/mol with tin); those of other cures are from memory, and how far turning to glass holds them back is judgement.',
-  'Air movement, catalyst measured out wrong, bare wood that drinks, and draughts in corners are left out.',
+  'Air movement, parts measured out wrong, bare wood that soaks it up, and draughts in corners are left out.',
   'The product’s data sheet and your own hand outrank every time shown here.',
 ] as const;

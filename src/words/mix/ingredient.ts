@@ -55,6 +55,13 @@ export const INGREDIENT_WORDS = {
   usual: (value: string, unit: string): string => `Usual: ${value} ${unit}`,
   drops: 'Drops',
   dropsText: 'Drops differ from bottle to bottle. Weigh 20 drops once; the app keeps what one weighs.',
+  dropBy: 'A drop of this bottle',
+  dropBys: {
+    weighed: { label: 'Weigh 20', hint: 'best' },
+    known: { label: 'I know it', hint: 'in g or mL' },
+  },
+  oneDrop: 'One drop',
+  oneDropHint: 'Usual 0.02 to 0.08 g, or 0.02 to 0.06 mL.',
   dropsWeight: 'Weight of the drops',
   dropsCount: 'Number of drops',
   dropsCountProblem: 'Give a whole number of drops, 1 to 500.',

@@ -61,6 +61,13 @@ export const RECIPE_WORDS = {
   newIngredient: 'A new ingredient',
   needsIngredients: 'A recipe is made of ingredients. Add the first one, then come back here.',
   isGrams: (grams: string, share: string): string => `${grams} g, ${share} of the mix by weight`,
+  tonerShare: (share: string, is: string): string => `Lacquer is ${share} of the mix: ${is}`,
+  tonerIs: {
+    'thin-enough': (most: string): string => `a toner takes up to ${most}.`,
+    'at-limit': () => 'at the limit of a toner.',
+    'over-limit': (most: string): string =>
+      `over the ${most} of a toner. Each pass builds film before colour; thin it further.`,
+  },
   total: (grams: string, volume: string | undefined): string =>
     volume === undefined ? `${grams} g in all` : `${grams} g, about ${volume} in all`,
   note: 'Notes',

@@ -18,13 +18,19 @@ const CONTAINERS = {
   'spray-can': ['400 mL spray can', '400 mL spray cans'],
 } as const;
 
+/** What a finish and what thins it are called in a sum. */
+const namesOf = (finish: string): readonly [string, string] => {
+  if (finish === 'waterborne') return ['finish', 'water'];
+  return finish === 'shellac' ? ['shellac', 'alcohol'] : ['lacquer', 'thinner'];
+};
+
 export const AMOUNT_WORDS = {
   title: 'How much to mix',
   with: 'What with',
   source: 'Jar or recipe',
   usualOf: (finish: string): string => `${finish}, usual values`,
   sourceFacts: (solids: string, thinner: string): string =>
-    `${solids} solids by volume, thinned ${thinner} of the lacquer.`,
+    `${solids} solids by volume, thinned by ${thinner} of its volume.`,
   sourceSolids: (solids: string): string => `${solids} solids by volume in the mix.`,
   notThinned: (solids: string): string => `${solids} solids by volume, not thinned.`,
   area: 'Area to coat',
@@ -82,12 +88,15 @@ export const AMOUNT_WORDS = {
   slimmed: (volume: string): string => `With slim legs or rails ${volume}.`,
   withGun: (volume: string, kept: string): string => `${volume} stays in the gun, ${kept} is kept back.`,
   buy: 'Buy',
-  buyThinner: (bought: string): string => `and ${bought} of thinner`,
+  buyThinner: (finish: string, bought: string): string => `and ${bought} of ${namesOf(finish)[1]}`,
   bought: (some: readonly { readonly size: keyof typeof CONTAINERS; readonly count: number }[]): string =>
     some.map(({ size, count }) => `${count} ${CONTAINERS[size][count === 1 ? 0 : 1]}`).join(' and '),
   buyText: 'With what is kept back. Sizes differ by maker: check the label.',
   sprayCanText: 'About 250 mL of a 400 mL can is lacquer; the rest is propellant (common practice).',
-  parts: (lacquer: string, thinner: string): string => `${lacquer} lacquer and ${thinner} thinner.`,
+  parts: (finish: string, lacquer: string, thinner: string): string => {
+    const [product, thin] = namesOf(finish);
+    return `${lacquer} ${product} and ${thinner} ${thin}.`;
+  },
   weighs: (grams: string): string => `It weighs about ${grams} g.`,
   film: (dry: string, total: string): string => `${dry} dry a coat, ${total} in all.`,
   inJars: 'What is in the jars',

@@ -24,8 +24,8 @@ export const PLAN_WORDS = {
   running: { label: 'Leave it', hint: 'the scale shows the running total' },
   tared: { label: 'Tare it', hint: 'set to zero each time' },
   lines: 'In this order',
-  drops: (drops: string): string => `${drops} drops`,
-  wholeDrops: (drops: number, error: string): string => `${drops} drops would be ${error}`,
+  drops: (drops: string): string => `about ${drops} drops of this bottle`,
+  wholeDrops: (drops: number, error: string): string => `${drops} drops of this bottle would be ${error}`,
   coarse: (error: string): string => `This scale is ${error} uncertain here.`,
   notWeighable: 'This scale cannot weigh so little.',
   letDown: (percent: string, grams: string, clear: string): string =>

@@ -78,3 +78,20 @@ export const LAY_EMPTY = {
 /** Air in a line: "21 °C, 48 %, gentle". */
 export const airLine = (temperature: string, humidity: string, movement: string): string =>
   `${temperature}, ${humidity}, ${movement.toLowerCase()}`;
+
+/** Of a session with the pad. */
+export const PAD_WORDS = {
+  oil: 'Oil on the pad',
+  withOil: { label: 'Yes', hint: 'a drop or two' },
+  withoutOil: { label: 'No', hint: 'dry' },
+  spiritOff:
+    'Spirit it off 1 to 2 days after the last session; then it rests 7 to 28 days (common practice).',
+} as const;
+
+/** Of a spray can. */
+export const CAN_WORDS = {
+  can: 'Can',
+  shake:
+    'Shake it a minute after the ball rattles, and between passes. Afterwards turn it over and spray till the nozzle is clear.',
+  rest: 'Its slow solvents leave late: a heavy build rests 28 to 60 days before it is levelled (common practice).',
+} as const;

@@ -13,6 +13,7 @@ export const PIECE_WORDS = {
   record: 'Print the record',
   change: 'Change the details',
   board: 'Large clock',
+  another: 'Another like it',
   milestones: 'When it may be touched',
   history: 'What was done',
   details: 'This piece',

@@ -49,7 +49,7 @@ export const MOVES_WORDS = {
   ruleOfThumb: (shift: string): string => `rule of thumb: ${shift}`,
   feeds:
     'Here the colder shop is no gain. The hard top feels the cold less than the soft depth does, and the depth gives up less to it: the top is hard sooner, but the film goes on sinking for longer.',
-  both: 'The rule of thumb halves or doubles the time for 10 K; drying from fresh, this model makes 10 K colder about 3.5 times as long. Where they part, neither has been measured for this lacquer.',
+  both: 'The rule of thumb halves or doubles the time for 10 K; drying from fresh, this model makes 10 K colder about 3.5 times as long. Where they part, neither has been measured for this finish.',
 } as const;
 
 export const INPUT_WORDS = {
@@ -100,10 +100,10 @@ export const INPUT_WORDS = {
 export const UNKNOWN_WORDS = {
   title: 'What this doesn’t know',
   lines: [
-    'No measurement of how solvent moves in nitrocellulose lacquer was found in the literature. Its constants here were fitted so that common practice comes out.',
+    'No measurement of how solvent moves in this film was found in the literature. Its constants here were fitted so that common practice comes out.',
     'The band therefore allows solvent to move 2.5 times faster or slower; one in ten lies outside at either end. Your own checks narrow it.',
     'Evaporation may be 1.5 times faster or slower than the figure for your air movement.',
-    'Plasticiser, age of the lacquer, bare wood that soaks it up, and draughts in corners are left out.',
+    'Plasticiser, age of what is in the jar, bare wood that soaks it up, and draughts in corners are left out.',
     'The product’s data sheet and your own hand outrank every time shown here.',
   ],
 } as const;

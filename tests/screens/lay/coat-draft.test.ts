@@ -50,6 +50,29 @@ describe('what is filled in before a word is said', () => {
   });
 });
 
+describe('a jar that was not used before', () => {
+  const filled = (more: object): EntryBody => ({ ...fillJar(OTHER_JAR), ...more }) as EntryBody;
+  const shellac = filled({ product: { finish: 'shellac', volumeSolids: { text: '17', unit: '%' } } });
+  const asked = { ...NOTHING, jar: OTHER_JAR };
+
+  test('is padded where it is shellac, and sprayed by passes where it is a can', () => {
+    const can = filled({ contains: ['aerosol'] });
+    expect(prefilled(aShop({ hour: 1, body: shellac }).shop, asked, 'us')).toMatchObject({ how: 'pad' });
+    expect(prefilled(aShop({ hour: 1, body: can }).shop, asked, 'us')).toMatchObject({
+      how: 'spray',
+      by: 'passes',
+    });
+  });
+
+  test('is asked about oil on the pad once', () => {
+    const padded = { ...layCoat(PIECE, OTHER_JAR), how: 'pad', oil: true } as EntryBody;
+    const before = aShop({ hour: 1, body: shellac });
+    const after = aShop({ hour: 1, body: shellac }, { hour: 2, body: padded });
+    expect(prefilled(before.shop, asked, 'us').oil).toBeUndefined();
+    expect(prefilled(after.shop, asked, 'us').oil).toBe(true);
+  });
+});
+
 test.each([
   { how: 'spray', ways: ['wet', 'passes', 'usual'] },
   { how: 'brush-fill', ways: ['usual', 'wet'] },

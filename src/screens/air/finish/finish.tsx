@@ -12,7 +12,13 @@ import { useUnits } from '../../../parts/frame/shop-context';
 import { POT_LIFE_AT_K } from '../../../science/mixing/pot-life';
 import { FINISH_WORDS as WORDS } from '../../../words/air/finishes';
 import { FINISH_NAMES } from '../../../words/mix/jar';
-import { filmWords, percentWords, temperatureWords, type UnitSystem } from '../../../words/quantities';
+import {
+  filmWords,
+  lowestWords,
+  percentWords,
+  temperatureWords,
+  type UnitSystem,
+} from '../../../words/quantities';
 import { spanWords } from '../../../words/times';
 import { type Fact, Facts } from '../facts';
 import { Finishes } from './finishes';
@@ -52,6 +58,7 @@ function factsOf(law: FinishLaw, units: UnitSystem): readonly Fact[] {
     ...(law.recoatUntil ? [spreadFact(WORDS.recoatUntil, law.recoatUntil)] : []),
     spreadFact(WORDS.level, law.level),
     spreadFact(WORDS.rubOut, law.rubOut),
+    spreadFact(WORDS.lightUse, law.lightUse),
     spreadFact(WORDS.settled, law.settled),
     ...(law.potLifeS
       ? [spreadFact(WORDS.potLife(temperatureWords(POT_LIFE_AT_K, units)), law.potLifeS)]
@@ -61,7 +68,7 @@ function factsOf(law: FinishLaw, units: UnitSystem): readonly Fact[] {
       : []),
     {
       label: WORDS.shop,
-      value: WORDS.shopFrom(temperatureWords(lowestK, units)),
+      value: WORDS.shopFrom(lowestWords(lowestK, units)),
       note: highestHumidity === undefined ? undefined : WORDS.shopDamp(percentWords(highestHumidity)),
     },
   ];

@@ -74,7 +74,9 @@ function Parts({ need, facts, units }: PartsProps) {
   return (
     <>
       {thinnerM3 > 0 && (
-        <p class="digits">{WORDS.parts(volumeWords(lacquerM3, units), volumeWords(thinnerM3, units))}</p>
+        <p class="digits">
+          {WORDS.parts(facts.finish, volumeWords(lacquerM3, units), volumeWords(thinnerM3, units))}
+        </p>
       )}
       {dryM !== undefined && (
         <p class="digits">{WORDS.film(filmWords(dryM, units), filmWords(dryM * need.coats, units))}</p>
@@ -93,7 +95,9 @@ function ToBuy({ need, facts, units }: PartsProps) {
   return (
     <Section title={WORDS.buy}>
       <p class="outcome-figure digits">{WORDS.bought(toBuy(lacquerM3, sold))}</p>
-      {thinnerM3 > 0 && <p class="digits">{WORDS.buyThinner(WORDS.bought(toBuy(thinnerM3, sold)))}</p>}
+      {thinnerM3 > 0 && facts.finish !== 'waterborne' && (
+        <p class="digits">{WORDS.buyThinner(facts.finish, WORDS.bought(toBuy(thinnerM3, sold)))}</p>
+      )}
       <p class="quiet">{facts.isSprayCan ? WORDS.sprayCanText : WORDS.buyText}</p>
     </Section>
   );

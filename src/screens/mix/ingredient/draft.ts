@@ -1,6 +1,6 @@
 import { type IngredientSort, usualIngredient } from '../../../actions/mix/usual-ingredient';
 import { parseNumber, plainText } from '../../../logbook/as-typed';
-import { LIMITS } from '../../../logbook/limits';
+import { LIMITS, type Limit } from '../../../logbook/limits';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import type { Finish } from '../../../shop/jar/own-solvents';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
@@ -26,6 +26,9 @@ export interface IngredientDraft {
   readonly solventsFrom: 'usual' | 'own' | 'unknown';
   readonly blend: readonly BlendRow[];
   readonly dropsG: string;
+  /** One drop of this bottle, where it is known rather than weighed by twenty. */
+  readonly dropBy: 'weighed' | 'known';
+  readonly oneDrop: Draft<'g' | 'mL'>;
   readonly dropsCount: string;
   readonly contains: 'none' | 'isocyanate' | 'acid' | 'oil' | 'aerosol';
   readonly letDownOf: string | undefined;
@@ -66,6 +69,8 @@ export const newIngredient = (is: IngredientSort, finish: Finish = 'nitrocellulo
   ...usualFacts(is, finish),
   blend: [{ solvent: undefined, share: '100' }],
   dropsG: '',
+  dropBy: 'weighed',
+  oneDrop: { text: '', unit: 'g' },
   dropsCount: '20',
   contains: 'none',
   letDownOf: undefined,
@@ -118,7 +123,12 @@ export function dropG({ dropsG, dropsCount }: IngredientDraft): number | undefin
   return grams !== undefined && grams > 0 && drops !== undefined && drops > 0 ? grams / drops : undefined;
 }
 
+/** What one drop may be, by weight or by volume. */
+const dropLimit = (unit: 'g' | 'mL') => (unit === 'g' ? LIMITS.dropMass : LIMITS.dropVolume);
+
 export const dropProblem = (draft: IngredientDraft): string | undefined => {
+  if (draft.dropBy === 'known')
+    return draftProblem(draft.oneDrop, dropLimit(draft.oneDrop.unit) as Limit, true);
   if (draft.dropsG.trim() === '') return undefined;
   const one = dropG(draft);
   if (one === undefined) return INGREDIENT_WORDS.dropsCountProblem;

@@ -86,7 +86,7 @@ function factRows(one: ShopIngredient): readonly (readonly [string, string])[] {
   const rows: (readonly [string, string])[] = [
     [WORDS.sort, SORT_WORDS[one.is].label],
     [WORDS.density, typedFact(one.density)],
-    [WORDS.drop, typedFact(one.dropMass)],
+    [WORDS.drop, typedFact(one.dropMass ?? one.dropVolume)],
   ];
   if (one.volumeSolids) rows.push([WORDS.volumeSolids, typedFact(one.volumeSolids)]);
   if (one.weightSolids) rows.push([WORDS.weightSolids, typedFact(one.weightSolids)]);

@@ -8,8 +8,47 @@ import { numberWords } from '../../../words/quantities';
 import { dayProblem, dropG, dropProblem, isBase } from './draft';
 import type { IngredientPartProps } from './fact-fields';
 
-/** What a drop weighs, by weighing some. */
+const DROP_BY = ['weighed', 'known'] as const;
+const DROP_UNITS = ['g', 'mL'] as const;
+
+/** What a drop of this bottle is: by weighing some, or as it is known. */
 export function DropFields({ draft, patch, isTried }: IngredientPartProps) {
+  return (
+    <>
+      <Choice
+        label={INGREDIENT_WORDS.dropBy}
+        options={DROP_BY.map((value) => ({ value, ...INGREDIENT_WORDS.dropBys[value] }))}
+        value={draft.dropBy}
+        onChange={(dropBy) => patch({ dropBy })}
+      />
+      {draft.dropBy === 'known' ? (
+        <OneDrop {...{ draft, patch, isTried }} />
+      ) : (
+        <Twenty {...{ draft, patch, isTried }} />
+      )}
+    </>
+  );
+}
+
+/** One drop as a data sheet or another weighing has it. */
+function OneDrop({ draft, patch, isTried }: IngredientPartProps) {
+  const { oneDrop } = draft;
+  return (
+    <NumberField
+      label={INGREDIENT_WORDS.oneDrop}
+      text={oneDrop.text}
+      onText={(text) => patch({ oneDrop: { ...oneDrop, text } })}
+      units={DROP_UNITS.map((unit) => ({ value: unit, label: unit }))}
+      unit={oneDrop.unit}
+      onUnit={(unit) => patch({ oneDrop: { ...oneDrop, unit } })}
+      onBoth={(text, unit) => patch({ oneDrop: { text, unit } })}
+      hint={INGREDIENT_WORDS.oneDropHint}
+      problem={isTried ? dropProblem(draft) : undefined}
+    />
+  );
+}
+
+function Twenty({ draft, patch, isTried }: IngredientPartProps) {
   const one = dropG(draft);
   return (
     <>

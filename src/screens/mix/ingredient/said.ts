@@ -2,6 +2,7 @@ import type { Said } from '../../../actions/log';
 import { usualIngredient } from '../../../actions/mix/usual-ingredient';
 import { parseNumber, plainText } from '../../../logbook/as-typed';
 import type { ShopIngredient } from '../../../logbook/fold/ingredients';
+import type { Draft } from '../../../parts/fields/typed-field';
 import { blendSum } from '../jar/draft';
 import {
   dropG,
@@ -18,6 +19,11 @@ export type IngredientSaid = Omit<Said<'ingredient-described'>, 'ingredient'>;
 
 const given = <U extends 'g/mL' | 'lb/gal' | '%'>({ text, unit, from }: FactDraft<U>) =>
   text.trim() === '' ? undefined : { value: { text: text.trim(), unit }, from };
+/** One drop as it was said, where it was said in this unit. */
+const knownDrop = <U extends 'g' | 'mL'>({ text, unit }: Draft<'g' | 'mL'>, asked: U) =>
+  unit === asked && text.trim() !== ''
+    ? { value: { text: text.trim(), unit: asked }, from: 'measured' as const }
+    : undefined;
 const words = (text: string): string | undefined => (text.trim() === '' ? undefined : text.trim());
 
 /** What the form says, for the logbook; what is empty is left out. Only of a form without problems. */
@@ -41,12 +47,15 @@ export function ingredientSaid(draft: IngredientDraft): IngredientSaid {
     finish: isVolatile(is) || isColour(is) ? undefined : finish,
     density: given(draft.density),
     dropMass:
-      one === undefined
-        ? undefined
-        : {
-            value: { text: plainText(Number(one.toPrecision(4))), unit: 'g' as const },
-            from: 'measured' as const,
-          },
+      draft.dropBy === 'known'
+        ? knownDrop(draft.oneDrop, 'g')
+        : one === undefined
+          ? undefined
+          : {
+              value: { text: plainText(Number(one.toPrecision(4))), unit: 'g' as const },
+              from: 'measured' as const,
+            },
+    dropVolume: draft.dropBy === 'known' ? knownDrop(draft.oneDrop, 'mL') : undefined,
     volumeSolids: isVolatile(is) ? undefined : given(draft.volumeSolids),
     weightSolids: isVolatile(is) ? undefined : given(draft.weightSolids),
     pigmentOfSolids: isPigmented(is) ? given(draft.pigmentOfSolids) : undefined,
@@ -104,6 +113,8 @@ export function draftOf(one: ShopIngredient): IngredientDraft {
           share: String(Number((share * 100).toPrecision(4))),
         }))
       : base.blend,
+    dropBy: one.dropVolume ? 'known' : 'weighed',
+    oneDrop: { text: one.dropVolume?.value.typed.text ?? '', unit: one.dropVolume ? 'mL' : 'g' },
     dropsG: one.dropMass ? String(Number((one.dropMass.value.si * 20_000).toPrecision(4))) : '',
     contains: one.contains?.[0] ?? 'none',
     letDownOf: of?.ingredient,

@@ -42,7 +42,7 @@ export function RecipePage({ id }: { readonly id: string }) {
       </div>
       {!batch.ok && <Notice kind="caution">{mixSentence(batch.failure, shop.value)}</Notice>}
       <Lines recipe={recipe} />
-      {batch.ok && <WhatItIs batch={batch.value} />}
+      {batch.ok && <WhatItIs batch={batch.value} isToner={recipe.use.as === 'dye-toner'} />}
       <CardPhotos recipe={recipe} />
       <MadeOfIt id={id} />
       <Versions recipe={recipe} />

@@ -11,9 +11,11 @@ import type { Result } from '../../../result';
 import { dryFilm } from '../../../science/film/thickness';
 import type { MixFailure } from '../../../science/mixing/failure';
 import type { Batch } from '../../../science/mixing/ingredient';
+import { lacquerShare, MOST_LACQUER_IN_TONER, tonerStrength } from '../../../science/mixing/toner';
 import { lowestFlashPointC } from '../../../science/solvents/blend';
 import { jarFilm } from '../../../shop/jar/film';
 import { mixedProduct } from '../../../shop/jar/mixed-product';
+import { mixIngredients } from '../../../shop/recipe/ingredients';
 import { toKelvin, umToMetres } from '../../../units';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import {
@@ -31,7 +33,7 @@ const WET_M = umToMetres(100);
 const OPEN_FILM = 1;
 
 /** What a batch is as a liquid and as a film, with what is not known said so. */
-export function WhatItIs({ batch }: { readonly batch: Batch }) {
+export function WhatItIs({ batch, isToner = false }: { readonly batch: Batch; readonly isToner?: boolean }) {
   const { shop } = useShop();
   const units = useUnits();
   const facts = mixFacts(batch, shop.value);
@@ -43,12 +45,27 @@ export function WhatItIs({ batch }: { readonly batch: Batch }) {
       {missing && <p class="quiet">{mixSentence(missing, shop.value)}</p>}
       <Facts rows={factRows(facts.value, batch, units, shop.value)} />
       {ofCritical.ok && ofCritical.value > OPEN_FILM && <Notice kind="caution">{WORDS.openFilm}</Notice>}
+      {isToner && <TonerShare batch={batch} />}
       <p class="quiet small">
         {WORDS.vocText} {WORDS.flashText}
       </p>
       {solvents.ok && solvents.value.length > 0 && <Leaving blend={solvents.value} />}
     </Section>
   );
+}
+
+/** Lacquer's share of a toner, against what a toner takes. */
+function TonerShare({ batch }: { readonly batch: Batch }) {
+  const { shop } = useShop();
+  const share = lacquerShare(batch, mixIngredients(shop.value.ingredients));
+  if (share === undefined) return null;
+  const strength = tonerStrength(share);
+  const words = WORDS.tonerShare(
+    percentWords(share),
+    WORDS.tonerIs[strength](percentWords(MOST_LACQUER_IN_TONER)),
+  );
+  if (strength === 'over-limit') return <Notice kind="caution">{words}</Notice>;
+  return <p class="digits">{words}</p>;
 }
 
 function Cannot({ failure }: { readonly failure: MixFailure }) {

@@ -10,8 +10,12 @@ import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
+import { wholeDrops } from '../../../science/mixing/amount';
+import { mixIngredients } from '../../../shop/recipe/ingredients';
+import { PLAN_WORDS, WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
+import { numberWords } from '../../../words/quantities';
 import { gramsWords, scaleWords } from '../grams';
+import { MOST_DROPS } from './plan';
 import { type Typing, textFor, typed, withOwnPour } from './typing';
 
 interface NextPourProps {
@@ -57,6 +61,7 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
       <p class="pour-target digits">
         {scaleWords(targetKg, weighUp.divisionKg)} <span>g</span>
       </p>
+      <AsDrops ingredient={weighUp.plan[line]?.ingredient} massKg={left?.toPourKg ?? 0} />
       {!weighUp.isTared && <p class="quiet digits">{WORDS.addsUp(gramsWords(left?.toPourKg ?? 0))}</p>}
       <Button
         kind="main"
@@ -85,6 +90,27 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
       </Button>
       <p class="quiet small">{WORDS.later}</p>
     </form>
+  );
+}
+
+/** The same by drops of its own bottle, where a drop is known and it is few of them. */
+function AsDrops({
+  ingredient,
+  massKg,
+}: {
+  readonly ingredient: string | undefined;
+  readonly massKg: number;
+}) {
+  const { shop } = useShop();
+  const dropKg = mixIngredients(shop.value.ingredients).get(ingredient ?? '')?.dropMassKg;
+  if (dropKg === undefined || massKg / dropKg > MOST_DROPS) return null;
+  const { drops, error } = wholeDrops(massKg / dropKg);
+  const isOff = Math.abs(error) > 0.05;
+  const off = `${error > 0 ? '+' : ''}${numberWords(error * 100, 0)} %`;
+  return (
+    <p class="digits">
+      {isOff ? PLAN_WORDS.wholeDrops(drops, off) : PLAN_WORDS.drops(numberWords(drops, 0))}
+    </p>
   );
 }
 

@@ -26,7 +26,8 @@ export interface PlanLine extends Part {
   readonly clearShortKg: number | undefined;
 }
 
-const MOST_DROPS = 60;
+/** More are poured by weight. */
+export const MOST_DROPS = 60;
 const COLOURS: readonly ShopIngredient['is'][] = ['tinter', 'dye', 'flatting'];
 
 /** A batch in the order of pouring, each line judged by the scale. */

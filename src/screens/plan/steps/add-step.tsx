@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { Shop } from '../../../logbook/fold/fold';
 import type { PiecePlan } from '../../../logbook/fold/plans';
 import { SelectField } from '../../../parts/fields/select-field';
 import { Button } from '../../../parts/frame/button';
@@ -6,17 +7,31 @@ import { useShop } from '../../../parts/frame/shop-context';
 import { withStepAfter } from '../../../shop/plan/edit-plan';
 import { PIECE_PLAN } from '../../../words/plan/plan';
 import { useNames } from '../use-plan';
-import { NEW_STEPS, newStep } from './new-step';
+import { newStep, newSteps } from './new-step';
 import { useEditPlan } from './use-edit-plan';
+
+const FINISH_OF_JOB: Readonly<Record<string, string>> = {
+  waterborne: 'waterborne',
+  shellac: 'shellac',
+  catalysed: 'conversion',
+};
+
+/** The finish that a plan is for: of the newest coat, else of its job. */
+function planFinish({ piece, job }: PiecePlan, { pieces, jars }: Shop): string | undefined {
+  const coat = pieces.get(piece)?.coats.at(-1);
+  return (coat && jars.get(coat.jar)?.product.finish) ?? FINISH_OF_JOB[job ?? ''];
+}
 
 const BEGINNING = 'beginning';
 
 /** Puts a step into a plan, where it belongs. */
 export function AddStep({ plan }: { readonly plan: PiecePlan }) {
-  const { needs } = useShop();
+  const { needs, shop } = useShop();
+  const finish = planFinish(plan, shop.value);
+  const offered = newSteps(finish);
   const keep = useEditPlan(plan);
   const names = useNames();
-  const what = useSignal(NEW_STEPS[0]?.value ?? '');
+  const what = useSignal(offered[0]?.value ?? '');
   const after = useSignal(plan.steps.at(-1)?.id ?? BEGINNING);
   const places = [
     { value: BEGINNING, label: PIECE_PLAN.atBeginning },
@@ -25,8 +40,8 @@ export function AddStep({ plan }: { readonly plan: PiecePlan }) {
 
   function add(event: Event): void {
     event.preventDefault();
-    const added = newStep(what.value, needs.newId());
-    const label = NEW_STEPS.find(({ value }) => value === what.value)?.label ?? '';
+    const added = newStep(what.value, needs.newId(), finish);
+    const label = offered.find(({ value }) => value === what.value)?.label ?? '';
     const isThere = places.some(({ value }) => value === after.value);
     void keep(
       { steps: withStepAfter(plan.steps, isThere ? after.value : undefined, added) },
@@ -41,7 +56,7 @@ export function AddStep({ plan }: { readonly plan: PiecePlan }) {
       <form class="stack" onSubmit={add}>
         <SelectField
           label={PIECE_PLAN.addWhat}
-          options={NEW_STEPS}
+          options={offered}
           value={what.value}
           onChange={(value) => {
             what.value = value;

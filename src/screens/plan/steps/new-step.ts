@@ -1,4 +1,7 @@
+import { FINISH_LAWS, isCuring } from '../../../estimator/finishes/finish-law';
+import { finishTraits } from '../../../estimator/finishes/traits';
 import { GATES, type PlanStep, TASKS, WAITS, WEATHERS } from '../../../logbook/kinds/plan';
+import type { Job } from '../../../planner/starting-plans/job';
 import {
   atBench,
   check,
@@ -12,9 +15,10 @@ import {
 } from '../../../planner/starting-plans/parts';
 import { STARTING_PLANS } from '../../../planner/starting-plans/start-plan';
 import type { Task, WaitFor } from '../../../planner/step';
+import { MINUTE_S } from '../../../units';
 import { CHECK_WORDS, STEP_WORDS, TASK_WORDS, WAIT_WORDS } from '../../../words/plan/planner';
 
-/** What can be added to a plan, as `kind:what`. */
+/** Everything that can be added to some plan, as `kind:what`. */
 export const NEW_STEPS: readonly { readonly value: string; readonly label: string }[] = [
   ...TASKS.map((task) => ({ value: `work:${task}`, label: TASK_WORDS[task] })),
   ...WAITS.map((until) => ({ value: `wait:${until}`, label: WAIT_WORDS[until] })),
@@ -23,16 +27,46 @@ export const NEW_STEPS: readonly { readonly value: string; readonly label: strin
   ...WEATHERS.map((against) => ({ value: `hold:${against}`, label: STEP_WORDS.hold[against] })),
 ];
 
+/** What can be added to a plan of a finish: nothing that belongs to another. */
+export function newSteps(finish?: string): typeof NEW_STEPS {
+  if (finish === undefined) return NEW_STEPS;
+  const { meltsIn, blushes, hasWindow } = finishTraits(finish);
+  const others = new Set([
+    ...(meltsIn ? [] : ['work:flash-coat']),
+    ...(blushes ? [] : ['hold:blush']),
+    ...(hasWindow ? [] : ['window:']),
+  ]);
+  return NEW_STEPS.filter(({ value }) => !others.has(value));
+}
+
+const JOB_OF: Readonly<Record<string, Job>> = {
+  shellac: 'shellac',
+  waterborne: 'waterborne',
+  precatalysed: 'catalysed',
+  conversion: 'catalysed',
+  urethane: 'catalysed',
+};
+
+/** The wait of a finish that cures as its law has it, at the usual conditions. */
+function lawWait(what: string, finish: string | undefined): StepDraft | undefined {
+  if (what !== 'recoat' || finish === undefined || !isCuring(finish)) return undefined;
+  const { low, typical, high } = FINISH_LAWS[finish].recoat;
+  return wait('recoat', minutes(low / MINUTE_S, typical / MINUTE_S, high / MINUTE_S));
+}
+
 // As in the starting plans where they have the step; else common practice, no source.
 const IN_STARTING_PLANS: readonly StepDraft[] = Object.values(STARTING_PLANS).flatMap(({ steps }) => steps);
 const COATS: readonly Task[] = ['coat', 'toner-coat', 'opaque-coat', 'seal'];
 const BENCH_MINUTES = 30;
 
-/** A new step of that sort, with the times that are usual. */
-export function newStep(value: string, id: string): PlanStep {
+/** A new step of that sort, with the times that are usual for the finish. */
+export function newStep(value: string, id: string, finish?: string): PlanStep {
   const [kind = '', what = ''] = value.split(':');
+  const own = STARTING_PLANS[JOB_OF[finish ?? ''] ?? 'full-clear'].steps;
   const draft =
-    IN_STARTING_PLANS.find((step) => step.kind === kind && whatOf(step) === what) ?? fresh(kind, what);
+    (kind === 'wait' ? lawWait(what, finish) : undefined) ??
+    [...own, ...IN_STARTING_PLANS].find((step) => step.kind === kind && whatOf(step) === what) ??
+    fresh(kind, what);
   return { ...draft, id } as PlanStep;
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { durationOf, minutesIn } from '../../../../src/screens/plan/steps/duration';
-import { NEW_STEPS, newStep } from '../../../../src/screens/plan/steps/new-step';
+import { NEW_STEPS, newStep, newSteps } from '../../../../src/screens/plan/steps/new-step';
 import { draftOf, draftProblems, stepOf } from '../../../../src/screens/plan/steps/step-draft';
 
 test.each([
@@ -47,4 +47,24 @@ describe('a step', () => {
       isOwn: true,
     });
   });
+});
+
+// Waterborne 1 to 2 h, conversion about 3 h (common practice, no source).
+test.each([
+  { finish: 'waterborne', minutes: { earliest: 60, likely: 90, late: 120 } },
+  { finish: 'conversion', minutes: { earliest: 120, likely: 180, late: 240 } },
+  { finish: 'shellac', minutes: { earliest: 180, likely: 300, late: 720 } },
+  { finish: 'nitrocellulose', minutes: { earliest: 45, likely: 60, late: 120 } },
+])('a wait to recoat added to a plan of $finish is its own', ({ finish, minutes }) =>
+  expect(newStep('wait:recoat', 'x', finish)).toMatchObject({ minutes }),
+);
+
+test.each([
+  { finish: 'waterborne', never: ['work:flash-coat', 'hold:blush', 'window:'] },
+  { finish: 'conversion', never: ['work:flash-coat'] },
+  { finish: 'nitrocellulose', never: ['window:'] },
+])('a plan of $finish is offered nothing of another', ({ finish, never }) => {
+  const offered = newSteps(finish).map(({ value }) => value);
+  expect(offered.filter((value) => never.includes(value))).toEqual([]);
+  expect(offered).toContain('wait:recoat');
 });

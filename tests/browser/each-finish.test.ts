@@ -1,0 +1,76 @@
+import { describe, expect, test } from 'vitest';
+import { FINISHES } from '../../src/logbook/kinds/jar';
+import { goTo, openApp, page } from './app';
+import { type Finish, shopOf } from './each-finish-shop';
+import { bringIn } from './fake-dialogs';
+
+// No advice of another finish, on any page. Common practice: what melts in, blushes, cures or re-dissolves is of its kind.
+const NITRO = /nitro|lacquer thinner/i;
+const OF_SOLVENT_LACQUER =
+  /retarder|slow(er)? thinner|turns? white|whitens?|blush|melts? in|melt-in|flash coat/i;
+const OF_CURING = /catalys|pot life|recoat window|hardener|acid\b/i;
+const ISOCYANATE = /isocyan/i;
+const SHELLAC = /shellac|pound cut|spirit off|glass-plate/i;
+const WATER = /waterborne|coalesc/i;
+const SPRAYING = /overspray|spray gun|the gun\b/i;
+
+const FORBIDDEN: Record<Finish, readonly RegExp[]> = {
+  nitrocellulose: [OF_CURING, ISOCYANATE, SHELLAC, WATER],
+  acrylic: [NITRO, OF_CURING, ISOCYANATE, SHELLAC, WATER],
+  cab: [NITRO, OF_CURING, ISOCYANATE, SHELLAC, WATER],
+  shellac: [NITRO, OF_CURING, ISOCYANATE, WATER, SPRAYING, /\blacquer/i],
+  waterborne: [NITRO, OF_SOLVENT_LACQUER, OF_CURING, ISOCYANATE, SHELLAC],
+  precatalysed: [NITRO, /melts? in|melt-in|flash coat/i, ISOCYANATE, SHELLAC, WATER],
+  conversion: [NITRO, /melts? in|melt-in|flash coat/i, ISOCYANATE, SHELLAC, WATER],
+  urethane: [NITRO, /melts? in|melt-in|flash coat/i, SHELLAC, WATER],
+};
+/** What may be said because it says what is not. */
+const DENIED = /(does not|do not|doesn’t|don’t|nothing|never|no) (blush|melt|turn|re-dissolve)[\w-]*( in)?/gi;
+
+/** What a person reads, element by element: what is folded away too. */
+const shownLines = (): Promise<readonly string[]> =>
+  page
+    .locator('main *')
+    .evaluateAll((all) =>
+      all.flatMap(({ childNodes, textContent }) =>
+        [...childNodes].some((child) => child.nodeType === 3 && child.nodeValue?.trim())
+          ? [textContent ?? '']
+          : [],
+      ),
+    );
+
+describe.each(FINISHES)('%s', (finish) => {
+  test('gets no advice of another finish on Lay, Sand, Air, Plan, Why and Jar', async () => {
+    await openApp();
+    const { jar, piece, backup } = await shopOf(finish);
+    await bringIn(Buffer.from(backup), 'backup.json');
+    const pages = {
+      lay: `#/lay?piece=${piece}&jar=${jar}`,
+      sand: `#/piece/${piece}/sand`,
+      piece: `#/piece/${piece}`,
+      air: '#/air',
+      finish: `#/air/finish/${finish}`,
+      plan: `#/plan/${piece}`,
+      why: `#/piece/${piece}/why`,
+      jar: `#/mix/jar/${jar}`,
+    };
+    const found: string[] = [];
+    const addLines = async (name: string): Promise<void> => {
+      for (const line of await shownLines())
+        for (const forbidden of FORBIDDEN[finish])
+          if (forbidden.test(line.replace(DENIED, ''))) found.push(`${name}: ${line}`);
+    };
+    for (const [name, hash] of Object.entries(pages)) {
+      await goTo(hash);
+      await page.waitForTimeout(500); // the estimate comes behind the page
+      await addLines(name);
+      const confirm = page.getByRole('button', { name: /^(Read and done|I have the training.*)$/ });
+      if (name === 'lay' && (await confirm.count()) > 0) {
+        await confirm.first().tap();
+        await page.getByRole('button', { name: /^Log / }).first().waitFor();
+        await addLines('lay, after the cautions');
+      }
+    }
+    expect(found).toEqual([]);
+  });
+});
