@@ -1,4 +1,4 @@
-import { sha256 } from '../../logbook/backup/backup';
+import { sha256 } from '../../logbook/backup/content';
 import type { Photos } from '../../logbook/storage/photos';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuse } from '../refused';
@@ -23,7 +23,7 @@ export async function takePhoto(
   const photo = needs.newId();
   const kept = await photos.keep(photo, picture);
   if (!kept.ok) return refuse(kept.failure, needs.zone());
-  const from = await sha256(await original.arrayBuffer());
+  const from = await sha256(new Uint8Array(await original.arrayBuffer()));
   const logged = await log(needs, 'photographed', { ...said, photo, width, height, original: from });
   if (!logged.ok) await photos.drop([photo]);
   return logged;
