@@ -38,14 +38,14 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
           </Notice>
         )}
         {piece.closedMs === undefined && <Acts piece={piece} />}
-        {outlook && times === 'ready' && <Times piece={piece} outlook={outlook} />}
-        {(times === 'computing' || times === 'kept') && <TimesToCome />}
-      </div>
-      <div class="stack">
         <Section title={PIECE_WORDS.finish}>
           <Finish piece={piece} outlook={outlook} />
         </Section>
+      </div>
+      <div class="stack">
         <WaitsFor piece={piece} />
+        {outlook && times === 'ready' && <Times piece={piece} outlook={outlook} />}
+        {times === 'computing' && <TimesToCome />}
         <Section title={PIECE_WORDS.details}>
           <div class="acts">
             {piece.closedMs === undefined && (
