@@ -20,6 +20,8 @@ export interface Simulation {
     readonly sanded: number[];
     readonly held: number[];
   };
+  /** Solvent held by solvent, m3 per m2, at each moment at which the layers were looked at. */
+  readonly heldThen: readonly (readonly number[])[];
   readonly steps: number;
   /** Where it stood just before each of its last two events. */
   readonly marks: readonly Mark[];
@@ -78,6 +80,7 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
   const tg = createTgOf(binder, solvents);
   const wanted = (options.profileAtS ?? []).filter((atS) => !from || atS > from.nowS);
   const marks: Mark[] = [];
+  const heldThen: number[][] = [];
   let steps = 0;
   let spent = 0;
   let nextProfile = 0;
@@ -138,6 +141,7 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
     while (now < untilS) {
       while (nextProfile < wanted.length && (wanted[nextProfile] as number) <= now) {
         profiles.push(profileOf(film, layers, now));
+        heldThen.push(solvents.map((_, i) => heldSolvent(film, i)));
         nextProfile++;
       }
       const limit = Math.min(untilS, wanted[nextProfile] ?? Number.POSITIVE_INFINITY);
@@ -172,6 +176,7 @@ export function simulate(history: StackHistory, options: SimulateOptions): Simul
       sanded,
       held: solvents.map((_, i) => heldSolvent(film, i)),
     },
+    heldThen,
     steps,
     marks,
   };
