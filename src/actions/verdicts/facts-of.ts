@@ -99,7 +99,9 @@ function airFact(jar: Jar | undefined, shop: Shop, nowMs: number): AirFact {
 
 function aboveFact(piece: Piece, shop: Shop): AboveFact | undefined {
   const layers = layersLeft(piece, shop);
-  const colour = layers.findLastIndex(({ isColour, leftM }) => isColour && leftM > 0);
+  const top = layers.findLastIndex(({ leftM }) => leftM > 0);
+  const lowest = layers.findLastIndex(({ isColour, leftM }) => isColour && leftM > 0);
+  const colour = lowest === top ? -1 : lowest; // where colour lies on top, sanding meets colour first: it must not go through it
   const filmM = layers.slice(colour + 1).reduce((sum, { leftM }) => sum + leftM, 0);
   if (colour === -1 && filmM === 0) return undefined;
   const isOld = piece.base === 'old-closed' || piece.base === 'old-redissolves';
