@@ -2,9 +2,9 @@ import * as v from 'valibot';
 import { COUNTS } from '../limits';
 import { count, entryOf, Id, Note, Point } from './envelope';
 
-const PHOTO_STAGES = ['before', 'during', 'after'] as const;
-const PHOTO_LIGHTS = ['plain', 'raking', 'uv', 'through'] as const;
-const RAKING_FROM = ['left', 'right', 'above', 'below'] as const;
+export const PHOTO_STAGES = ['before', 'during', 'after'] as const;
+export const PHOTO_LIGHTS = ['plain', 'raking', 'uv', 'through'] as const;
+export const RAKING_FROM = ['left', 'right', 'above', 'below'] as const;
 
 const Mark = v.tuple([Point, Point]);
 

@@ -18,6 +18,7 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
   old: async () => (await import('./old-finish/old-finish-page')).OldFinishPage,
   change: async () => (await import('./change-page')).ChangePage,
   label: async () => (await import('./hanger-page')).HangerPage,
+  photos: async () => (await import('./photo')).Photos,
   zone: async () => (await import('./zone')).Zones,
   record: async () => (await import('./record/record-page')).RecordPage,
 };

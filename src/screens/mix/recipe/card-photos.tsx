@@ -1,19 +1,16 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useId } from 'preact/hooks';
+import { useId } from 'preact/hooks';
 import { photographCard } from '../../../actions/mix/card-photo';
 import type { Recipe } from '../../../logbook/fold/recipes';
-import { checkPicture } from '../../../logbook/picture/check-picture';
-import { openPhotos } from '../../../logbook/storage/photos';
 import { Problem } from '../../../parts/fields/choice';
 import { Icon } from '../../../parts/frame/icons';
 import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
+import { CARD, smallPicture } from '../../../parts/photo/small-picture';
+import { photos, useKeptPhoto } from '../../../parts/photo/use-kept-photo';
 import { PHOTO_FAULTS } from '../../../words/match/photo';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
-import { smallPicture } from './small-picture';
-
-const photos = openPhotos();
 
 /** Photos of the dried card, and a way to take one. */
 export function CardPhotos({ recipe }: { readonly recipe: Recipe }) {
@@ -23,12 +20,12 @@ export function CardPhotos({ recipe }: { readonly recipe: Recipe }) {
   async function keep(file: File | undefined): Promise<void> {
     if (!file) return;
     problem.value = undefined;
-    const small = await smallPicture(file);
+    const small = await smallPicture(file, CARD);
     if (!small.ok) {
       problem.value = PHOTO_FAULTS[small.failure];
       return;
     }
-    const kept = await photographCard(needs, photos, recipe.id, small.value);
+    const kept = await photographCard(needs, photos, recipe.id, small.value.picture);
     if (kept.ok) showToast({ text: WORDS.photoKept, onUndo: () => void actions.undo(kept.value.id) });
     else problem.value = kept.failure.sentence;
   }
@@ -62,26 +59,7 @@ export function CardPhotos({ recipe }: { readonly recipe: Recipe }) {
 }
 
 function Photo({ id, describe }: { readonly id: string; readonly describe: string }) {
-  const address = useSignal<string | 'away' | undefined>(undefined);
-  useEffect(() => {
-    let made: string | undefined;
-    let isShown = true;
-    void readWhole(id).then((picture) => {
-      if (!isShown) return;
-      made = picture && URL.createObjectURL(picture);
-      address.value = made ?? 'away';
-    });
-    return () => {
-      isShown = false;
-      if (made) URL.revokeObjectURL(made);
-    };
-  }, [id, address]);
-  if (address.value === 'away') return <p class="quiet">{WORDS.photoAway}</p>;
-  return address.value === undefined ? null : <img src={address.value} alt={describe} />;
-}
-
-/** The photo, where it is here and is one: a backup may have brought anything. */
-async function readWhole(id: string): Promise<Blob | undefined> {
-  const picture = await photos.read(id);
-  return picture && (await checkPicture(picture)).ok ? picture : undefined;
+  const address = useKeptPhoto(id);
+  if (address === 'away') return <p class="quiet">{WORDS.photoAway}</p>;
+  return address === undefined ? null : <img src={address} alt={describe} />;
 }

@@ -1,17 +1,18 @@
 import type { Piece } from '../../../logbook/fold/pieces';
-import { zonesOf } from '../../../logbook/fold/zones';
+import { documented } from '../../../logbook/fold/zones';
 import { LinkButton } from '../../../parts/frame/button';
 import { Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
+import { PHOTO_WORDS } from '../../../words/piece/photo';
 import { ZONE_WORDS as WORDS } from '../../../words/piece/zone';
 import { zoneLine } from './zone-line';
 
 /** The places marked on a piece, and the way to mark one. */
 export function Places({ piece }: { readonly piece: Piece }) {
   const { shop } = useShop();
-  const zones = zonesOf(piece.id, shop.value);
+  const { zones, photos } = documented(piece.id, shop.value);
   return (
     <Section title={WORDS.section}>
       {zones.length === 0 ? (
@@ -25,13 +26,16 @@ export function Places({ piece }: { readonly piece: Piece }) {
           ))}
         </ul>
       )}
-      {piece.closedMs === undefined && (
-        <div class="acts">
+      <div class="acts">
+        {piece.closedMs === undefined && (
           <LinkButton icon="add" href={linkTo('piece', piece.id, 'zone', 'new')}>
             {WORDS.mark}
           </LinkButton>
-        </div>
-      )}
+        )}
+        <LinkButton icon="match" href={linkTo('piece', piece.id, 'photos')}>
+          {PHOTO_WORDS.link(photos.length)}
+        </LinkButton>
+      </div>
     </Section>
   );
 }

@@ -5,6 +5,7 @@ import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import type { Stand } from '../../../shop/zone/stands';
+import { PHOTO_WORDS } from '../../../words/piece/photo';
 import { ZONE_WORDS as WORDS } from '../../../words/piece/zone';
 import { Finish } from '../finish';
 import { MilestoneList } from '../milestone-list';
@@ -67,6 +68,9 @@ function Acts({ zone: { piece, zoneId }, hasCoats }: { readonly zone: Zone; read
           </LinkButton>
         </>
       )}
+      <LinkButton icon="match" href={linkTo('piece', piece, 'photos') + at}>
+        {PHOTO_WORDS.take}
+      </LinkButton>
       <LinkButton icon="edit" href={linkTo('piece', piece, 'zone', zoneId, 'change')}>
         {WORDS.change}
       </LinkButton>
