@@ -24,7 +24,13 @@ export function OutlinedPhoto({ id, describe, width, height, zones, children }: 
   const address = useKeptPhoto(id);
   if (address === 'away') return <p class="quiet">{WORDS.away}</p>;
   return (
-    <svg class="outlined-photo" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={describe}>
+    <svg
+      class="outlined-photo"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label={describe}
+      data-photo={id}
+    >
       {address && <image href={address} width={width} height={height} />}
       {zones.map((zone) => (
         <Outlined key={zone.number} zone={zone} width={width} height={height} />

@@ -57,7 +57,7 @@ export function Finish({ piece, outlook }: FinishProps) {
 }
 
 /** The whole picture in one sentence. */
-export function describeFilm(piece: Piece, layers: readonly FilmLayer[], units: UnitSystem): string {
+function describeFilm(piece: Piece, layers: readonly FilmLayer[], units: UnitSystem): string {
   const solventUm = layers.reduce((sum, layer) => sum + layer.solventUm, 0);
   const um = layers.reduce((sum, layer) => sum + layer.dryUm, solventUm);
   return FILM_WORDS.describe(

@@ -20,6 +20,7 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
   label: async () => (await import('./hanger-page')).HangerPage,
   photos: async () => (await import('./photo')).Photos,
   zone: async () => (await import('./zone')).Zones,
+  words: async () => (await import('./record/words-page')).WordsPage,
   record: async () => (await import('./record/record-page')).RecordPage,
 };
 

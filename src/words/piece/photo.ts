@@ -53,12 +53,14 @@ export const PHOTO_WORDS = {
   under: 'Below',
   over: 'On top',
   markWhich: 'Point',
-  marks: { first: 'first point', second: 'second point' },
+  point: 'point',
+  marks: { first: 'First, the ring', second: 'Second, the diamond' },
   slider: 'How much of the one on top is shown',
   align: 'Save the points',
   aligned: 'Points saved.',
   alignedWhat: 'The points',
   samePoint: 'The two points are in one place. Put them further apart.',
   two: 'Take a second photo to compare it with.',
-  markOn: (which: string, photo: string): string => `Touch the ${which} on: ${photo}`,
+  markOn: (point: string, photo: string): string =>
+    `${photo}: touch the ${point}, or move it with the arrow keys`,
 } as const;

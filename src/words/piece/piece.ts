@@ -153,16 +153,3 @@ export const SAND_FORM = {
   log: 'Log it',
   logged: (what: string, amount: string): string => `${what}, ${amount} off.`,
 } as const;
-
-export const RECORD_WORDS = {
-  title: 'Treatment record',
-  print: 'Print',
-  printed: (when: string): string => `Written ${when} from the logbook.`,
-  undone: 'undone',
-  columns: { when: 'When', what: 'What', how: 'How' },
-  base: 'Under the first coat',
-  area: 'Area',
-  note: 'Note',
-  coats: 'Coats',
-  build: 'Dry film, estimated',
-} as const;

@@ -3,10 +3,8 @@ import { useId } from 'preact/hooks';
 import { alignPhotos } from '../../../actions/photo/take-photo';
 import { documented, type Photo } from '../../../logbook/fold/zones';
 import { Choice } from '../../../parts/fields/choice';
-import { Refusal } from '../../../parts/fields/refusal';
 import { SelectField } from '../../../parts/fields/select-field';
 import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
@@ -17,6 +15,7 @@ import { alignment } from '../../../science/align';
 import { PHOTO_WORDS as WORDS } from '../../../words/piece/photo';
 import { usePiece } from '../use-piece';
 import { photoLine } from './photo-line';
+import { Save } from './save';
 
 type Place = readonly [x: number, y: number];
 type Marks = readonly [Place, Place];
@@ -172,21 +171,24 @@ function MarkPoints({ under, over, marks: known }: PairProps) {
           which.value = value;
         }}
       />
-      <Marked photo={under} at={marks.value.under[which.value]} side={WORDS.under} marks={marks.value.under} onPut={(at) => put('under', at)} />
-      <Marked photo={over} at={marks.value.over[which.value]} side={WORDS.over} marks={marks.value.over} onPut={(at) => put('over', at)} />
+      <Marked
+        photo={under}
+        at={marks.value.under[which.value]}
+        side={WORDS.under}
+        marks={marks.value.under}
+        onPut={(at) => put('under', at)}
+      />
+      <Marked
+        photo={over}
+        at={marks.value.over[which.value]}
+        side={WORDS.over}
+        marks={marks.value.over}
+        onPut={(at) => put('over', at)}
+      />
       {!laid && <p role="status">{WORDS.samePoint}</p>}
-      <Refusal refused={form.refused.value} />
-      <div class="acts">
-        <Button
-          kind="main"
-          icon="check"
-          isWide
-          onClick={() => void save()}
-          disabled={!laid || form.isBusy.value}
-        >
-          {WORDS.align}
-        </Button>
-      </div>
+      <Save form={form} onSave={save} disabled={!laid}>
+        {WORDS.align}
+      </Save>
     </Section>
   );
 }
@@ -216,7 +218,7 @@ function Marked({ photo, at, side, marks, onPut }: MarkedProps) {
     <button
       type="button"
       class="markable"
-      aria-label={WORDS.markOn(WORDS.markWhich.toLowerCase(), side)}
+      aria-label={WORDS.markOn(WORDS.point, side)}
       onKeyDown={(event) => {
         const [dx, dy] = KEYS[event.key] ?? [0, 0];
         if (dx === 0 && dy === 0) return;
@@ -231,14 +233,31 @@ function Marked({ photo, at, side, marks, onPut }: MarkedProps) {
     >
       <OutlinedPhoto id={photo.photo} describe={side} width={width} height={height} zones={[]}>
         {marks.map(([x, y], i) => (
-          <g class="zone-outline" key={String(i)}>
-            <circle cx={x * width} cy={y * height} r={2.6 * unit} />
-            <text x={x * width} y={y * height + 1.2 * unit} font-size={3.6 * unit} text-anchor="middle">
-              {i + 1}
-            </text>
-          </g>
+          <Mark
+            key={i === 0 ? 'first' : 'second'}
+            x={x * width}
+            y={y * height}
+            unit={unit}
+            isFirst={i === 0}
+          />
         ))}
       </OutlinedPhoto>
     </button>
   );
+}
+
+interface MarkProps {
+  readonly x: number;
+  readonly y: number;
+  readonly unit: number;
+  readonly isFirst: boolean;
+}
+
+/** A ring for the first point, a diamond for the second. */
+function Mark({ x, y, unit, isFirst }: MarkProps) {
+  const r = 2.6 * unit;
+  const shape = isFirst
+    ? `M${x - r} ${y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`
+    : `M${x} ${y - 1.3 * r}l${1.3 * r} ${1.3 * r}l${-1.3 * r} ${1.3 * r}l${-1.3 * r} ${-1.3 * r}z`;
+  return <path class="compare-mark" d={shape} stroke-width={unit * 0.8} />;
 }

@@ -2,7 +2,6 @@ import { useSignal } from '@preact/signals';
 import { drawZone } from '../../../actions/photo/take-photo';
 import type { Photo, Zone } from '../../../logbook/fold/zones';
 import { Problem } from '../../../parts/fields/choice';
-import { Refusal } from '../../../parts/fields/refusal';
 import { SelectField } from '../../../parts/fields/select-field';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
@@ -11,6 +10,7 @@ import { sayLogged } from '../../../parts/frame/undo';
 import { OutlinedPhoto } from '../../../parts/photo/outlined-photo';
 import { crosses, type OutlinePoint, thinned, within } from '../../../science/outline';
 import { PHOTO_WORDS as WORDS } from '../../../words/piece/photo';
+import { Save } from './save';
 
 interface DrawZoneProps {
   readonly photo: Photo;
@@ -102,18 +102,9 @@ export function DrawZone({ photo, zones }: DrawZoneProps) {
               outline.value = nudged(points, how);
             }}
           />
-          <Refusal refused={form.refused.value} />
-          <div class="acts">
-            <Button
-              kind="main"
-              icon="check"
-              isWide
-              onClick={() => void save()}
-              disabled={problem !== undefined || form.isBusy.value}
-            >
-              {WORDS.saveOutline}
-            </Button>
-          </div>
+          <Save form={form} onSave={save} disabled={problem !== undefined}>
+            {WORDS.saveOutline}
+          </Save>
         </>
       )}
     </>

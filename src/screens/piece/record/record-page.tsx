@@ -1,109 +1,70 @@
-import { CrossSection } from '../../../parts/film/cross-section';
-import { filmLayers } from '../../../parts/film/piece-film';
-import { Button } from '../../../parts/frame/button';
-import { Page, Section } from '../../../parts/frame/page';
+import { useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import { documented } from '../../../logbook/fold/zones';
+import { Tick } from '../../../parts/fields/tick';
+import { Button, LinkButton } from '../../../parts/frame/button';
+import { Page } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
-import { useShop, useUnits } from '../../../parts/frame/shop-context';
-import { umToMetres } from '../../../units';
-import { FILM_WORDS } from '../../../words/piece/film';
-import { PIECE_FORM, PIECE_WORDS, RECORD_WORDS } from '../../../words/piece/piece';
-import { filmWords } from '../../../words/quantities';
-import { clockWords, dateWords } from '../../../words/times';
-import { eventsOf } from '../events';
-import { typedWords } from '../film-as-typed';
-import { describeFilm, MIL } from '../finish';
+import { useShop } from '../../../parts/frame/shop-context';
+import { showToast } from '../../../parts/frame/toast';
+import { canShare, download, handOverFile } from '../../../reminders/phone/hand-over';
+import { RECORD as WORDS } from '../../../words/piece/record';
 import { usePiece } from '../use-piece';
+import { RecordBody } from './record-body';
+import { recordFile } from './record-file';
 
-/** The treatment record, for the printer and for whoever works on the piece next. */
+/** The record of a piece as it goes out, shown before it is shared. */
 export function RecordPage() {
-  const { nowMs } = useShop();
-  const { piece } = usePiece();
-  return (
-    <Page title={RECORD_WORDS.title} backTo={linkTo('piece', piece.id)}>
-      <div class="acts">
-        <Button kind="main" icon="print" onClick={() => print()}>
-          {RECORD_WORDS.print}
-        </Button>
-      </div>
-      <Section title={piece.name}>
-        <RecordFacts />
-      </Section>
-      <Section title={PIECE_WORDS.history}>
-        <RecordTable />
-        <p class="quiet small">{RECORD_WORDS.printed(dateWords(nowMs.value, 0))}</p>
-      </Section>
-    </Page>
-  );
-}
-
-function RecordFacts() {
-  const { shop, nowMs } = useShop();
-  const units = useUnits();
-  const { piece, outlook } = usePiece();
-  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value);
-  const dryUm = layers.reduce((sum, layer) => sum + layer.dryUm, 0);
-  const facts = {
-    [RECORD_WORDS.base]: PIECE_FORM.bases[piece.base].label,
-    [RECORD_WORDS.area]: piece.area && typedWords(piece.area.typed),
-    [RECORD_WORDS.coats]: String(piece.coats.length),
-    [RECORD_WORDS.build]: dryUm > 0 && filmWords(umToMetres(dryUm), units),
-    [RECORD_WORDS.note]: piece.note,
-  };
-  return (
-    <>
-      <figure class="stack">
-        <CrossSection
-          layers={layers}
-          woodLabel={FILM_WORDS.woods[piece.base]}
-          describe={describeFilm(piece, layers, units)}
-          {...(units === 'us' && { unit: MIL })}
-        />
-        <figcaption class="quiet small">{FILM_WORDS.figure}</figcaption>
-      </figure>
-      <dl class="fact-list">
-        {Object.entries(facts).map(
-          ([term, text]) =>
-            text && (
-              <div key={term}>
-                <dt>{term}</dt>
-                <dd>{text}</dd>
-              </div>
-            ),
-        )}
-      </dl>
-    </>
-  );
-}
-
-function RecordTable() {
   const { shop } = useShop();
   const { piece } = usePiece();
-  const { columns } = RECORD_WORDS;
+  const body = useRef<HTMLElement>(null);
+  const withUndone = useSignal(false);
+  const privateCount = documented(piece.id, shop.value).notes.filter(({ isPrivate }) => isPrivate).length;
+
+  async function give(how: (file: File) => unknown): Promise<void> {
+    if (!body.current) return;
+    try {
+      const file = await recordFile(body.current, piece.name, WORDS.fileName(piece.name));
+      await how(file);
+      showToast({ text: WORDS.saved });
+    } catch {
+      showToast({ text: WORDS.failed });
+    }
+  }
+
   return (
-    <table class="record">
-      <thead>
-        <tr>
-          {[columns.when, columns.what, columns.how].map((head) => (
-            <th key={head} scope="col">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {eventsOf(piece, shop.value).map(({ id, atMs, what, how, isUndone }) => (
-          <tr key={id} data-undone={isUndone || undefined}>
-            <td class="digits">
-              {dateWords(atMs, 0)} {clockWords(atMs)}
-            </td>
-            <td>
-              {what}
-              {isUndone && ` (${RECORD_WORDS.undone})`}
-            </td>
-            <td>{how}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Page title={WORDS.title} backTo={linkTo('piece', piece.id)}>
+      <div class="acts">
+        <Button kind="main" icon="print" onClick={() => print()}>
+          {WORDS.print}
+        </Button>
+        <Button icon="down" onClick={() => void give(download)}>
+          {WORDS.save}
+        </Button>
+        {canShare(new File([''], 'record.html', { type: 'text/html' })) && (
+          <Button icon="share" onClick={() => void give(handOverFile)}>
+            {WORDS.share}
+          </Button>
+        )}
+        <LinkButton icon="edit" href={linkTo('piece', piece.id, 'words')}>
+          {WORDS.edit}
+        </LinkButton>
+      </div>
+      <div class="acts not-printed">
+        <Tick
+          label={WORDS.withUndone}
+          isTicked={withUndone.value}
+          onTick={(is) => {
+            withUndone.value = is;
+          }}
+        />
+      </div>
+      <p class="quiet not-printed">
+        {WORDS.preview} {privateCount > 0 && WORDS.privateOut(privateCount)}
+      </p>
+      <article class="record" ref={body}>
+        <RecordBody withUndone={withUndone.value} />
+      </article>
+    </Page>
   );
 }

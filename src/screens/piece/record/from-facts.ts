@@ -1,0 +1,40 @@
+import type { Outlook } from '../../../actions/outlook/outlook';
+import type { ZoneFacts } from '../../../shop/record/zone-facts';
+import { FROM_FACTS, RECORD } from '../../../words/piece/record';
+import { dateWords } from '../../../words/times';
+import { typedWords } from '../film-as-typed';
+import { zoneLine } from '../zone/zone-line';
+
+/** One paragraph for a sale, from the facts alone. */
+export function disclosureFrom(all: readonly ZoneFacts[]): string {
+  const said = all.flatMap((facts) => disclosed(facts));
+  return said.length > 0 ? said.join(' ') : FROM_FACTS.none;
+}
+
+function disclosed({ stand: { zone }, own, materials, colour, tracers }: ZoneFacts): string[] {
+  const names = materials.map(({ jar }) => jar.name);
+  if (!zone && own.length === 0) return [];
+  const [first] = tracers;
+  return [
+    zone ? FROM_FACTS.place(zone.name, zoneLine(zone), own.length, names) : FROM_FACTS.all(own.length, names),
+    ...(own.length > 0 ? [RECORD.colours[colour]] : []),
+    ...(zone?.overspray ? [RECORD.overspray(typedWords(zone.overspray.typed))] : []),
+    ...(first ? [tracerWords(tracers)] : []),
+  ];
+}
+
+/** "Tracer in coat 1 and coat 2, seen at 365 nm." */
+export const tracerWords = (tracers: ZoneFacts['tracers']): string =>
+  RECORD.tracer(
+    tracers.map(({ coat }) => RECORD.coat(coat)),
+    tracers[0]?.nm ?? 0,
+  );
+
+/** What the owner is to mind, with the date until which it is soft. */
+export function careFrom(outlook: Outlook | undefined, nowMs: number): string {
+  const ready = outlook?.state === 'ready' ? outlook : undefined;
+  const settledMs = ready && ready.startMs + ready.estimate.milestones.settled.lateS * 1000;
+  const isKnown = settledMs !== undefined && Number.isFinite(settledMs);
+  const soft = isKnown ? FROM_FACTS.soft(dateWords(settledMs, nowMs)) : FROM_FACTS.softUnknown;
+  return [soft, FROM_FACTS.rubber, FROM_FACTS.cloth, FROM_FACTS.cold].join(' ');
+}

@@ -1,0 +1,97 @@
+import type { Outlook } from '../../../actions/outlook/outlook';
+import { filmLayers, OLD_FINISH } from '../../../parts/film/piece-film';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
+import type { Material } from '../../../shop/record/materials';
+import type { ZoneFacts } from '../../../shop/record/zone-facts';
+import { umToMetres } from '../../../units';
+import { COAT_WORDS } from '../../../words/piece/piece';
+import { RECORD as WORDS } from '../../../words/piece/record';
+import { filmWords, numberWords } from '../../../words/quantities';
+import { dateWords } from '../../../words/times';
+import { filmAsTyped, typedWords } from '../film-as-typed';
+import { zoneLine } from '../zone/zone-line';
+import { tracerWords } from './from-facts';
+
+interface RecordZoneProps {
+  readonly facts: ZoneFacts;
+  /** 0 for the whole. */
+  readonly number: number;
+  readonly outlook: Outlook | undefined;
+}
+
+/** What is original at a place and what was added, layer by layer. */
+export function RecordZone({ facts, number, outlook }: RecordZoneProps) {
+  const { stand, own, materials, colour, tracers } = facts;
+  const { zone, piece } = stand;
+  return (
+    <section class="record-zone">
+      <h4>{zone ? WORDS.zone(number, zone.name) : WORDS.whole}</h4>
+      {zone && <p>{zoneLine(zone)}.</p>}
+      {zone?.note && <p class="as-written">{zone.note}</p>}
+      <p>
+        {WORDS.original(WORDS.baseTexts[piece.base])} {own.length > 0 ? WORDS.colours[colour] : WORDS.nothing}{' '}
+        {zone?.overspray && WORDS.overspray(typedWords(zone.overspray.typed))}
+      </p>
+      {own.length > 0 && <Layers facts={facts} outlook={outlook} />}
+      {tracers.length > 0 && <p>{tracerWords(tracers)}</p>}
+      {materials.length > 0 && (
+        <ul>
+          {materials.map((material) => (
+            <MaterialLine key={material.jar.id} material={material} />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+function Layers({ facts: { stand, own }, outlook }: Omit<RecordZoneProps, 'number'>) {
+  const { shop, nowMs } = useShop();
+  const units = useUnits();
+  const layers = filmLayers(stand.piece, outlook, shop.value.jars, nowMs.value);
+  const nowOf = new Map(layers.map(({ key, dryUm, solventUm }) => [key, umToMetres(dryUm + solventUm)]));
+  const newUm = layers.filter(({ key }) => key !== OLD_FINISH).reduce((sum, { dryUm }) => sum + dryUm, 0);
+  return (
+    <>
+      <table>
+        <caption>{WORDS.layersAdded}</caption>
+        <thead>
+          <tr>
+            {[WORDS.layer, WORDS.when, WORDS.material, WORDS.how, WORDS.now].map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {own.map(({ id, atMs, jar, how, film }, i) => {
+            const now = nowOf.get(id);
+            return (
+              <tr key={id}>
+                <td data-head={WORDS.layer}>{i + 1}</td>
+                <td data-head={WORDS.when}>{dateWords(atMs, 0)}</td>
+                <td data-head={WORDS.material}>{shop.value.jars.get(jar)?.name ?? COAT_WORDS.gone}</td>
+                <td data-head={WORDS.how}>{COAT_WORDS.laid(COAT_WORDS.ways[how], filmAsTyped(film))}</td>
+                <td data-head={WORDS.now}>{now === undefined ? '–' : filmWords(now, units)}</td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      {newUm > 0 && <p>{WORDS.filmNew(filmWords(umToMetres(newUm), units))}</p>}
+    </>
+  );
+}
+
+const MaterialLine = ({ material: { jar, weighed } }: { readonly material: Material }) => (
+  <li>
+    {jar.name}:{' '}
+    {weighed.length === 0
+      ? WORDS.notWeighed
+      : weighed
+          .map(({ name, grams, lot }) => WORDS.weighed(numberWords(grams, grams < 1 ? 3 : 2), name, lot))
+          .join('; ')}
+    .
+  </li>
+);

@@ -1,0 +1,43 @@
+import type { Shop } from '../../logbook/fold/fold';
+import type { Coat, Piece } from '../../logbook/fold/pieces';
+import { documented } from '../../logbook/fold/zones';
+import type { Stand } from '../zone/stands';
+import { type Material, materialsOf } from './materials';
+
+/** What was done to the colour of a place: nothing, a toner, or an opaque coat. */
+export type ColourWork = 'untouched' | 'toned' | 'opaque';
+
+/** What the record says of a place. */
+export interface ZoneFacts {
+  readonly stand: Stand;
+  /** Laid at this place itself; of the whole, on all of it. */
+  readonly own: readonly Coat[];
+  readonly materials: readonly Material[];
+  readonly colour: ColourWork;
+  /** Coats that hold a tracer, by their number among those of the place, from 1. */
+  readonly tracers: readonly { readonly coat: number; readonly nm: number }[];
+}
+
+/** What the logbook knows of a place on a piece, for its record. */
+export function zoneFacts(stand: Stand, shop: Shop): ZoneFacts {
+  const { piece, zone } = stand;
+  const own = piece.coats.filter(({ zoneId }) => zoneId === zone?.zoneId);
+  const materials = materialsOf({ coats: own }, shop);
+  const nmOf = new Map(materials.map(({ jar, tracerNm }) => [jar.id, tracerNm]));
+  return {
+    stand,
+    own,
+    materials,
+    colour: colourOf(piece, own, shop),
+    tracers: own.flatMap(({ jar }, i) => {
+      const nm = nmOf.get(jar);
+      return nm === undefined ? [] : [{ coat: i + 1, nm }];
+    }),
+  };
+}
+
+function colourOf({ id }: Piece, own: readonly Coat[], shop: Shop): ColourWork {
+  const toners = new Set(documented(id, shop).toners.map(({ jar }) => jar));
+  if (own.some(({ jar }) => shop.jars.get(jar)?.pigment)) return 'opaque';
+  return own.some(({ jar }) => toners.has(jar)) ? 'toned' : 'untouched';
+}

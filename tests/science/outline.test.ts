@@ -1,0 +1,98 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { alignment } from '../../src/science/align';
+import { crosses, type OutlinePoint, thinned, within } from '../../src/science/outline';
+
+const SQUARE: readonly OutlinePoint[] = [
+  [0.2, 0.2],
+  [0.8, 0.2],
+  [0.8, 0.8],
+  [0.2, 0.8],
+];
+const BOW = [SQUARE[0], SQUARE[2], SQUARE[1], SQUARE[3]] as readonly OutlinePoint[];
+
+describe('an outline', () => {
+  test('that crosses itself is told from one that does not', () => {
+    expect(crosses(SQUARE)).toBe(false);
+    expect(crosses(BOW)).toBe(true);
+    expect(crosses(SQUARE.slice(0, 3))).toBe(false);
+  });
+
+  test('is cut at the edge of the picture, and says so', () => {
+    expect(within([...SQUARE, [1.4, -0.1]])).toEqual({ points: [...SQUARE, [1, 0]], isCut: true });
+    expect(within(SQUARE)).toEqual({ points: SQUARE, isCut: false });
+  });
+
+  test('keeps its corners and loses what lies between them', () => {
+    const dense = SQUARE.flatMap(([x, y], i): OutlinePoint[] => {
+      const [nx, ny] = SQUARE[(i + 1) % 4] as OutlinePoint;
+      return Array.from({ length: 20 }, (_, n) => [x + ((nx - x) * n) / 20, y + ((ny - y) * n) / 20]);
+    });
+    const kept = thinned(dense);
+    for (const corner of SQUARE) expect(kept).toContainEqual(corner);
+    expect(kept.length).toBeLessThanOrEqual(6);
+  });
+
+  test('never has more points than are kept of one', () => {
+    const anyPoints = fc.array(
+      fc.tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true })),
+      {
+        minLength: 1,
+        maxLength: 600,
+      },
+    );
+    fc.assert(
+      fc.property(anyPoints, (points) => {
+        expect(thinned(points).length).toBeLessThanOrEqual(120);
+      }),
+    );
+  });
+});
+
+describe('two pictures laid over each other', () => {
+  const coordinate = fc.double({ min: 0, max: 4000, noNaN: true });
+  const place = fc.tuple(coordinate, coordinate);
+
+  test('meet in both marks', () => {
+    fc.assert(
+      fc.property(place, place, place, place, (o1, o2, u1, u2) => {
+        fc.pre(Math.hypot(o1[0] - o2[0], o1[1] - o2[1]) > 1 && Math.hypot(u1[0] - u2[0], u1[1] - u2[1]) > 1);
+        const laid = alignment([o1, o2], [u1, u2]) ?? expect.unreachable();
+        for (const [[x, y], [tx, ty]] of [
+          [o1, u1],
+          [o2, u2],
+        ] as const) {
+          expect(laid.a * x - laid.b * y + laid.e).toBeCloseTo(tx, 3);
+          expect(laid.b * x + laid.a * y + laid.f).toBeCloseTo(ty, 3);
+        }
+      }),
+    );
+  });
+
+  test('cannot be laid by two marks in one place', () => {
+    expect(
+      alignment(
+        [
+          [1, 1],
+          [1, 1],
+        ],
+        [
+          [0, 0],
+          [5, 5],
+        ],
+      ),
+    ).toBeUndefined();
+    expect(
+      alignment(
+        [
+          [0, 0],
+          [5, 5],
+        ],
+        [
+          [1, 1],
+          [1, 1],
+        ],
+      ),
+    ).toBeUndefined();
+  });
+});
