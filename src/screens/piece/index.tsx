@@ -19,6 +19,7 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
   change: async () => (await import('./change-page')).ChangePage,
   label: async () => (await import('./hanger-page')).HangerPage,
   photos: async () => (await import('./photo')).Photos,
+  toner: async () => (await import('./zone/toner-page')).TonerPage,
   zone: async () => (await import('./zone')).Zones,
   words: async () => (await import('./record/words-page')).WordsPage,
   record: async () => (await import('./record/record-page')).RecordPage,

@@ -6,6 +6,7 @@ import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import type { Stand } from '../../../shop/zone/stands';
 import { PHOTO_WORDS } from '../../../words/piece/photo';
+import { TONER } from '../../../words/piece/toner';
 import { ZONE_WORDS as WORDS } from '../../../words/piece/zone';
 import { Finish } from '../finish';
 import { MilestoneList } from '../milestone-list';
@@ -70,6 +71,9 @@ function Acts({ zone: { piece, zoneId }, hasCoats }: { readonly zone: Zone; read
       )}
       <LinkButton icon="match" href={linkTo('piece', piece, 'photos') + at}>
         {PHOTO_WORDS.take}
+      </LinkButton>
+      <LinkButton icon="match" href={linkTo('piece', piece, 'toner') + at}>
+        {TONER.link}
       </LinkButton>
       <LinkButton icon="edit" href={linkTo('piece', piece, 'zone', zoneId, 'change')}>
         {WORDS.change}

@@ -1,0 +1,129 @@
+import { useSignal } from '@preact/signals';
+import { describeToner } from '../../../actions/zone/describe-toner';
+import { Refusal } from '../../../parts/fields/refusal';
+import { SelectField } from '../../../parts/fields/select-field';
+import { useForm } from '../../../parts/fields/use-form';
+import { Button } from '../../../parts/frame/button';
+import { Notice } from '../../../parts/frame/notice';
+import { Page, Section } from '../../../parts/frame/page';
+import { useShop } from '../../../parts/frame/shop-context';
+import { sayLogged } from '../../../parts/frame/undo';
+import { type TonerState, tonerOn } from '../../../shop/zone/toner';
+import { TONER as WORDS } from '../../../words/piece/toner';
+import { usePiece } from '../use-piece';
+import { ReadToner } from './read-toner';
+import { TonerPasses } from './toner-passes';
+
+/** A toner on a place: what is on, what is still to go, a row a pass, and the readings. */
+export function TonerPage() {
+  const { shop } = useShop();
+  const { piece, zone, home } = usePiece();
+  const state = tonerOn(piece.id, zone?.zoneId, shop.value);
+  return (
+    <Page title={WORDS.title} backTo={home} backLabel={zone?.name ?? piece.name}>
+      {state ? (
+        <>
+          <Section title={WORDS.on(state.passesOn)}>
+            <ToGo state={state} />
+            <TonerPasses state={state} />
+            <p class="quiet">
+              {WORDS.fade} {WORDS.lockIn} {WORDS.clamp}
+            </p>
+          </Section>
+          {state.rows.length > 0 && <Rows rows={state.rows} />}
+          <ReadToner key={state.passesOn} state={state} />
+        </>
+      ) : (
+        <ChooseJar />
+      )}
+    </Page>
+  );
+}
+
+function ToGo({ state: { plan } }: { readonly state: TonerState }) {
+  switch (plan?.kind) {
+    case undefined:
+      return <p>{WORDS.missing}</p>;
+    case 'passes':
+      return (
+        <>
+          <p class="outcome-figure">{WORDS.toGo(plan.fullPasses, plan.endsWithHalfPass)}</p>
+          {plan.endsWithHalfPass && <p>{WORDS.half}</p>}
+          <p>{WORDS.last}</p>
+        </>
+      );
+    case 'cannot-be-made-lighter':
+      return (
+        <Notice kind="stop">
+          <p>{WORDS.tooDark}</p>
+        </Notice>
+      );
+    case 'already-there':
+      return <p>{WORDS.there(plan.dE00.toFixed(2))}</p>;
+    case 'another-toner':
+      return <p>{WORDS.other}</p>;
+  }
+}
+
+function Rows({ rows }: Pick<TonerState, 'rows'>) {
+  return (
+    <Section title={WORDS.rows}>
+      <table class="toner-rows digits">
+        <thead>
+          <tr>
+            {[WORDS.pass, WORDS.colour, WORDS.difference].map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ passes, lab: { L, a, b }, dE00, isRead }) => (
+            <tr key={`${passes} ${isRead}`}>
+              <td>
+                {passes} {isRead ? WORDS.read : WORDS.expected}
+              </td>
+              <td>{[L, a, b].map((part) => part.toFixed(1).replace('-', '\u2212')).join(' / ')}</td>
+              <td>{dE00.toFixed(2)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Section>
+  );
+}
+
+function ChooseJar() {
+  const { shop, needs, actions } = useShop();
+  const { piece, place } = usePiece();
+  const form = useForm();
+  const jars = [...shop.value.jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined);
+  const jar = useSignal(jars.at(-1)?.id);
+  if (jars.length === 0) return <p>{WORDS.noJar}</p>;
+
+  async function choose(): Promise<void> {
+    const said = { piece: piece.id, ...place, jar: jar.value ?? '', white: 'D65/10' } as const;
+    const kept = await form.send(true, () => describeToner(needs, said));
+    if (kept) sayLogged(actions, kept.id, WORDS.what, WORDS.used);
+  }
+
+  return (
+    <Section title={WORDS.choose}>
+      <SelectField
+        label={WORDS.jar}
+        options={jars.map(({ id, name }) => ({ value: id, label: name }))}
+        value={jar.value}
+        onChange={(id) => {
+          jar.value = id;
+        }}
+      />
+      <Refusal refused={form.refused.value} />
+      <div class="acts">
+        <Button kind="main" icon="check" isWide onClick={() => void choose()} disabled={form.isBusy.value}>
+          {WORDS.use}
+        </Button>
+      </div>
+    </Section>
+  );
+}
