@@ -25,7 +25,7 @@ export const RECORD = {
   written: (when: string): string => `Written ${when} from the logbook alone.`,
   started: 'Started',
   finished: 'Finished',
-  inWork: 'still in work',
+  inWork: 'Still in work',
   condition: 'Condition and tests',
   base: 'Under the first coat',
   area: 'Area',
