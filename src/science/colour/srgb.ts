@@ -1,5 +1,4 @@
-import { adaptXyz } from './bradford';
-import { type Lab, labToXyz, type Xyz, xyzToLab } from './lab';
+import type { Xyz } from './lab';
 import { inverse, type Matrix3, multiply, type Triple } from './linear';
 
 // Source: IEC 61966-2-1:1999, primaries and D65 (0.3127, 0.3290), to seven digits.
@@ -29,21 +28,4 @@ export function linearRgbToXyz(rgb: Triple): Xyz<'D65/2'> {
 /** Linear sRGB light of a colour; a channel below 0 or over 1 cannot be shown. */
 export function xyzToLinearRgb({ X, Y, Z }: Xyz<'D65/2'>): Triple {
   return multiply(XYZ_TO_RGB, [X / 100, Y / 100, Z / 100]);
-}
-
-/** The colour of a `#rrggbb` or `#rgb` text, or undefined when it is not one. */
-export function hexToLab(hex: string): Lab<'D65/2'> | undefined {
-  const digits = /^#?([0-9a-f]{6}|[0-9a-f]{3})$/i.exec(hex.trim())?.[1];
-  if (digits === undefined) return undefined;
-  const full = digits.length === 3 ? digits.replace(/./g, '$&$&') : digits;
-  const channel = (at: number): number => decodeSrgb(Number.parseInt(full.slice(at, at + 2), 16) / 255);
-  return xyzToLab(linearRgbToXyz([channel(0), channel(2), channel(4)]));
-}
-
-/** A swatch: the colour as the screen can show it, and whether the screen had to bend it. For orientation only. */
-export function labToHex(lab: Lab): { readonly hex: string; readonly isClipped: boolean } {
-  const light = xyzToLinearRgb(adaptXyz(labToXyz(lab), 'D65/2'));
-  const codes = light.map((channel) => Math.round(255 * encodeSrgb(Math.min(Math.max(channel, 0), 1))));
-  const hex = codes.map((code) => code.toString(16).padStart(2, '0')).join('');
-  return { hex: `#${hex}`, isClipped: light.some((channel) => channel < -0.002 || channel > 1.002) };
 }

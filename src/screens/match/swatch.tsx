@@ -1,5 +1,5 @@
 import type { Lab } from '../../science/colour/lab';
-import { labToHex } from '../../science/colour/srgb';
+import { labToHex } from '../../shop/colour/screen-colour';
 import { STAND_WORDS as WORDS } from '../../words/match/match';
 import { labText } from './colour-text';
 

@@ -1,9 +1,9 @@
 import type { ReadingSet } from '../../logbook/fold/matches';
 import { type Lab, xyzToLab } from '../../science/colour/lab';
 import { type Spectrum, spectrumFault, spectrumToLab } from '../../science/colour/spectrum';
-import { hexToLab } from '../../science/colour/srgb';
 import { type SpectralWhite, WEIGHTS_10NM } from '../../science/colour/weights-10nm';
 import type { White } from '../../science/colour/white-points';
+import { hexToLab } from './screen-colour';
 
 /** One reading as it is kept. */
 export type ReadingValue = ReadingSet['readings'][number];

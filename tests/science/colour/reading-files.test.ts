@@ -48,6 +48,13 @@ describe('parseReadingFile accepts', () => {
     expect(parsed.ok && parsed.value[0]?.lab?.L).toBeCloseTo(100, 9);
   });
 
+  test('of a CGATS.17 file with two tables the first, whatever the second holds', () => {
+    const second = CGATS.slice(1).join('\n').replaceAll('86.5', '12.5').replace('D50', 'A');
+    const parsed = parse(`${CGATS.join('\n')}\n${second}`);
+    expect(parsed).toEqual(parse(CGATS.join('\n')));
+    expect(parsed.ok && parsed.value).toHaveLength(2);
+  });
+
   test('CGATS.17 with its light in the header', () => {
     expect(parse(CGATS.join('\n'))).toMatchObject({
       ok: true,

@@ -3,8 +3,8 @@ import { parseNumber } from '../../../logbook/as-typed';
 import { LIMITS } from '../../../logbook/limits';
 import { draftProblem } from '../../../parts/fields/typed-field';
 import { type Lab, xyzToLab } from '../../../science/colour/lab';
-import { hexToLab } from '../../../science/colour/srgb';
 import type { White } from '../../../science/colour/white-points';
+import { hexToLab } from '../../../shop/colour/screen-colour';
 
 export type How = 'lab' | 'xyz' | 'hex' | 'file';
 

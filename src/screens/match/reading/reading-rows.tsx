@@ -3,7 +3,7 @@ import { TextField } from '../../../parts/fields/text-field';
 import { Button } from '../../../parts/frame/button';
 import { impossiblePart } from '../../../science/colour/lab';
 import { meanReading } from '../../../science/colour/readings/readings';
-import { hexToLab } from '../../../science/colour/srgb';
+import { hexToLab } from '../../../shop/colour/screen-colour';
 import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
 import { READ_PROBLEMS, READ_WORDS as WORDS } from '../../../words/match/match';
 import { differenceText, labText } from '../colour-text';
