@@ -1,7 +1,7 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Estimator, WorkerPort } from '../estimator/run/client';
 import type { Shop } from '../logbook/fold/fold';
-import { createLogbook, type Held } from '../logbook/logbook';
+import { createLogbook, type Held, type Mending } from '../logbook/logbook';
 import { newId } from '../logbook/new-id';
 import type { StorageFailure } from '../logbook/storage/storage-failure';
 import { openStore, type SetAside } from '../logbook/storage/store';
@@ -46,6 +46,8 @@ export interface OpenShop {
   readonly failure: ReadonlySignal<StorageFailure | undefined>;
   /** Whether everything kept has been read; the bench, a piece and the next coat need not wait for it. */
   readonly isWhole: ReadonlySignal<boolean>;
+  /** What the second copy has brought back, and how much it holds; undefined until it was asked. */
+  readonly mended: ReadonlySignal<Mending | undefined>;
   /** What this device would not keep: in memory only. */
   readonly held: ReadonlySignal<Held | undefined>;
   /** The clock, moved on every 20 s. */
@@ -78,7 +80,7 @@ const REST_MS = 150;
 export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {}): Promise<OpenShop> {
   const world: ShopNeeds = { ...THE_WORLD, ...given, store: given.store ?? openStore(NAMES[which]) };
   const needs: ActionNeeds = { ...world, logbook: createLogbook(world) };
-  const { shop, setAside, held, isWhole, openFirst, open, keepHeld } = needs.logbook;
+  const { shop, setAside, held, mended, isWhole, openFirst, open, keepHeld } = needs.logbook;
   const failure = signal<StorageFailure | undefined>(undefined);
   const reopen = async (): Promise<void> => {
     const opened = await open();
@@ -106,7 +108,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   whole.then(fetchActions).catch(() => undefined); // the first tap tries again
   const actions = bindActions(needs);
   const known = { isWhole, failure, nowMs, outlooks, standings, settled, estimator };
-  const seen = { which, shop, setAside, held, ...known };
+  const seen = { which, shop, setAside, held, mended, ...known };
   return { ...seen, actions, needs, look, reopen, leave, close };
 }
 

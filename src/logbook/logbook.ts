@@ -29,6 +29,14 @@ export type AppendFailure =
   | Refusal
   | StorageFailure;
 
+/** How many entries the database had lost, and how many the second copy holds; undefined where there is none. */
+export interface Mending {
+  readonly count: number;
+  readonly copied: number | undefined;
+  /** Whether the database cannot be used, and the second copy alone holds the logbook. */
+  readonly isAlone?: boolean;
+}
+
 export interface Logbook {
   /** The shop as it is now; holds only what is kept, and what is held. */
   readonly shop: ReadonlySignal<Shop>;
@@ -36,6 +44,8 @@ export interface Logbook {
   readonly held: ReadonlySignal<Held | undefined>;
   /** What is kept but cannot be read. */
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
+  /** How many entries the second copy has brought back, and how many it holds; undefined until it was asked. */
+  readonly mended: ReadonlySignal<Mending | undefined>;
   /** Whether everything kept has been read: before that, what the first screens show is right, but not all is there. */
   readonly isWhole: ReadonlySignal<boolean>;
   /** Reads what the first screens need of a long logbook; nothing of a short one. */
@@ -64,6 +74,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   const shop = signal(grow([]));
   const held = signal<Held | undefined>(undefined);
   const isWhole = signal(false);
+  const mended = signal<Mending | undefined>(undefined);
   const setAside = signal<readonly SetAside[]>([]);
   // So that each is checked against a shop that holds the one before: a double tap starts one piece.
   const inTurn = createTurns();
@@ -144,14 +155,46 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     return kept;
   }
 
+  /** Takes back what the database has lost; whether everything kept is there now, in the one store or the other. */
+  async function mend(isBroken: boolean): Promise<boolean> {
+    const unread = setAside.value.filter(({ raw }) => raw === undefined).map(({ key }) => key);
+    const { brought, isBack, copied } = await store.mend(isBroken ? 'all' : unread);
+    const count = brought.entries.length;
+    const isAlone = isBroken && copied !== undefined && !(isBack && count > 0);
+    const isNone = count + brought.setAside.length === 0;
+    const fresh = isNone ? brought : (await import('./backup/news')).news(brought, shop.value, []);
+    batch(() => {
+      show(fresh);
+      mended.value = { count: isAlone ? 0 : count + (mended.value?.count ?? 0), copied, isAlone };
+    });
+    return copied !== undefined;
+  }
+
+  /** Where the database has gone under the app, what is in memory is kept once more. */
+  async function keepAgain(): Promise<void> {
+    await mend(false);
+    const { entries } = shop.value;
+    const missing = await store.missing(entries.keys());
+    const isHeld = new Set(held.value?.entries.map(({ id }) => id));
+    const gone = (missing.ok ? missing.value : []).filter((id) => !isHeld.has(id));
+    if (gone.length === 0) return;
+    const rows = rowsOf({ entries: gone.flatMap((id) => entries.get(id) ?? []), setAside: [] });
+    if ((await store.keep(rows)).ok)
+      mended.value = { copied: undefined, ...mended.value, count: gone.length + (mended.value?.count ?? 0) };
+  }
+
   async function openWhole(): Promise<Result<void, StorageFailure>> {
-    const opened = await load(store.loadAll(knownNow()));
+    let opened = await load(store.loadAll(knownNow()));
+    const isBroken = !opened.ok && opened.failure.kind !== 'no-answer'; // then another tab may only hold it up
+    const mending = isWhole.value && !isBroken ? undefined : mend(isBroken);
+    if (isBroken && (await mending)) opened = succeed(undefined);
     if (opened.ok && !isWhole.value) void keepFirstPage().catch(() => undefined);
     void later().catch(() => undefined); // on the way before the first coat needs them
     isWhole.value = true; // or as whole as it can be: what failed is said
     return opened;
   }
 
+  store.onLost(() => void inTurn(keepAgain));
   store.onKeptElsewhere((ids) => void load(store.load(ids)));
   const append: Logbook['append'] = (body, atMs = now()) => inTurn(() => appendNow(body, atMs));
   return {
@@ -161,6 +204,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     keepHeld,
     append,
     isWhole,
+    mended,
     openFirst: () => load(store.loadFirst()),
     open: () => inTurn(openWhole),
     strike: (id) => append({ kind: 'struck', entry: id }),

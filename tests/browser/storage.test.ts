@@ -32,6 +32,11 @@ async function startPiece(name: string): Promise<void> {
   await page.getByRole('heading', { name }).first().waitFor();
 }
 
+/** A browser without a place for a second copy, as some are. */
+const withoutSecondCopy = (): void => {
+  Object.defineProperty(StorageManager.prototype, 'getDirectory', { value: undefined });
+};
+
 const quota = async (bytes?: number): Promise<void> => {
   const devtools = await context.newCDPSession(page);
   const origin = new URL(base).origin;
@@ -62,7 +67,7 @@ test('a full device: the work goes on in memory, is offered as a file, and is ke
   await quota();
   await page.getByRole('button', { name: 'Try again' }).tap();
   await page.getByText('Everything is saved now.').waitFor();
-  expect(await page.getByText(/not kept on this device/).count()).toBe(0);
+  expect(await page.getByText(/not saved on this device/).count()).toBe(0);
   await page.close();
   page = await context.newPage();
   await page.goto(base);
@@ -99,7 +104,10 @@ test.each([
 ])(
   'a browser $why: it is said at once, the work goes on, and can be saved as a file',
   async ({ refuse, says }) => {
-    await open((one) => one.addInitScript(refuse));
+    await open(async (one) => {
+      await one.addInitScript(withoutSecondCopy);
+      await one.addInitScript(refuse);
+    });
     await page.getByText('The logbook could not be opened').waitFor();
     await page.getByText(says).first().waitFor();
     await startPiece('Held box');
@@ -109,6 +117,39 @@ test.each([
     expect(readFileSync(await (await downloading).path(), 'utf8')).toContain('Held box');
   },
 );
+
+test('a database that cannot be used any more: the second copy keeps the work, over a restart, and that is said', async () => {
+  await open();
+  await startPiece('First box');
+  await context.addInitScript(() => {
+    IDBDatabase.prototype.transaction = () => {
+      throw new DOMException('Internal error.', 'UnknownError');
+    };
+  });
+  for (const name of ['Second box', 'Third box']) {
+    await page.close();
+    page = await context.newPage();
+    page.setDefaultTimeout(20_000);
+    await page.goto(base);
+    await page.getByText('The browser’s database cannot be used').waitFor();
+    await page.getByText('First box', { exact: true }).first().waitFor();
+    await startPiece(name);
+    expect(await page.getByText(/not saved on this device/).count()).toBe(0);
+  }
+  await page.goto(`${base}#/bench`);
+  for (const name of ['First box', 'Second box', 'Third box'])
+    await page.getByText(name, { exact: true }).first().waitFor();
+});
+
+test('a browser without a place for a second copy: that is said beside the backup, and work goes on', async () => {
+  await open((one) => one.addInitScript(withoutSecondCopy));
+  await startPiece('Only box');
+  await page.goto(`${base}#/more`);
+  await page.getByText('There is no second copy on this phone').waitFor();
+  await page.reload();
+  await page.goto(`${base}#/bench`);
+  await page.getByText('Only box').first().waitFor();
+});
 
 /** A page of the same origin without the app, which leaves databases as an upgrade that was broken off does: without their table. */
 async function leaveWithoutTable(names: readonly string[], isHeld: boolean): Promise<Page> {

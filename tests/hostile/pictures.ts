@@ -1,5 +1,5 @@
 import { deflateSync } from 'node:zlib';
-import { crc32 } from '../../src/logbook/backup/crc32';
+import { crc32 } from '../../src/logbook/crc32';
 
 // Picture files built byte by byte, as the standards describe them: what no camera and no canvas would write.
 

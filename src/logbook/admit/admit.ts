@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../../result';
+import { CLOCKS_DIFFER_MS } from '../clock';
 import type { Entry, Kind } from '../entry';
 import { asCorrected } from '../fold/corrections';
 import type { Shop } from '../fold/fold';
@@ -131,9 +132,6 @@ function workUnderMs(entry: Entry, { pieces }: Shop): number | undefined {
   const work = piece && [piece.coats.at(-1), piece.sandings.at(-1)].flatMap((line) => line?.atMs ?? []);
   return work && Math.max(...work);
 }
-
-/** Two phones of one shop may differ by so much. */
-const CLOCKS_DIFFER_MS = 10 * 60_000;
 
 function timeRefusal(entry: Entry, shop: Shop, nowMs: number): Refusal | undefined {
   const atMs = Date.parse(entry.at);

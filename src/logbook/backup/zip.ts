@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../../result';
-import { crc32 } from './crc32';
+import { crc32 } from '../crc32';
 
 /*
  * A ZIP file (PKWARE, APPNOTE.TXT 6.3.10) of files stored as they are, without compression: any computer opens it, photos would not

@@ -45,6 +45,8 @@ export interface Shop extends Readonly<ReturnType<typeof foldAll>> {
   readonly entries: ReadonlyMap<string, Entry>;
   /** The entry that happened last. */
   readonly last: Entry | undefined;
+  /** The id of the entry that was logged last; empty where there is none. */
+  readonly newest: string;
   readonly struck: ReadonlySet<string>;
   /** What a later line has corrected, by the id of the entry. Everything else here is as if it had been said so. */
   readonly corrected: ReadonlyMap<string, Corrected>;
@@ -58,8 +60,8 @@ export function createFold(): (logged: Iterable<Entry>) => Shop {
   const remember = createMemory(ledger.lines);
   return (logged) => {
     ledger.add(logged);
-    const { entries, last, struck, corrected, records } = ledger;
-    return { entries, last, struck, corrected, records, ...foldAll(remember) };
+    const { entries, last, newest, struck, corrected, records } = ledger;
+    return { entries, last, newest, struck, corrected, records, ...foldAll(remember) };
   };
 }
 

@@ -12,6 +12,8 @@ export interface Ledger {
   readonly entries: ReadonlyMap<string, Entry>;
   /** The one that happened last. */
   readonly last: Entry | undefined;
+  /** The id of the one that was logged last. */
+  readonly newest: string;
   readonly struck: ReadonlySet<string>;
   readonly corrected: ReadonlyMap<string, Corrected>;
   /** Every entry about a piece as it stands corrected, struck ones too, by piece in time order. */
@@ -32,11 +34,13 @@ export function createLedger(): Ledger {
   /** What corrections correct; one may come before its entry, from another phone. */
   let aims: ReadonlySet<string> = new Set();
   let last: Entry | undefined;
+  let newest = '';
   let records: ReadonlyMap<string, readonly Entry[]> = new Map();
   const kinds = new Map<Kind, readonly Line[]>();
 
   function place(fresh: readonly Entry[]): void {
     timeLine.add(fresh);
+    for (const { id } of fresh) if (id > newest) newest = id;
     if (!isOut(last, fresh.slice(-1))) last = fresh.at(-1);
     records = withMore(
       records,
@@ -99,6 +103,9 @@ export function createLedger(): Ledger {
     },
     get last() {
       return last;
+    },
+    get newest() {
+      return newest;
     },
     get struck() {
       return struck;

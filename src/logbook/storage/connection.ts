@@ -2,13 +2,21 @@
  * The table of a database on this device, for one transaction at a time. It is opened when it is first needed and again
  * after it was lost: the browser may close it, and another tab may have to change it.
  */
-export function connect(name: string, table: string): () => Promise<IDBDatabase> {
+export function connect(
+  name: string,
+  table: string,
+  onLost: () => void = () => undefined,
+): () => Promise<IDBDatabase> {
   let opened: Promise<IDBDatabase> | undefined;
   const forget = (): void => {
     opened = undefined;
   };
+  const lose = (): void => {
+    forget();
+    onLost();
+  };
   return () => {
-    opened ??= open(name, table, forget);
+    opened ??= open(name, table, lose);
     opened.catch(forget);
     return opened;
   };

@@ -15,11 +15,14 @@ export interface Database {
   write(rows: readonly Row[]): Promise<void>;
   remove(keys: readonly string[]): Promise<void>;
   empty(): Promise<void>;
+  /** Calls back when the browser or another tab has closed it: it may have been deleted, and the next use opens an empty one. */
+  onLost?(listener: () => void): void;
 }
 
 /** A database of that name on this device, with the one table that it has. */
 export function openDatabase(name: string, table = 'entries', patienceMs = PATIENCE_MS): Database {
-  const opened = connect(name, table);
+  let hear = (): void => undefined;
+  const opened = connect(name, table, () => hear());
 
   function change(work: (rows: IDBObjectStore) => void): Promise<void> {
     const limit = AbortSignal.timeout(patienceMs);
@@ -60,6 +63,9 @@ export function openDatabase(name: string, table = 'entries', patienceMs = PATIE
         for (const key of keys) rows.delete(key);
       }),
     empty: () => change((rows) => rows.clear()),
+    onLost(listener) {
+      hear = listener;
+    },
   };
 }
 

@@ -1,5 +1,6 @@
 import { fail, type Result, succeed } from '../../result';
 import { type Entry, type Issue, parseEntry } from '../entry';
+import { fetchOnce } from '../fetch-once';
 import { tell } from '../fold/told';
 import { type Database, openDatabase, type Row } from './database';
 import { type FirstPage, type FirstPages, openFirstPages } from './first-page';
@@ -7,6 +8,16 @@ import { type StorageFailure, toStorageFailure } from './storage-failure';
 
 /** The shop's own logbook, and the one of the demo shop, kept apart. */
 export type LogbookName = 'coatwait' | 'coatwait-demo';
+
+/** The second copy of the own logbook, with code that comes after the first screen. What is invented has none. */
+const journalOf = (name: LogbookName) =>
+  name === 'coatwait' && typeof Worker === 'function'
+    ? fetchOnce(async () => (await import('./journal/journal')).openJournal(name))
+    : () => undefined;
+const ignore = (): undefined => undefined; // the second copy never stops the first
+
+/** Whether the database has refused for good. What it was only slow to keep it may keep yet, and one full device has no room for either. */
+const isBroken = ({ kind }: StorageFailure): boolean => kind === 'damaged' || kind === 'unavailable';
 
 const CHUNK = 1_000;
 const FEW = 500;
@@ -32,6 +43,15 @@ export interface Known {
   has(key: string): boolean;
 }
 
+/** What the second copy has brought back. */
+export interface Mended {
+  readonly brought: Loaded;
+  /** Whether it is in the database again. */
+  readonly isBack: boolean;
+  /** How many rows the second copy holds; undefined where there is none. */
+  readonly copied: number | undefined;
+}
+
 /** Keeps entries on this device. No method throws: each says how it failed. */
 export interface Store {
   /** Everything kept, but for what is known already. */
@@ -43,6 +63,12 @@ export interface Store {
   keepFirst(page: FirstPage): Promise<void>;
   /** Keeps every row under its key, all or none, and tells the other tabs. */
   keep(rows: readonly Row[]): Promise<Result<void, StorageFailure>>;
+  /** What the database has lost and the second copy still has; it is put back into the database. */
+  mend(unread: readonly string[] | 'all'): Promise<Mended>;
+  /** Which of these keys are not in the database. */
+  missing(keys: Iterable<string>): Promise<Result<readonly string[], StorageFailure>>;
+  /** Calls back when the database was closed under the app: it may be gone. */
+  onLost(listener: () => void): void;
   /** Takes everything away: for leaving the demo shop. */
   empty(): Promise<Result<void, StorageFailure>>;
   /** Calls back with the ids that another tab has kept. */
@@ -56,6 +82,7 @@ export function openStore(
   name: LogbookName,
   database = openDatabase(name),
   firstPages = openFirstPages(name),
+  journal = journalOf(name),
 ): Store {
   const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel(name) : undefined; // else a tab hears of another on waking
   return {
@@ -66,14 +93,32 @@ export function openStore(
     keepFirst: (page) => firstPages.keep(page),
     async keep(rows) {
       const kept = await answer(() => database.write(rows));
-      if (kept.ok) tabs?.postMessage(rows.map(([key]) => key));
-      return kept;
+      if (!kept.ok && !isBroken(kept.failure)) return kept;
+      const isCopied = await journal()?.then((second) => second.append(rows), ignore); // before it is said to be kept
+      if (!kept.ok && !isCopied) return kept;
+      tabs?.postMessage(rows.map(([key]) => key));
+      return succeed(undefined); // where one store fails, the other must do
     },
+    async mend(unread) {
+      const found = await journal()?.then((second) => second.compare(unread), ignore);
+      const { lost = [], size } = { ...found };
+      const isBack = lost.length === 0 || (await answer(() => database.write(lost))).ok;
+      return { brought: sort(lost), isBack, copied: size };
+    },
+    missing: (keys) =>
+      answer(async () => {
+        const there = new Set(await database.keys());
+        return [...keys].filter((key) => !there.has(key));
+      }),
+    onLost: (listener) => database.onLost?.(listener),
     empty: () => answer(() => database.empty()),
     onKeptElsewhere(listener) {
       if (tabs) tabs.onmessage = ({ data }) => listener(data as readonly string[]);
     },
-    close: () => tabs?.close(),
+    close() {
+      tabs?.close();
+      void journal()?.then((second) => second.close(), ignore);
+    },
   };
 }
 

@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { OpenShop } from '../../actions/shop';
 import type { Held } from '../../logbook/logbook';
@@ -12,13 +13,45 @@ import { showToast } from '../frame/toast';
 export function StorageTrouble() {
   const open = useShop();
   const { failure, held } = open;
-  if (held.value) return <HeldNotice open={open} held={held.value} />;
+  return (
+    <>
+      <MendedNotice />
+      {held.value ? <HeldNotice open={open} held={held.value} /> : failure.value && <FailedNotice />}
+    </>
+  );
+}
+
+const mendedRead = signal(0);
+
+function MendedNotice() {
+  const { count = 0, isAlone } = { ...useShop().mended.value };
+  if (!isAlone && count <= mendedRead.value) return null;
+  const read = (): void => {
+    mendedRead.value = count;
+  };
+  return (
+    <Notice
+      kind={isAlone ? 'stop' : 'note'}
+      title={isAlone ? STORAGE_WORDS.alone : STORAGE_WORDS.mended(count)}
+      isNew
+    >
+      <p>{isAlone ? STORAGE_WORDS.aloneText : STORAGE_WORDS.mendedText}</p>
+      <div class="acts">
+        <LinkButton href={linkTo('more')}>{STORAGE_WORDS.toBackup}</LinkButton>
+        {!isAlone && <Button onClick={read}>{STORAGE_WORDS.mendedRead}</Button>}
+      </div>
+    </Notice>
+  );
+}
+
+function FailedNotice() {
+  const { failure, reopen } = useShop();
   if (!failure.value) return null;
   return (
     <Notice kind="stop" title={STORAGE_WORDS.failed} isNew>
       <p>{STORAGE_WORDS[failure.value.kind]}</p>
       <div class="acts">
-        <Button onClick={() => void open.reopen()}>{STORAGE_WORDS.retry}</Button>
+        <Button onClick={() => void reopen()}>{STORAGE_WORDS.retry}</Button>
       </div>
     </Notice>
   );

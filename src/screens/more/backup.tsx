@@ -15,7 +15,7 @@ const WORDS = MORE_WORDS.backup;
 
 /** Writes everything to a file, and takes in what such a file holds. */
 export function Backup() {
-  const { actions, which, shop, nowMs } = useShop();
+  const { actions, which, shop, mended, nowMs } = useShop();
   const problem = useSignal<{ readonly title: string; readonly text: string } | undefined>(undefined);
   const unshared = useSignal<File | undefined>(undefined);
   const last = lastBackup();
@@ -65,6 +65,7 @@ export function Backup() {
       )}
       {unshared.value && <Unshared file={unshared.value} onSave={save} />}
       <p class="quiet small">{WORDS.promise[storagePromise.value]}</p>
+      {mended.value && <p class="quiet small">{WORDS.second(mended.value.copied)}</p>}
       <BackupFolder />
     </Section>
   );

@@ -49,6 +49,10 @@ export const MORE_WORDS = {
       'not-promised':
         'The browser has not promised to keep the logbook when the phone runs low on space. Putting the app on the home screen often earns that; a backup helps in any case.',
     },
+    second: (count: number | undefined): string =>
+      count === undefined
+        ? 'There is no second copy on this phone: this browser has no place for one.'
+        : 'A second copy of the logbook is kept on this phone, in case the browser damages the first. Photos have none.',
     folder: {
       title: 'Automatically, to a folder',
       text: 'When you put the phone away, or log nothing for ten minutes, a backup is saved to a folder you choose, such as one that syncs to your computer. One file a day is kept.',

@@ -22,6 +22,17 @@ export const STORAGE_WORDS = {
     'What you log from now on is in memory only, and is lost when this page is closed. You can go on working. Save it as a file now, or make room and try again.',
   heldSave: 'Save it as a file',
   kept: 'Everything is saved now.',
+  mended: (count: number): string =>
+    count === 1
+      ? 'The browser had lost 1 entry; it is back'
+      : `The browser had lost ${count} entries; they are back`,
+  mendedText:
+    'They came from the second copy on this phone. Photos have no second copy. Save a backup now, and keep it off this phone.',
+  alone: 'The browser’s database cannot be used',
+  aloneText:
+    'The second copy on this phone has the logbook, and what you log is saved there. Save a backup now, then restart the browser. If it stays so, clear the data of this app in the browser’s settings and restore the backup.',
+  mendedRead: 'Read and done',
+  toBackup: 'Save a backup',
   aside: (count: number): string =>
     count === 1 ? 'One entry could not be read' : `${count} entries could not be read`,
   asideText:

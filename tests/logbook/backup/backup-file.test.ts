@@ -2,8 +2,8 @@ import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Photo, readBackupFile, writeBackupFile } from '../../../src/logbook/backup/backup-file';
-import { crc32 } from '../../../src/logbook/backup/crc32';
 import { readZip, writeZip } from '../../../src/logbook/backup/zip';
+import { crc32 } from '../../../src/logbook/crc32';
 import type { Entry } from '../../../src/logbook/entry';
 import { A_YEAR_ON_MS, id, SHIPPED } from '../entries';
 

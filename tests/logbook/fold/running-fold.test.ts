@@ -33,6 +33,11 @@ function foldPlainly(logged: readonly Entry[]) {
   return {
     entries: new Map(all.map((one) => [one.id, one])),
     last: standing.at(-1),
+    newest:
+      all
+        .map((one) => one.id)
+        .sort()
+        .at(-1) ?? '',
     struck,
     corrected,
     records: recordsOf(standing),
