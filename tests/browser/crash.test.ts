@@ -115,6 +115,7 @@ test(
       const page = await openPage();
       await expectNothingLost(page);
       await page.close();
+      if (kill % 25 === 24) log(`kills ${kill + 1}, confirmed entries ${confirmed.size}, lost 0 so far`);
     }
     log(`kills ${KILLS}, confirmed entries ${confirmed.size}, asked for ${asked.size}, lost 0`);
     expect(confirmed.size).toBeGreaterThan(KILLS);
