@@ -1,7 +1,8 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Estimator, WorkerPort } from '../estimator/run/client';
 import type { Shop } from '../logbook/fold/fold';
-import { createLogbook, type Held, type Mending } from '../logbook/logbook';
+import { createLogbook, type Held } from '../logbook/logbook';
+import type { Mending } from '../logbook/mend';
 import { newId } from '../logbook/new-id';
 import type { StorageFailure } from '../logbook/storage/storage-failure';
 import { openStore, type SetAside } from '../logbook/storage/store';

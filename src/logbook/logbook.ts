@@ -4,6 +4,8 @@ import type { Refusal } from './admit/admit';
 import { type Entry, type EntryBody, type Issue, inItsVersion, parseEntry } from './entry';
 import { fetchOnce } from './fetch-once';
 import { createFold, type Shop } from './fold/fold';
+import type { Mending } from './mend';
+import { rowsOf } from './storage/rows-of';
 import type { StorageFailure } from './storage/storage-failure';
 import type { Known, Loaded, SetAside, Store } from './storage/store';
 import { createTurns } from './turns';
@@ -28,14 +30,6 @@ export type AppendFailure =
   | { readonly kind: 'faulty'; readonly issues: readonly Issue[] }
   | Refusal
   | StorageFailure;
-
-/** How many entries the database had lost, and how many the second copy holds; undefined where there is none. */
-export interface Mending {
-  readonly count: number;
-  readonly copied: number | undefined;
-  /** Whether the database cannot be used, and the second copy alone holds the logbook. */
-  readonly isAlone?: boolean;
-}
 
 export interface Logbook {
   /** The shop as it is now; holds only what is kept, and what is held. */
@@ -67,6 +61,9 @@ export interface Logbook {
 
 /** What fits the shop. The first screen does not wait for it. */
 const later = fetchOnce(() => import('./later'));
+
+/** What was lost is looked for behind the first screen. */
+const mending = fetchOnce(() => import('./mend'));
 
 /** A live logbook on a store. */
 export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logbook {
@@ -155,46 +152,22 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     return kept;
   }
 
-  /** Takes back what the database has lost; whether everything kept is there now, in the one store or the other. */
-  async function mend(isBroken: boolean): Promise<boolean> {
-    const unread = setAside.value.filter(({ raw }) => raw === undefined).map(({ key }) => key);
-    const { brought, isBack, copied } = await store.mend(isBroken ? 'all' : unread);
-    const count = brought.entries.length;
-    const isAlone = isBroken && copied !== undefined && !(isBack && count > 0);
-    const isNone = count + brought.setAside.length === 0;
-    const fresh = isNone ? brought : (await import('./backup/news')).news(brought, shop.value, []);
-    batch(() => {
-      show(fresh);
-      mended.value = { count: isAlone ? 0 : count + (mended.value?.count ?? 0), copied, isAlone };
-    });
-    return copied !== undefined;
-  }
-
-  /** Where the database has gone under the app, what is in memory is kept once more. */
-  async function keepAgain(): Promise<void> {
-    await mend(false);
-    const { entries } = shop.value;
-    const missing = await store.missing(entries.keys());
-    const isHeld = new Set(held.value?.entries.map(({ id }) => id));
-    const gone = (missing.ok ? missing.value : []).filter((id) => !isHeld.has(id));
-    if (gone.length === 0) return;
-    const rows = rowsOf({ entries: gone.flatMap((id) => entries.get(id) ?? []), setAside: [] });
-    if ((await store.keep(rows)).ok)
-      mended.value = { copied: undefined, ...mended.value, count: gone.length + (mended.value?.count ?? 0) };
-  }
+  const book = { store, shop, setAside, held, mended, show };
+  /** Takes back what the database has lost; whether there is a second copy. */
+  const mend = async (isBroken: boolean): Promise<boolean> => (await mending()).mend(book, isBroken);
 
   async function openWhole(): Promise<Result<void, StorageFailure>> {
     let opened = await load(store.loadAll(knownNow()));
     const isBroken = !opened.ok && opened.failure.kind !== 'no-answer'; // then another tab may only hold it up
-    const mending = isWhole.value && !isBroken ? undefined : mend(isBroken);
-    if (isBroken && (await mending)) opened = succeed(undefined);
+    const isMended = isWhole.value && !isBroken ? undefined : mend(isBroken).catch(() => false);
+    if (isBroken && (await isMended)) opened = succeed(undefined);
     if (opened.ok && !isWhole.value) void keepFirstPage().catch(() => undefined);
     void later().catch(() => undefined); // on the way before the first coat needs them
     isWhole.value = true; // or as whole as it can be: what failed is said
     return opened;
   }
 
-  store.onLost(() => void inTurn(keepAgain));
+  store.onLost(() => void inTurn(async () => (await mending()).keepAgain(book)).catch(() => undefined));
   store.onKeptElsewhere((ids) => void load(store.load(ids)));
   const append: Logbook['append'] = (body, atMs = now()) => inTurn(() => appendNow(body, atMs));
   return {
@@ -211,11 +184,6 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     take: (brought) => inTurn(() => take(brought)),
   };
 }
-
-const rowsOf = ({ entries, setAside }: Loaded) => [
-  ...setAside.map(({ key, raw }) => [key, raw] as const),
-  ...entries.map((entry) => [entry.id, entry] as const),
-];
 
 /** What cannot be read, each once, without what has come in a form that can. */
 const unread = (some: readonly SetAside[], { entries }: Shop): SetAside[] =>

@@ -32,7 +32,7 @@ const harm = fc.record({
 function expectTakenOrTold(read: Awaited<ReturnType<typeof readBackup | typeof readBackupFile>>): void {
   tried++;
   if (read.ok) {
-    for (const entry of read.value.entries) expect(parseEntry(entry, A_YEAR_ON_MS).ok).toBe(true);
+    for (const entry of read.value.entries) expect(parseEntry(entry, Number.POSITIVE_INFINITY).ok).toBe(true);
     fold(read.value.entries);
   } else expect(sentenceForBackup(read.failure)).toMatch(/^[^<]*\S/);
   expect(isPolluted()).toBe(false);
@@ -43,10 +43,11 @@ test('an entry with anything anywhere in it, under a right checksum', async () =
     fc.asyncProperty(harm, async ({ at, path, by, how }) => {
       const bad = harmed(entries[at % entries.length], path, by, how) as Entry;
       const text = await writeBackup({ entries: [...entries.slice(0, 3), bad], setAside: [] }, A_YEAR_ON_MS);
-      const read = await readBackup(text, A_YEAR_ON_MS);
+      const read = await readBackup(text);
       expectTakenOrTold(read);
-      if (!read.ok && read.failure.kind === 'faulty-entries')
-        for (const { path: place } of read.failure.issues) expect(place).toMatch(/^entries\.3\./);
+      // One odd entry never costs the others.
+      if (read.ok) expect(read.value.entries.slice(0, 3)).toEqual(entries.slice(0, 3));
+      if (read.ok) expect(read.value.entries.length + read.value.setAside.length).toBe(4);
     }),
     { numRuns: 2_500 },
   );
@@ -58,7 +59,7 @@ test('a backup with anything anywhere in it', async () => {
   );
   await fc.assert(
     fc.asyncProperty(harm, async ({ path, by, how }) => {
-      expectTakenOrTold(await readBackup(JSON.stringify(harmed(good, path, by, how)) ?? '', A_YEAR_ON_MS));
+      expectTakenOrTold(await readBackup(JSON.stringify(harmed(good, path, by, how)) ?? ''));
     }),
     { numRuns: 1_500 },
   );
@@ -68,8 +69,8 @@ test('a backup cut anywhere, or with any letter changed', async () => {
   const good = await writeBackup({ entries: entries.slice(0, 4), setAside: [] }, A_YEAR_ON_MS);
   await fc.assert(
     fc.asyncProperty(fc.nat({ max: good.length }), fc.string({ maxLength: 2 }), async (at, text) => {
-      expectTakenOrTold(await readBackup(good.slice(0, at), A_YEAR_ON_MS));
-      expectTakenOrTold(await readBackup(good.slice(0, at) + text + good.slice(at + 1), A_YEAR_ON_MS));
+      expectTakenOrTold(await readBackup(good.slice(0, at)));
+      expectTakenOrTold(await readBackup(good.slice(0, at) + text + good.slice(at + 1)));
     }),
     { numRuns: 500 },
   );
@@ -92,7 +93,7 @@ test('a file of any bytes, and one that says it is a ZIP', async () => {
       // The directory at the end is where a ZIP can lie.
       for (const { at, byte } of changes) changed[at % 3 ? changed.length - 1 - (at % 200) : at] = byte;
       for (const file of [bytes, begun, changed]) {
-        const read = await readBackupFile(new Blob([file as Uint8Array<ArrayBuffer>]), A_YEAR_ON_MS);
+        const read = await readBackupFile(new Blob([file as Uint8Array<ArrayBuffer>]));
         expectTakenOrTold(read);
       }
     }),
@@ -107,7 +108,6 @@ test('nothing of a refused backup is kept or shown', async () => {
       const bad = harmed(entries[at % entries.length], path, by, how) as Entry;
       const read = await readBackup(
         await writeBackup({ entries: [...entries, bad], setAside: [] }, A_YEAR_ON_MS),
-        A_YEAR_ON_MS,
       );
       tried++;
       if (!read.ok) return;

@@ -63,10 +63,7 @@ describe('the released app', () => {
 
   test('gives everything back to this app, the same to the letter', async () => {
     const { entries, setAside } = await readByReleased();
-    const again = await readBackup(
-      await released.writeBackup({ entries, setAside }, A_YEAR_ON_MS),
-      A_YEAR_ON_MS,
-    );
+    const again = await readBackup(await released.writeBackup({ entries, setAside }, A_YEAR_ON_MS));
     if (!again.ok) throw new Error(JSON.stringify(again.failure));
     const byId = (one: Entry, other: Entry) => (one.id < other.id ? -1 : 1);
     expect(again.value.setAside).toEqual([]);

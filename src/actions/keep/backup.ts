@@ -1,4 +1,5 @@
-import { type Photo, readBackupFile, writeBackupFile } from '../../logbook/backup/backup-file';
+import { type Photo, writeBackupFile } from '../../logbook/backup/backup-file';
+import { readAside, type Watch } from '../../logbook/backup/read-aside';
 import { sentenceForBackup } from '../../logbook/sentence';
 import { openPhotos, type Photos } from '../../logbook/storage/photos';
 import type { StorageFailure } from '../../logbook/storage/storage-failure';
@@ -25,20 +26,28 @@ export async function exportBackup(
   return new File([file], `coatwait-${day}.zip`, { type: file.type });
 }
 
-/** Adds what a backup file holds to this logbook, all or nothing; gives how many entries were new. */
+/** What a backup has brought: how many entries were new, and how many of it are set aside because they cannot be read. */
+export interface Restored {
+  readonly entries: number;
+  readonly unread: number;
+}
+
+/** Adds what a backup file holds to this logbook, all or nothing. */
 export async function importBackup(
-  { logbook, now, zone }: ActionNeeds,
+  { logbook, zone }: ActionNeeds,
   file: Blob,
   photos: Photos = openPhotos(),
-): Promise<Result<number, Refused>> {
-  const read = await readBackupFile(file, now());
+  watch?: Watch,
+): Promise<Result<Restored, Refused>> {
+  const read = await readAside(file, watch);
   if (!read.ok) return fail({ sentence: sentenceForBackup(read.failure), fields: {} });
   // Photos first: an entry never points at a photo that is still to come.
   const missing = await notHere(photos, read.value.photos);
   const kept = await keepPhotos(photos, missing);
   const before = logbook.shop.value.entries.size;
   const taken = kept.ok ? await logbook.take(read.value) : kept;
-  if (taken.ok) return succeed(logbook.shop.value.entries.size - before);
+  const unread = read.value.setAside.length;
+  if (taken.ok) return succeed({ entries: logbook.shop.value.entries.size - before, unread });
   await photos.drop(missing.map(({ id }) => id));
   return refuse(taken.failure, zone());
 }

@@ -1,7 +1,14 @@
 import { fail, type Result, succeed } from '../../result';
 import type { Loaded } from '../storage/store';
-import { type BackupFailure, type PhotoMark, readBackup, sha256, writeBackup } from './backup';
-import { readZip, writeZip, type ZipFile } from './zip';
+import {
+  type BackupFailure,
+  type OnProgress,
+  type PhotoMark,
+  readBackup,
+  sha256,
+  writeBackup,
+} from './backup';
+import { readZip, writeZip, type ZipFile, type ZipFiles } from './zip';
 
 /*
  * A backup file is a ZIP with
@@ -39,7 +46,7 @@ export async function writeBackupFile(
   for (const { id, picture } of photos) {
     const bytes = await picture.arrayBuffer().catch(() => undefined);
     if (!bytes) continue;
-    marks.push({ id, type: picture.type, sha256: await sha256(bytes) });
+    marks.push({ id, type: picture.type, sha256: await sha256(new Uint8Array(bytes)) });
     pictures.push({ name: placeOf(id), content: picture });
   }
   const logbook = new Blob([await writeBackup(loaded, nowMs, marks)], { type: JSON_TYPE });
@@ -47,31 +54,37 @@ export async function writeBackupFile(
 }
 
 /** What a backup file holds, checked whole, or why nothing of it can be taken. */
-export const readBackupFile = (file: Blob, nowMs: number): Promise<Result<Brought, BackupFailure>> =>
+export const readBackupFile = (
+  file: Blob,
+  onProgress?: OnProgress,
+): Promise<Result<Brought, BackupFailure>> =>
   // The file may be taken away while it is read, or be larger than the memory.
-  readWhole(file, nowMs).catch(() => fail({ kind: 'unreadable' }));
+  readWhole(file, onProgress).catch(() => fail({ kind: 'unreadable' }));
 
-async function readWhole(file: Blob, nowMs: number): Promise<Result<Brought, BackupFailure>> {
+async function readWhole(file: Blob, onProgress?: OnProgress): Promise<Result<Brought, BackupFailure>> {
   const files = await filesOf(file);
   if (!files.ok) return files;
-  const logbook = files.value.get(LOGBOOK);
+  const logbook = await files.value.get(LOGBOOK)?.();
   if (!logbook) return fail({ kind: 'not-a-backup' });
   if (logbook.size > MOST_LOGBOOK_BYTES) return fail({ kind: 'too-large' });
-  const read = await readBackup(await logbook.text(), nowMs);
+  const read = await readBackup(await logbook.text(), onProgress);
   if (!read.ok) return read;
   const photos: Photo[] = [];
-  for (const mark of read.value.photos) {
-    const picture = files.value.get(placeOf(mark.id));
+  for (const [index, mark] of read.value.photos.entries()) {
+    onProgress?.(index, read.value.photos.length);
+    const picture = await files.value.get(placeOf(mark.id))?.();
     if (!picture || picture.size > MOST_PHOTO_BYTES) return fail({ kind: 'damaged' });
-    if ((await sha256(await picture.arrayBuffer())) !== mark.sha256) return fail({ kind: 'damaged' });
+    if ((await sha256(new Uint8Array(await picture.arrayBuffer()))) !== mark.sha256)
+      return fail({ kind: 'damaged' });
     photos.push({ id: mark.id, picture: picture.slice(0, picture.size, mark.type) });
   }
   return succeed({ ...read.value, photos });
 }
 
-async function filesOf(file: Blob): Promise<Result<ReadonlyMap<string, Blob>, BackupFailure>> {
+async function filesOf(file: Blob): Promise<Result<ZipFiles, BackupFailure>> {
   const head = new DataView(await file.slice(0, 4).arrayBuffer());
-  if (head.byteLength < 4 || head.getUint32(0) !== ZIP_BEGINS) return succeed(new Map([[LOGBOOK, file]]));
+  if (head.byteLength < 4 || head.getUint32(0) !== ZIP_BEGINS)
+    return succeed(new Map([[LOGBOOK, async () => file]]));
   const zip = await readZip(file);
   if (zip.ok) return zip;
   return fail({ kind: zip.failure === 'packed' ? 'packed' : 'damaged' });

@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../../result';
+import { crc32 } from '../crc32';
 import { type Entry, type Issue, isFromNewerApp, isId, parseEntry } from '../entry';
 import type { Loaded, SetAside } from '../storage/store';
 
@@ -18,10 +19,16 @@ const VERSION = 2;
 const PHOTO_TYPES = ['image/jpeg', 'image/png', 'image/webp'];
 const MOST_CHARACTERS = 200_000_000;
 const MOST_ISSUES = 20;
+/** More than a newer version could ever have left unread: such a file is none of ours, or needs the newest version. */
+const MOST_UNREAD = 10_000;
+const LONGEST_KEY = 200;
+/** How many entries are read between two words of how far it is. */
+const STRIDE = 1_000;
 
 /** Why a backup was not taken in; nothing of it is. */
 export type BackupFailure =
   | { readonly kind: 'too-large' | 'unreadable' | 'not-json' | 'not-a-backup' | 'damaged' | 'packed' }
+  | { readonly kind: 'too-many-unread' | 'stopped' }
   | { readonly kind: 'newer-backup'; readonly version: number }
   | { readonly kind: 'faulty-entries'; readonly issues: readonly Issue[] };
 
@@ -64,10 +71,17 @@ export async function writeBackup(
   });
 }
 
-/** What a backup holds, checked entry by entry, or why nothing of it can be taken. */
+/** Called with how much of a backup is read, and how much there is. */
+export type OnProgress = (done: number, of: number) => void;
+const unwatched: OnProgress = () => undefined;
+
+/**
+ * What a backup holds, checked entry by entry, or why nothing of it can be taken. An entry that cannot be read is set aside and named;
+ * one that a wrong clock has dated later than now is an entry like any other.
+ */
 export async function readBackup(
   text: string,
-  nowMs: number,
+  onProgress: OnProgress = unwatched,
 ): Promise<Result<BroughtLogbook, BackupFailure>> {
   if (text.length > MOST_CHARACTERS) return fail({ kind: 'too-large' });
   const content = contentOf(text);
@@ -75,7 +89,7 @@ export async function readBackup(
   const { entries, setAside, photos, sha256 } = content.value;
   const summed = photos ? [entries, setAside, photos] : [entries, setAside];
   if ((await checksum(summed).catch(() => '')) !== sha256) return fail({ kind: 'damaged' });
-  return parseContent(content.value, nowMs);
+  return parseContent(content.value, onProgress);
 }
 
 function contentOf(text: string): Result<Content, BackupFailure> {
@@ -96,30 +110,42 @@ function contentOf(text: string): Result<Content, BackupFailure> {
 
 function parseContent(
   { entries, setAside, photos = [] }: Content,
-  nowMs: number,
+  onProgress: OnProgress,
 ): Result<BroughtLogbook, BackupFailure> {
   const good: Entry[] = [];
-  const aside: SetAside[] = [];
+  const aside = new Map<string, SetAside>();
   const issues: Issue[] = [];
-  const take = (raw: unknown, path: string): void => {
-    const parsed = parseEntry(raw, nowMs);
+  const read = (raw: unknown, key: string, path: string): void => {
+    const parsed = parseEntry(raw, Number.POSITIVE_INFINITY);
     if (parsed.ok) good.push(parsed.value);
-    else if (isFromNewerApp(raw)) aside.push({ key: raw.id, issues: parsed.failure, raw });
-    else issues.push(...parsed.failure.map((issue) => ({ ...issue, path: `${path}.${issue.path}` })));
+    else aside.set(key, { key, issues: parsed.failure, raw });
+    if (parsed.ok || issues.length >= MOST_ISSUES || isFromNewerApp(raw)) return;
+    issues.push(...parsed.failure.map((issue) => ({ ...issue, path: `${path}.${issue.path}` })));
   };
-  // What the other phone could not read is no fault of the file: read it if we can, else keep it as it is.
-  const takeUnread = ({ key, raw }: Unread): void => {
-    const parsed = parseEntry(raw, nowMs);
-    if (parsed.ok) good.push(parsed.value);
-    else aside.push({ key, issues: parsed.failure, raw });
-  };
-  for (const [index, raw] of entries.entries()) take(raw, `entries.${index}`);
-  if (issues.length > 0) return fail({ kind: 'faulty-entries', issues: issues.slice(0, MOST_ISSUES) });
-  for (const one of setAside) if (isUnread(one)) takeUnread(one);
-  return succeed({ entries: good, setAside: aside, photos: photos.filter(isPhotoMark) });
+  const all: (readonly [raw: unknown, key: string, path: string])[] = [
+    ...entries.map((raw, index) => [raw, keyOf(raw), `entries.${index}`] as const),
+    ...setAside.flatMap((one, index) =>
+      isUnread(one) ? [[one.raw, one.key, `setAside.${index}`] as const] : [],
+    ),
+  ];
+  for (const [index, one] of all.entries()) {
+    read(...one);
+    if (aside.size > MOST_UNREAD) return fail({ kind: 'too-many-unread' });
+    if (index % STRIDE === 0) onProgress(index, all.length);
+  }
+  if (entries.length > 0 && good.length === 0 && issues.length > 0)
+    return fail({ kind: 'faulty-entries', issues: issues.slice(0, MOST_ISSUES) });
+  return succeed({ entries: good, setAside: [...aside.values()], photos: photos.filter(isPhotoMark) });
 }
 
-const isUnread = (one: unknown): one is Unread => isObject(one) && isId(one['key']);
+/** What an entry that cannot be read is kept under: its own id, else a name made of what is in it, so that it comes once. */
+function keyOf(raw: unknown): string {
+  if (isObject(raw) && isId(raw['id'])) return raw['id'];
+  return `unread-${crc32(new TextEncoder().encode(JSON.stringify(raw))).toString(16)}`;
+}
+
+const isUnread = (one: unknown): one is Unread =>
+  isObject(one) && typeof one['key'] === 'string' && one['key'].length <= LONGEST_KEY;
 const isPhotoMark = (one: unknown): one is PhotoMark =>
   isObject(one) &&
   isId(one['id']) &&
@@ -142,8 +168,10 @@ async function checksum(content: readonly unknown[]): Promise<string> {
   return sha256(new TextEncoder().encode(JSON.stringify(content)));
 }
 
-/** SHA-256 in hex (FIPS 180-4). */
-export async function sha256(bytes: BufferSource): Promise<string> {
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+/** SHA-256 in hex (FIPS 180-4). A page that was served without encryption has no `crypto.subtle`: then it is worked out here. */
+export async function sha256(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
+  const digest = globalThis.crypto?.subtle
+    ? new Uint8Array(await crypto.subtle.digest('SHA-256', bytes))
+    : (await import('@noble/hashes/sha2.js')).sha256(bytes);
   return Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }

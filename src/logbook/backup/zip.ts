@@ -90,30 +90,47 @@ function endOf(files: number, size: number, offset: number): Uint8Array<ArrayBuf
   return new Uint8Array(view.buffer);
 }
 
-/** The files of a ZIP by name, as slices of it: nothing is unpacked. */
-export async function readZip(zip: Blob): Promise<Result<ReadonlyMap<string, Blob>, ZipFailure>> {
+/** The files of a ZIP by name; each is looked up when it is asked for, and undefined where it is not where the ZIP says. */
+export type ZipFiles = ReadonlyMap<string, () => Promise<Blob | undefined>>;
+
+/** The files of a ZIP by name, as slices of it: nothing is unpacked, and no two may share a byte. */
+export async function readZip(zip: Blob): Promise<Result<ZipFiles, ZipFailure>> {
   const end = await findEnd(zip);
-  if (!end || end.offset + end.size > zip.size || end.size > MOST_DIRECTORY_BYTES) return fail('not-a-zip');
+  if (!end || end.offset + end.size > zip.size || end.size > MOST_DIRECTORY_BYTES || end.files > MOST_FILES)
+    return fail('not-a-zip');
   const directory = await view(zip, end.offset, end.size);
-  const files = new Map<string, Blob>();
+  const files = new Map<string, () => Promise<Blob | undefined>>();
+  const spans: Span[] = [];
   let at = 0;
   for (let n = 0; n < end.files; n++) {
     if (at + CENTRAL_BYTES > directory.byteLength || directory.getUint32(at, true) !== CENTRAL)
       return fail('not-a-zip');
     if (directory.getUint16(at + 10, true) !== 0) return fail('packed');
-    const [name, extra, comment] = [28, 30, 32].map((field) => directory.getUint16(at + field, true));
-    const bytes = directory.getUint32(at + 24, true);
-    const next = at + CENTRAL_BYTES + (name ?? 0) + (extra ?? 0) + (comment ?? 0);
-    if (next > directory.byteLength) return fail('not-a-zip');
-    const content = await contentAt(zip, directory.getUint32(at + 42, true), bytes);
-    if (!content) return fail('not-a-zip');
-    files.set(
-      new TextDecoder().decode(directory.buffer.slice(at + CENTRAL_BYTES, at + CENTRAL_BYTES + (name ?? 0))),
-      content,
+    const [name = 0, extra = 0, comment = 0] = [28, 30, 32].map((field) =>
+      directory.getUint16(at + field, true),
     );
+    const bytes = directory.getUint32(at + 24, true);
+    const offset = directory.getUint32(at + 42, true);
+    const next = at + CENTRAL_BYTES + name + extra + comment;
+    if (next > directory.byteLength) return fail('not-a-zip');
+    const from = at + CENTRAL_BYTES;
+    const called = new TextDecoder().decode(directory.buffer.slice(from, from + name));
+    files.set(called, () => contentAt(zip, offset, bytes));
+    spans.push({ from: offset, to: offset + LOCAL_BYTES + name + bytes });
     at = next;
   }
-  return succeed(files);
+  return overlap(spans) ? fail('not-a-zip') : succeed(files);
+}
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Whether two files share bytes: so a small file would become a large one. */
+function overlap(spans: readonly Span[]): boolean {
+  const sorted = spans.toSorted((one, other) => one.from - other.from);
+  return sorted.some(({ from }, index) => from < (sorted[index - 1]?.to ?? 0));
 }
 
 async function findEnd(zip: Blob) {

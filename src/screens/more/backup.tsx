@@ -18,6 +18,7 @@ export function Backup() {
   const { actions, which, shop, mended, nowMs } = useShop();
   const problem = useSignal<{ readonly title: string; readonly text: string } | undefined>(undefined);
   const unshared = useSignal<File | undefined>(undefined);
+  const reading = useSignal<Reading | undefined>(undefined);
   const last = lastBackup();
 
   async function write(): Promise<void> {
@@ -43,8 +44,14 @@ export function Backup() {
   async function read(file: File | undefined): Promise<void> {
     if (!file) return;
     problem.value = undefined;
-    const taken = await actions.importBackup(file);
-    if (taken.ok) showToast({ text: WORDS.taken(taken.value) });
+    const stopping = new AbortController();
+    const onProgress = (done: number, of: number): void => {
+      reading.value = { done, of, stop: () => stopping.abort() };
+    };
+    onProgress(0, 0);
+    const taken = await actions.importBackup(file, undefined, { onProgress, signal: stopping.signal });
+    reading.value = undefined;
+    if (taken.ok) showToast({ text: WORDS.taken(taken.value.entries, taken.value.unread) });
     else problem.value = { title: WORDS.refused, text: taken.failure.sentence };
   }
 
@@ -58,6 +65,7 @@ export function Backup() {
         </Button>
         <FileButton onFile={read} />
       </div>
+      {reading.value && <HowFar {...reading.value} />}
       {problem.value && (
         <Notice kind="stop" title={problem.value.title} isNew>
           <p class="as-written">{problem.value.text}</p>
@@ -70,6 +78,26 @@ export function Backup() {
     </Section>
   );
 }
+
+interface Reading {
+  readonly done: number;
+  /** 0 where it is not known yet. */
+  readonly of: number;
+  readonly stop: () => void;
+}
+
+/** How far the backup is read, and a way out. */
+const HowFar = ({ done, of, stop }: Reading) => (
+  <div class="stack" role="status">
+    <label>
+      {WORDS.reading}
+      <progress {...(of > 0 && { value: done, max: of })} />
+    </label>
+    <div class="acts">
+      <Button onClick={stop}>{WORDS.stop}</Button>
+    </div>
+  </div>
+);
 
 const Unshared = ({ file, onSave }: { readonly file: File; readonly onSave: (file: File) => void }) => (
   <Notice kind="note" title={WORDS.unwritten} isNew>

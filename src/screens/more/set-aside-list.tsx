@@ -2,6 +2,8 @@ import { Section } from '../../parts/frame/page';
 import { useShop } from '../../parts/frame/shop-context';
 import { MORE_WORDS } from '../../words/frame/more';
 
+const MOST_SHOWN = 50;
+
 /** What is kept but could not be read: named, with what is wrong, and as it is. */
 export function SetAsideList() {
   const aside = useShop().setAside.value;
@@ -10,7 +12,7 @@ export function SetAsideList() {
     <Section title={MORE_WORDS.aside.title}>
       <p>{MORE_WORDS.aside.text}</p>
       <ul class="set-aside">
-        {aside.map(({ key, issues, raw }) => (
+        {aside.slice(0, MOST_SHOWN).map(({ key, issues, raw }) => (
           <li key={key}>
             <details>
               <summary>
@@ -26,6 +28,7 @@ export function SetAsideList() {
           </li>
         ))}
       </ul>
+      {aside.length > MOST_SHOWN && <p>{MORE_WORDS.aside.more(aside.length - MOST_SHOWN)}</p>}
     </Section>
   );
 }

@@ -30,12 +30,18 @@ export const MORE_WORDS = {
     write: 'Save a backup',
     read: 'Restore a backup',
     written: (name: string): string => `Saved: ${name}.`,
-    taken: (count: number): string =>
-      count === 0
-        ? 'Nothing new in this file.'
-        : count === 1
-          ? '1 entry restored.'
-          : `${count} entries restored.`,
+    taken: (count: number, unread: number): string => {
+      const restored =
+        count === 0
+          ? 'Nothing new in this file.'
+          : count === 1
+            ? '1 entry restored.'
+            : `${count} entries restored.`;
+      if (unread === 0) return restored;
+      return `${restored} ${unread === 1 ? '1 could not be read; it is' : `${unread} could not be read; they are`} kept as is and named on this page.`;
+    },
+    reading: 'Reading the backup',
+    stop: 'Stop',
     refused: 'Nothing was restored',
     unwritten: 'No backup was saved',
     unwrittenText: 'The backup could not be made. Close other apps and try again.',
@@ -75,6 +81,7 @@ export const MORE_WORDS = {
   aside: {
     title: 'Entries that could not be read',
     text: 'They are kept as they are and go into every backup. A newer version of the app may read them.',
+    more: (count: number): string => `And ${count} more.`,
   },
   privacy: {
     title: 'Privacy',

@@ -63,7 +63,10 @@ export const BACKUP_WORDS = {
   damaged: 'This backup was changed or damaged on its way. Nothing was restored; try another copy.',
   packed: 'Another program has repacked this file. Restore the file as the app saved it.',
   'newer-backup': 'A newer version of the app wrote this backup. Get the newest version first.',
-  'faulty-entries': 'Some entries of this backup are faulty. Nothing was restored.',
+  'faulty-entries': 'No entry of this backup can be read. Nothing was restored.',
+  'too-many-unread':
+    'More than 10 000 entries of this backup cannot be read. If a newer version of the app saved it, get that version first. Nothing was restored.',
+  stopped: 'Stopped. Nothing was restored.',
 } as const;
 
 /** The way to where a refusal is put right. */

@@ -8,7 +8,7 @@ import { A_YEAR_ON_MS, check, entry, fillJar, id, layCoat, SHIPPED, startPiece }
 const entries = SHIPPED as unknown as Entry[];
 const newer = { key: id(7), issues: [], raw: { id: id(7), v: 3, kind: 'coat-laid', film: 'of the future' } };
 const good = await writeBackup({ entries, setAside: [newer] }, A_YEAR_ON_MS);
-const read = (text: string) => readBackup(text, A_YEAR_ON_MS);
+const read = (text: string) => readBackup(text);
 const backupOf = (...some: unknown[]) =>
   writeBackup({ entries: some as Entry[], setAside: [] }, A_YEAR_ON_MS);
 
@@ -49,6 +49,49 @@ describe('a backup', () => {
     });
   });
 
+  test('with one faulty entry among good ones brings the good ones, and sets that one aside by its name', async () => {
+    const faulty = { ...entry(2, layCoat()), film: { by: 'wet', wetFilm: { text: '0', unit: 'um' } } };
+    expect(await read(await backupOf(entry(1, startPiece()), faulty))).toMatchObject({
+      ok: true,
+      value: {
+        entries: [{ id: id(1) }],
+        setAside: [{ key: id(2), raw: faulty, issues: [{ path: 'film.wetFilm' }] }],
+      },
+    });
+  });
+
+  test('brings what a wrong clock has dated a year ahead: an own backup always comes back', async () => {
+    const ahead = entry(2, startPiece(id(0xa2)), A_YEAR_ON_MS + 365 * 24 * 3_600_000);
+    expect(await read(await backupOf(entry(1, startPiece()), ahead))).toMatchObject({
+      ok: true,
+      value: { entries: [{ id: id(1) }, ahead], setAside: [] },
+    });
+  });
+
+  test('brings rows without an id under a name of their own, the same each time', async () => {
+    const text = await backupOf(entry(1, startPiece()), 'torn', { kind: 'coat-laid' });
+    const setAside = [{ key: 'torn-0', issues: [], raw: 'half an ent' }];
+    const again = await writeBackup({ entries: [entry(1, startPiece())], setAside }, A_YEAR_ON_MS);
+    const keys = async (some: string) => {
+      const back = await read(some);
+      return back.ok && back.value.setAside.map(({ key }) => key);
+    };
+    expect(await keys(text)).toEqual([expect.stringMatching(/^unread-/), expect.stringMatching(/^unread-/)]);
+    expect(await keys(text)).toEqual(await keys(text));
+    expect(await keys(again)).toEqual(['torn-0']);
+  });
+
+  test('is summed the same where the page has no cryptography of the browser', async () => {
+    const { subtle } = crypto;
+    Object.defineProperty(crypto, 'subtle', { value: undefined, configurable: true });
+    try {
+      expect(await read(good)).toMatchObject({ ok: true });
+      expect(await writeBackup({ entries, setAside: [newer] }, A_YEAR_ON_MS)).toBe(good);
+    } finally {
+      Object.defineProperty(crypto, 'subtle', { value: subtle, configurable: true });
+    }
+  });
+
   test('is written even when a row set aside is beyond JSON', async () => {
     const ring: Record<string, unknown> = {};
     ring['itself'] = ring;
@@ -86,20 +129,15 @@ describe('a file that is no good backup is refused whole', () => {
     expect(await read(text)).toMatchObject({ ok: false, failure: { kind } });
   });
 
-  test('with one faulty entry among good ones, whose place is named', async () => {
-    const faulty = { ...entry(2, layCoat()), film: { by: 'wet', wetFilm: { text: '0', unit: 'um' } } };
-    expect(await read(await backupOf(entry(1, startPiece()), faulty))).toEqual({
-      ok: false,
-      failure: {
-        kind: 'faulty-entries',
-        issues: [{ path: 'entries.1.film.wetFilm', problem: 'Give a value from 1 to 1000 µm.' }],
-      },
-    });
+  test('with nothing in it that can be read, of which the first faults are named', async () => {
+    const refused = await read(await backupOf(...Array.from({ length: 5000 }, (_, n) => `x${n}`)));
+    expect(refused).toMatchObject({ ok: false, failure: { kind: 'faulty-entries' } });
+    expect(refused.ok ? [] : 'issues' in refused.failure && refused.failure.issues).toHaveLength(20);
   });
 
-  test('with thousands of faults, of which the first are named', async () => {
-    const refused = await read(await backupOf(...Array.from({ length: 5000 }, () => 'x')));
-    expect(refused.ok ? [] : 'issues' in refused.failure && refused.failure.issues).toHaveLength(20);
+  test('with more that cannot be read than any app could have left so', async () => {
+    const text = await backupOf(entry(1, startPiece()), ...Array.from({ length: 10_001 }, (_, n) => `x${n}`));
+    expect(await read(text)).toEqual({ ok: false, failure: { kind: 'too-many-unread' } });
   });
 
   test('whatever the file says', async () => {
