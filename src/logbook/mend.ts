@@ -1,7 +1,7 @@
 import { batch, type ReadonlySignal, type Signal } from '@preact/signals';
 import { news } from './backup/news';
+import type { Entry } from './entry';
 import type { Shop } from './fold/fold';
-import type { Held } from './logbook';
 import { rowsOf } from './storage/rows-of';
 import type { Loaded, SetAside, Store } from './storage/store';
 
@@ -18,7 +18,7 @@ interface Book {
   readonly store: Store;
   readonly shop: ReadonlySignal<Shop>;
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
-  readonly held: ReadonlySignal<Held | undefined>;
+  readonly held: ReadonlySignal<{ readonly entries: readonly Entry[] } | undefined>;
   readonly mended: Signal<Mending | undefined>;
   readonly show: (loaded: Loaded) => void;
 }

@@ -1,5 +1,5 @@
 import { BACKUP_WORDS, FAILURE_WORDS } from '../words/frame/refusals';
-import type { BackupFailure } from './backup/backup';
+import type { BackupFailure } from './backup/content';
 import type { Issue } from './entry';
 import type { AppendFailure } from './logbook';
 

@@ -26,6 +26,6 @@ test.each([
   },
   {
     failure: { kind: 'faulty-entries', issues: [{ path: 'entries.3.at', problem: 'is missing' }] },
-    says: 'Some entries of this backup are faulty. Nothing was restored.\nentries.3.at: is missing',
+    says: 'No entry of this backup can be read. Nothing was restored.\nentries.3.at: is missing',
   },
 ] as const)('$failure.kind: $says', ({ failure, says }) => expect(sentenceForBackup(failure)).toBe(says));

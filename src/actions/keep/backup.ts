@@ -1,5 +1,6 @@
-import { type Photo, writeBackupFile } from '../../logbook/backup/backup-file';
+import { writeBackupFile } from '../../logbook/backup/backup-file';
 import { readAside, type Watch } from '../../logbook/backup/read-aside';
+import type { Photo } from '../../logbook/backup/unpack';
 import { sentenceForBackup } from '../../logbook/sentence';
 import { openPhotos, type Photos } from '../../logbook/storage/photos';
 import type { StorageFailure } from '../../logbook/storage/storage-failure';

@@ -1,8 +1,6 @@
-import { readBackupFile } from './backup-file';
-import type { Said } from './read-aside';
+import { unpack } from './unpack';
 
-// Reads a backup off the page's own thread: whatever is in the file, the screen goes on.
+// Takes a backup apart and sums it off the page's own thread: whatever is in the file, the screen goes on.
 addEventListener('message', async ({ data }: MessageEvent<Blob>) => {
-  const read = await readBackupFile(data, (done, of) => postMessage({ done, of } satisfies Said));
-  postMessage({ read } satisfies Said);
+  postMessage(await unpack(data));
 });

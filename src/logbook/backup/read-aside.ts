@@ -1,11 +1,8 @@
 import { fail, type Result } from '../../result';
-import type { BackupFailure, OnProgress } from './backup';
+import type { OnProgress } from './backup';
 import { type Brought, readBackupFile } from './backup-file';
-
-/** What the worker says: how far it is, or what it has read. */
-export type Said =
-  | { readonly done: number; readonly of: number }
-  | { readonly read: Result<Brought, BackupFailure> };
+import type { BackupFailure } from './content';
+import { type Unpacked, unpack } from './unpack';
 
 /** How a backup that is being read is watched, and stopped. */
 export interface Watch {
@@ -13,17 +10,24 @@ export interface Watch {
   readonly signal: AbortSignal;
 }
 
-/** What a backup file holds, read by a worker; where there are none, here. */
-export function readAside(file: Blob, watch?: Watch): Promise<Result<Brought, BackupFailure>> {
-  if (typeof Worker !== 'function') return readBackupFile(file, watch?.onProgress);
-  const worker = new Worker(new URL('./backup.worker.ts', import.meta.url), { type: 'module' });
-  const reading = new Promise<Result<Brought, BackupFailure>>((resolve) => {
-    worker.onmessage = ({ data }: MessageEvent<Said>) => {
-      if ('read' in data) resolve(data.read);
-      else watch?.onProgress(data.done, data.of);
-    };
-    worker.onerror = () => resolve(fail({ kind: 'unreadable' }));
+type Read<Value> = Promise<Result<Value, BackupFailure>>;
+
+/** What a backup file holds: taken apart by a worker, its entries read here a few at a time, until it is stopped. */
+export function readAside(file: Blob, watch?: Watch): Read<Brought> {
+  const stopped = new Promise<Result<never, BackupFailure>>((resolve) => {
     watch?.signal.addEventListener('abort', () => resolve(fail({ kind: 'stopped' })));
   });
-  return reading.finally(() => worker.terminate());
+  const takeApart = (whole: Blob): Read<Unpacked> => unpackAside(whole, stopped);
+  return Promise.race([readBackupFile(file, watch?.onProgress, takeApart), stopped]);
+}
+
+function unpackAside(file: Blob, stopped: Read<never>): Read<Unpacked> {
+  if (typeof Worker !== 'function') return unpack(file);
+  const worker = new Worker(new URL('./backup.worker.ts', import.meta.url), { type: 'module' });
+  const unpacked = new Promise<Result<Unpacked, BackupFailure>>((resolve) => {
+    worker.onmessage = ({ data }: MessageEvent<Result<Unpacked, BackupFailure>>) => resolve(data);
+    worker.onerror = () => resolve(fail({ kind: 'unreadable' }));
+    worker.postMessage(file);
+  });
+  return Promise.race([unpacked, stopped]).finally(() => worker.terminate());
 }

@@ -1,7 +1,8 @@
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Photo, readBackupFile, writeBackupFile } from '../../../src/logbook/backup/backup-file';
+import { readBackupFile, writeBackupFile } from '../../../src/logbook/backup/backup-file';
+import type { Photo } from '../../../src/logbook/backup/unpack';
 import { readZip, writeZip } from '../../../src/logbook/backup/zip';
 import { crc32 } from '../../../src/logbook/crc32';
 import type { Entry } from '../../../src/logbook/entry';
