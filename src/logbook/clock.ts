@@ -7,7 +7,7 @@ export const CLOCKS_DIFFER_MS = 10 * 60_000;
 const loggedMs = (id: string): number => Number.parseInt(id.slice(0, 8) + id.slice(9, 13), 16) || 0;
 
 /** When the clock said the latest of what is logged, by its entry or by when it was logged; a clock that goes on is never before it. */
-const clockSaidMs = ({ newest, last }: Pick<Shop, 'newest' | 'last'>): number =>
+export const clockSaidMs = ({ newest, last }: Pick<Shop, 'newest' | 'last'>): number =>
   Math.max(loggedMs(newest), last ? Date.parse(last.at) : 0);
 
 /** Whether the clock has gone back behind what is logged: it was wrong then, or is now. */

@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { OpenShop } from '../../actions/shop';
+import { clockSaidMs, isClockBehind } from '../../logbook/clock';
 import type { Held } from '../../logbook/logbook';
 import { STORAGE_WORDS } from '../../words/frame/storage';
 import { Button, LinkButton } from '../frame/button';
@@ -16,6 +17,7 @@ export function StorageTrouble() {
   return (
     <>
       <MendedNotice />
+      <ClockNotice />
       {held.value ? <HeldNotice open={open} held={held.value} /> : failure.value && <FailedNotice />}
     </>
   );
@@ -39,6 +41,32 @@ function MendedNotice() {
       <div class="acts">
         <LinkButton href={linkTo('more')}>{STORAGE_WORDS.toBackup}</LinkButton>
         {!isAlone && <Button onClick={read}>{STORAGE_WORDS.mendedRead}</Button>}
+      </div>
+    </Notice>
+  );
+}
+
+const clockSeen = signal('');
+
+/** Asks whether the clock is right, where the logbook goes on beyond it. */
+function ClockNotice() {
+  const { shop, nowMs, needs } = useShop();
+  const { newest } = shop.value;
+  if (!isClockBehind(shop.value, nowMs.value) || clockSeen.value === newest) return null;
+  const write = (ms: number): string =>
+    new Intl.DateTimeFormat('en-GB', {
+      timeZone: needs.zone(),
+      dateStyle: 'medium',
+      timeStyle: 'short',
+    }).format(ms);
+  const isRight = (): void => {
+    clockSeen.value = newest;
+  };
+  return (
+    <Notice kind="caution" title={STORAGE_WORDS.clock} isNew>
+      <p>{STORAGE_WORDS.clockText(write(nowMs.value), write(clockSaidMs(shop.value)))}</p>
+      <div class="acts">
+        <Button onClick={isRight}>{STORAGE_WORDS.clockIsRight}</Button>
       </div>
     </Notice>
   );

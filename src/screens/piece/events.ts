@@ -14,6 +14,8 @@ export interface PieceEvent {
   readonly what: string;
   readonly how: string;
   readonly isUndone: boolean;
+  /** Whether a later line says it otherwise. */
+  readonly isCorrected: boolean;
   /** An answer about lead is never undone, only corrected. */
   readonly isCorrectedInWriting: boolean;
 }
@@ -32,6 +34,7 @@ export function eventsOf(piece: Piece, shop: Shop): readonly PieceEvent[] {
         what,
         how,
         isUndone: shop.struck.has(id),
+        isCorrected: shop.corrected.has(id),
         isCorrectedInWriting: entry.kind === 'lead-tested',
       },
     ];

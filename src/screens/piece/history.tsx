@@ -4,6 +4,7 @@ import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { undoWithToast } from '../../parts/frame/undo';
 import { HISTORY_FOLD } from '../../words/piece/acts';
+import { CORRECT_WORDS } from '../../words/piece/correct';
 import { OLD_WORDS } from '../../words/piece/old-finish';
 import { EVENT_WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';
@@ -43,7 +44,7 @@ interface HistoryLineProps {
 }
 
 function HistoryLine({ event, piece }: HistoryLineProps) {
-  const { id, what, how, atMs, isCorrectedInWriting } = event;
+  const { id, what, how, atMs, isCorrected, isCorrectedInWriting } = event;
   const { actions, nowMs } = useShop();
   const when = whenWords(atMs, nowMs.value);
   return (
@@ -53,7 +54,17 @@ function HistoryLine({ event, piece }: HistoryLineProps) {
           <strong>{what}</strong> <span class="quiet digits">{when}</span>
         </p>
         {how && <p class="small quiet">{how}</p>}
+        {isCorrected && <p class="small quiet">{CORRECT_WORDS.mark}</p>}
       </div>
+      {!isCorrectedInWriting && (
+        <a
+          class="undo"
+          aria-label={CORRECT_WORDS.lead(what, when)}
+          href={linkTo('piece', piece.id, 'correct', id)}
+        >
+          <Icon name="edit" />
+        </a>
+      )}
       {isCorrectedInWriting ? (
         <a class="undo" aria-label={OLD_WORDS.correctLead} href={linkTo('piece', piece.id, 'old')}>
           <Icon name="edit" />

@@ -16,6 +16,7 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
   check: async () => (await import('./check-page')).CheckPage,
   sand: async () => (await import('./sand-page')).SandPage,
   old: async () => (await import('./old-finish/old-finish-page')).OldFinishPage,
+  correct: async () => (await import('./correct-page')).CorrectPage,
   change: async () => (await import('./change-page')).ChangePage,
   label: async () => (await import('./hanger-page')).HangerPage,
   photos: async () => (await import('./photo')).Photos,

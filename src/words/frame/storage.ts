@@ -33,6 +33,10 @@ export const STORAGE_WORDS = {
     'The second copy on this phone has the logbook, and what you log is saved there. Save a backup now, then restart the browser. If it stays so, clear the data of this app in the browser’s settings and restore the backup.',
   mendedRead: 'Read and done',
   toBackup: 'Save a backup',
+  clock: 'Is this phone’s clock right?',
+  clockText: (now: string, said: string): string =>
+    `It says ${now}, but the logbook goes on to ${said}. If the clock is wrong now, set it in the phone’s settings. If it was wrong before, correct those times: open the piece, and under What was done tap the pencil beside the entry.`,
+  clockIsRight: 'It is right now',
   aside: (count: number): string =>
     count === 1 ? 'One entry could not be read' : `${count} entries could not be read`,
   asideText:

@@ -1,0 +1,164 @@
+import { useSignal } from '@preact/signals';
+import { correct } from '../../actions/correct';
+import type { Entry, EntryOf } from '../../logbook/entry';
+import type { Piece } from '../../logbook/fold/pieces';
+import { LIMITS } from '../../logbook/limits';
+import { Quantity, Send } from '../../parts/fields/form-fields';
+import { SelectField } from '../../parts/fields/select-field';
+import { clockText, instantOf, type TimeChoice } from '../../parts/fields/time-choice';
+import { TimeField } from '../../parts/fields/time-field';
+import { type Draft, draftProblem } from '../../parts/fields/typed-field';
+import { useForm } from '../../parts/fields/use-form';
+import { Page, Section } from '../../parts/frame/page';
+import { fromHere, linkTo, route } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
+import { sayLogged } from '../../parts/frame/undo';
+import { CORRECT_WORDS as WORDS } from '../../words/piece/correct';
+import { whenWords } from '../../words/times';
+import { eventsOf } from './events';
+import { usePiece } from './use-piece';
+
+type To = EntryOf<'corrected'>['to'];
+
+/** Corrects one line of what was done: its time, its piece, its jar, its amount. */
+export function CorrectPage() {
+  const { shop } = useShop();
+  const { piece } = usePiece();
+  const id = route.value.rest[2] ?? '';
+  const entry = shop.value.corrected.get(id)?.entry ?? shop.value.entries.get(id);
+  const event = eventsOf(piece, shop.value).find((one) => one.id === id);
+  return (
+    <Page title={WORDS.title} backTo={linkTo('piece', piece.id)}>
+      <Section title={event ? `${piece.name}: ${event.what}` : piece.name}>
+        {entry && event ? (
+          <CorrectForm key={id} {...{ entry, piece }} what={event.what} />
+        ) : (
+          <p>{WORDS.gone}</p>
+        )}
+      </Section>
+    </Page>
+  );
+}
+
+interface CorrectFormProps {
+  readonly entry: Entry;
+  readonly piece: Piece;
+  readonly what: string;
+}
+
+function CorrectForm({ entry, piece, what }: CorrectFormProps) {
+  const { shop, needs, actions, nowMs } = useShop();
+  const form = useForm();
+  const atMs = Date.parse(entry.at);
+  const asSaid: TimeChoice = { kind: 'clock', text: clockText(atMs) };
+  const time = useSignal<TimeChoice>(asSaid);
+  const pieceId = useSignal(piece.id);
+  const jar = useSignal('jar' in entry ? entry.jar : undefined);
+  const before = amountOf(entry);
+  const amount = useSignal<Draft<'um' | 'mil'>>(before?.draft ?? { text: '', unit: 'um' });
+  const shownMs = instantOf(time.value, nowMs.value);
+  const isWhole = !before || draftProblem(amount.value, before.limit) === undefined;
+
+  /** What differs from what was said; a time that was not touched keeps its seconds. */
+  const changes = (): To => {
+    const instantMs = instantOf(time.value, needs.now());
+    const isMoved = instantMs !== undefined && clockText(instantMs) !== clockText(atMs);
+    const { text, unit } = amount.value;
+    const isOther = before && (text !== before.draft.text || unit !== before.draft.unit);
+    return {
+      ...(isMoved && { at: new Date(instantMs).toISOString() }),
+      ...(pieceId.value !== piece.id && { piece: pieceId.value }),
+      ...(jar.value !== undefined && 'jar' in entry && jar.value !== entry.jar && { jar: jar.value }),
+      ...(isOther && before.say(amount.value)),
+    };
+  };
+
+  async function send(event: Event): Promise<void> {
+    event.preventDefault();
+    const goOn = fromHere();
+    const done = await form.send(isWhole && shownMs !== undefined, () => correct(needs, entry.id, changes()));
+    if (!done) return;
+    sayLogged(actions, done.id, WORDS.one(what), WORDS.done(what));
+    goOn(linkTo('piece', piece.id));
+  }
+
+  const { pieces, jars } = shop.value;
+  return (
+    <form class="stack" onSubmit={(event) => void send(event)} noValidate>
+      <TimeField
+        label={WORDS.when}
+        value={time.value}
+        onChange={(choice) => {
+          time.value = choice;
+        }}
+        nowMs={nowMs.value}
+        shown={shownMs === undefined ? undefined : whenWords(shownMs, nowMs.value)}
+        problem={form.refused.value?.fields['at']}
+      />
+      {'piece' in entry && entry.kind !== 'piece-started' && (
+        <SelectField
+          label={WORDS.piece}
+          options={[...pieces.values()].map(({ id, name }) => ({ value: id, label: name }))}
+          value={pieceId.value}
+          onChange={(next) => {
+            pieceId.value = next;
+          }}
+        />
+      )}
+      {jar.value !== undefined && (
+        <SelectField
+          label={WORDS.jar}
+          options={[...jars.values()].map(({ id, name }) => ({ value: id, label: name }))}
+          value={jar.value}
+          onChange={(next) => {
+            jar.value = next;
+          }}
+        />
+      )}
+      {before && (
+        <Quantity label={before.label} of={amount} limit={before.limit} form={form} at={before.at} />
+      )}
+      <p class="quiet small">{WORDS.text}</p>
+      <Send form={form} icon="edit">
+        {WORDS.save}
+      </Send>
+    </form>
+  );
+}
+
+/** How much an entry says, and how it is said otherwise. */
+function amountOf(entry: Entry) {
+  if (entry.kind === 'sanded')
+    return {
+      label: WORDS.removed,
+      limit: LIMITS.removed,
+      at: 'to.removed',
+      draft: entry.removed,
+      say: (removed: Draft<'um' | 'mil'>): To => ({ removed }),
+    };
+  if (entry.kind !== 'coat-laid') return undefined;
+  const { film } = entry;
+  if (film.by === 'wet')
+    return {
+      label: WORDS.wetFilm,
+      limit: LIMITS.wetFilm,
+      at: 'to.film.wetFilm',
+      draft: film.wetFilm,
+      say: (wetFilm: Draft<'um' | 'mil'>): To => ({ film: { ...film, wetFilm } }),
+    };
+  if (film.by === 'passes')
+    return {
+      label: WORDS.perPass,
+      limit: LIMITS.wetFilm,
+      at: 'to.film.perPass',
+      draft: film.perPass,
+      say: (perPass: Draft<'um' | 'mil'>): To => ({ film: { ...film, perPass } }),
+    };
+  return {
+    label: WORDS.dryFilm,
+    limit: LIMITS.dryFilm,
+    at: 'to.film.dryFilm',
+    draft: film.dryFilm,
+    say: (dryFilm: Draft<'um' | 'mil'>): To => ({ film: { ...film, dryFilm } }),
+  };
+}

@@ -1,0 +1,20 @@
+// English text of correcting what was logged.
+
+export const CORRECT_WORDS = {
+  title: 'Correct an entry',
+  gone: 'This entry is not on this piece any more. Look under What was done.',
+  when: 'When it was',
+  piece: 'On which piece',
+  jar: 'From which jar',
+  wetFilm: 'Wet film',
+  perPass: 'Wet film of each pass',
+  dryFilm: 'Dry film',
+  removed: 'Taken off',
+  text: 'The first line stays in the logbook; times are worked out from this one.',
+  save: 'Save the correction',
+  one: (what: string): string => `Correction of: ${what}`,
+  done: (what: string): string => `${what} corrected.`,
+  /** Beside an entry that was corrected. */
+  mark: 'Corrected',
+  lead: (what: string, when: string): string => `Correct: ${what}, ${when}`,
+} as const;

@@ -1,0 +1,67 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { goTo, openApp, openPage, page, takePhone } from './app';
+import { bringIn } from './fake-dialogs';
+import { startPiece } from './logging';
+
+const DAY_MS = 86_400_000;
+const asked = 'Is this phone’s clock right?';
+/** As a clock field takes it. */
+const local = (atMs: number): string => {
+  const at = new Date(atMs - new Date(atMs).getTimezoneOffset() * 60_000);
+  return at.toISOString().slice(0, 16);
+};
+
+async function backup(): Promise<Buffer> {
+  await goTo('#/more');
+  const downloading = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save a backup', exact: true }).tap();
+  return readFileSync(await (await downloading).path());
+}
+
+test('a clock that was a day ahead: it is asked, the entry is corrected, and the backup comes back whole', async () => {
+  const nowMs = Date.now();
+  await openApp();
+  await page.clock.setSystemTime(nowMs + DAY_MS);
+  await startPiece(page, 'Ahead box');
+  const piece = new URL(page.url()).hash;
+  expect(await page.getByText(asked).count()).toBe(0);
+
+  await page.clock.setSystemTime(nowMs);
+  await page.reload();
+  await page.getByText(asked).waitFor();
+  await goTo(piece);
+  await page.getByRole('link', { name: /^Correct: Started/ }).tap();
+  await page.getByLabel('Day and time').fill(local(nowMs - 3_600_000));
+  await page.getByRole('button', { name: 'Save the correction' }).tap();
+  await page.getByText('Started corrected.').waitFor();
+  await page.getByText('Corrected', { exact: true }).waitFor();
+  await page.getByRole('button', { name: 'It is right now' }).tap();
+  expect(await page.getByText(asked).count()).toBe(0);
+
+  const file = await backup();
+  await takePhone();
+  await openPage();
+  await bringIn(file);
+  await page.getByText('2 entries restored.').waitFor();
+  await goTo('#/bench');
+  await page.getByText('Ahead box').first().waitFor();
+});
+
+test('a clock set back gives no range that ends before it begins, and says what to do', async () => {
+  const nowMs = Date.now();
+  await openApp();
+  await startPiece(page, 'Earlier box');
+  const piece = new URL(page.url()).hash;
+  await page.clock.setSystemTime(nowMs - 2 * DAY_MS);
+  await page.reload();
+  await page.getByText(asked).waitFor();
+  await goTo(`${piece}/check`);
+  await page.getByRole('radio').first().tap();
+  await page.getByRole('button', { name: /^Log/ }).last().tap();
+  await page
+    .getByText(/If the clock is wrong, set it/)
+    .first()
+    .waitFor();
+  expect(await page.getByText(/Give a time from/).count()).toBe(0);
+});
