@@ -97,6 +97,8 @@ export default defineConfig({
       includeManifestIcons: false, // the phone keeps the icon itself; offline nothing asks for it
       injectManifest: {
         globPatterns: ['**/*.{js,css,html,svg,woff2}'],
+        // Only a page served without encryption needs these, and it has no service worker.
+        globIgnores: ['**/sha2-*.js', '**/not-secure-*.js'],
         rollupFormat: 'iife',
       },
       manifest: {

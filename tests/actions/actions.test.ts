@@ -1,7 +1,10 @@
 import 'fake-indexeddb/auto';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { OpenShop } from '../../src/actions/shop';
 import { aShop, done, NOW_MS, newName, storeOn } from './a-shop';
+import { BackupWorker } from './backup-worker';
+
+vi.stubGlobal('Worker', BackupWorker);
 
 const MINUTE_MS = 60_000;
 const um = (text: string) => ({ text, unit: 'um' }) as const;

@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { exportBackup, importBackup } from '../../src/actions/keep/backup';
 import { photographCard } from '../../src/actions/mix/card-photo';
 import type { Photos } from '../../src/logbook/storage/photos';
@@ -7,7 +7,10 @@ import type { StorageFailure } from '../../src/logbook/storage/storage-failure';
 import type { Store } from '../../src/logbook/storage/store';
 import { fail, succeed } from '../../src/result';
 import { aShop, done, newName, storeOn } from './a-shop';
+import { BackupWorker } from './backup-worker';
 import { aBench, agedWhite, writes } from './mix/a-bench';
+
+vi.stubGlobal('Worker', BackupWorker);
 
 /** Photos in memory, with room for so many. */
 function photosFor(most: number): Photos & { readonly kept: ReadonlyMap<string, Blob> } {

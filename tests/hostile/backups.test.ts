@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
 import { readBackup, writeBackup } from '../../src/logbook/backup/backup';
 import { readBackupFile, writeBackupFile } from '../../src/logbook/backup/backup-file';
+import { unpack } from '../../src/logbook/backup/unpack';
 import { type Entry, parseEntry } from '../../src/logbook/entry';
 import { fold } from '../../src/logbook/fold/fold';
 import { createLogbook } from '../../src/logbook/logbook';
@@ -93,7 +94,7 @@ test('a file of any bytes, and one that says it is a ZIP', async () => {
       // The directory at the end is where a ZIP can lie.
       for (const { at, byte } of changes) changed[at % 3 ? changed.length - 1 - (at % 200) : at] = byte;
       for (const file of [bytes, begun, changed]) {
-        const read = await readBackupFile(new Blob([file as Uint8Array<ArrayBuffer>]));
+        const read = await readBackupFile(new Blob([file as Uint8Array<ArrayBuffer>]), unpack);
         expectTakenOrTold(read);
       }
     }),

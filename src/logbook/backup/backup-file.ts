@@ -2,7 +2,7 @@ import type { Result } from '../../result';
 import type { Loaded } from '../storage/store';
 import { type OnProgress, readEntries, writeBackup } from './backup';
 import { type BackupFailure, type PhotoMark, sha256 } from './content';
-import { LOGBOOK, type Photo, placeOf, type Unpacked, unpack } from './unpack';
+import { LOGBOOK, type Photo, placeOf, type Unpacked } from './unpack';
 import { writeZip, type ZipFile } from './zip';
 
 const JSON_TYPE = 'application/json';
@@ -33,8 +33,8 @@ export async function writeBackupFile(
 /** What a backup file holds, checked whole, or why nothing of it can be taken. */
 export async function readBackupFile(
   file: Blob,
+  takeApart: (file: Blob) => Promise<Result<Unpacked, BackupFailure>>,
   onProgress?: OnProgress,
-  takeApart: (file: Blob) => Promise<Result<Unpacked, BackupFailure>> = unpack,
 ): Promise<Result<Brought, BackupFailure>> {
   const unpacked = await takeApart(file);
   if (!unpacked.ok) return unpacked;

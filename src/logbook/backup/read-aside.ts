@@ -2,7 +2,7 @@ import { fail, type Result } from '../../result';
 import type { OnProgress } from './backup';
 import { type Brought, readBackupFile } from './backup-file';
 import type { BackupFailure } from './content';
-import { type Unpacked, unpack } from './unpack';
+import type { Unpacked } from './unpack';
 
 /** How a backup that is being read is watched, and stopped. */
 export interface Watch {
@@ -18,11 +18,10 @@ export function readAside(file: Blob, watch?: Watch): Read<Brought> {
     watch?.signal.addEventListener('abort', () => resolve(fail({ kind: 'stopped' })));
   });
   const takeApart = (whole: Blob): Read<Unpacked> => unpackAside(whole, stopped);
-  return Promise.race([readBackupFile(file, watch?.onProgress, takeApart), stopped]);
+  return Promise.race([readBackupFile(file, takeApart, watch?.onProgress), stopped]);
 }
 
 function unpackAside(file: Blob, stopped: Read<never>): Read<Unpacked> {
-  if (typeof Worker !== 'function') return unpack(file);
   const worker = new Worker(new URL('./backup.worker.ts', import.meta.url), { type: 'module' });
   const unpacked = new Promise<Result<Unpacked, BackupFailure>>((resolve) => {
     worker.onmessage = ({ data }: MessageEvent<Result<Unpacked, BackupFailure>>) => resolve(data);

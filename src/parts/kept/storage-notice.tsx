@@ -1,5 +1,3 @@
-import { useComputed } from '@preact/signals';
-import { isClockBehind } from '../../logbook/clock';
 import { Lazy, type LoadScreen } from '../frame/lazy';
 import { useShop } from '../frame/shop-context';
 
@@ -8,13 +6,11 @@ const unread: LoadScreen = async () => (await import('./storage-trouble')).Unrea
 
 /**
  * Speaks up on every screen while the logbook cannot be read, something of it cannot be kept, something was lost and is back, or the clock
- * cannot be right; its words come when they are needed.
+ * cannot be right. What can speak comes behind the first screen, once the second copy was asked.
  */
 export function StorageNotice() {
-  const { failure, held, mended, shop, nowMs } = useShop();
-  const isWrong = useComputed(() => isClockBehind(shop.value, nowMs.value)); // not drawn again at every tick
-  const isMended = mended.value?.isAlone || mended.value?.count;
-  return failure.value || held.value || isMended || isWrong.value ? <Lazy load={trouble} /> : null;
+  const { failure, held, mended } = useShop();
+  return failure.value || held.value || mended.value ? <Lazy load={trouble} /> : null;
 }
 
 /** Says that something in the logbook could not be read. */

@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readBackupFile, writeBackupFile } from '../../../src/logbook/backup/backup-file';
-import type { Photo } from '../../../src/logbook/backup/unpack';
+import { type Photo, unpack } from '../../../src/logbook/backup/unpack';
 import { readZip, writeZip } from '../../../src/logbook/backup/zip';
 import { crc32 } from '../../../src/logbook/crc32';
 import type { Entry } from '../../../src/logbook/entry';
@@ -16,7 +16,7 @@ const photos: Photo[] = [
 ];
 const whole = await writeBackupFile({ entries, setAside: [] }, photos, A_YEAR_ON_MS);
 const bytesOf = async (blob: Blob) => new Uint8Array(await blob.arrayBuffer());
-const read = (file: Blob) => readBackupFile(file);
+const read = (file: Blob) => readBackupFile(file, unpack);
 
 test('CRC-32 of "123456789" is CBF43926', () => {
   // The check value of CRC-32/ISO-HDLC in the Catalogue of parametrised CRC algorithms (G. Cook).
