@@ -86,7 +86,7 @@ function coatsFromJars(
 }
 
 /** How deep an old finish under the coats softens with them, m; nothing where it stays closed. */
-export const openBase = ({ base, oldFilm }: Pick<Piece, 'base' | 'oldFilm'>): number =>
+const openBase = ({ base, oldFilm }: Pick<Piece, 'base' | 'oldFilm'>): number =>
   base === 'old-redissolves' ? Math.min(oldFilm?.si ?? OPEN_TO_M, OPEN_TO_M) : 0;
 
 /** The readings of the shop, and those that a coat of this piece was laid by, once more at that coat. */
