@@ -24,20 +24,23 @@ const inputs = (change: Record<string, unknown>, dryUm: number) => {
 };
 
 test('an old finish that is only assumed is told apart from what was logged', () => {
-  const found = inputs({ base: 'old-redissolves' }, 116);
-  expect(found.get('Coats')).toMatchObject({ text: expect.stringContaining('56 µm'), origin: 'log' });
+  const found = inputs({ base: 'old-redissolves' }, 72.5);
+  expect(found.get('Coats')).toMatchObject({ text: expect.stringContaining('12.5 µm'), origin: 'log' });
   expect(found.get('Old finish that softens with it')).toMatchObject({
-    text: '60 µm deep',
+    text: expect.stringContaining('60 µm'),
     origin: 'practice',
   });
 });
 
 test('one whose thickness was entered is from the log', () => {
-  const found = inputs({ base: 'old-redissolves', oldFilm: { text: '40', unit: 'um' } }, 96);
-  expect(found.get('Coats')?.text).toContain('56 µm');
-  expect(found.get('Old finish that softens with it')).toMatchObject({ text: '40 µm deep', origin: 'log' });
+  const found = inputs({ base: 'old-redissolves', oldFilm: { text: '40', unit: 'um' } }, 52.5);
+  expect(found.get('Coats')?.text).toContain('12.5 µm');
+  expect(found.get('Old finish that softens with it')).toMatchObject({
+    text: expect.stringContaining('40 µm'),
+    origin: 'log',
+  });
 });
 
 test('over bare wood there is none', () => {
-  expect(inputs({ base: 'bare-wood' }, 56).has('Old finish that softens with it')).toBe(false);
+  expect(inputs({ base: 'bare-wood' }, 12.5).has('Old finish that softens with it')).toBe(false);
 });
