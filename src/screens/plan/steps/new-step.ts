@@ -35,6 +35,7 @@ export function newSteps(finish?: string): typeof NEW_STEPS {
     ...(meltsIn ? [] : ['work:flash-coat']),
     ...(blushes ? [] : ['hold:blush']),
     ...(hasWindow ? [] : ['window:']),
+    ...(finish === 'shellac' ? [] : ['work:spirit-off']),
   ]);
   return NEW_STEPS.filter(({ value }) => !others.has(value));
 }

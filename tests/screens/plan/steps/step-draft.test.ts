@@ -62,7 +62,7 @@ test.each([
 test.each([
   { finish: 'waterborne', never: ['work:flash-coat', 'hold:blush', 'window:'] },
   { finish: 'conversion', never: ['work:flash-coat'] },
-  { finish: 'nitrocellulose', never: ['window:'] },
+  { finish: 'nitrocellulose', never: ['window:', 'work:spirit-off'] },
 ])('a plan of $finish is offered nothing of another', ({ finish, never }) => {
   const offered = newSteps(finish).map(({ value }) => value);
   expect(offered.filter((value) => never.includes(value))).toEqual([]);
