@@ -70,14 +70,14 @@ export default defineConfig({
     assetsInlineLimit: 0, // data: addresses are forbidden by the policy
     manifest: true,
     modulePreload: { polyfill: false },
-    // What the first screen needs comes as one file, and what several places share comes in a few: many small ones compress
+    // What the first screen needs comes as one file, and what several places share in another: many small ones compress
     // worse, each costs a round trip, and the first script names them all.
     rolldownOptions: {
       output: {
         codeSplitting: {
           groups: [
             { name: 'first', tags: ['$initial'], priority: 1 },
-            { name: 'shared', minShareCount: 3, maxSize: 130_000 },
+            { name: 'shared', minShareCount: 3 },
           ],
         },
       },
