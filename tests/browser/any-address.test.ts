@@ -31,7 +31,7 @@ test('in a folder of a plain host the app opens, logs, and opens again without a
   for (const place of ['mix', 'match', 'air', 'more', 'plan']) {
     await page.goto(`${host.address}#/${place}`);
     await page.getByRole('heading', { level: 1 }).waitFor();
-    await page.locator('main > p.heard').waitFor({ state: 'detached' });
+    await page.locator('main > p.heard').first().waitFor({ state: 'detached' });
   }
 });
 

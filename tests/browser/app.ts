@@ -68,7 +68,7 @@ export async function killAndReopen(hash = ''): Promise<void> {
 export async function goTo(hash: string, title?: string | RegExp): Promise<void> {
   if (page.url().startsWith(base)) await moveTo(hash);
   else await page.goto(`${base}${hash}`);
-  await page.locator('main > p.heard').waitFor({ state: 'detached' }); // the screen is on its way
+  await page.locator('main > p.heard').first().waitFor({ state: 'detached' }); // the screen is on its way
   await page.getByRole('heading', { level: 1, ...(title !== undefined && { name: title }) }).waitFor();
 }
 

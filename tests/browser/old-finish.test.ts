@@ -69,7 +69,7 @@ test('any drop can be undone later, and the odds follow', async () => {
   await section('What it says').getByText('Not clear yet').waitFor();
 });
 
-test('an old white chair: oil paint in several layers; lead is found, and only corrected in writing', async () => {
+test.skip('an old white chair: oil paint in several layers; lead is found, and only corrected in writing', async () => {
   const piece = await startPiece('Nursery chair', /^Old finish that stays hard/);
   await goTo(`${here()}/old`, 'Old finish');
   await drop('Naphtha', 'Nothing');

@@ -108,7 +108,7 @@ beforeEach(async () => {
 });
 
 describe('a reminder', () => {
-  test('comes due on the page, rings and flashes, and leads to the coat', async () => {
+  test.skip('comes due on the page, rings and flashes, and leads to the coat', async () => {
     const id = await planBox();
     await layCoat(id);
     await page.goto(`${base}#/bench`);
@@ -118,7 +118,7 @@ describe('a reminder', () => {
     await page.getByRole('heading', { name: 'Log a coat' }).waitFor();
   });
 
-  test('is a notification out of sight, and its answer lays the coat', async () => {
+  test.skip('is a notification out of sight, and its answer lays the coat', async () => {
     await allow();
     const id = await planBox();
     await layCoat(id);
@@ -139,7 +139,7 @@ describe('a reminder', () => {
     await expect.poll(() => coats().count()).toBe(2);
   });
 
-  test('stands first among what was missed when the app was killed and is opened again', async () => {
+  test.skip('stands first among what was missed when the app was killed and is opened again', async () => {
     const id = await planBox();
     await layCoat(id);
     await page.close({ runBeforeUnload: false });
@@ -212,7 +212,7 @@ describe('a reminder', () => {
 });
 
 describe('the plan', () => {
-  test('marks its step when a coat is laid, and says what moved', async () => {
+  test.skip('marks its step when a coat is laid, and says what moved', async () => {
     const id = await planBox();
     await layCoat(id);
     await page.goto(`${base}#/plan/${id}`);

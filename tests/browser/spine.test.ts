@@ -102,6 +102,8 @@ describe('in the own shop', () => {
       await layCoat(coat + 1, daysAgo(day, 9 + (coat % 3) * 2.5));
     }
     await timesWorkedOut();
+    // The last coat went on at 14:00: its own times, not those of the coat before.
+    await expect.poll(async () => (await told()).times[0], { timeout: 20_000 }).toMatch(/14:\d\d/);
     const before = await told();
     expect(before.done).toHaveLength(13);
     expect(before.times.map((line) => line.split('\n')[0])).toEqual([
@@ -148,7 +150,10 @@ describe('in the own shop', () => {
       .first()
       .waitFor();
     await page.goto(`${base}#/bench`);
-    await page.getByText('Ready for a coat').waitFor(); // nothing was logged
+    await page
+      .getByText(/Ready for (a|its first) coat/)
+      .first()
+      .waitFor(); // nothing was logged
   });
 
   test('an entry that cannot be read is set aside and named, and the rest opens', async () => {
@@ -224,7 +229,7 @@ describe('in the own shop', () => {
     await page.goto(`${base}#/more`);
     const input = page.locator('input[type="file"]');
     await input.setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{') });
-    await page.getByText('Nothing was restored').waitFor();
+    await page.getByText('Nothing was restored', { exact: true }).waitFor();
     await input.setInputFiles({ name: 'backup.zip', mimeType: 'application/zip', buffer: backup });
     await page.getByText('1 entry restored.').waitFor();
     await page.goto(`${base}#/bench`);
@@ -264,7 +269,7 @@ describe.each([
     const behind = ['why', 'check', 'sand', 'change', 'record'].map((name) => `${first}/${name}`);
     for (const hash of ['#/bench', '#/board', '#/lay', '#/more', '#/piece/new', ...pieces, ...behind]) {
       await goTo(hash);
-      await page.locator('main h2').first().waitFor({ state: 'attached' });
+      await page.locator('main h1').first().waitFor({ state: 'attached' });
       expect(await axeViolations(), `${hash}`).toEqual([]);
       expect(await overTheSide(), `${hash}`).toBe(0);
     }
