@@ -41,7 +41,7 @@ function contentSecurityPolicy(): Plugin {
 const COVERAGE_FLOORS = {
   'src/science/**': { lines: 99.5, branches: 88 },
   'src/estimator/**': { lines: 98.5, branches: 89 },
-  'src/planner/**': { lines: 97, branches: 90 },
+  'src/planner/**': { lines: 98, branches: 93 },
   'src/logbook/**': { lines: 89, branches: 76 },
   'src/shop/**': { lines: 94, branches: 80 },
 };
