@@ -1,5 +1,4 @@
 // The logbook of the app released before entries had a second version, built from its commit 8a00780. Never edited: phones still run it.
-// ../../work/main/node_modules/valibot/dist/index.mjs
 var e = {
 	lang: void 0,
 	message: void 0,
