@@ -22,8 +22,9 @@ const WIDE_E00 = 1;
 /** The readings being typed, one under another, with their mean. */
 export function ReadingRows({ drafts, isTried }: RowsProps) {
   const { rows, how } = drafts;
-  const change = (at: number, row: RowDraft | undefined): void => {
-    rows.value = rows.value.flatMap((one, i) => (i === at ? (row ? [row] : []) : [one]));
+  // What was just typed may not be drawn yet: a change is made to the newest row, not to the one on the screen.
+  const change = (at: number, changed: (row: RowDraft) => RowDraft): void => {
+    rows.value = rows.value.map((row, i) => (i === at ? changed(row) : row));
   };
   return (
     <div class="stack">
@@ -34,7 +35,7 @@ export function ReadingRows({ drafts, isTried }: RowsProps) {
           <RowFields
             how={how.value}
             row={row}
-            onRow={(next) => change(i, next)}
+            onChange={(changed) => change(i, changed)}
             isTried={isTried && i === 0}
           />
           {rows.value.length > 1 && (
@@ -42,7 +43,9 @@ export function ReadingRows({ drafts, isTried }: RowsProps) {
               type="button"
               class="reading-remove"
               aria-label={WORDS.removeThis(i + 1)}
-              onClick={() => change(i, undefined)}
+              onClick={() => {
+                rows.value = rows.value.toSpliced(i, 1);
+              }}
             >
               {WORDS.remove}
             </button>
@@ -67,18 +70,18 @@ export function ReadingRows({ drafts, isTried }: RowsProps) {
 interface RowProps {
   readonly how: How;
   readonly row: RowDraft;
-  readonly onRow: (row: RowDraft) => void;
+  readonly onChange: (changed: (row: RowDraft) => RowDraft) => void;
   readonly isTried: boolean;
 }
 
-function RowFields({ how, row, onRow, isTried }: RowProps) {
+function RowFields({ how, row, onChange, isTried }: RowProps) {
   if (how === 'hex')
     return (
       <TextField
         label={WORDS.hex}
         hint={WORDS.hexHint}
         text={row.hex}
-        onText={(hex) => onRow({ ...row, hex })}
+        onText={(hex) => onChange((now) => ({ ...now, hex }))}
         problem={(isTried || row.hex.length > 6) && !hexToLab(row.hex) ? LOGBOOK_WORDS.notAHex : undefined}
       />
     );
@@ -94,7 +97,7 @@ function RowFields({ how, row, onRow, isTried }: RowProps) {
             label={WORDS.parts[part]}
             isSigned={part === 'a' || part === 'b'}
             text={row.parts[at]}
-            onText={(text) => onRow({ ...row, parts: withPart(row.parts, at, text) })}
+            onText={(text) => onChange((now) => ({ ...now, parts: withPart(now.parts, at, text) }))}
             // A sign alone is a number being begun.
             problem={/^[+\-−]$/.test(row.parts[at]) && !isTried ? undefined : problem}
           />

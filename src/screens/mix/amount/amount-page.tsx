@@ -43,7 +43,8 @@ export function AmountPage() {
   const typed = useSignal(0); // each change is drawn; what was typed is kept with its job
   const draft = draftOfJob(job, shop.value, isUs);
   const patch = (some: Partial<JobDraft>) => {
-    keepJob(job, { ...draft, ...some });
+    // What was just typed may not be drawn yet: a change is made to the newest draft, not to the one on the screen.
+    keepJob(job, { ...draftOfJob(job, shop.value, isUs), ...some });
     typed.value++;
   };
   void typed.value;
