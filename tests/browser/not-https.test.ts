@@ -70,7 +70,10 @@ test('over plain http the app says so on every page, logs a coat, and its backup
   const other = await open();
   await other.page.goto(`${address}#/more`);
   await other.page.locator('main input[type=file]').first().setInputFiles(file);
-  await other.page.getByText(/restored/).first().waitFor();
+  await other.page
+    .getByText(/restored/)
+    .first()
+    .waitFor();
   await other.page.goto(`${address}#/bench`);
   await other.page.getByText('Small box').first().waitFor();
   expect(other.errors).toEqual([]);

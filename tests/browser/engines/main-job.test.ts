@@ -1,14 +1,19 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
+import { converter } from 'culori';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { serveInFolder } from '../static-host';
 import { byHand } from './by-hand';
 import { type Engine, openChromium, openFirefox, openWebKit } from './engine';
+import { type Rgb, readPhoto } from './read-photo';
 
 const ENGINES = [
   { name: 'Chromium', open: openChromium },
   { name: 'Firefox', open: openFirefox },
   { name: 'WebKit', open: openWebKit },
 ];
+/** An old white beside a card of 18 %: its sRGB level by IEC 61966-2-1 is 118 (0.181). */
+const CARD: Rgb = [118, 118, 118];
+const SAMPLE: Rgb = [214, 196, 160];
 let host: Awaited<ReturnType<typeof serveInFolder>>;
 let backup: string | undefined;
 const digits: (readonly string[] | null)[] = [];
@@ -69,5 +74,15 @@ describe.each(ENGINES)('in $name', ({ name, open }) => {
     digits.push((await see('ΔE00')).match(/[\d.,\u2212]+(?=\s|$)/gm));
     expect(digits.at(-1)?.length).toBeGreaterThan(8);
     expect(digits.at(-1)).toEqual(digits[0]); // every engine works out the same digits
+    const lab = await readPhoto(engine, CARD, SAMPLE);
+    const { l, a, b } = converter('lab65')({
+      mode: 'rgb',
+      r: SAMPLE[0] / 255,
+      g: SAMPLE[1] / 255,
+      b: SAMPLE[2] / 255,
+    });
+    for (const [i, expected] of [l, a, b].entries())
+      expect(Math.abs((lab[i] ?? Number.NaN) - expected)).toBeLessThan(1); // JPEG rounds a level: 0.4 at most here
+    console.log(`${name} reads the photo as ${lab.join(' / ')}`);
   });
 });
