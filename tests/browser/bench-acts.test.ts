@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { goTo, openPage, page, takePhone } from './app';
 import { keepOnPhone, manyPieces } from './bench-shop';
 import { MOBILE } from './browser';
-import { button, heading, link } from './on-screen';
+import { button, heading } from './on-screen';
 
 // How many taps the daily acts take, from the bench.
 async function openBench(count?: number): Promise<void> {
@@ -52,7 +52,7 @@ test('a round on the same pieces as the last one is three taps', async () => {
 test('a rub-out of a piece that is ready is two taps on its page, with the usual amount', async () => {
   await openBench();
   await page.locator('.piece-row a', { hasText: 'Folding music stand' }).tap();
-  await link('Rub out').tap();
+  await page.locator('.piece-acts').getByRole('link', { name: 'Rub out' }).tap();
   await button('Log it').or(button(/^Log/)).first().tap();
   await heading('Folding music stand').first().waitFor();
   await page

@@ -10,7 +10,7 @@ async function openHeldUp(hash: string): Promise<() => void> {
     release = resolve;
   });
   await takePhone({ ...MOBILE, serviceWorkers: 'block' });
-  await context.route(/\/assets\/admit-[^/]*\.js$/, async (route) => {
+  await context.route(/\/assets\/later-[^/]*\.js$/, async (route) => {
     await released;
     await route.continue();
   });
