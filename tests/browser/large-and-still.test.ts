@@ -58,7 +58,7 @@ describe.each([
   { name: 'zoom of 200 % on a phone 360 wide', viewport: { width: 180, height: 320 }, text: '100%' },
   { name: 'text of 200 % on a phone 360 wide', viewport: PHONE, text: '200%' },
 ])('$name', ({ viewport, text }) => {
-  test.skip('nothing runs off the side and no word is cut', async () => {
+  test('nothing runs off the side and no word is cut', async () => {
     const found: string[] = [];
     for (const hash of await openDemo({ viewport })) {
       await show(hash);
@@ -108,7 +108,7 @@ const settled = () =>
     { polling: 400 },
   );
 
-test.skip('what the keyboard comes to is never hidden behind a bar', async () => {
+test('what the keyboard comes to is never hidden behind a bar', async () => {
   const hashes = await openDemo({ isMobile: false, hasTouch: true });
   const hidden: string[] = [];
   for (const hash of [hashes[0], hashes.find((one) => one.startsWith('#/piece/')), '#/air/read']) {

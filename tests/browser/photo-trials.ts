@@ -43,6 +43,8 @@ export async function photoAs(page: Page, type: string): Promise<Uint8Array> {
 export interface Place {
   readonly picture: string;
   readonly isAdded: boolean;
+  /** Whether its marks must be moved once before it is read. */
+  readonly isMarked?: boolean;
   readonly press?: string;
   readonly answer?: string;
   /** What the answer says where the photo cannot be opened after all. */
@@ -52,7 +54,7 @@ export interface Place {
 /** Chooses each file in turn, as a person does, and gives what the screen said to it. */
 export const chooseEach = (page: Page, trials: readonly Trial[], place: Place): Promise<Said[]> =>
   page.evaluate(
-    async ([all, { picture: shown, isAdded, press, answer, refusal = '?' }]) => {
+    async ([all, { picture: shown, isAdded, isMarked = false, press, answer, refusal = '?' }]) => {
       const { pictures } = globalThis as unknown as { pictures: Uint8Array[] };
       const input = document.querySelector<HTMLInputElement>('main input[type="file"]');
       if (!input) throw new Error('There is no place for a photo.');
@@ -71,6 +73,19 @@ export const chooseEach = (page: Page, trials: readonly Trial[], place: Place): 
         input?.dispatchEvent(new Event('change', { bubbles: true }));
       }
 
+      let isToMark = isMarked;
+      async function moveMarks(): Promise<void> {
+        if (!isToMark || count() === 0) return;
+        isToMark = false;
+        for (let mark = 1; mark <= 5; mark++) {
+          const labels = [...document.querySelectorAll<HTMLElement>('main label')];
+          labels.find(({ textContent }) => textContent?.startsWith(`${mark}. `))?.click();
+          await pause(50);
+          document.querySelector<HTMLElement>('main .nudges button')?.click();
+          await pause(50);
+        }
+      }
+
       const said: string[] = [];
       for (const trial of all) {
         const before = count();
@@ -83,7 +98,10 @@ export const chooseEach = (page: Page, trials: readonly Trial[], place: Place): 
           if (isTaken() && button && !button.disabled) button.click();
           return isTaken() && (!answer || document.querySelector(answer) !== null);
         };
-        while (problem() === '' && !isSettled() && performance.now() < until) await pause(10);
+        while (problem() === '' && !isSettled() && performance.now() < until) {
+          await pause(10);
+          await moveMarks();
+        }
         const isRefused = answer && document.querySelector(answer)?.textContent?.includes(refusal);
         said.push(problem() || (isRefused ? refusal : isSettled() ? 'taken' : 'nothing'));
       }

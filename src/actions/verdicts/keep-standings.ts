@@ -21,8 +21,9 @@ export function keepStandings(
     const kept: Record<PieceId, KeptLine> = {};
     for (const [id, outlook] of outlooks) {
       const [piece, standing] = [pieces.get(id), standings.get(id)];
-      if (piece && piece.closedMs === undefined && standing && outlook.state === 'ready')
-        kept[id] = lineOf(piece, standing, outlook, nowMs);
+      if (!piece || piece.closedMs !== undefined || !standing) continue;
+      if (outlook.state === 'ready') kept[id] = lineOf(piece, standing, outlook, nowMs);
+      if (outlook.state === 'no-coats') kept[id] = [workKey(piece), standing, 0, [], []];
     }
     localStorage.setItem(KEPT_KEYS[which], JSON.stringify(kept));
   } catch {

@@ -38,7 +38,7 @@ export function keptStandings(which: WhichShop, { pieces }: Pick<Shop, 'pieces'>
     for (const [id, line] of Object.entries(kept)) {
       const piece = pieces.get(id);
       if (!piece || workKey(piece) !== line[0]) continue;
-      outlooks.set(id, outlookFrom(line));
+      if (piece.coats.length > 0) outlooks.set(id, outlookFrom(line));
       standings.set(id, standingAt(line[1], nowMs));
     }
   } catch {

@@ -58,7 +58,7 @@ export function rowWords(
   if (word === 'working' || !act) return [BENCH_WORDS.computing, ROW_WORDS.coats(coats.length)];
   if (word === 'ready')
     return [ROW_WORDS.ready(act, coats.length + 1), band && sinceWords(band.likelyMs, nowMs)];
-  if (word === 'hold' || !band)
+  if (word === 'hold' || !band || isFailed)
     return [ROW_WORDS.later(word, act, ''), isFailed ? ROW_WORDS.failed : undefined];
   if (!Number.isFinite(band.likelyMs)) return [ROW_WORDS.later(word, act, ''), ROW_WORDS.overAYear];
   const { day, likely } = bandWords(band, nowMs);

@@ -26,7 +26,9 @@ import { Places } from './zone/places';
 export function PiecePage({ piece }: { readonly piece: Piece }) {
   const { outlooks, nowMs } = useShop();
   const outlook = outlooks.value.get(piece.id);
-  const times = piece.closedMs === undefined ? outlook?.state : undefined;
+  const isOpen = piece.closedMs === undefined;
+  const times = isOpen ? outlook?.state : undefined;
+  const isToCome = isOpen && piece.coats.length > 0 && times !== 'ready' && times !== 'failed';
   return (
     <Page title={piece.name} backTo={linkTo('bench')} backLabel={PIECE_WORDS.toBench} columns="two">
       <div class="stack">
@@ -45,7 +47,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
       <div class="stack">
         <WaitsFor piece={piece} />
         {outlook && times === 'ready' && <Times piece={piece} outlook={outlook} />}
-        {times === 'computing' && <TimesToCome />}
+        {isToCome && <TimesToCome />}
         <Section title={PIECE_WORDS.details}>
           <div class="acts">
             {piece.closedMs === undefined && (
