@@ -11,6 +11,7 @@ import type { Standing } from '../verdicts/standing';
 import { NO_OUTLOOK_WORDS } from '../words/frame/actions';
 import { type Actions, bindActions, fetchActions } from './bind';
 import type { ActionNeeds } from './log';
+import type { CardOutlooks } from './outlook/card-outlook';
 import type { Outlook, PieceId } from './outlook/outlook';
 import type { Outlooks } from './outlook/outlooks';
 import { type Settled, settle } from './outlook/settled';
@@ -55,6 +56,8 @@ export interface OpenShop {
   readonly nowMs: ReadonlySignal<number>;
   /** By piece; worked out again whenever an entry changes one. */
   readonly outlooks: ReadonlySignal<ReadonlyMap<PieceId, Outlook>>;
+  /** What the test cards say, by card; worked out with the outlooks. */
+  readonly cards: ReadonlySignal<CardOutlooks>;
   /** By piece, by the judge: what comes next and whether it may be done. Empty until the judge has come, behind the first screen. */
   readonly standings: ReadonlySignal<ReadonlyMap<PieceId, Standing>>;
   /** Both, a moment behind: for what follows from them and may come after the screen. */
@@ -94,7 +97,8 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   if (which === 'demo' && !failure.value && shop.value.entries.size === 0)
     failure.value = await fillDemo(needs);
   const { nowMs, stopClock } = startClock(world, reopen, shop);
-  const { outlooks, standings, estimator, look, stopFollowing } = follow(which, shop, nowMs, world, whole);
+  const followed = follow(which, shop, nowMs, world, whole);
+  const { outlooks, cards, standings, estimator, look, stopFollowing } = followed;
   const { settled, stopSettling } = settle({ shop, outlooks, afterPaint: world.afterPaint });
   const close = (): void => {
     stopClock();
@@ -108,7 +112,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   };
   whole.then(fetchActions).catch(() => undefined); // the first tap tries again
   const actions = bindActions(needs);
-  const known = { isWhole, failure, nowMs, outlooks, standings, settled, estimator };
+  const known = { isWhole, failure, nowMs, outlooks, cards, standings, settled, estimator };
   const seen = { which, shop, setAside, held, mended, ...known };
   return { ...seen, actions, needs, look, reopen, leave, close };
 }
@@ -147,9 +151,10 @@ function follow(
 ) {
   const kept = keptStandings(which, shop.value, nowMs.value);
   const outlooks: Signal<ReadonlyMap<PieceId, Outlook>> = signal(kept.outlooks);
+  const cards: Signal<CardOutlooks> = signal(new Map());
   const following = whole
     .then(() => import('./outlook/outlooks'))
-    .then(({ followOutlooks }) => followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }));
+    .then(({ followOutlooks }) => followOutlooks({ shop, nowMs, outlooks, cards, startWorker, restMs }));
   const estimator = following.then((followed) => followed.estimator);
   estimator.catch(() => {
     const failed = { state: 'failed', message: NO_OUTLOOK_WORDS.lost } as const;
@@ -162,6 +167,7 @@ function follow(
   );
   return {
     outlooks,
+    cards,
     standings,
     estimator,
     look: (piece: PieceId | undefined) => once((followed) => followed.look(piece)),

@@ -4,6 +4,7 @@ import { DAY_S } from '../units';
 import { LOGBOOK_WORDS } from '../words/frame/logbook';
 import type { DeepReadonly } from './deep-readonly';
 import { AIR_KINDS } from './kinds/air';
+import { CARD_KINDS } from './kinds/card';
 import { CARTRIDGE_KINDS } from './kinds/cartridge';
 import { CAUTION_KINDS } from './kinds/caution';
 import { CHECK_KINDS } from './kinds/check';
@@ -57,6 +58,7 @@ export const KINDS = {
   ...PHOTO_KINDS,
   ...TONER_KINDS,
   ...RECORD_KINDS,
+  ...CARD_KINDS,
 };
 
 export type Kind = keyof typeof KINDS;

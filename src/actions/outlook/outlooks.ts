@@ -5,6 +5,8 @@ import type { Shop } from '../../logbook/fold/fold';
 import { standById } from '../../shop/zone/stands';
 import { NO_OUTLOOK_WORDS } from '../../words/frame/actions';
 import { published } from './awaited';
+import type { CardOutlooks } from './card-outlook';
+import { followCards } from './follow-cards';
 import { lawOutlook } from './law-outlook';
 import type { Outlook, PieceId } from './outlook';
 import { requestFor } from './request';
@@ -18,6 +20,8 @@ export interface OutlooksNeeds {
   /** Where the outlooks are shown. */
   readonly outlooks: Signal<ReadonlyMap<PieceId, Outlook>>;
   readonly startWorker: () => WorkerPort;
+  /** Where what the test cards say is shown. */
+  readonly cards: Signal<CardOutlooks>;
   /** How long the entries must rest before a piece is worked out anew. */
   readonly restMs: number;
 }
@@ -42,7 +46,14 @@ const everyTwoSeconds = (look: () => void) => {
 };
 
 /** Keeps an outlook for every piece on the bench, worked out again when an entry changes it, one piece at a time. */
-export function followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }: OutlooksNeeds): Outlooks {
+export function followOutlooks({
+  shop,
+  nowMs,
+  outlooks,
+  cards,
+  startWorker,
+  restMs,
+}: OutlooksNeeds): Outlooks {
   const estimator = createEstimator(startWorker, everyTwoSeconds);
   const worked = new Map<PieceId, Worked>();
   let wanted: ReadonlyMap<PieceId, string> = new Map();
@@ -51,9 +62,19 @@ export function followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }: O
   let looked: PieceId | undefined;
   let own: ReadonlyMap<PieceId, Outlook> = new Map();
   let rest: ReturnType<typeof setTimeout> | undefined;
+  const reviewCards = followCards({
+    shop,
+    nowMs,
+    cards,
+    estimator,
+    onRead: () => {
+      reviewAll();
+      workAfter(0);
+    },
+  });
 
   function reviewAll(): void {
-    const now = { shop: shop.value, nowMs: nowMs.value, outlooks: own, worked, looked };
+    const now = { shop: shop.value, nowMs: nowMs.value, outlooks: own, cards: cards.value, worked, looked };
     ({ wanted, outlooks: own } = review(now));
     outlooks.value = published(shop.value, own);
     if (running && wanted.get(running.piece) !== running.inputs) stop();
@@ -75,7 +96,7 @@ export function followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }: O
     const stand = standById(id, shop.value);
     if (!stand) return;
     const { piece } = stand;
-    const taught = taughtTo(stand, { shop: shop.value, outlooks: own });
+    const taught = taughtTo(stand, { shop: shop.value, outlooks: own, cards: cards.value });
     const byLaw = lawOutlook(piece, shop.value, from.atMs, taught.law);
     if (byLaw) return finish(id, from, byLaw);
     const asked = requestFor(piece, shop.value, from.atMs, taught.diffusivity);
@@ -109,6 +130,7 @@ export function followOutlooks({ shop, nowMs, outlooks, startWorker, restMs }: O
   const stopFollowing = effect(() => {
     shop.value;
     nowMs.value;
+    untracked(reviewCards);
     untracked(reviewAll);
     workAfter(restMs);
   });

@@ -4,6 +4,7 @@ import { standById, standsOf } from '../../shop/zone/stands';
 import { HOUR_S } from '../../units';
 import { workKey } from '../verdicts/kept-standings';
 import { dryingStands } from './awaited';
+import type { CardOutlooks } from './card-outlook';
 import { inputsOf } from './inputs';
 import type { Outlook, PieceId } from './outlook';
 import { taughtTo } from './taught';
@@ -19,6 +20,8 @@ export interface Reviewed {
   readonly nowMs: number;
   /** By stand: a piece as a whole, or a place on it. */
   readonly outlooks: ReadonlyMap<PieceId, Outlook>;
+  /** What the test cards say, by card. */
+  readonly cards: CardOutlooks;
   readonly worked: ReadonlyMap<PieceId, Worked>;
   /** The piece on screen; a closed one is worked out only there. */
   readonly looked: PieceId | undefined;

@@ -1,16 +1,20 @@
-import type { Belief, Estimate } from '../../estimator/estimate';
+import { PRIOR } from '../../estimator/belief';
+import type { Belief } from '../../estimator/estimate';
 import { isCuring } from '../../estimator/finishes/finish-law';
 import type { LawBelief } from '../../estimator/finishes/law-belief';
 import { lawOf } from '../../estimator/finishes/law-history';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/jars';
 import type { Piece } from '../../logbook/fold/pieces';
+import { asPiece, cardsOf, counted } from '../../shop/card/cards';
 import { sheetOf } from '../../shop/stack/sheet-times';
 import { type Stand, standById } from '../../shop/zone/stands';
+import { DAY_S } from '../../units';
+import type { CardOutlooks } from './card-outlook';
 import type { Outlook, PieceId } from './outlook';
-import { OF_LACQUER, shopBelief, shopLawBelief } from './shop-belief';
+import { BETWEEN_PIECES, type Learned, OF_LACQUER, shopBelief, shopLawBelief } from './shop-belief';
 
-/** What the other pieces with the same product have taught by their checks. */
+/** What the other pieces with the same product have taught by their checks, and the test cards by their weight. */
 export interface Taught {
   /** Of how solvent moves, where the product hardens by losing it alone. */
   readonly diffusivity: Belief | undefined;
@@ -21,27 +25,69 @@ export interface Taught {
 interface Bench {
   readonly shop: Shop;
   readonly outlooks: ReadonlyMap<PieceId, Outlook>;
+  readonly cards: CardOutlooks;
 }
 
-/** What the checks of others say of the product on a piece. */
-export function taughtTo({ id: own, piece }: Stand, { shop, outlooks }: Bench): Taught {
+/** How far what one piece or card has taught stands off another: shares of the prior's spread, all judgement. */
+const APART = {
+  /** A card that got this very piece's coats. */
+  ownCard: 0.1 / PRIOR.spread,
+  otherJar: 0.2,
+  /** Poured together, so nobody knows of what. */
+  pouredTogether: 0.4,
+  /** For a year between them, growing with its root. */
+  year: 0.3,
+} as const;
+const YEAR_MS = 365.25 * DAY_S * 1000;
+
+/** What the checks of others and the test cards say of the product on a piece. */
+export function taughtTo({ id: own, piece }: Stand, { shop, outlooks, cards }: Bench): Taught {
   const product = productOf(piece, shop);
-  const estimates = [...outlooks].flatMap(([id, outlook]) => {
+  const others = [...outlooks].flatMap(([id, outlook]) => {
     const other = outlook.state === 'ready' && id !== own ? standById(id, shop)?.piece : undefined;
     if (outlook.state !== 'ready' || !other || other.checks.length === 0) return [];
-    return productOf(other, shop) === product ? [outlook.estimate] : [];
+    if (productOf(other, shop) !== product) return [];
+    const apart = Math.hypot(BETWEEN_PIECES, between(piece, other, shop));
+    return [{ estimate: outlook.estimate, apart }];
   });
+  const byChecks = others.flatMap(({ estimate, apart }) =>
+    lawOf(estimate) ? [] : [{ ...estimate.learned, apart }],
+  );
   return {
-    diffusivity: ofLacquers(estimates),
-    law: shopLawBelief(estimates.flatMap((one) => lawOf(one)?.learned ?? [])),
+    diffusivity: shopBelief([...byChecks, ...byCards(piece, product, shop, cards)], OF_LACQUER),
+    law: shopLawBelief(
+      others.flatMap(({ estimate, apart }) => {
+        const law = lawOf(estimate);
+        return law ? [{ ...law.learned, apart }] : [];
+      }),
+    ),
   };
 }
 
-const ofLacquers = (estimates: readonly Estimate[]): Belief | undefined =>
-  shopBelief(
-    estimates.filter((one) => !lawOf(one)).map(({ learned }) => learned),
-    OF_LACQUER,
+/** What the test cards with this product say; the one that got the coats of this very piece most of all. */
+function byCards(piece: Piece, product: string | undefined, shop: Shop, cards: CardOutlooks): Learned[] {
+  return [...cards].flatMap(([id, outlook]) => {
+    const card = cardsOf(shop).get(id);
+    if (outlook.state !== 'ready' || !card || counted(card).length === 0) return [];
+    const film = asPiece(card);
+    if (productOf(film, shop) !== product) return [];
+    const isOwn = piece.coats.some((coat) => card.withCoats.has(coat.id));
+    const apart = Math.hypot(isOwn ? APART.ownCard : BETWEEN_PIECES, between(piece, film, shop));
+    return [{ ...outlook.reading.diffusivity, apart }];
+  });
+}
+
+/** What lies between two films besides their being two: another jar, jars poured together, and time. */
+function between(one: Piece, other: Piece, { jars }: Shop): number {
+  const [last, before] = [one.coats.at(-1), other.coats.at(-1)];
+  const isPoured = [last, before].some((coat) => jars.get(coat?.jar ?? '')?.boxedFrom !== undefined);
+  const years = Math.abs((last?.atMs ?? 0) - (before?.atMs ?? 0)) / YEAR_MS;
+  return Math.hypot(
+    last?.jar === before?.jar ? 0 : APART.otherJar,
+    isPoured ? APART.pouredTogether : 0,
+    APART.year * Math.sqrt(years),
   );
+}
 
 const texts = new WeakMap<Jar['product'], string>();
 

@@ -7,19 +7,37 @@ export interface Weighing {
   readonly massKg: number;
   /** Relative humidity of the air that it lay in, 0 to 1. */
   readonly humidity: number;
-  /** Dried warm until it lost no more: it holds next to no solvent. */
+  /** How far that is known; as a pocket hygrometer tells it where absent. */
+  readonly humiditySpread?: number;
+  /** It was dried warm before, as the history's air says. */
   readonly isWarmDried: boolean;
+  /** Smallest step of the scale where it is another one than weighed the bare foil, kg. */
+  readonly divisionKg?: number;
 }
 
 /** A card of foil that was coated beside a piece and is weighed now and then, SI. */
-export interface Card {
+export interface Card<History = StackHistory> {
   /** The film on it, as on a piece; its `panelEffusivity` is that of foil. */
-  readonly history: StackHistory;
+  readonly history: History;
+  /** Of all faces that were coated. */
   readonly areaM2: number;
   readonly bareKg: number;
   /** Smallest step of the scale, kg. */
   readonly divisionKg: number;
   readonly weighings: readonly Weighing[];
+  /** Moments, rising, for which the weight is to be told. */
+  readonly lookAtS?: readonly number[];
+}
+
+/** What it is to weigh at a moment, as is believed now. */
+export interface Expected {
+  readonly atS: number;
+  /** In the humidity of {@link CardReading.humidity}: one in ten is lighter than `lowKg`, one in ten heavier than `highKg`. */
+  readonly lowKg: number;
+  readonly likelyKg: number;
+  readonly highKg: number;
+  /** What a weighing then would tell of the diffusivity, in nats. */
+  readonly gain: number;
 }
 
 /** What the weighings of a card say. */
@@ -32,4 +50,11 @@ export interface CardReading {
   readonly dryKg: Belief;
   /** Solvent expected at each weighing as is believed now, kg, with the tenth and the ninth tenth. */
   readonly heldKg: readonly { readonly low: number; readonly likely: number; readonly high: number }[];
+  /** Humidity for which the weights below are told. */
+  readonly humidity: number;
+  /** Each weighing as it would be in that humidity, kg. */
+  readonly weighedKg: readonly number[];
+  readonly expected: readonly Expected[];
+  /** What drying it warm now and weighing it would tell, in nats. */
+  readonly warmGain: number;
 }

@@ -4,6 +4,15 @@ export interface Normal {
   logDensity(values: readonly number[]): number;
   /** The likely size of each thing shared, given the values. */
   shared(values: readonly number[]): readonly number[];
+  /**
+   * One more quantity given the values: its mean is `weights` times them, and this its variance.
+   * @param along so much of each thing shared is in it
+   * @param itsNoise its own noise
+   */
+  oneMore(
+    along: readonly number[],
+    itsNoise: number,
+  ): { readonly weights: readonly number[]; readonly variance: number };
 }
 
 /** What several quantities share: so much of it in each, and how far it is spread. */
@@ -37,6 +46,20 @@ export function createNormal(noise: readonly number[], shared: readonly Shared[]
         ({ along, spread }) =>
           spread ** 2 * along.reduce((sum, part, i) => sum + part * (weighed[i] as number), 0),
       );
+    },
+    oneMore(along, itsNoise) {
+      const more = shared.map(({ along: parts, spread }, s) => ({
+        spread,
+        parts,
+        own: (along[s] as number) * spread,
+      }));
+      const covariances = noise.map((_, i) =>
+        more.reduce((sum, { own, parts, spread }) => sum + own * spread * (parts[i] as number), 0),
+      );
+      const whitened = forward(factor, covariances);
+      const before = more.reduce((sum, { own }) => sum + own ** 2, itsNoise ** 2);
+      const variance = whitened.reduce((rest, value) => rest - value ** 2, before);
+      return { weights: backward(factor, whitened), variance };
     },
   };
 }

@@ -1,5 +1,7 @@
+import type { CardReading } from '../card/card';
+import type { CardForetold } from '../card/foretell';
 import type { Estimate } from '../estimate';
-import type { PlainRequest } from './plain';
+import type { PlainCardPlan, PlainCardRequest, PlainRequest } from './plain';
 
 /** The part of a Worker that is needed here. */
 export interface WorkerPort {
@@ -13,6 +15,8 @@ export interface WorkerPort {
 /** What the worker answers. */
 export type Answer =
   | { readonly ok: true; readonly estimate: Estimate }
+  | { readonly ok: true; readonly reading: CardReading }
+  | { readonly ok: true; readonly foretold: CardForetold }
   | { readonly ok: false; readonly why: 'too-thick' | 'unsolvable'; readonly message: string };
 
 /** The estimate is no longer wanted. */
@@ -40,12 +44,23 @@ export type LookEvery = (look: () => void) => () => void;
 const MOST_LOOKS = 15;
 
 export interface Estimator {
-  estimate(request: PlainRequest): { readonly result: Promise<Estimate>; cancel(): void };
+  estimate(request: PlainRequest): Asked<Estimate>;
+  /** What the weighings of a test card say. */
+  weigh(request: PlainCardRequest): Asked<CardReading>;
+  /** What a test card that is yet to be made can tell. */
+  foretell(request: PlainCardPlan): Asked<CardForetold>;
 }
 
+/** An answer that is on its way. */
+interface Asked<Value> {
+  readonly result: Promise<Value>;
+  cancel(): void;
+}
+type Done = Extract<Answer, { ok: true }>;
+
 interface Job {
-  readonly request: PlainRequest;
-  readonly resolve: (estimate: Estimate) => void;
+  readonly request: PlainRequest | PlainCardRequest | PlainCardPlan;
+  readonly resolve: (done: Done) => void;
   readonly reject: (reason: Error) => void;
 }
 
@@ -99,30 +114,36 @@ export function createEstimator(
 
   function listenTo(started: WorkerPort): WorkerPort {
     started.onmessage = ({ data }) =>
-      settle((job) =>
-        data.ok ? job.resolve(data.estimate) : job.reject(new EstimatorError(data.message, data.why)),
-      );
+      settle((job) => (data.ok ? job.resolve(data) : job.reject(new EstimatorError(data.message, data.why))));
     started.onerror = ({ message }) => loseWorker(new EstimatorError(message || 'The worker did not load.'));
     started.onmessageerror = () => loseWorker(new EstimatorError('The answer could not be read.'));
     return started;
   }
 
+  function ask<Value>(request: Job['request'], of: (done: Done) => Value | undefined): Asked<Value> {
+    let job: Job | undefined;
+    const answered = new Promise<Done>((resolve, reject) => {
+      job = { request, resolve, reject };
+      waiting.push(job);
+      runNext();
+    });
+    return {
+      result: answered.then((done) => {
+        const value = of(done);
+        if (value === undefined) throw new EstimatorError('The worker answered something else.');
+        return value;
+      }),
+      cancel() {
+        if (job === running) loseWorker(new CancelledError('Cancelled.'));
+        const place = waiting.indexOf(job as Job);
+        if (place >= 0) waiting.splice(place, 1)[0]?.reject(new CancelledError('Cancelled.'));
+      },
+    };
+  }
+
   return {
-    estimate(request) {
-      let job: Job | undefined;
-      const result = new Promise<Estimate>((resolve, reject) => {
-        job = { request, resolve, reject };
-        waiting.push(job);
-        runNext();
-      });
-      return {
-        result,
-        cancel() {
-          if (job === running) loseWorker(new CancelledError('Cancelled.'));
-          const place = waiting.indexOf(job as Job);
-          if (place >= 0) waiting.splice(place, 1)[0]?.reject(new CancelledError('Cancelled.'));
-        },
-      };
-    },
+    estimate: (request) => ask(request, (done) => ('estimate' in done ? done.estimate : undefined)),
+    weigh: (request) => ask(request, (done) => ('reading' in done ? done.reading : undefined)),
+    foretell: (request) => ask(request, (done) => ('foretold' in done ? done.foretold : undefined)),
   };
 }

@@ -15,3 +15,11 @@ export const requestFrom = (plain: PlainRequest): EstimateRequest => ({
   history: historyFrom(plain.history),
   whatIf: plain.whatIf.map(({ name, history }) => ({ name, history: historyFrom(history) })),
 });
+
+/** A card, or the plan of one, with its solvents filled in from the table. */
+export const cardFrom = <Plain extends { readonly history: PlainHistory }>(
+  plain: Plain,
+): Omit<Plain, 'history'> & { readonly history: StackHistory } => ({
+  ...plain,
+  history: historyFrom(plain.history),
+});

@@ -1,5 +1,6 @@
 import type { Entry } from '../entry';
 import { foldAir } from './air';
+import { foldCards } from './cards';
 import { foldCautions } from './cautions';
 import type { Corrected } from './corrections';
 import { foldDataSheets } from './data-sheets';
@@ -37,6 +38,7 @@ export const foldAll = (remember: Remember) => ({
   ...remember(foldReminders),
   ...remember(foldSettings),
   ...remember(foldZonePieces),
+  ...remember(foldCards),
 });
 
 /** The shop as it is now. */

@@ -13,7 +13,7 @@ const passesOf = <Count extends v.GenericSchema<number>>(passes: Count) =>
 
 const Film = v.variant('by', [Wet, passesOf(count(COUNTS.passes)), Usual]);
 /** Half a pass, as a toner is brought up to its depth. */
-const FilmByHalves = v.variant('by', [Wet, passesOf(halves(COUNTS.passes)), Usual]);
+export const FilmByHalves = v.variant('by', [Wet, passesOf(halves(COUNTS.passes)), Usual]);
 
 export const COAT_FIELDS = { how: v.picklist(COAT_WAYS), film: Film };
 

@@ -15,6 +15,7 @@ export const REMINDER_KINDS = [
   'cartridge',
   'rags',
   'customer-update',
+  'weigh-card',
 ] as const;
 export type ReminderKind = (typeof REMINDER_KINDS)[number];
 

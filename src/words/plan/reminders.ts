@@ -21,6 +21,7 @@ export const REMINDER_WORDS = {
     text: 'Oily rags into the closed metal can with water; overspray and filters wetted and out. They can heat up by themselves until they burn.',
   },
   'customer-update': { title: 'Tell the owner', text: 'A draft is ready for you to change.' },
+  'weigh-card': { title: 'Weigh the test card', text: 'A weighing now tells most.' },
 } as const;
 
 /** "Next coat: Radio cabinet" */
@@ -92,6 +93,7 @@ export const REMINDER_KIND_WORDS = {
   cartridge: 'Change the cartridge',
   rags: 'Rags, overspray, filters',
   'customer-update': 'Tell the owner',
+  'weigh-card': 'Weigh the test card',
 } as const;
 
 export const REMINDER_SETTINGS = {

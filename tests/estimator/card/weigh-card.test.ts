@@ -1,32 +1,36 @@
 import { describe, expect, test } from 'vitest';
 import { PRIOR } from '../../../src/estimator/belief';
 import type { Card, Weighing } from '../../../src/estimator/card/card';
+import { foretellCard, warmFor } from '../../../src/estimator/card/foretell';
+import { heldBetween, heldTable, laidDryKg } from '../../../src/estimator/card/held';
 import { createNormal } from '../../../src/estimator/card/normal';
-import { heldBetween, heldTable, laidDryKg, weighCard } from '../../../src/estimator/card/weigh-card';
+import { weighCard } from '../../../src/estimator/card/weigh-card';
 import { DAY_S, stack } from '../stacks';
 
 const AREA_M2 = 0.02;
 const BARE_KG = 0.001;
 const plan = { ...stack({ coats: 3, dryUm: 25 }), panelEffusivity: 60 };
 const lastS = plan.events.at(-1)?.atS as number;
+/** The plan with a day at 57 C before the sixth day. */
+const warmed = { ...plan, air: warmFor(plan.air, lastS + 5 * DAY_S, lastS + 6 * DAY_S, 330.15) };
 
 /** Weighings of a card as they would be were the diffusivity and the thickness so; the last one dried warm where asked. */
 function weighed(lnD: number, thick: number, days: readonly number[], isWarm: boolean): Weighing[] {
   const events = plan.events.map((event) =>
     event.kind === 'coat' ? { ...event, dryM: event.dryM * thick } : event,
   );
-  const history = { ...plan, events };
+  const history = { ...(isWarm ? warmed : plan), events };
   const atS = days.map((day) => lastS + day * DAY_S);
   const table = heldTable(history, AREA_M2, atS);
   const dryKg = laidDryKg({ history, areaM2: AREA_M2 });
   return atS.map((at, w) => {
     const isWarmDried = isWarm && w === atS.length - 1;
-    const heldKg = isWarmDried ? 0 : heldBetween(table, w, lnD, 0);
+    const heldKg = heldBetween(table, w, lnD, 0);
     return { atS: at, humidity: 0.5, isWarmDried, massKg: BARE_KG + dryKg * 1.015 + heldKg };
   });
 }
 const card = (weighings: readonly Weighing[], divisionKg = 1e-6): Card => ({
-  history: plan,
+  history: weighings.some(({ isWarmDried }) => isWarmDried) ? warmed : plan,
   areaM2: AREA_M2,
   bareKg: BARE_KG,
   divisionKg,
@@ -70,7 +74,7 @@ describe('a card', () => {
       expect(likely).toBeLessThanOrEqual(high);
     }
     expect(heldKg[0]?.likely).toBeGreaterThan(heldKg[2]?.likely as number);
-    expect(heldKg[3]?.high).toBe(0);
+    expect(heldKg[3]?.high).toBeLessThan((heldKg[2]?.likely as number) / 10);
   });
 });
 
@@ -83,8 +87,94 @@ describe('a normal of what is shared', () => {
     expect(normal.logDensity([1, 2])).toBeCloseTo(-0.5 * (17 / 49) - 0.5 * Math.log(49), 12);
   });
 
+  test('foretells one more', () => {
+    // Covariance of the third with both: 9; its variance 9 + 16. C^-1 (9, 9) = (9 * (13 - 9), 9 * (10 - 9)) / 49, by hand
+    const { weights, variance } = normal.oneMore([1], 4);
+    expect(weights[0]).toBeCloseTo(36 / 49, 12);
+    expect(weights[1]).toBeCloseTo(9 / 49, 12);
+    expect(variance).toBeCloseTo(25 - (9 * 45) / 49, 12);
+  });
+
   test('says how much of it is shared', () => {
     // s^2 a C^-1 x = 9 ((13 - 18) + (20 - 9)) / 49 = 54 / 49, by hand
     expect(normal.shared([1, 2])[0]).toBeCloseTo(54 / 49, 12);
   });
+});
+
+describe('what is expected of a card', () => {
+  const days = [0.25, 1, 2];
+  const lookAtS = [0.5, 3, 10].map((day) => lastS + day * DAY_S);
+  const reading = weighCard({ ...card(weighed(0, 1, days, false)), lookAtS });
+
+  test('is what it would weigh, in a band, lighter as time goes on', () => {
+    const then = weighed(0, 1, [0.5, 3, 10], false);
+    for (const [i, { lowKg, likelyKg, highKg }] of reading.expected.entries()) {
+      const truly = then[i]?.massKg as number;
+      expect(lowKg).toBeLessThan(truly);
+      expect(highKg).toBeGreaterThan(truly);
+      expect(Math.abs(likelyKg - truly)).toBeLessThan(2e-6);
+    }
+    const likely = reading.expected.map(({ likelyKg }) => likelyKg);
+    expect(likely).toEqual(likely.toSorted((one, other) => other - one));
+  });
+
+  test('the band between two weighings is narrower than long after them', () => {
+    const [between, , after] = reading.expected.map(({ lowKg, highKg }) => highKg - lowKg);
+    expect(between).toBeLessThan((after as number) * 0.8);
+  });
+
+  test('once weighed so, the weighing tells as much as was said', () => {
+    const before = reading.diffusivity.spread;
+    for (const [i, day] of [0.5, 3, 10].entries()) {
+      const weighings = weighed(
+        0,
+        1,
+        [...days, day].sort((a, b) => a - b),
+        false,
+      );
+      const told = Math.log(before / weighCard(card(weighings)).diffusivity.spread);
+      const gain = reading.expected[i]?.gain as number;
+      expect(Math.abs(told - gain)).toBeLessThan(0.35 * gain); // two normals stand in for the grid
+    }
+  });
+
+  test('warm drying tells more than any other weighing after two days', () => {
+    expect(reading.warmGain).toBeGreaterThan(Math.max(...reading.expected.map(({ gain }) => gain)));
+  });
+
+  test('another scale tells less than the same one', () => {
+    const weighings = weighed(0, 1, [0.25, 1, 2, 7], false);
+    const onOther = weighings.map((one, w) => (w < 2 ? one : { ...one, divisionKg: 1e-5 }));
+    const spread = (some: readonly Weighing[]) => weighCard(card(some)).diffusivity.spread;
+    expect(spread(onOther)).toBeGreaterThan(spread(weighings));
+  });
+
+  test('a humidity that nobody read tells less', () => {
+    const weighings = weighed(0, 1, [0.25, 1, 2, 7], false);
+    const guessed = weighings.map((one) => ({ ...one, humiditySpread: 0.12 }));
+    expect(weighCard(card(guessed)).diffusivity.spread).toBeGreaterThan(
+      weighCard(card(weighings)).diffusivity.spread,
+    );
+  });
+});
+
+test('what a card can tell is said before it is made: a finer scale and warm drying tell more', () => {
+  const told = (divisionKg: number) => foretellCard({ history: plan, areaM2: AREA_M2, divisionKg });
+  const [fine, coarse] = [told(1e-6), told(1e-5)];
+  expect(fine.prior).toBeCloseTo(2.5, 6);
+  expect(coarse.warm).toBeLessThan(coarse.plain);
+  expect(fine.warm).toBeLessThan(1.6);
+  expect(coarse.warm).toBeGreaterThan(fine.warm);
+  expect(coarse.plain).toBeGreaterThan(fine.plain);
+  expect(coarse.plain).toBeLessThan(2.5);
+});
+
+test('warmth is put into the air for its time and no longer', () => {
+  const air = [0, 10, 20].map((fromS) => ({ fromS, temperatureK: 290 + fromS, transferMS: 1e-3 }));
+  expect(warmFor(air, 5, 15, 330).map(({ fromS, temperatureK }) => [fromS, temperatureK])).toEqual([
+    [0, 290],
+    [5, 330],
+    [15, 300],
+    [20, 310],
+  ]);
 });

@@ -1,0 +1,75 @@
+import { PRIOR } from '../belief';
+import type { AirSpan, StackHistory } from '../history';
+import { lastWetS } from '../read-off';
+import type { Card, Weighing } from './card';
+import { heldBetween, heldTable, laidDryKg } from './held';
+import { weighCard } from './weigh-card';
+
+/** A card that is yet to be made. */
+export type CardPlan<History = StackHistory> = Pick<Card<History>, 'history' | 'areaM2' | 'divisionKg'>;
+
+/** Factor of the band either way after weighings of a card as usual. */
+export interface CardForetold {
+  /** Before it. */
+  readonly prior: number;
+  /** Weighed over a fortnight, never dried warm. */
+  readonly plain: number;
+  /** Weighed over two days and then dried warm. */
+  readonly warm: number;
+}
+
+const DAY_S = 86_400;
+const HUMIDITY = 0.5;
+/** Weighed at these days after the last coat, which tell most (worked out with this solver). */
+const OVER_A_FORTNIGHT = [0.25, 1, 2, 4, 7, 14];
+const BEFORE_WARM = [0.25, 1, 2];
+const WARM_FROM = 5;
+const WARM_UNTIL = 6;
+/** As warm as a heat mat makes it, K: 57 C. */
+const WARM_K = 330.15;
+const TENTH = 1.2816;
+
+/** The air with a stretch of warm drying in it. */
+export function warmFor(
+  air: readonly AirSpan[],
+  fromS: number,
+  untilS: number,
+  temperatureK: number,
+): AirSpan[] {
+  const at = (s: number) => air.findLast((span) => span.fromS <= s) ?? air[0];
+  const [before, after] = [at(fromS), at(untilS)];
+  if (!before || !after) return [...air];
+  return [
+    ...air.filter((span) => span.fromS < fromS),
+    { ...before, fromS, temperatureK },
+    { ...after, fromS: untilS },
+    ...air.filter((span) => span.fromS > untilS),
+  ];
+}
+
+/** What a card of this film on this scale can tell, were everything as usual: said before one is made. */
+export function foretellCard(plan: CardPlan): CardForetold {
+  const lastS = lastWetS(plan.history);
+  const [fromS, untilS] = [lastS + WARM_FROM * DAY_S, lastS + WARM_UNTIL * DAY_S];
+  const warmed = { ...plan.history, air: warmFor(plan.history.air, fromS, untilS, WARM_K) };
+  return {
+    prior: Math.exp(TENTH * PRIOR.spread),
+    plain: factorOf(plan, plan.history, OVER_A_FORTNIGHT, false),
+    warm: factorOf(plan, warmed, [...BEFORE_WARM, WARM_UNTIL], true),
+  };
+}
+
+function factorOf(plan: CardPlan, history: StackHistory, days: readonly number[], isWarm: boolean): number {
+  const atS = days.map((day) => lastWetS(history) + day * DAY_S);
+  const table = heldTable(history, plan.areaM2, atS);
+  const dryKg = laidDryKg({ history, areaM2: plan.areaM2 });
+  const weighings = atS.map(
+    (moment, w): Weighing => ({
+      atS: moment,
+      massKg: dryKg * 1.015 + heldBetween(table, w, 0, 0),
+      humidity: HUMIDITY,
+      isWarmDried: isWarm && w === atS.length - 1,
+    }),
+  );
+  return Math.exp(TENTH * weighCard({ ...plan, history, bareKg: 0, weighings }).diffusivity.spread);
+}

@@ -1,0 +1,49 @@
+import { between, RUN_AT } from '../belief';
+import type { StackHistory } from '../history';
+import { simulate } from '../simulate';
+import type { Card } from './card';
+
+/** Logarithms of the evaporation at which the card is marched. */
+const EVAPORATION_AT = [-Math.log(1.5), 0, Math.log(1.5)] as const;
+
+/** Solvent on the card at each moment, kg, for every diffusivity and evaporation at which it is marched. */
+export type HeldTable = readonly (readonly (readonly number[])[])[];
+
+/** Marches a card at seven diffusivities and three evaporations. Times must rise. */
+export function heldTable(history: StackHistory, areaM2: number, atS: readonly number[]): HeldTable {
+  const untilS = (atS.at(-1) ?? 0) + 1;
+  return EVAPORATION_AT.map((lnTransfer) =>
+    RUN_AT.map((lnDiffusivity) => {
+      const { binder, air, solvents } = history;
+      const { heldThen } = simulate(
+        {
+          ...history,
+          binder: { ...binder, glassDiffusivityM2S: binder.glassDiffusivityM2S * Math.exp(lnDiffusivity) },
+          air: air.map((span) => ({ ...span, transferMS: span.transferMS * Math.exp(lnTransfer) })),
+        },
+        { untilS, profileAtS: atS },
+      );
+      return heldThen.map((held) =>
+        held.reduce((sum, volume, i) => sum + volume * (solvents[i]?.densityKgM3 ?? 0) * areaM2, 0),
+      );
+    }),
+  );
+}
+
+/** Solvent at a moment between the marches, kg. */
+export function heldBetween(table: HeldTable, moment: number, lnD: number, lnE: number): number {
+  const at = (e: number) =>
+    between(
+      (table[e] as HeldTable[number]).map((run) => run[moment] as number),
+      lnD,
+    );
+  const share = Math.min(1, Math.abs(lnE) / Math.log(1.5));
+  return at(1) + share * (at(lnE < 0 ? 0 : 2) - at(1));
+}
+
+/** Dry film on the card as it was laid, kg. */
+export const laidDryKg = ({ history, areaM2 }: Pick<Card, 'history' | 'areaM2'>): number =>
+  history.events.reduce(
+    (sum, event) => sum + (event.kind === 'coat' ? event.dryM * areaM2 * history.binder.densityKgM3 : 0),
+    0,
+  );
