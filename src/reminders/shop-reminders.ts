@@ -17,6 +17,8 @@ export interface Jar {
 export interface Surroundings {
   readonly jars: readonly Jar[];
   readonly cartridges: readonly { readonly id: string; readonly changeAt: number }[];
+  /** Test cards, how often each was weighed, and when the next weighing tells most. */
+  readonly cards: readonly { readonly id: string; readonly weighed: number; readonly at: number }[];
   readonly updates: readonly { readonly pieceId: string; readonly at: number }[];
 }
 
@@ -30,7 +32,7 @@ const WARN_OWNER_AHEAD = 2 * DAY;
 const RAGS_AHEAD_DAYS = 7;
 
 /** What the shop itself reminds of, whatever is on the bench. */
-export function shopReminders({ jars, cartridges, updates }: Surroundings): Reminder[] {
+export function shopReminders({ jars, cartridges, cards, updates }: Surroundings): Reminder[] {
   return [
     ...jars.map(
       (jar): Reminder => ({ id: `jar-end:${jar.id}`, kind: 'jar-end', at: jarWarning(jar), thingId: jar.id }),
@@ -40,6 +42,14 @@ export function shopReminders({ jars, cartridges, updates }: Surroundings): Remi
         id: `cartridge:${id}`,
         kind: 'cartridge',
         at: changeAt,
+        thingId: id,
+      }),
+    ),
+    ...cards.map(
+      ({ id, weighed, at }): Reminder => ({
+        id: `weigh-card:${id}:${weighed}`,
+        kind: 'weigh-card',
+        at,
         thingId: id,
       }),
     ),

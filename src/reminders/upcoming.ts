@@ -48,7 +48,12 @@ function oneOf(
     untilMs: Math.min(toInstantMs(lastUse), toInstantMs(at) + A_DAY_MS),
     title: isOne && only ? only.title : groupTitle(texts.length),
     text: isOne && only ? only.text : texts.map(({ title }) => title).join('\n'),
-    address: isOne && first?.pieceId !== undefined ? `#/piece/${first.pieceId}` : '#/bench',
+    address: isOne ? addressFor(first) : '#/bench',
     mustAcknowledge,
   };
+}
+
+function addressFor({ kind, pieceId, thingId }: Partial<Reminder> = {}): string {
+  if (kind === 'weigh-card' && thingId !== undefined) return `#/more/cards/${thingId}`;
+  return pieceId === undefined ? '#/bench' : `#/piece/${pieceId}`;
 }

@@ -6,7 +6,7 @@ import type { Surroundings } from '../../src/reminders/shop-reminders';
 import { bench, coat, dateTime, piece, shop, utc, wait, window } from '../planner/a-bench';
 
 const NOW = utc('2026-03-02 09:00');
-const NOTHING: Surroundings = { jars: [], cartridges: [], updates: [] };
+const NOTHING: Surroundings = { jars: [], cartridges: [], cards: [], updates: [] };
 const hold: Step = { id: 'h', kind: 'hold', against: 'blush' };
 const sink: GateStep = {
   id: 'g',
@@ -143,6 +143,7 @@ test('reminds of jars, cartridges and owners', () => {
       { id: 'old', madeAt: NOW - 180 * 1440, life: { minutes: 200 * 1440, atC: 20 }, air: [] }, // a fortnight before
     ],
     cartridges: [{ id: 'c', changeAt: NOW + 600 }],
+    cards: [],
     updates: [{ pieceId: 'a', at: NOW + 700 }],
   };
   expect(reminded([], {}, around)).toEqual([

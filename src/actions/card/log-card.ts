@@ -1,4 +1,5 @@
 import type { Coat } from '../../logbook/fold/pieces';
+import { filmSaidBy } from '../film-said';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 
 /** Makes a test card. */
@@ -6,17 +7,10 @@ export const makeCard = (needs: ActionNeeds, said: Omit<Said<'card-made'>, 'card
   log(needs, 'card-made', { card: needs.newId(), ...said });
 
 /** Says that a card got the same coat as a piece, at the same time. */
-export const coatCardWith = (
-  needs: ActionNeeds,
-  card: string,
-  {
-    id: coat,
-    jar,
-    how,
-    film,
-    atMs,
-  }: Pick<Coat, 'id' | 'jar' | 'how' | 'atMs'> & Pick<Said<'coat-laid'>, 'film'>,
-): Logged<'card-coated'> => log(needs, 'card-coated', { card, coat, jar, how, film }, atMs);
+export const coatCardWith = (needs: ActionNeeds, card: string, coat: Coat): Logged<'card-coated'> => {
+  const { id, jar, how, atMs } = coat;
+  return log(needs, 'card-coated', { card, coat: id, jar, how, film: filmSaidBy(coat) }, atMs);
+};
 
 /** Logs what a card weighs. */
 export const weighCard = (

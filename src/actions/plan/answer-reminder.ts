@@ -6,6 +6,7 @@ import { fail, type Result } from '../../result';
 import { tasksOf } from '../../shop/plan/happenings';
 import { REMINDER_PAGE } from '../../words/plan/reminders';
 import { layCoat } from '../coat';
+import { filmSaidBy } from '../film-said';
 import { type ActionNeeds, log } from '../log';
 import type { Refused } from '../refused';
 import { markStep } from './mark-step';
@@ -52,8 +53,8 @@ async function layAsBefore(
 ): Promise<Answered> {
   const before = coatBefore(needs, pieceId, stepId);
   if (!before) return fail({ sentence: REMINDER_PAGE.noCoatBefore, fields: {} });
-  const { jar, how, film } = before;
-  const said = { piece: pieceId, jar, how, film: asTyped(film) };
+  const { jar, how } = before;
+  const said = { piece: pieceId, jar, how, film: filmSaidBy(before) };
   return layCoat(needs, said, atMs);
 }
 
@@ -70,15 +71,4 @@ function coatBefore({ logbook }: ActionNeeds, pieceId: string, stepId: string | 
         shop.jars.get(coat.jar)?.emptiedMs === undefined &&
         (task === undefined || !plan ? coat.how !== 'flash' : tasksOf(coat, plan, shop).includes(task)),
     );
-}
-
-function asTyped(film: Coat['film']) {
-  if (film.by === 'wet') return { by: film.by, wetFilm: film.wetFilm.typed } as EntryOf<'coat-laid'>['film'];
-  if (film.by === 'usual')
-    return { by: film.by, dryFilm: film.dryFilm.typed } as EntryOf<'coat-laid'>['film'];
-  return {
-    by: film.by,
-    passes: film.passes,
-    perPass: film.perPass.typed,
-  } as EntryOf<'coat-laid'>['film'];
 }

@@ -8,6 +8,7 @@ import type { Acknowledgement, Reminder } from '../../reminders/reminder';
 import { remindersOf } from '../../reminders/reminders';
 import { ragReminders, shopReminders } from '../../reminders/shop-reminders';
 import { hoursOf } from '../../shop/plan/clock-hours';
+import type { CardOutlooks } from '../outlook/card-outlook';
 import type { OpenShop } from '../shop';
 import { benchNow } from './bench';
 import { followPlan, type Planned } from './follow-plan';
@@ -22,13 +23,13 @@ const followed = new WeakMap<OpenShop, ReadonlySignal<Standing>>();
 export function followReminders(open: OpenShop): ReadonlySignal<Standing> {
   const known = followed.get(open);
   if (known) return known;
-  const { shop, settled, nowMs } = open;
+  const { shop, settled, cards, nowMs } = open;
   const { planned } = followPlan(open);
   const atLastEntry = computed(() => remindersAtLastEntry(open));
   const all = computed(() => {
     const { plan } = planned.value;
     const { shop, outlooks } = settled.value;
-    const live = ofPlan(shop, planned.value);
+    const live = ofPlan(shop, planned.value, cards.value);
     const all = [
       ...(plan.ok ? sinceWhen(live, atLastEntry.value, plan.value) : live),
       ...milestoneReminders(shop, outlooks),
@@ -41,17 +42,17 @@ export function followReminders(open: OpenShop): ReadonlySignal<Standing> {
 }
 
 /** The reminders of the plan as it was when something was last written down. */
-function remindersAtLastEntry({ settled, needs }: OpenShop): readonly Reminder[] {
+function remindersAtLastEntry({ settled, cards, needs }: OpenShop): readonly Reminder[] {
   const { shop, outlooks } = settled.value;
   const { last } = shop;
   if (!last) return [];
   const bench = benchNow({ shop, outlooks, nowMs: Date.parse(last.at), zone: needs.zone() });
-  return ofPlan(shop, { bench, plan: planBench(bench) });
+  return ofPlan(shop, { bench, plan: planBench(bench) }, cards.value);
 }
 
 /** Where there is no plan for some fault in it, the shop itself still reminds, of rags before all. */
-function ofPlan(shop: Shop, { bench, plan }: Planned): Reminder[] {
-  if (plan.ok) return remindersOf(plan.value, bench, surroundings(shop, plan.value));
+function ofPlan(shop: Shop, { bench, plan }: Planned, cards: CardOutlooks): Reminder[] {
+  if (plan.ok) return remindersOf(plan.value, bench, surroundings(shop, plan.value, cards));
   const steps = bench.pieces.flatMap(({ id, steps }) =>
     steps.flatMap((step) =>
       step.done
@@ -71,7 +72,7 @@ function ofPlan(shop: Shop, { bench, plan }: Planned): Reminder[] {
     ),
   );
   const past = { now: bench.now, steps, pieces: [], isProved: false };
-  return [...ragReminders(past, bench.shop), ...shopReminders(surroundings(shop, undefined))];
+  return [...ragReminders(past, bench.shop), ...shopReminders(surroundings(shop, undefined, cards))];
 }
 
 /** Who was told too late to leave a piece alone has missed nothing. */

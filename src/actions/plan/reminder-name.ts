@@ -1,10 +1,13 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Reminder } from '../../reminders/reminder';
+import { cardsOf } from '../../shop/card/cards';
 
-/** What a reminder is about, by name: its piece, its jar or its cartridge. */
+/** What a reminder is about, by name: its piece, its jar, its cartridge, or the piece beside which its card lies. */
 export function reminderName(
   { pieceId = '', thingId = '' }: Pick<Reminder, 'pieceId' | 'thingId'>,
-  { pieces, jars, filters }: Shop,
+  shop: Shop,
 ): string | undefined {
-  return pieces.get(pieceId)?.name ?? jars.get(thingId)?.name ?? filters.get(thingId)?.name;
+  const { pieces, jars, filters } = shop;
+  const beside = cardsOf(shop).get(thingId)?.pieceId;
+  return pieces.get(beside ?? pieceId)?.name ?? jars.get(thingId)?.name ?? filters.get(thingId)?.name;
 }

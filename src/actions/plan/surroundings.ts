@@ -4,13 +4,37 @@ import { toMinute } from '../../planner/local-day';
 import type { Plan } from '../../planner/plan';
 import type { Surroundings } from '../../reminders/shop-reminders';
 import { filtersInUse } from '../../shop/air/filter-clock';
+import { cardsOf } from '../../shop/card/cards';
+import { nextWeighing } from '../../shop/card/next-weighing';
 import { jarLife } from '../../shop/jar/life';
+import type { CardOutlooks } from '../outlook/card-outlook';
 
 const WARM_C = 20;
 
 /** What in the shop comes to an end, and which owners wait for word. */
-export function surroundings(shop: Shop, plan: Plan | undefined): Surroundings {
-  return { jars: jarsOf(shop), cartridges: cartridgesOf(shop), updates: readyOf(shop, plan) };
+export function surroundings(
+  shop: Shop,
+  plan: Plan | undefined,
+  cards: CardOutlooks = new Map(),
+): Surroundings {
+  return {
+    jars: jarsOf(shop),
+    cartridges: cartridgesOf(shop),
+    cards: weighingsDue(shop, cards),
+    updates: readyOf(shop, plan),
+  };
+}
+
+/** When each open card is to be weighed, as it stood when it was last weighed or coated, so that the time does not run away. */
+function weighingsDue(shop: Shop, cards: CardOutlooks): Surroundings['cards'] {
+  return [...cardsOf(shop).values()].flatMap((card) => {
+    const outlook = cards.get(card.id);
+    if (outlook?.state !== 'ready' || card.endedMs !== undefined) return [];
+    const sinceMs = Math.max(card.coats.at(-1)?.atMs ?? 0, card.weighings.at(-1)?.atMs ?? 0);
+    const next = nextWeighing(card, outlook, sinceMs);
+    const { weighings } = card;
+    return next.do === 'nothing' ? [] : [{ id: card.id, weighed: weighings.length, at: toMinute(next.atMs) }];
+  });
 }
 
 /** The end of a jar is worked out from the air of the shop already: it is told as a life that no air changes. */

@@ -35,7 +35,7 @@ interface DoneActProps {
 
 /** The act that a reminder asks for: on its own page, or done with a tap. */
 export function DoneAct({ reminders, onDone }: DoneActProps) {
-  const [{ kind, pieceId = '' }] = reminders;
+  const [{ kind, pieceId = '', thingId = '' }] = reminders;
   if (laysCoat({ kind }))
     return (
       <LinkButton kind="main" href={coatOn(reminders.flatMap((one) => one.pieceId ?? []))}>
@@ -46,6 +46,12 @@ export function DoneAct({ reminders, onDone }: DoneActProps) {
     return (
       <LinkButton kind="main" href={linkTo('air', 'day-end')}>
         {REMINDER_PAGE.dayEnd}
+      </LinkButton>
+    );
+  if (kind === 'weigh-card')
+    return (
+      <LinkButton kind="main" href={linkTo('more', 'cards', thingId)}>
+        {REMINDER_PAGE.weigh}
       </LinkButton>
     );
   if (kind === 'customer-update')

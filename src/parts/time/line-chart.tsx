@@ -22,6 +22,8 @@ export interface LineChartProps {
   readonly y: ChartAxis;
   readonly lines: readonly ChartLine[];
   readonly band?: readonly { readonly x: number; readonly low: number; readonly high: number }[] | undefined;
+  /** Single points that were measured. */
+  readonly dots?: readonly { readonly x: number; readonly y: number }[] | undefined;
   /** Upright lines with a word: a milestone, now. */
   readonly marks?: readonly { readonly x: number; readonly label: string }[] | undefined;
   /** The same in numbers: head, then rows, as text. */
@@ -37,7 +39,7 @@ const along = (axis: ChartAxis, from: number, to: number) => (value: number) =>
   Number((from + ((value - axis.min) / (axis.max - axis.min || 1)) * (to - from)).toFixed(1));
 
 /** A small line chart with its band, and the same numbers as a table. */
-export function LineChart({ describe, x, y, lines, band, marks = [], table }: LineChartProps) {
+export function LineChart({ describe, x, y, lines, band, dots = [], marks = [], table }: LineChartProps) {
   const toX = along(x, PLOT.left, PLOT.right);
   const toY = along(y, PLOT.bottom, PLOT.top);
   const pathOf = (points: readonly { x: number; y: number }[]): string =>
@@ -65,6 +67,9 @@ export function LineChart({ describe, x, y, lines, band, marks = [], table }: Li
         ))}
         {lines.map(({ key, points, dash = 'solid' }) => (
           <path key={key} class="chart-line" d={pathOf(points)} stroke-dasharray={DASHES[dash]} />
+        ))}
+        {dots.map((dot) => (
+          <circle key={`${dot.x} ${dot.y}`} class="chart-dot" cx={toX(dot.x)} cy={toY(dot.y)} r="4.5" />
         ))}
       </svg>
       {lines.length > 1 && <Legend lines={lines} />}

@@ -20,6 +20,8 @@ export interface CoatDraft {
   readonly jar: string | undefined;
   /** The place on the piece that it is laid on; all of it where none is named. */
   readonly zone: string | undefined;
+  /** Whether the test card that lies there gets it too; undefined until it is said. */
+  readonly card?: boolean;
   readonly how: CoatWay;
   readonly by: FilmBy;
   /** Oil on the pad; undefined until it is said. */

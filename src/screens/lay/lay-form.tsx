@@ -14,6 +14,7 @@ import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, airFrom } from './air-draft';
 import { AirFields } from './air-fields';
 import { BeforeSpraying } from './before-spraying';
+import { CardToo } from './card-too';
 import { type CoatDraft, prefilled } from './coat-draft';
 import { FilmFields } from './film-fields';
 import { Judged, useVerdictOnCoat } from './judged';
@@ -44,6 +45,7 @@ export function LayForm() {
         <Summary draft={draft.value} air={air.value} when={time.field.shown} />
         <Judged pieceId={draft.value.piece} verdict={verdict} />
         <WhyAnyway verdict={verdict} reason={reason} isTried={form.isTried.value} />
+        <CardToo draft={draft} />
         <SameRound draft={draft} />
       </Section>
       <Section title={LAY_WORDS.change}>

@@ -1,4 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
+import { coatCardWith } from '../../actions/card/log-card';
 import type { Actions } from '../../actions/shop';
 import { overrideHolds } from '../../actions/verdicts/override-hold';
 import type { Form } from '../../parts/fields/use-form';
@@ -12,6 +13,7 @@ import { ROUND_WORDS } from '../../words/piece/acts';
 import { FILM_WORDS } from '../../words/piece/film';
 import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, isAirWhole } from './air-draft';
+import { cardCoated } from './card-too';
 import { type CoatDraft, filmSaid, isFilmWhole } from './coat-draft';
 
 /** A coat as it is being said, and what the judge says of it. */
@@ -40,6 +42,8 @@ export function useLay(
     const holds = verdict && reason.value.trim() ? holdsOf(verdict) : [];
     const atMs = instantMs() ?? Number.NaN;
     const others: string[] = [];
+    const onCard: string[] = [];
+    const card = cardCoated(draft.value, shop.value);
     const laid = await form.send(isWhole, async () => {
       const read = await airOf(air.value, actions, shop.value.airReadings.at(-1)?.id, atMs);
       if (!read.ok) return read;
@@ -54,6 +58,10 @@ export function useLay(
       const first = await actions.layCoat({ piece, ...coat, ...place }, atMs);
       if (!first.ok) return first;
       others.length = 0;
+      const onPiece = shop.value.pieces.get(piece)?.coats.find(({ id }) => id === first.value.id);
+      const carded = card && onPiece && (await coatCardWith(needs, card.id, onPiece));
+      if (carded && !carded.ok) return carded;
+      if (carded) onCard.push(carded.value.id);
       for (const other of also) {
         const more = await actions.layCoat({ piece: other, ...coat }, atMs);
         if (!more.ok) return more;
@@ -63,9 +71,9 @@ export function useLay(
     });
     if (!laid) return;
     if (others.length > 0) {
-      const all = [laid.id, ...others];
+      const all = [laid.id, ...others, ...onCard];
       showToast({
-        text: ROUND_WORDS.logged(all.length),
+        text: ROUND_WORDS.logged(1 + others.length),
         onUndo: () => void undoAll(actions, all),
       });
       goOn(linkTo('bench'));

@@ -1,21 +1,34 @@
 import { Choice } from '../../parts/fields/choice';
-import { Button } from '../../parts/frame/button';
+import { Button, LinkButton } from '../../parts/frame/button';
+import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
 import { Page, Section } from '../../parts/frame/page';
-import { linkTo } from '../../parts/frame/route';
+import { linkTo, route } from '../../parts/frame/route';
 import { useDoor, useShop, useUnits } from '../../parts/frame/shop-context';
 import { THEMES, theme } from '../../parts/frame/theme';
-import { MORE_WORDS } from '../../words/frame/more';
+import { CARD_LINKS, MORE_WORDS } from '../../words/frame/more';
 import { Backup } from './backup';
 import { Altitude, SandingRoom } from './kept-setting';
 import { SetAsideList } from './set-aside-list';
 import { Tables } from './tables';
 import { ThisPhone } from './this-phone';
 
-/** Settings, backup, the demo shop, and what could not be read. */
-export function More() {
+const loadCards: LoadScreen = async () => (await import('./card')).Cards;
+
+/** Settings, backup, the demo shop and what could not be read; and the pages behind it. */
+export const More = () => (route.value.rest[0] === 'cards' ? <Lazy load={loadCards} /> : <Settings />);
+
+function Settings() {
   return (
     <Page title={MORE_WORDS.title} backTo={linkTo('bench')} backLabel={MORE_WORDS.toBench} columns="two">
       <div class="stack">
+        <Section title={CARD_LINKS.title}>
+          <p>{CARD_LINKS.text}</p>
+          <div class="acts">
+            <LinkButton icon="check" href={linkTo('more', 'cards')}>
+              {CARD_LINKS.cards}
+            </LinkButton>
+          </div>
+        </Section>
         <UnitsSection />
         <SandingRoom />
         <Altitude />

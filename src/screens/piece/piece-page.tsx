@@ -7,9 +7,10 @@ import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { CureNotes } from '../../parts/time/cure-notes';
+import { cardsBeside } from '../../shop/card/cards';
 import { standsOf } from '../../shop/zone/stands';
 import { HANGER_WORDS } from '../../words/piece/hanger';
-import { PIECE_WORDS } from '../../words/piece/piece';
+import { CARD_LINK_WORDS, PIECE_WORDS } from '../../words/piece/piece';
 import { ZONE_WORDS } from '../../words/piece/zone';
 import { whenWords } from '../../words/times';
 import { Acts } from './acts';
@@ -55,6 +56,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
                 {PIECE_WORDS.plan}
               </LinkButton>
             )}
+            {piece.closedMs === undefined && <CardLink piece={piece.id} />}
             <LinkButton icon="add" href={`${linkTo('piece', 'new')}?like=${piece.id}`}>
               {PIECE_WORDS.another}
             </LinkButton>
@@ -77,6 +79,19 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
         </Section>
       </div>
     </Page>
+  );
+}
+
+/** The test card beside the piece, or a new one. */
+function CardLink({ piece }: { readonly piece: string }) {
+  const [card] = cardsBeside(piece, useShop().shop.value);
+  const [word, href] = card
+    ? [CARD_LINK_WORDS.card, linkTo('more', 'cards', card.id)]
+    : [CARD_LINK_WORDS.make, `${linkTo('more', 'cards', 'new')}?piece=${piece}`];
+  return (
+    <LinkButton icon="check" href={href}>
+      {word}
+    </LinkButton>
   );
 }
 

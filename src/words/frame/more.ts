@@ -99,3 +99,9 @@ export const MORE_WORDS = {
   },
   toBench: 'Back to the bench',
 } as const;
+
+export const CARD_LINKS = {
+  title: 'Learning',
+  text: 'Coated foil and a pocket scale tell how fast your own lacquer dries.',
+  cards: 'Test cards',
+} as const;

@@ -154,3 +154,5 @@ export const SAND_FORM = {
   log: 'Log it',
   logged: (what: string, amount: string): string => `${what}, ${amount} off.`,
 } as const;
+
+export const CARD_LINK_WORDS = { card: 'Test card', make: 'Make a test card' } as const;

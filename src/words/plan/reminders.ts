@@ -65,6 +65,7 @@ export const REMINDER_PAGE = {
   lay: 'Log it',
   dayEnd: 'End of day',
   tell: 'Open the draft',
+  weigh: 'Weigh it',
   answered: (title: string): string => `${title}: done.`,
   putOff: (title: string): string => `${title}: again in 20 min.`,
   coatLaid: (piece: string): string => `Coat logged on ${piece}, same as the one before.`,

@@ -1,7 +1,8 @@
 import { type ChartLine, LineChart } from '../../../parts/time/line-chart';
+import { roundTicks } from '../../../parts/time/since-axis';
 import { WHY_WORDS } from '../../../words/piece/why';
 import { numberWords } from '../../../words/quantities';
-import { type CurveProps, roundTicks, timeAlong } from './curve-axes';
+import { type CurveProps, timeAlong } from './curve-axes';
 
 /** A quantity of the film over time with its band, in the unit shown. */
 export interface BandChartProps {

@@ -1,7 +1,7 @@
 import type { Estimate } from '../../../estimator/estimate';
 import type { Piece } from '../../../logbook/fold/pieces';
 import type { ChartAxis } from '../../../parts/time/line-chart';
-import { DAY_S, HOUR_S, MINUTE_S } from '../../../units';
+import { timeTicks } from '../../../parts/time/since-axis';
 import { WHY_WORDS } from '../../../words/piece/why';
 import type { UnitSystem } from '../../../words/quantities';
 
@@ -13,16 +13,6 @@ export interface CurveProps {
   readonly startMs: number;
   readonly nowMs: number;
 }
-
-const TICKS = [
-  { atS: MINUTE_S, label: WHY_WORDS.ticks.minute },
-  { atS: 10 * MINUTE_S, label: WHY_WORDS.ticks.tenMinutes },
-  { atS: HOUR_S, label: WHY_WORDS.ticks.hour },
-  { atS: DAY_S, label: WHY_WORDS.ticks.day },
-  { atS: 7 * DAY_S, label: WHY_WORDS.ticks.week },
-  { atS: 30 * DAY_S, label: WHY_WORDS.ticks.month },
-  { atS: 365 * DAY_S, label: WHY_WORDS.ticks.year },
-];
 
 /** Time since the last coat on a growing scale: minutes and months both have room. */
 export interface TimeAlong {
@@ -41,7 +31,7 @@ export function timeAlong({ piece, estimate, startMs, nowMs }: CurveProps): Time
   const at = (moment: number): number => Math.log10(Math.max(moment - lastCoatS, 1));
   const [min, max] = [at(timeS[0] ?? lastCoatS), at(timeS.at(-1) ?? lastCoatS)];
   const isInside = (x: number): boolean => x >= min && x <= max;
-  const ticks = TICKS.filter(({ atS }) => isInside(Math.log10(atS)));
+  const ticks = timeTicks(min, max);
   const now = at((nowMs - startMs) / 1000);
   return {
     at,
@@ -49,27 +39,14 @@ export function timeAlong({ piece, estimate, startMs, nowMs }: CurveProps): Time
       label: WHY_WORDS.since,
       min,
       max,
-      ticks: ticks.map(({ atS, label }) => ({ at: Math.log10(atS), label })),
+      ticks,
     },
     marks: isInside(now) ? [{ x: now, label: WHY_WORDS.now }] : [],
-    rows: ticks.map(({ atS, label }) => ({ index: nearest(timeS, lastCoatS + atS), label })),
+    rows: ticks.map(({ at: log, label }) => ({ index: nearest(timeS, lastCoatS + 10 ** log), label })),
   };
 }
 
 function nearest(times: readonly number[], wanted: number): number {
   const after = times.findIndex((time) => time >= wanted);
   return after === -1 ? times.length - 1 : after;
-}
-
-/** Four or so round steps from the lowest to the highest value. */
-export function roundTicks(lowest: number, highest: number, label: (value: number) => string) {
-  const rough = (highest - lowest) / 4 || 1;
-  const power = 10 ** Math.floor(Math.log10(rough));
-  const step = ([1, 2, 2.5, 5, 10].find((one) => one * power >= rough) ?? 10) * power;
-  const first = Math.ceil(lowest / step);
-  const count = Math.floor(highest / step) - first + 1;
-  return Array.from({ length: Math.max(0, count) }, (_, n) => ({
-    at: (first + n) * step,
-    label: label((first + n) * step),
-  }));
 }

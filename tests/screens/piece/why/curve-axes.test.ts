@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { roundTicks } from '../../../../src/screens/piece/why/curve-axes';
+import { roundTicks } from '../../../../src/parts/time/since-axis';
 import { shiftWords } from '../../../../src/screens/piece/why/what-moves';
 
 test.each([
