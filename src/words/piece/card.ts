@@ -157,5 +157,4 @@ export const TOLD_WORDS = {
 
 export const LAY_CARD = {
   tick: 'The test card gets it too',
-  summary: 'and the test card',
 } as const;

@@ -47,7 +47,7 @@ export function WhatItTold({ card }: { readonly card: TestCard }) {
 const factorWords = (factor: number): string => numberWords(factor, factor < 2 ? 2 : 1);
 
 /** How fast a lacquer dries, from the logarithm of its diffusivity. */
-export function paceWords(mean: number, give: string): string {
+function paceWords(mean: number, give: string): string {
   const factor = Math.exp(Math.abs(mean));
   if (factor < AS_USUAL) return WORDS.same(give);
   return (mean < 0 ? WORDS.slower : WORDS.faster)(factorWords(factor), give);
