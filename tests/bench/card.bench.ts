@@ -1,7 +1,7 @@
 import { test } from 'vitest';
 import { EVAPORATION_SPREAD, PRIOR } from '../../src/estimator/belief';
-import { warmFor } from '../../src/estimator/card/foretell';
 import { heldBetween, heldTable, laidDryKg } from '../../src/estimator/card/held';
+import { warmFor } from '../../src/estimator/card/warm-for';
 import { weighCard } from '../../src/estimator/card/weigh-card';
 import { DAY_S, stack } from '../estimator/stacks';
 import { say } from './clock';

@@ -1,8 +1,9 @@
 import { PRIOR } from '../belief';
-import type { AirSpan, StackHistory } from '../history';
+import type { StackHistory } from '../history';
 import { lastWetS } from '../read-off';
 import type { Card, Weighing } from './card';
 import { heldBetween, heldTable, laidDryKg } from './held';
+import { warmFor } from './warm-for';
 import { weighCard } from './weigh-card';
 
 /** A card that is yet to be made. */
@@ -28,24 +29,6 @@ const WARM_UNTIL = 6;
 /** As warm as a heat mat makes it, K: 57 C. */
 const WARM_K = 330.15;
 const TENTH = 1.2816;
-
-/** The air with a stretch of warm drying in it. */
-export function warmFor(
-  air: readonly AirSpan[],
-  fromS: number,
-  untilS: number,
-  temperatureK: number,
-): AirSpan[] {
-  const at = (s: number) => air.findLast((span) => span.fromS <= s) ?? air[0];
-  const [before, after] = [at(fromS), at(untilS)];
-  if (!before || !after) return [...air];
-  return [
-    ...air.filter((span) => span.fromS < fromS),
-    { ...before, fromS, temperatureK },
-    { ...after, fromS: untilS },
-    ...air.filter((span) => span.fromS > untilS),
-  ];
-}
 
 /** What a card of this film on this scale can tell, were everything as usual: said before one is made. */
 export function foretellCard(plan: CardPlan): CardForetold {

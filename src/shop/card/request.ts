@@ -1,5 +1,5 @@
 import type { Weighing } from '../../estimator/card/card';
-import { warmFor } from '../../estimator/card/foretell';
+import { warmFor } from '../../estimator/card/warm-for';
 import type { AirSpan } from '../../estimator/history';
 import type { PlainCardRequest } from '../../estimator/run/plain';
 import type { Shop } from '../../logbook/fold/fold';

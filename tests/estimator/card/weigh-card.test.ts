@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { PRIOR } from '../../../src/estimator/belief';
 import type { Card, Weighing } from '../../../src/estimator/card/card';
-import { foretellCard, warmFor } from '../../../src/estimator/card/foretell';
+import { foretellCard } from '../../../src/estimator/card/foretell';
 import { heldBetween, heldTable, laidDryKg } from '../../../src/estimator/card/held';
 import { createNormal } from '../../../src/estimator/card/normal';
+import { warmFor } from '../../../src/estimator/card/warm-for';
 import { weighCard } from '../../../src/estimator/card/weigh-card';
 import { DAY_S, stack } from '../stacks';
 
