@@ -77,7 +77,7 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'first', tags: ['$initial'], priority: 1 },
-            { name: 'shared', minShareCount: 3 },
+            { name: 'shared', minShareCount: 2 },
           ],
         },
       },

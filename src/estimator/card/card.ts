@@ -42,6 +42,8 @@ export interface Expected {
 
 /** What the weighings of a card say. */
 export interface CardReading {
+  /** What was believed of the diffusivity before. */
+  readonly before: Belief;
   /** Of the logarithm of the diffusivity, relative to the default. */
   readonly diffusivity: Belief;
   /** Of the logarithm of the evaporation. */

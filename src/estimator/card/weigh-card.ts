@@ -167,6 +167,7 @@ export function weighCard(card: Card, belief: Belief = PRIOR): CardReading {
     Math.hypot(scaleKg, airKg, WARM_LEFT * dryKg),
   );
   return {
+    before: belief,
     diffusivity: moment(({ lnD }) => lnD),
     evaporation: moment(({ lnE }) => lnE),
     dryKg: moment(({ dry }) => dry),

@@ -1,14 +1,14 @@
 import { DAY_S, HOUR_S, MINUTE_S } from '../../units';
-import { WHY_WORDS } from '../../words/piece/why';
+import { SINCE_WORDS } from '../../words/piece/since';
 
 const TICKS = [
-  { atS: MINUTE_S, label: WHY_WORDS.ticks.minute },
-  { atS: 10 * MINUTE_S, label: WHY_WORDS.ticks.tenMinutes },
-  { atS: HOUR_S, label: WHY_WORDS.ticks.hour },
-  { atS: DAY_S, label: WHY_WORDS.ticks.day },
-  { atS: 7 * DAY_S, label: WHY_WORDS.ticks.week },
-  { atS: 30 * DAY_S, label: WHY_WORDS.ticks.month },
-  { atS: 365 * DAY_S, label: WHY_WORDS.ticks.year },
+  { atS: MINUTE_S, label: SINCE_WORDS.ticks.minute },
+  { atS: 10 * MINUTE_S, label: SINCE_WORDS.ticks.tenMinutes },
+  { atS: HOUR_S, label: SINCE_WORDS.ticks.hour },
+  { atS: DAY_S, label: SINCE_WORDS.ticks.day },
+  { atS: 7 * DAY_S, label: SINCE_WORDS.ticks.week },
+  { atS: 30 * DAY_S, label: SINCE_WORDS.ticks.month },
+  { atS: 365 * DAY_S, label: SINCE_WORDS.ticks.year },
 ];
 
 /** Ticks of the time since the last coat, on its logarithm in seconds: minutes and months both have room. */

@@ -3,7 +3,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import { Tick } from '../../parts/fields/tick';
 import { useShop } from '../../parts/frame/shop-context';
 import { cardFor, type TestCard } from '../../shop/card/cards';
-import { LAY_CARD } from '../../words/piece/card';
+import { LAY_CARD } from '../../words/piece/lay';
 import type { CoatDraft } from './coat-draft';
 
 /** The test card that this coat goes on too; undefined where none lies there, or it is left out. */
@@ -22,7 +22,7 @@ export function CardToo({ draft }: { readonly draft: Signal<CoatDraft> }) {
   if (!cardFor(draft.value.piece, draft.value.jar, shop.value)) return null;
   return (
     <Tick
-      label={LAY_CARD.tick}
+      label={LAY_CARD}
       isTicked={cardCoated(draft.value, shop.value) !== undefined}
       onTick={(card) => {
         draft.value = { ...draft.value, card };

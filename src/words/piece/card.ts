@@ -154,7 +154,3 @@ export const TOLD_WORDS = {
   alsoLogged: (count: number): string =>
     count === 1 ? '1 coat logged on the card.' : `${count} coats logged on the card.`,
 } as const;
-
-export const LAY_CARD = {
-  tick: 'The test card gets it too',
-} as const;

@@ -95,3 +95,5 @@ export const CAN_WORDS = {
     'Shake it a minute after the ball rattles, and between passes. Afterwards turn it over and spray till the nozzle is clear.',
   rest: 'Its slow solvents leave late: a heavy build rests 28 to 60 days before it is levelled (common practice).',
 } as const;
+
+export const LAY_CARD = 'The test card gets it too';

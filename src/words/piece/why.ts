@@ -15,18 +15,7 @@ export const WHY_WORDS = {
   hardnessDescribe: (piece: string): string =>
     `Hardness of the top of ${piece} since the last coat, with its band.`,
   hardnessLine: 'Hardness of the top',
-  since: 'since the last coat',
-  now: 'now',
   columns: { time: 'After', low: 'Low', likely: 'Likely', high: 'High' },
-  ticks: {
-    minute: '1 min',
-    tenMinutes: '10 min',
-    hour: '1 h',
-    day: '1 d',
-    week: '1 wk',
-    month: '1 mo',
-    year: '1 y',
-  },
   sink: (share: string): string =>
     `Over a pore or a scratch the film will still sink by ${share} of its depth.`,
 } as const;

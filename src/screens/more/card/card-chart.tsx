@@ -4,7 +4,7 @@ import { roundTicks, timeTicks } from '../../../parts/time/since-axis';
 import { counted, type TestCard } from '../../../shop/card/cards';
 import type { TimedReading } from '../../../shop/card/next-weighing';
 import { TOLD_WORDS as WORDS } from '../../../words/piece/card';
-import { WHY_WORDS } from '../../../words/piece/why';
+import { SINCE_WORDS } from '../../../words/piece/since';
 import { numberWords, percentWords } from '../../../words/quantities';
 
 interface CardChartProps {
@@ -45,7 +45,7 @@ export function CardChart({ card, told: { reading, startMs } }: CardChartProps) 
     <>
       <LineChart
         describe={WORDS.describe(show(nearest(now).y))}
-        x={{ label: WHY_WORDS.since, min: first, max: end, ticks }}
+        x={{ label: SINCE_WORDS.since, min: first, max: end, ticks }}
         y={{
           label: WORDS.grams,
           min,
@@ -55,7 +55,7 @@ export function CardChart({ card, told: { reading, startMs } }: CardChartProps) 
         lines={[{ key: 'likely', label: WORDS.line, points }]}
         band={points}
         dots={dots}
-        marks={now > first && now < end ? [{ x: now, label: WHY_WORDS.now }] : []}
+        marks={now > first && now < end ? [{ x: now, label: SINCE_WORDS.now }] : []}
         table={{
           head: [time, `${low}, ${WORDS.grams}`, likely, high],
           rows: ticks.map(({ at, label }) => {

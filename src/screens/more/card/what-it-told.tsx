@@ -1,4 +1,3 @@
-import { PRIOR } from '../../../estimator/belief';
 import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { counted, type TestCard } from '../../../shop/card/cards';
@@ -32,7 +31,7 @@ export function WhatItTold({ card }: { readonly card: TestCard }) {
             <p>
               <strong>{paceWords(mean, give)}</strong>
             </p>
-            <p class="quiet">{WORDS.before(factorWords(Math.exp(TENTH * PRIOR.spread)))}</p>
+            <p class="quiet">{WORDS.before(factorWords(Math.exp(TENTH * outlook.reading.before.spread)))}</p>
             <p class="quiet">{WORDS.flows}</p>
           </>
         )}

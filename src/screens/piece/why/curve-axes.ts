@@ -2,7 +2,7 @@ import type { Estimate } from '../../../estimator/estimate';
 import type { Piece } from '../../../logbook/fold/pieces';
 import type { ChartAxis } from '../../../parts/time/line-chart';
 import { timeTicks } from '../../../parts/time/since-axis';
-import { WHY_WORDS } from '../../../words/piece/why';
+import { SINCE_WORDS } from '../../../words/piece/since';
 import type { UnitSystem } from '../../../words/quantities';
 
 /** What a curve of a piece is drawn from. */
@@ -36,12 +36,12 @@ export function timeAlong({ piece, estimate, startMs, nowMs }: CurveProps): Time
   return {
     at,
     axis: {
-      label: WHY_WORDS.since,
+      label: SINCE_WORDS.since,
       min,
       max,
       ticks,
     },
-    marks: isInside(now) ? [{ x: now, label: WHY_WORDS.now }] : [],
+    marks: isInside(now) ? [{ x: now, label: SINCE_WORDS.now }] : [],
     rows: ticks.map(({ at: log, label }) => ({ index: nearest(timeS, lastCoatS + 10 ** log), label })),
   };
 }
