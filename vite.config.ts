@@ -160,7 +160,12 @@ export default defineConfig({
       },
       {
         ...unitTests,
-        test: { name: 'shots', include: ['tests/browser/shots.ts'], ...inBrowser, testTimeout: 600_000 },
+        test: {
+          name: 'shots',
+          include: ['tests/browser/{shots,readme-pictures}.ts'],
+          ...inBrowser,
+          testTimeout: 600_000,
+        },
       },
     ],
   },
