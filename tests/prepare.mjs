@@ -1,4 +1,4 @@
-// Makes a fresh clone ready: packages from the lock file and, with --browser, the three engines to test in.
+// Makes a fresh clone ready: packages from the lock file and, with --browser, the three engines to test in and that of the hub.
 import { spawnSync } from 'node:child_process';
 import { existsSync, statSync } from 'node:fs';
 
@@ -18,8 +18,8 @@ if (!isFresh && !run('npm', 'ci', '--no-audit', '--no-fund')) {
   stop('The packages could not be installed. Check the network and run the command again.');
 }
 
-/** What the browser tests drive, each with the Debian packages that bring it. */
-const BROWSERS = [
+/** What the tests drive, each with the Debian packages that bring it. */
+const PROGRAMS = [
   {
     name: 'Chromium',
     path: process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium',
@@ -27,10 +27,15 @@ const BROWSERS = [
   },
   { name: 'Firefox', path: process.env['FIREFOX_PATH'] ?? '/usr/bin/firefox-esr', packages: ['firefox-esr'] },
   { name: 'WebKit', path: '/usr/bin/WebKitWebDriver', packages: ['webkit2gtk-driver', 'xvfb', 'xauth'] },
+  {
+    name: 'nats-server',
+    path: process.env['NATS_SERVER_PATH'] ?? '/usr/sbin/nats-server',
+    packages: ['nats-server'],
+  },
 ];
 
 if (process.argv.includes('--browser')) {
-  const missing = BROWSERS.filter(({ path }) => !existsSync(path));
+  const missing = PROGRAMS.filter(({ path }) => !existsSync(path));
   if (missing.length > 0) {
     console.log(`Installing Debian's ${missing.map(({ name }) => name).join(', ')}.`);
     const packages = missing.flatMap((one) => one.packages);
@@ -41,8 +46,8 @@ if (process.argv.includes('--browser')) {
     const still = missing.filter(({ path }) => !existsSync(path));
     if (!isInstalled || still.length > 0) {
       stop(
-        `The browser tests need ${BROWSERS.map(({ name }) => name).join(', ')}. On Debian, as root: apt-get install ` +
-          `${packages.join(' ')}. Or name one that is installed: CHROMIUM_PATH=/path FIREFOX_PATH=/path npm test`,
+        `The tests need ${PROGRAMS.map(({ name }) => name).join(', ')}. On Debian, as root: apt-get install ` +
+          `${packages.join(' ')}. Or name one that is installed: CHROMIUM_PATH=/path FIREFOX_PATH=/path NATS_SERVER_PATH=/path npm test`,
       );
     }
   }

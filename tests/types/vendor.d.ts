@@ -12,3 +12,7 @@ declare module 'psychrolib' {
   };
   export default psychrolib;
 }
+
+declare module 'ws' {
+  export const WebSocket: new (address: string) => unknown;
+}
