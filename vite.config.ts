@@ -97,8 +97,8 @@ export default defineConfig({
       includeManifestIcons: false, // the phone keeps the icon itself; offline nothing asks for it
       injectManifest: {
         globPatterns: ['**/*.{js,css,html,svg,woff2}'],
-        // Only a page served without encryption needs these, and it has no service worker.
-        globIgnores: ['**/sha2-*.js', '**/not-secure-*.js'],
+        // Only a page served without encryption needs the first two, and it has no service worker; without a network there is no hub.
+        globIgnores: ['**/sha2-*.js', '**/not-secure-*.js', '**/at-the-hub-*.js', '**/hub-pages-*.js'],
         rollupFormat: 'iife',
       },
       manifest: {

@@ -1,4 +1,5 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { loggedMs } from '../logbook/clock';
 import { isId } from '../logbook/entry';
 import type { Logbook } from '../logbook/logbook';
 import type { SetAside } from '../logbook/storage/store';
@@ -66,8 +67,14 @@ export function carry({ book, password, shop, connect, known, now, alongside }: 
   function tell(): void {
     const entries = book.shop.peek().entries.size + outOf(book.setAside.peek()).length;
     const there = Math.min(entries, known.entries);
-    const waitingSinceMs = there < entries ? (status.peek().waitingSinceMs ?? now()) : undefined;
-    set({ entries, there, waitingSinceMs, foreign: known.foreign });
+    set({ entries, there, waitingSinceMs: waitingSince(there < entries), foreign: known.foreign });
+  }
+  /** When the first of what waits was logged. */
+  function waitingSince(isWaiting: boolean): number | undefined {
+    const before = status.peek().waitingSinceMs;
+    if (!isWaiting || before !== undefined) return isWaiting ? before : undefined;
+    for (const [id] of all()) if (!known.has(id)) return loggedMs(id);
+    return undefined;
   }
   const hear = (): void => set({ heardMs: now() });
 

@@ -1,14 +1,16 @@
 import { type Database, openDatabase } from '../logbook/storage/database';
 
-/** That this phone is one of a shop's: what it joined with, and what it is called. */
+/** That this phone is one of a shop's. */
 export interface Membership {
-  /** The whole code, as another phone would join with it. */
-  readonly code: string;
-  /** The mark in the ids of what is logged on this phone: ten hex digits. */
+  /** Of the hub. */
+  readonly password: string;
+  /** Of the shop. */
+  readonly secret: string;
+  /** The mark in the ids of what is logged on this phone. */
   readonly phone: string;
 }
 
-/** Keeps the membership on this phone, and nowhere else: it is no part of the logbook. */
+/** Keeps the membership on this phone and nowhere else: it is no part of the logbook, nor of a backup. */
 export interface Memberships {
   read(): Promise<Membership | undefined>;
   keep(membership: Membership): Promise<void>;
@@ -19,8 +21,8 @@ export function openMemberships(database: Database = openDatabase('coatwait-hub'
   return {
     async read() {
       const [row] = await database.read(['member']).catch(() => []);
-      const { code, phone } = { ...(row?.[1] as Partial<Membership> | undefined) };
-      return typeof code === 'string' && typeof phone === 'string' ? { code, phone } : undefined;
+      const { password, secret, phone } = { ...(row?.[1] as Partial<Membership> | undefined) };
+      return password && secret && phone ? { password, secret, phone } : undefined;
     },
     keep: (membership) => database.write([['member', membership]]),
     drop: () => database.empty(),

@@ -4,7 +4,7 @@ import type { Shop } from './fold/fold';
 export const CLOCKS_DIFFER_MS = 10 * 60_000;
 
 /** When an entry was logged, by its id (RFC 9562, 5.7: the first 48 bits are milliseconds since 1970). */
-const loggedMs = (id: string): number => Number.parseInt(id.slice(0, 8) + id.slice(9, 13), 16) || 0;
+export const loggedMs = (id: string): number => Number.parseInt(id.slice(0, 8) + id.slice(9, 13), 16) || 0;
 
 /** When the clock said the latest of what is logged, by its entry or by when it was logged; a clock that goes on is never before it. */
 export const clockSaidMs = ({ newest, last }: Pick<Shop, 'newest' | 'last'>): number =>

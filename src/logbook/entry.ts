@@ -16,6 +16,7 @@ import { INGREDIENT_KINDS } from './kinds/ingredient';
 import { JAR_KINDS } from './kinds/jar';
 import { MATCH_KINDS } from './kinds/match';
 import { OVERRIDE_KINDS } from './kinds/override';
+import { PHONE_KINDS } from './kinds/phone';
 import { PHOTO_KINDS } from './kinds/photo';
 import { PIECE_KINDS } from './kinds/piece';
 import { PLAN_KINDS } from './kinds/plan';
@@ -56,6 +57,7 @@ export const KINDS = {
   ...CORRECTION_KINDS,
   ...ZONE_KINDS,
   ...PHOTO_KINDS,
+  ...PHONE_KINDS,
   ...TONER_KINDS,
   ...RECORD_KINDS,
   ...CARD_KINDS,

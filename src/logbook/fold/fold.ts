@@ -10,6 +10,7 @@ import { createLedger } from './ledger';
 import { foldMatches } from './matches';
 import { foldOldFinishes } from './old-finishes';
 import { foldOverrides } from './overrides';
+import { foldPhones } from './phones';
 import { foldPieces } from './pieces';
 import { foldPlans } from './plans';
 import { foldRecipes } from './recipes';
@@ -39,6 +40,7 @@ export const foldAll = (remember: Remember) => ({
   ...remember(foldSettings),
   ...remember(foldZonePieces),
   ...remember(foldCards),
+  ...remember(foldPhones),
 });
 
 /** The shop as it is now. */

@@ -1,16 +1,18 @@
 import { effect } from '@preact/signals';
 import type { OpenShop } from '../../actions/shop';
 import { findFolder, writeToFolder } from './backup-folder';
+import { keepAtHub } from './hub-here';
 import { askForStorage, folderState, lastBackup, noteBackup, setFolderState } from './kept-here';
 
 /** Who has logged nothing for so long has put the gun down. */
 const REST_MS = 10 * 60_000;
 
 /**
- * Looks after the own logbook while it is open: asks the browser to keep it once there is work in it, and writes a backup into the
- * chosen folder whenever the work rests. Gives the function that ends it.
+ * Looks after the own logbook while it is open: asks the browser to keep it once there is work in it, writes a backup into the
+ * chosen folder whenever the work rests, and carries to and from the hub where the phone has joined one. Gives the function that ends it.
  */
-export function lookAfter({ shop, isWhole, nowMs, actions }: OpenShop): () => void {
+export function lookAfter(open: OpenShop): () => void {
+  const { shop, isWhole, nowMs, actions } = open;
   let isWriting = false;
   let loggedMs = 0;
 
@@ -35,6 +37,7 @@ export function lookAfter({ shop, isWhole, nowMs, actions }: OpenShop): () => vo
   void findFolder();
   document.addEventListener('visibilitychange', onHidden);
   const stops = [
+    keepAtHub(open),
     effect(() => void askForStorage(shop.value)),
     shop.subscribe(() => {
       if (isWhole.peek()) loggedMs = nowMs.peek();

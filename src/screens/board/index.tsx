@@ -3,7 +3,10 @@ import { EmptyState } from '../../parts/frame/empty-state';
 import { Page } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
+import { showOnly } from '../../parts/kept/hub-here';
+import { StaleLine } from '../../parts/kept/hub-line';
 import { BOARD_WORDS } from '../../words/board';
+import { HUB_HERE } from '../../words/frame/hub';
 import { clockWords } from '../../words/times';
 import { BoardLine } from './board-line';
 import { boardStates } from './board-state';
@@ -19,7 +22,7 @@ export function Board() {
   return (
     <Page
       title={BOARD_WORDS.title}
-      backTo={linkTo('bench')}
+      backTo={showOnly.now.value === 'yes' ? undefined : linkTo('bench')}
       aside={<p class="board-clock digits">{clockWords(nowMs)}</p>}
     >
       {lines.length === 0 ? (
@@ -31,6 +34,7 @@ export function Board() {
           ))}
         </ul>
       )}
+      <StaleLine />
       <div class="acts">
         {document.fullscreenEnabled && (
           <Button icon="board" onClick={() => void fillScreen()}>
@@ -41,6 +45,11 @@ export function Board() {
       <p class="quiet small">
         {BOARD_WORDS.outside} {isAwake ? BOARD_WORDS.awake : BOARD_WORDS.sleeps}
       </p>
+      {showOnly.now.value === 'yes' && (
+        <p class="quiet small">
+          {HUB_HERE.showOnly} <a href={linkTo('more', 'hub')}>{HUB_HERE.change}</a>
+        </p>
+      )}
     </Page>
   );
 }

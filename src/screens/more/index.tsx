@@ -7,15 +7,24 @@ import { useDoor, useShop, useUnits } from '../../parts/frame/shop-context';
 import { THEMES, theme } from '../../parts/frame/theme';
 import { CARD_LINKS, MORE_WORDS } from '../../words/frame/more';
 import { Backup } from './backup';
+import { HubSection } from './hub-section';
 import { Altitude, SandingRoom } from './kept-setting';
 import { SetAsideList } from './set-aside-list';
 import { Tables } from './tables';
 import { ThisPhone } from './this-phone';
 
-const loadCards: LoadScreen = async () => (await import('./card')).Cards;
+/** Pages behind the settings, fetched when asked for. */
+const PAGES: Readonly<Record<string, LoadScreen>> = {
+  cards: async () => (await import('./card')).Cards,
+  hub: async () => (await import('./hub/hub-pages')).HubPages,
+};
 
 /** Settings, backup, the demo shop and what could not be read; and the pages behind it. */
-export const More = () => (route.value.rest[0] === 'cards' ? <Lazy load={loadCards} /> : <Settings />);
+export function More() {
+  const [page = ''] = route.value.rest;
+  const load = Object.hasOwn(PAGES, page) ? PAGES[page] : undefined;
+  return load ? <Lazy load={load} /> : <Settings />;
+}
 
 function Settings() {
   return (
@@ -38,6 +47,7 @@ function Settings() {
         <SetAsideList />
         <DemoSection />
         <Backup />
+        <HubSection />
         <ThisPhone />
         <Tables />
         {[MORE_WORDS.privacy, MORE_WORDS.about].map(({ title, lines }) => (

@@ -190,12 +190,9 @@ export const FIND_WORDS = {
   unknown: 'No jar of this shop has this code. Restore a backup from the phone that filled it.',
   find: 'Find it',
   camera: 'Use the camera',
-  stop: 'Stop the camera',
-  noCamera: 'The camera could not be used. Type the code instead.',
   cannotRead:
     'This browser cannot read labels by itself. The phone’s own camera app opens the link on the label; or type the code.',
   looking: 'Hold the label in the picture.',
-  picture: 'What the camera sees',
   foreign: 'This label is not of this app.',
 } as const;
 

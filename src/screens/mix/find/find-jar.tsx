@@ -5,10 +5,11 @@ import { Button } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
 import { goTo, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
+import { Camera } from '../../../parts/photo/camera';
+import { qrReader } from '../../../parts/photo/qr-reader';
 import { jarCode, readCode } from '../../../shop/jar/code';
 import { FIND_WORDS as WORDS } from '../../../words/mix/tools';
-import { qrReader } from './barcode';
-import { Camera } from './camera';
+import { jarIdOf } from './barcode';
 
 /** Finds a jar by the code on its lid, typed or seen. */
 export function FindJar() {
@@ -16,7 +17,12 @@ export function FindJar() {
   const text = useSignal('');
   const problem = useSignal<string | undefined>(undefined);
   const isLooking = useSignal(false);
-  const show = useCallback((id: string) => goTo('mix', 'jar', id), []);
+  const show = (id: string): void => goTo('mix', 'jar', id);
+  const showSeen = useCallback((seen: string): boolean => {
+    const id = jarIdOf(seen);
+    if (id !== undefined) goTo('mix', 'jar', id);
+    return id !== undefined;
+  }, []);
   function find(event: Event): void {
     event.preventDefault();
     const code = readCode(text.value);
@@ -46,7 +52,9 @@ export function FindJar() {
           <p>{WORDS.cannotRead}</p>
         ) : isLooking.value ? (
           <Camera
-            onJar={show}
+            onText={showSeen}
+            looking={WORDS.looking}
+            foreign={WORDS.foreign}
             onStop={() => {
               isLooking.value = false;
             }}

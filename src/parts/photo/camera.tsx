@@ -1,20 +1,23 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { Button } from '../../../parts/frame/button';
-import { FIND_WORDS as WORDS } from '../../../words/mix/tools';
-import { jarIdOf, qrReader } from './barcode';
+import { CAMERA_WORDS } from '../../words/frame/camera';
+import { Button } from '../frame/button';
+import { qrReader } from './qr-reader';
 
 const LOOK_EVERY_MS = 300;
 
 interface CameraProps {
-  readonly onJar: (id: string) => void;
+  /** What a code says; gives whether it is one of those looked for. */
+  readonly onText: (text: string) => boolean;
+  readonly looking: string;
+  readonly foreign: string;
   readonly onStop: () => void;
 }
 
-/** Looks through the camera for a label of a jar. The picture stays on this device. */
-export function Camera({ onJar, onStop }: CameraProps) {
+/** Looks through the camera for a code. The picture stays on this device. */
+export function Camera({ onText, looking, foreign, onStop }: CameraProps) {
   const video = useRef<HTMLVideoElement>(null);
-  const says = useSignal<string>(WORDS.looking);
+  const says = useSignal<string>(looking);
   useEffect(() => {
     const shown = video.current;
     let stream: MediaStream | undefined;
@@ -22,10 +25,8 @@ export function Camera({ onJar, onStop }: CameraProps) {
     const look = async (): Promise<void> => {
       const codes = shown && shown.readyState >= 2 ? await qrReader()?.detect(shown) : [];
       const texts = (codes ?? []).map(({ rawValue }) => rawValue);
-      const id = texts.map(jarIdOf).find((one) => one !== undefined);
-      if (isOver) return;
-      if (id) onJar(id);
-      else if (texts.length > 0) says.value = WORDS.foreign;
+      if (isOver || texts.length === 0 || texts.some(onText)) return;
+      says.value = foreign;
     };
     const timer = setInterval(() => void look().catch(() => undefined), LOOK_EVERY_MS);
     navigator.mediaDevices.getUserMedia({ video: { facingMode: 'environment' } }).then(
@@ -35,7 +36,7 @@ export function Camera({ onJar, onStop }: CameraProps) {
         else if (shown) shown.srcObject = opened;
       },
       () => {
-        says.value = WORDS.noCamera;
+        says.value = CAMERA_WORDS.noCamera;
       },
     );
     return () => {
@@ -43,13 +44,13 @@ export function Camera({ onJar, onStop }: CameraProps) {
       clearInterval(timer);
       for (const track of stream?.getTracks() ?? []) track.stop();
     };
-  }, [onJar, says]);
+  }, [onText, foreign, says]);
   return (
     <div class="stack">
-      <video ref={video} class="camera" autoplay playsInline muted aria-label={WORDS.picture} />
+      <video ref={video} class="camera" autoplay playsInline muted aria-label={CAMERA_WORDS.picture} />
       <p role="status">{says.value}</p>
       <Button icon="close" onClick={onStop}>
-        {WORDS.stop}
+        {CAMERA_WORDS.stop}
       </Button>
     </div>
   );

@@ -1,0 +1,19 @@
+import { LinkButton } from '../../parts/frame/button';
+import { Section } from '../../parts/frame/page';
+import { linkTo } from '../../parts/frame/route';
+import { hubHere } from '../../parts/kept/hub-here';
+import { HubLine } from '../../parts/kept/hub-line';
+import { HUB_HERE } from '../../words/frame/hub';
+
+/** Whether this phone is one of several, and the way to more of it. */
+export function HubSection() {
+  const isJoined = hubHere.value !== undefined;
+  return (
+    <Section title={HUB_HERE.title}>
+      {isJoined ? <HubLine /> : <p>{HUB_HERE.none}</p>}
+      <div class="acts">
+        <LinkButton href={linkTo('more', 'hub')}>{isJoined ? HUB_HERE.manage : HUB_HERE.setUp}</LinkButton>
+      </div>
+    </Section>
+  );
+}
