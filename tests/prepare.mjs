@@ -1,6 +1,7 @@
-// Makes a fresh clone ready: packages from the lock file and, with --browser, the three engines to test in and that of the hub.
+// Makes a fresh clone ready: packages from the lock file and, with --browser, the three engines to test in and
+// that of the hub; with --hub, that alone.
 import { spawnSync } from 'node:child_process';
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, lstatSync, statSync } from 'node:fs';
 
 function run(command, ...args) {
   const { status, error } = spawnSync(command, args, { stdio: 'inherit' });
@@ -13,7 +14,10 @@ function stop(message) {
 }
 
 const installed = 'node_modules/.package-lock.json';
-const isFresh = existsSync(installed) && statSync(installed).mtimeMs >= statSync('package-lock.json').mtimeMs;
+// A linked folder is somebody else's too, and npm would empty what it points to.
+const isLinked = lstatSync('node_modules', { throwIfNoEntry: false })?.isSymbolicLink() === true;
+const isFresh =
+  isLinked || (existsSync(installed) && statSync(installed).mtimeMs >= statSync('package-lock.json').mtimeMs);
 if (!isFresh && !run('npm', 'ci', '--no-audit', '--no-fund')) {
   stop('The packages could not be installed. Check the network and run the command again.');
 }
@@ -34,8 +38,10 @@ const PROGRAMS = [
   },
 ];
 
-if (process.argv.includes('--browser')) {
-  const missing = PROGRAMS.filter(({ path }) => !existsSync(path));
+const isAll = process.argv.includes('--browser');
+if (isAll || process.argv.includes('--hub')) {
+  const wanted = PROGRAMS.filter(({ name }) => isAll || name === 'nats-server');
+  const missing = wanted.filter(({ path }) => !existsSync(path));
   if (missing.length > 0) {
     console.log(`Installing Debian's ${missing.map(({ name }) => name).join(', ')}.`);
     const packages = missing.flatMap((one) => one.packages);
@@ -46,7 +52,7 @@ if (process.argv.includes('--browser')) {
     const still = missing.filter(({ path }) => !existsSync(path));
     if (!isInstalled || still.length > 0) {
       stop(
-        `The tests need ${PROGRAMS.map(({ name }) => name).join(', ')}. On Debian, as root: apt-get install ` +
+        `This needs ${wanted.map(({ name }) => name).join(', ')}. On Debian, as root: apt-get install ` +
           `${packages.join(' ')}. Or name one that is installed: CHROMIUM_PATH=/path FIREFOX_PATH=/path NATS_SERVER_PATH=/path npm test`,
       );
     }

@@ -23,9 +23,12 @@ export type CodeFault =
   | { readonly kind: 'elsewhere'; readonly address: string };
 
 /** Signs at random, five bits each. */
-export function randomSigns(count: number): string {
+function randomSigns(count: number): string {
   return Array.from(crypto.getRandomValues(new Uint8Array(count)), (byte) => SIGNS[byte % 32]).join('');
 }
+
+/** A new password of a hub. */
+export const newPassword = (): string => randomSigns(PASSWORD);
 
 /** A new secret of a shop. */
 export const newSecret = (): string => randomSigns(SECRET);
