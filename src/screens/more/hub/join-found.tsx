@@ -5,7 +5,7 @@ import { isWide } from '../../../parts/frame/beside';
 import { Button } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';
 import { Section } from '../../../parts/frame/page';
-import { goTo } from '../../../parts/frame/route';
+import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { hubHere, join } from '../../../parts/kept/hub-here';
@@ -37,13 +37,14 @@ export function JoinFound({ found, onCancel }: { readonly found: Found; readonly
     const said = name.value.trim();
     if (isBusy.value || said === '') return;
     isBusy.value = true;
+    const goOn = fromHere();
     const { password, secret, how } = found;
     const done = await join(open, { password, secret }, said, how).catch(() => undefined);
     isBusy.value = false;
     trouble.value = done ? (done.ok ? undefined : done.failure) : 'not-fetched';
     if (!done?.ok) return;
     showToast({ text: how === 'begin' ? HUB_JOIN.begun : HUB_JOIN.joined });
-    goTo('more', 'hub', ...(how === 'begin' ? ['code'] : []));
+    goOn(linkTo('more', 'hub', ...(how === 'begin' ? ['code'] : [])));
   }
 
   const isMerge = found.how === 'join' && here > 0 && found.there > 0;
