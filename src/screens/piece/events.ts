@@ -1,6 +1,9 @@
 import type { Entry } from '../../logbook/entry';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
+import { linkTo } from '../../parts/frame/route';
+import { matchOfJar } from '../../shop/colour/jars-of-match';
+import { MATCH_WORDS } from '../../words/match/match';
 import { FILM_WORDS } from '../../words/piece/film';
 import { COAT_WORDS, EVENT_WORDS } from '../../words/piece/piece';
 import { OVERRIDE_WORDS, ruleWords } from '../../words/verdicts/reasons';
@@ -18,6 +21,14 @@ export interface PieceEvent {
   readonly isCorrected: boolean;
   /** An answer about lead is never undone, only corrected. */
   readonly isCorrectedInWriting: boolean;
+  /** What it came from: each opens in one tap. */
+  readonly opens: readonly Opened[];
+}
+
+/** A page that a line opens. */
+export interface Opened {
+  readonly href: string;
+  readonly name: string;
 }
 
 /** Everything logged of a piece in time order, what was undone included. */
@@ -36,6 +47,7 @@ export function eventsOf(piece: Piece, shop: Shop): readonly PieceEvent[] {
         isUndone: shop.struck.has(id),
         isCorrected: shop.corrected.has(id),
         isCorrectedInWriting: entry.kind === 'lead-tested',
+        opens: openedBy(entry, shop),
       },
     ];
   });
@@ -62,6 +74,21 @@ function tell(entry: Entry, piece: Piece, { jars }: Shop): readonly [what: strin
   }
 }
 
+/** A coat opens its jar, the recipe in it, and the match that the recipe came from with its readings. */
+function openedBy(entry: Entry, shop: Shop): readonly Opened[] {
+  const jar = entry.kind === 'coat-laid' ? shop.jars.get(entry.jar) : undefined;
+  if (!jar) return [];
+  const recipe = shop.recipes.get(shop.weighUps.get(jar.weighUp ?? '')?.recipe ?? '');
+  const match = matchOfJar(jar, shop);
+  return [
+    { href: linkTo('mix', 'jar', jar.id), name: MATCH_WORDS.jar(jar.name) },
+    ...(recipe
+      ? [{ href: linkTo('mix', 'recipe', recipe.id), name: MATCH_WORDS.recipe(recipe.name, recipe.version) }]
+      : []),
+    ...(match ? [{ href: linkTo('match', match.id), name: MATCH_WORDS.match(match.name) }] : []),
+  ];
+}
+
 function coatLine(
   id: string,
   jarId: string,
@@ -71,9 +98,10 @@ function coatLine(
   const index = coats.findIndex((coat) => coat.id === id);
   const coat = coats[index];
   if (!coat) return undefined;
-  const jar = jars.get(jarId)?.name ?? COAT_WORDS.gone;
   const laid = COAT_WORDS.laid(COAT_WORDS.ways[coat.how], filmAsTyped(coat.film));
-  return [FILM_WORDS.coat(index + 1), `${laid}. ${COAT_WORDS.fromJar(jar)}.`];
+  // A jar that is there is named by its link.
+  const from = jars.has(jarId) ? '' : ` ${COAT_WORDS.fromJar(COAT_WORDS.gone)}.`;
+  return [FILM_WORDS.coat(index + 1), `${laid}.${from}`];
 }
 
 function sandingWords({ removed, grit, isUsual }: Extract<Entry, { kind: 'sanded' }>): string {

@@ -44,7 +44,7 @@ interface HistoryLineProps {
 }
 
 function HistoryLine({ event, piece }: HistoryLineProps) {
-  const { id, what, how, atMs, isCorrected, isCorrectedInWriting } = event;
+  const { id, what, how, atMs, isCorrected, isCorrectedInWriting, opens } = event;
   const { actions, nowMs } = useShop();
   const when = whenWords(atMs, nowMs.value);
   return (
@@ -54,6 +54,15 @@ function HistoryLine({ event, piece }: HistoryLineProps) {
           <strong>{what}</strong> <span class="quiet digits">{when}</span>
         </p>
         {how && <p class="small quiet">{how}</p>}
+        {opens.length > 0 && (
+          <p class="small history-links">
+            {opens.map(({ href, name }) => (
+              <a key={name} href={href}>
+                {name}
+              </a>
+            ))}
+          </p>
+        )}
         {isCorrected && <p class="small quiet">{CORRECT_WORDS.mark}</p>}
       </div>
       {!isCorrectedInWriting && (

@@ -46,6 +46,7 @@ export const MATCH_WORDS = {
   cameOfIt: 'What came of it',
   recipe: (name: string, version: number): string => `Recipe: ${name}, version ${version}`,
   jar: (name: string): string => `Jar: ${name}`,
+  match: (name: string): string => `Match: ${name}`,
   coatsOn: (piece: string, coats: number): string => `${coats} ${coats === 1 ? 'coat' : 'coats'} on ${piece}`,
   onPiece: (piece: string): string => `On ${piece}`,
   stand: 'Result so far',

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
+import type { Jar } from '../../../src/logbook/fold/jars';
 import { eventsOf } from '../../../src/screens/piece/events';
-import { check, id, layCoat, PIECE, sand, startPiece, strike } from '../../logbook/entries';
+import { check, id, JAR, layCoat, PIECE, sand, startPiece, strike } from '../../logbook/entries';
 import { aShop } from '../../parts/an-outlook';
 
 const OTHER = id(0xa2);
@@ -19,11 +20,30 @@ test('the record tells what was done in order, as typed, with what was undone ma
   );
   expect(eventsOf(piece, shop).map(({ what, how, isUndone }) => [what, how, isUndone])).toEqual([
     ['Started', 'Small box', false],
-    ['Coat 1', 'Sprayed, 85 µm wet. From Gloss.', false],
+    ['Coat 1', 'Sprayed, 85 µm wet.', false],
     ['Sprayed', '', true],
-    ['Coat 2', 'Sprayed, 85 µm wet. From Gloss.', false],
+    ['Coat 2', 'Sprayed, 85 µm wet.', false],
     ['Scuffed', '4 µm taken off, with P800', false],
     ['Leaves a print', '', false],
     ['Finished', '', false],
+  ]);
+});
+
+test('a coat opens its jar; what was poured by a matched recipe opens the recipe and the match too', () => {
+  const { piece, shop } = aShop({ hour: 1, body: layCoat() });
+  const opens = (seen: typeof shop) => eventsOf(piece, seen).flatMap((event) => event.opens);
+  expect(opens(shop)).toEqual([{ href: `#/mix/jar/${JAR}`, name: 'Jar: Gloss' }]);
+  const jar = shop.jars.get(JAR) as Jar;
+  const matched = {
+    ...shop,
+    jars: new Map([[JAR, { ...jar, weighUp: 'w' }]]),
+    weighUps: new Map([['w', { recipe: 'r' }]]),
+    recipes: new Map([['r', { id: 'r', name: 'Old white', version: 2 }]]),
+    matches: new Map([['m', { id: 'm', name: 'Cabinet', accepted: { recipe: 'r' } }]]),
+  } as unknown as typeof shop;
+  expect(opens(matched).map(({ href, name }) => [href, name])).toEqual([
+    [`#/mix/jar/${JAR}`, 'Jar: Gloss'],
+    ['#/mix/recipe/r', 'Recipe: Old white, version 2'],
+    ['#/match/m', 'Match: Cabinet'],
   ]);
 });

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { Match } from '../../../logbook/fold/matches';
 import { SelectField } from '../../../parts/fields/select-field';
 import { Notice } from '../../../parts/frame/notice';
@@ -21,18 +22,22 @@ export function FarQuestion({ match, of, far, onOther }: FarQuestionProps) {
     { value: 'target', label: MATCH_WORDS.target },
   ];
   const own = of.as === 'trial' ? `trial/${of.id}` : of.as;
+  const asked = useRef<HTMLDivElement>(null);
+  useEffect(() => asked.current?.scrollIntoView({ block: 'center' }), []);
   return (
-    <Notice kind="caution" title={WORDS.far(differenceText(far.dE00))} isNew>
-      <p>{far.before ? WORDS.farText(labText(far.before)) : WORDS.farAmong}</p>
-      <SelectField
-        label={WORDS.farOf}
-        options={[
-          { value: own, label: WORDS.farSame(of.title) },
-          ...others.filter(({ value }) => value !== own),
-        ]}
-        value={own}
-        onChange={(path) => onOther(path.split('/'))}
-      />
-    </Notice>
+    <div ref={asked}>
+      <Notice kind="caution" title={WORDS.far(differenceText(far.dE00))} isNew>
+        <p>{far.before ? WORDS.farText(labText(far.before)) : WORDS.farAmong}</p>
+        <SelectField
+          label={WORDS.farOf}
+          options={[
+            { value: own, label: WORDS.farSame(of.title) },
+            ...others.filter(({ value }) => value !== own),
+          ]}
+          value={own}
+          onChange={(path) => onOther(path.split('/'))}
+        />
+      </Notice>
+    </div>
   );
 }
