@@ -53,6 +53,8 @@ export interface JarFact {
   /** The end of its pot or shelf life, where one was said. */
   readonly lifeEndMs?: number | undefined;
   readonly lifeAs?: 'pot' | 'shelf' | undefined;
+  /** When it dried on a glass plate, where that was what its newest test found. */
+  readonly dryOnGlassMs?: number | undefined;
 }
 
 export interface AirFact {

@@ -14,7 +14,7 @@ beforeEach(async () => {
   await page.waitForTimeout(WHOLE_MS);
 });
 
-test.skip('the time that is waited for comes into a place kept free for it, above the finish of a piece', async () => {
+test('the time that is waited for comes into a place kept free for it, above the finish of a piece', async () => {
   const hash =
     (await page.locator('.piece-row a', { hasText: 'level-sand' }).first().getAttribute('href')) ?? '';
   // From the title down: a reminder that comes due above it is another thing.

@@ -337,6 +337,18 @@ table('jar-past', [
     says: 'shellacOld',
     weight: 'caution',
   },
+  {
+    name: 'shellac of seven that has dried on glass since',
+    act: 'coat',
+    facts: { jar: aJar('shellac', { filledMs: T0 - 213 * DAY, dryOnGlassMs: T0 - DAY }) },
+  },
+  {
+    name: 'shellac of seven that had dried on glass when it was young',
+    act: 'coat',
+    facts: { jar: aJar('shellac', { filledMs: T0 - 213 * DAY, dryOnGlassMs: T0 - 200 * DAY }) },
+    says: 'shellacOld',
+    weight: 'caution',
+  },
   { name: 'shellac of five', act: 'coat', facts: { jar: aJar('shellac', { filledMs: T0 - 150 * DAY }) } },
   {
     name: 'lacquer of seven months',

@@ -60,7 +60,7 @@ export function followOutlooks({
   const failed = new Set<PieceId>();
   let running: Job | undefined;
   let looked: PieceId | undefined;
-  let own: ReadonlyMap<PieceId, Outlook> = new Map();
+  let own = outlooks.peek(); // what was kept stands until it is worked out again
   let rest: ReturnType<typeof setTimeout> | undefined;
   const reviewCards = followCards({
     shop,

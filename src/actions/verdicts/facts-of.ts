@@ -8,7 +8,7 @@ import { jarBlush } from '../../shop/air/jar-blush';
 import { measuredAir } from '../../shop/air/now';
 import { jarFilmAt } from '../../shop/jar/film-at';
 import { jarHazards } from '../../shop/jar/hazards';
-import { jarLife } from '../../shop/jar/life';
+import { glassPlate, jarLife } from '../../shop/jar/life';
 import { planSteps } from '../../shop/plan/plan-steps';
 import { asItStands, layersLeft } from '../../shop/stack/layers-left';
 import { findingOf, oldFinishOf, sandingRule } from '../../shop/stack/old-finish';
@@ -66,12 +66,14 @@ export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Parti
 
 function jarFact(jar: Jar, shop: Shop): JarFact {
   const life = jarLife(jar, shop);
+  const plate = glassPlate(jar);
   return {
     name: jar.name,
     finish: jar.product.finish,
     hazards: jarHazards(jar, shop),
     filledMs: jar.filledMs,
     ...(life && { lifeEndMs: life.endMs, lifeAs: life.as }),
+    ...(plate?.result === 'passes' && { dryOnGlassMs: plate.atMs }),
   };
 }
 

@@ -36,10 +36,10 @@ export function SandPage() {
   return (
     <Page title={SAND_FORM.title} backTo={home}>
       <Section title={zone?.name ?? piece.name}>
-        <SandingCautions piece={piece} />
         <form class="stack" onSubmit={log} noValidate>
           <Choice label={SAND_FORM.stage} options={STAGES} value={stage} onChange={choose} />
           {zone && stage === 'level' && <FillRest piece={piece} zoneId={zone.zoneId} />}
+          <SandingCautions />
           <Reasons pieceId={piece.id} verdict={verdict} />
           <Quantity
             label={SAND_FORM.removed}

@@ -16,6 +16,7 @@ export const jarPast: Rule = {
   look({ jar, nowMs }) {
     if (!jar || nowMs < keptUntilMs(jar)) return undefined;
     const sinceMs = keptUntilMs(jar);
+    if (jar.dryOnGlassMs !== undefined && jar.dryOnGlassMs >= sinceMs) return undefined;
     return jar.lifeAs === 'pot'
       ? { weight: 'hold', says: 'potOver', clearedBy: 'jar', sinceMs }
       : { weight: 'caution', says: jar.finish === 'shellac' ? 'shellacOld' : 'jarOld', clearedBy: 'jar' };
