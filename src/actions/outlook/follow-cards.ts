@@ -33,8 +33,9 @@ export function followCards({ shop, nowMs, cards, estimator, onRead }: CardsNeed
       return;
     }
     const { startMs, card: plain } = request.value;
+    const isGuessed = plain.weighings.some(({ humiditySpread }) => humiditySpread !== undefined);
     const outlook = await estimator.weigh({ card: plain }).result.then(
-      (reading): CardOutlook => ({ state: 'ready', reading, startMs }),
+      (reading): CardOutlook => ({ state: 'ready', reading, startMs, isGuessed }),
       (): CardOutlook => ({ state: 'failed', why: 'unsolvable' }),
     );
     if (asked.get(card.id) !== inputs) return; // an entry has made it worthless meanwhile

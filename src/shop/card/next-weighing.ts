@@ -6,6 +6,8 @@ import { counted, type TestCard } from './cards';
 export interface TimedReading {
   readonly reading: CardReading;
   readonly startMs: number;
+  /** Nobody read the humidity near some weighing. */
+  readonly isGuessed: boolean;
 }
 
 /** What to do with a card next. */

@@ -124,6 +124,8 @@ export const TOLD_WORDS = {
   faster: (factor: string, give: string): string =>
     `Your lacquer dries ${factor} times faster than usual, give or take a factor ${give}.`,
   same: (give: string): string => `Your lacquer dries as usual, give or take a factor ${give}.`,
+  guessed:
+    'For some weighings the humidity is a guess, and foil shows it. Read the air when you weigh: it tells more.',
   before: (give: string): string => `Without the card it was a factor ${give}.`,
   flows:
     'Every piece with this product goes by it: pieces from the same jar most, older ones and other jars less.',

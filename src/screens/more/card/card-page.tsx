@@ -1,5 +1,6 @@
 import { endCard } from '../../../actions/card/log-card';
 import { Button, LinkButton } from '../../../parts/frame/button';
+import { CautionNotice } from '../../../parts/frame/caution';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
@@ -7,7 +8,7 @@ import { showToast } from '../../../parts/frame/toast';
 import { sayLogged } from '../../../parts/frame/undo';
 import { type TestCard, takesCoats } from '../../../shop/card/cards';
 import { nextWeighing } from '../../../shop/card/next-weighing';
-import { CARD_NEXT, CARD_WORDS } from '../../../words/piece/card';
+import { CARD_NEXT, CARD_WORDS, WARM_CAUTION } from '../../../words/piece/card';
 import { whenWords } from '../../../words/times';
 import { CoatsOnIt } from './coats-on-it';
 import { WeighForm } from './weigh-form';
@@ -67,6 +68,7 @@ function Next({ card }: CardProps) {
       <p>
         <strong>{said}</strong> {next?.do === 'weigh' && next.atMs > nowMs.value && CARD_NEXT.anyTime}
       </p>
+      {next?.do === 'dry-warm' && <CautionNotice caution={WARM_CAUTION} />}
       {card.coats.length === 0 && takesCoats(card) && card.pieceId !== undefined && (
         <div class="acts">
           <LinkButton kind="main" icon="coat" isWide href={`${linkTo('lay')}?piece=${card.pieceId}`}>

@@ -9,7 +9,7 @@ import { TimeField } from '../../../parts/fields/time-field';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { useForm } from '../../../parts/fields/use-form';
 import { useTime } from '../../../parts/fields/use-time';
-import { CautionNotice } from '../../../parts/frame/caution';
+import { CautionNotice, CautionRow } from '../../../parts/frame/caution';
 import { Section } from '../../../parts/frame/page';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
@@ -84,9 +84,10 @@ export function WeighForm({ card }: { readonly card: TestCard }) {
             isWarm.value = is;
           }}
         />
-        <CautionNotice caution={WARM_CAUTION} />
+        {!isWarm.value && <CautionRow caution={WARM_CAUTION} />}
         {isWarm.value && (
           <>
+            <CautionNotice caution={WARM_CAUTION} />
             <Quantity
               label={WORDS.temperature}
               of={warmth}

@@ -32,6 +32,7 @@ export function WhatItTold({ card }: { readonly card: TestCard }) {
               <strong>{paceWords(mean, give)}</strong>
             </p>
             <p class="quiet">{WORDS.before(factorWords(Math.exp(TENTH * outlook.reading.before.spread)))}</p>
+            {outlook.isGuessed && <p>{WORDS.guessed}</p>}
             <p class="quiet">{WORDS.flows}</p>
           </>
         )}
