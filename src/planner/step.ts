@@ -19,11 +19,25 @@ export type Task =
   | 'drop-fill'
   | 'pad'
   | 'spirit-off'
+  | 'pore-fill'
+  | 'grain-seal'
+  | 'filler-paste'
+  | 'glue'
   | 'level-sand'
   | 'rub-out'
   | 'other';
 
-export type WaitFor = 'flash-off' | 'recoat' | 'shrink-back' | 'level-sand' | 'rub-out' | 'cure' | 'rest';
+export type WaitFor =
+  | 'flash-off'
+  | 'recoat'
+  | 'shrink-back'
+  | 'level-sand'
+  | 'rub-out'
+  | 'cure'
+  | 'rest'
+  | 'filler-dry'
+  | 'paste-soft'
+  | 'clamped';
 
 /** What a gate asks of the film. */
 export type GateCheck = 'no-print' | 'powders' | 'sink' | 'colour' | 'look-over';

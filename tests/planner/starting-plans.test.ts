@@ -127,3 +127,26 @@ test('shellac by pad: playable mid-March, comfortable from early April on', () =
   expect(day(found?.promise) >= '2026-03-30' && day(found?.promise) <= '2026-04-13').toBe(true);
   expect(found?.promiseState).toBe('soft');
 });
+
+test('open pores are filled after cleaning, dry 24 to 72 h and are sealed before the first coat; fine pores ask for nothing', () => {
+  // Hours: pore filler by its sheet 24 to 72 h (common practice, no source).
+  const tell = (step: Step): string =>
+    step.kind === 'work'
+      ? step.task
+      : step.kind === 'wait'
+        ? `${step.until} ${step.minutes.earliest / 60}-${step.minutes.late / 60} h`
+        : step.kind;
+  for (const job of ['full-clear', 'waterborne', 'shellac', 'catalysed'] as const) {
+    const fine = startPlan(job, counter()).steps.map(tell);
+    const open = startPlan(job, counter(), true).steps.map(tell);
+    expect(open.slice(0, 6)).toEqual([
+      'clean',
+      'pore-fill',
+      'filler-dry 24-72 h',
+      'scuff',
+      'grain-seal',
+      'rest 1-4 h',
+    ]);
+    expect([open[0], ...open.slice(6)]).toEqual(fine);
+  }
+});

@@ -20,8 +20,15 @@ const FIRST_TASKS = [
   'rub-out',
   'other',
 ] as const satisfies readonly Task[];
-export const TASKS = [...FIRST_TASKS, 'spirit-off'] as const satisfies readonly Task[];
-export const WAITS = [
+export const TASKS = [
+  ...FIRST_TASKS,
+  'spirit-off',
+  'pore-fill',
+  'grain-seal',
+  'filler-paste',
+  'glue',
+] as const satisfies readonly Task[];
+const FIRST_WAITS = [
   'flash-off',
   'recoat',
   'shrink-back',
@@ -29,6 +36,12 @@ export const WAITS = [
   'rub-out',
   'cure',
   'rest',
+] as const satisfies readonly WaitFor[];
+export const WAITS = [
+  ...FIRST_WAITS,
+  'filler-dry',
+  'paste-soft',
+  'clamped',
 ] as const satisfies readonly WaitFor[];
 export const GATES = [
   'no-print',
@@ -48,7 +61,10 @@ const Band = v.pipe(
   v.check(({ earliest, likely, late }) => earliest <= likely && likely <= late, LOGBOOK_WORDS.bandOutOfOrder),
 );
 
-const planStep = <const Tasks extends readonly Task[]>(tasks: Tasks) =>
+const planStep = <const Tasks extends readonly Task[], const Waits extends readonly WaitFor[]>(
+  tasks: Tasks,
+  waits: Waits,
+) =>
   v.variant('kind', [
     v.object({
       kind: v.literal('work'),
@@ -63,7 +79,7 @@ const planStep = <const Tasks extends readonly Task[]>(tasks: Tasks) =>
     v.object({
       kind: v.literal('wait'),
       id: Id,
-      until: v.picklist(WAITS),
+      until: v.picklist(waits),
       minutes: Band,
       /** Set by hand: no estimate takes its place. */
       isOwn: v.exactOptional(v.boolean()),
@@ -85,7 +101,7 @@ const planStep = <const Tasks extends readonly Task[]>(tasks: Tasks) =>
     }),
     v.object({ kind: v.literal('hold'), id: Id, against: v.picklist(WEATHERS) }),
   ]);
-const PlanStep = planStep(TASKS);
+const PlanStep = planStep(TASKS, WAITS);
 export type PlanStep = v.InferOutput<typeof PlanStep>;
 
 /** By the clock on the wall; an end that is not after the beginning is on the next day. */
@@ -110,7 +126,7 @@ export const PLAN_KINDS = {
       piece: Id,
       job: v.exactOptional(v.picklist(FIRST_JOBS)),
       coatsADay: count(COUNTS.coatsADay),
-      steps: stepsOf(planStep(FIRST_TASKS)),
+      steps: stepsOf(planStep(FIRST_TASKS, FIRST_WAITS)),
       /** Coats laid before do not count towards this plan. */
       since: v.exactOptional(Instant),
     },

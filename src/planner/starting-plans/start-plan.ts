@@ -1,4 +1,5 @@
 import type { Step } from '../step';
+import { OPEN_PORES } from './beside';
 import type { Job } from './job';
 import { COATS_ON, DROP_FILL, FULL_CLEAR, MELT_IN, OPAQUE_TOUCH_UP, TONER } from './lacquer';
 import { CATALYSED, SHELLAC, WATERBORNE } from './other-finishes';
@@ -17,8 +18,14 @@ export const STARTING_PLANS: Readonly<Record<Job, StartingPlan>> = {
   'coats-on': COATS_ON,
 };
 
-/** The steps of a job, each with a name of its own, to be changed freely. */
-export function startPlan(job: Job, newId: () => string): { coatsADay: number; steps: Step[] } {
+/** The steps of a job, each with a name of its own, to be changed freely; open pores are filled once the wood is clean. */
+export function startPlan(
+  job: Job,
+  newId: () => string,
+  hasOpenPores = false,
+): { coatsADay: number; steps: Step[] } {
   const { coatsADay, steps } = STARTING_PLANS[job];
-  return { coatsADay, steps: steps.map((draft) => ({ ...draft, id: newId() })) };
+  const [clean, ...rest] = steps;
+  const all = hasOpenPores && clean ? [clean, ...OPEN_PORES, ...rest] : steps;
+  return { coatsADay, steps: all.map((draft) => ({ ...draft, id: newId() })) };
 }

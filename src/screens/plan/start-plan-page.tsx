@@ -22,6 +22,10 @@ const JOBS = ALL_JOBS.map((value) => {
   ).length;
   return { value, label: JOB_WORDS[value], hint: START_PLAN.steps(steps.length, coats) };
 });
+const PORES = [
+  { value: 'closed', ...START_PLAN.closed },
+  { value: 'open', ...START_PLAN.open },
+] as const;
 const COUNTED = [
   { value: 'count', ...START_PLAN.count },
   { value: 'afresh', ...START_PLAN.afresh },
@@ -33,13 +37,15 @@ export function StartPlanPage() {
   const piece = usePlannedPiece();
   const form = useForm();
   const job = useSignal<Job | undefined>(undefined);
+  const pores = useSignal<'closed' | 'open'>('closed');
+  const isBare = piece.base === 'bare-wood' && piece.coats.length === 0;
   const counted = useSignal<'count' | 'afresh'>('count');
 
   async function start(event: Event): Promise<void> {
     const goOn = fromHere();
     event.preventDefault();
     const chosen = job.value ?? 'full-clear';
-    const { coatsADay, steps } = startPlan(chosen, needs.newId);
+    const { coatsADay, steps } = startPlan(chosen, needs.newId, isBare && pores.value === 'open');
     const made = await form.send(job.value !== undefined, () =>
       planPiece(needs, {
         piece: piece.id,
@@ -71,6 +77,16 @@ export function StartPlanPage() {
             }}
             problem={form.isTried.value && job.value === undefined ? START_PLAN.choose : undefined}
           />
+          {isBare && (
+            <Choice
+              label={START_PLAN.pores}
+              options={PORES}
+              value={pores.value}
+              onChange={(value) => {
+                pores.value = value;
+              }}
+            />
+          )}
           {piece.coats.length > 0 && (
             <Choice
               label={START_PLAN.already(piece.coats.length)}

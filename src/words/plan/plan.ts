@@ -139,6 +139,12 @@ export const START_PLAN = {
   already: (count: number): string => `${plural(count, 'coat')} on already`,
   count: { label: 'Count them', hint: 'they are the first coats of this plan' },
   afresh: { label: 'Start afresh', hint: 'they belong to an earlier job' },
+  pores: 'Pores of the bare wood',
+  closed: { label: 'Fine', hint: 'maple, cherry, spruce' },
+  open: {
+    label: 'Open',
+    hint: 'oak, ash, walnut, mahogany: filler, 24 to 72 h by its sheet, then grain sealer',
+  },
   choose: 'Choose a job.',
   start: 'Make the plan',
   made: 'Plan made.',

@@ -82,6 +82,10 @@ export const TASK_WORDS = {
   'drop-fill': 'Drop fill',
   pad: 'Pad session',
   'spirit-off': 'Spirit off',
+  'pore-fill': 'Pore filler',
+  'grain-seal': 'Grain sealer',
+  'filler-paste': 'Filler paste of binding scraps',
+  glue: 'Glue and clamp',
   'level-sand': 'Level-sand',
   'rub-out': 'Rub out',
   other: 'Work',
@@ -95,6 +99,9 @@ export const WAIT_WORDS = {
   'rub-out': 'Harden for rubbing out',
   cure: 'Cure',
   rest: 'Rest',
+  'filler-dry': 'Pore filler dries',
+  'paste-soft': 'Scraps soften in acetone',
+  clamped: 'Glue sets in the clamps',
 } as const;
 
 export const CHECK_WORDS = {

@@ -1,6 +1,7 @@
 import { FINISH_LAWS, isCuring } from '../../../estimator/finishes/finish-law';
 import { finishTraits } from '../../../estimator/finishes/traits';
 import { GATES, type PlanStep, TASKS, WAITS, WEATHERS } from '../../../logbook/kinds/plan';
+import { BESIDE_WAITS } from '../../../planner/starting-plans/beside';
 import type { Job } from '../../../planner/starting-plans/job';
 import {
   atBench,
@@ -66,9 +67,16 @@ export function newStep(value: string, id: string, finish?: string): PlanStep {
   const own = STARTING_PLANS[JOB_OF[finish ?? ''] ?? 'full-clear'].steps;
   const draft =
     (kind === 'wait' ? lawWait(what, finish) : undefined) ??
+    besideWait(what) ??
     [...own, ...IN_STARTING_PLANS].find((step) => step.kind === kind && whatOf(step) === what) ??
     fresh(kind, what);
   return { ...draft, id } as PlanStep;
+}
+
+/** A wait of what stands beside the finish. */
+function besideWait(what: string): StepDraft | undefined {
+  const band = BESIDE_WAITS[what as WaitFor];
+  return band && wait(what as WaitFor, band);
 }
 
 function whatOf(step: StepDraft): string {

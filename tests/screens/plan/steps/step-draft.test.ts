@@ -68,3 +68,12 @@ test.each([
   expect(offered.filter((value) => never.includes(value))).toEqual([]);
   expect(offered).toContain('wait:recoat');
 });
+
+test('what stands beside the finish comes with its own wait', () => {
+  // Common practice, no source: pore filler 24 to 72 h, scraps in acetone an hour or so, glue a day in the clamps.
+  expect(newStep('wait:filler-dry', 'x')).toMatchObject({
+    minutes: { earliest: 1440, likely: 2880, late: 4320 },
+  });
+  expect(newStep('wait:paste-soft', 'x')).toMatchObject({ minutes: { likely: 60 } });
+  expect(newStep('wait:clamped', 'x')).toMatchObject({ minutes: { likely: 1440 } });
+});
