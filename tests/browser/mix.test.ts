@@ -251,7 +251,7 @@ describe('a jar', () => {
     await openApp();
     for (const amount of ['100', '200']) {
       await goTo('#/mix/jar/new', 'What is in the jar');
-      await page.getByText('How much, and how long it keeps').tap();
+      await page.getByText('How much, how long it keeps, tracer').tap();
       await field('In the jar').fill(amount);
       await button('Fill the jar').tap();
       await link('Log a coat from it').waitFor();

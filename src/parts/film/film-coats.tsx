@@ -39,7 +39,7 @@ export function FilmCoats({ bands, frame, depth, compact }: FilmCoatsProps) {
 }
 
 function Coat({ band, path, id }: { readonly band: Band; readonly path: string; readonly id: string }) {
-  const { tint, pattern = 'none' } = band.layer;
+  const { tint, pattern = 'none', isTraced } = band.layer;
   const style = {
     '--top': `${band.top.toFixed(2)}px`,
     '--foot': `${band.foot.toFixed(2)}px`,
@@ -50,6 +50,7 @@ function Coat({ band, path, id }: { readonly band: Band; readonly path: string; 
     <g class="film-coat" style={style}>
       <path class="film-shape film-body" d={path} />
       {pattern !== 'none' && <path class="film-shape" d={path} fill={`url(#${id}-${pattern})`} />}
+      {isTraced && <path class="film-shape" d={path} fill={`url(#${id}-lozenges)`} />}
       <path class="film-shape film-seam" d={path} />
     </g>
   );
@@ -65,6 +66,9 @@ function CoatPatterns({ id }: { readonly id: string }) {
       </pattern>
       <pattern id={`${id}-cross`} {...tile}>
         <path d="M-1 8L8 -1M-1 -1L8 8" />
+      </pattern>
+      <pattern id={`${id}-lozenges`} {...tile} width={14} height={6}>
+        <path class="film-tracer" d="M4 0.8L6.2 3L4 5.2L1.8 3Z" />
       </pattern>
       <pattern id={`${id}-dash`} {...tile}>
         <path d="M0.5 3.5h4" />

@@ -8,6 +8,8 @@ export interface FilmLayer {
   /** The colour of the dry coat; amber, as clear lacquer over wood, when left out. */
   readonly tint?: string | undefined;
   /** Drawn over the band, so that kinds of coat differ by more than their hue. */
+  /** It holds a tracer: small lozenges run through it. */
+  readonly isTraced?: boolean | undefined;
   readonly pattern?: 'none' | 'hatch' | 'cross' | 'dash' | undefined;
 }
 

@@ -22,6 +22,7 @@ export function filmLayers(
   outlook: Outlook | undefined,
   jars: ReadonlyMap<string, Jar>,
   nowMs: number,
+  isTraced?: (jar: string) => boolean,
 ): readonly FilmLayer[] {
   if (outlook?.state !== 'ready' && outlook?.state !== 'kept') return [];
   const held = heldAt(outlook.estimate.profiles, (nowMs - outlook.startMs) / 1000);
@@ -34,7 +35,14 @@ export function filmLayers(
     if (!coat) return { key: OLD_FINISH, label: FILM_WORDS.oldFinish, pattern: 'cross', ...thick };
     const label = FILM_WORDS.coat(piece.coats.indexOf(coat) + 1);
     const tint = jars.get(coat.jar)?.pigment && PIGMENTED;
-    return { key: coat.id, label, pattern: patternOf(coat, jars), ...thick, ...(tint && { tint }) };
+    return {
+      key: coat.id,
+      label,
+      pattern: patternOf(coat, jars),
+      ...thick,
+      ...(tint && { tint }),
+      ...(isTraced?.(coat.jar) && { isTraced: true }),
+    };
   });
   return layers.filter(({ dryUm }) => dryUm > SANDED_AWAY_UM);
 }

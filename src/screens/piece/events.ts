@@ -3,6 +3,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import { linkTo } from '../../parts/frame/route';
 import { matchOfJar } from '../../shop/colour/jars-of-match';
+import { standsOf } from '../../shop/zone/stands';
 import { MATCH_WORDS } from '../../words/match/match';
 import { FILM_WORDS } from '../../words/piece/film';
 import { COAT_WORDS, EVENT_WORDS } from '../../words/piece/piece';
@@ -33,10 +34,14 @@ export interface Opened {
 
 /** Everything logged of a piece in time order, what was undone included. */
 export function eventsOf(piece: Piece, shop: Shop): readonly PieceEvent[] {
+  const stands = standsOf(piece, shop);
   return (shop.records.get(piece.id) ?? []).flatMap((entry): PieceEvent[] => {
-    const told = tell(entry, piece, shop);
+    const zoneId = 'zoneId' in entry ? entry.zoneId : undefined;
+    const stand = stands.find(({ zone }) => zone?.zoneId === zoneId);
+    const told = tell(entry, stand?.piece ?? piece, shop);
     if (!told) return [];
-    const [what, how = ''] = told;
+    const [act, how = ''] = told;
+    const what = stand?.zone ? EVENT_WORDS.at(act, stand.zone.name) : act;
     const { id, at } = entry;
     return [
       {
@@ -69,6 +74,10 @@ function tell(entry: Entry, piece: Piece, { jars }: Shop): readonly [what: strin
       return [OVERRIDE_WORDS.event, OVERRIDE_WORDS.eventText(ruleWords(entry.rule), entry.reason)];
     case 'checked':
       return [EVENT_WORDS.checks[entry.test][entry.result]];
+    case 'zone-described':
+      return [EVENT_WORDS.marked, entry.note ?? ''];
+    case 'photographed':
+      return [EVENT_WORDS.photo, entry.text ?? ''];
     default:
       return oldFinishLine(entry);
   }

@@ -3,11 +3,13 @@ import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { CrossSection } from '../../parts/film/cross-section';
 import type { FilmLayer } from '../../parts/film/film-picture';
-import { asLaidUm, filmLayers } from '../../parts/film/piece-film';
+import { asLaidUm, filmLayers, OLD_FINISH } from '../../parts/film/piece-film';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
+import { materialsOf } from '../../shop/record/materials';
 import { UM_PER_MIL, umToMetres } from '../../units';
 import { FILM_FACTS } from '../../words/piece/acts';
 import { FILM_WORDS } from '../../words/piece/film';
+import { tracedWords } from '../../words/piece/record';
 import { filmWords, percentWords, type UnitSystem } from '../../words/quantities';
 import { CoatDetails } from './coat-details';
 
@@ -24,7 +26,9 @@ export function Finish({ piece, outlook }: FinishProps) {
   const { shop, nowMs } = useShop();
   const units = useUnits();
   const picked = useSignal<string | undefined>(undefined);
-  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value);
+  const nmOf = new Map(materialsOf(piece, shop.value).map(({ jar, tracerNm }) => [jar.id, tracerNm]));
+  const isTraced = (jar: string): boolean => nmOf.get(jar) !== undefined;
+  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value, isTraced);
   const layer = layers.find(({ key }) => key === picked.value);
   return (
     <>
@@ -41,6 +45,7 @@ export function Finish({ piece, outlook }: FinishProps) {
           },
         })}
       />
+      <Tracers layers={layers} nm={[...nmOf.values()].find((nm) => nm !== undefined)} />
       {layer ? (
         <CoatDetails
           piece={piece}
@@ -56,10 +61,17 @@ export function Finish({ piece, outlook }: FinishProps) {
   );
 }
 
-/** The whole picture in one sentence. */
+/** Which layers hold a tracer, and the light that shows it. */
+function Tracers({ layers, nm }: { readonly layers: readonly FilmLayer[]; readonly nm: number | undefined }) {
+  const traced = layers.filter(({ isTraced }) => isTraced).map(({ label }) => label);
+  return nm !== undefined && traced.length > 0 ? <p class="small">{tracedWords(traced, nm)}</p> : null;
+}
+
+/** The new film in one sentence; how deep an old finish softens is a guess, and no thickness of this work. */
 function describeFilm(piece: Piece, layers: readonly FilmLayer[], units: UnitSystem): string {
-  const solventUm = layers.reduce((sum, layer) => sum + layer.solventUm, 0);
-  const um = layers.reduce((sum, layer) => sum + layer.dryUm, solventUm);
+  const laid = layers.filter(({ key }) => key !== OLD_FINISH);
+  const solventUm = laid.reduce((sum, layer) => sum + layer.solventUm, 0);
+  const um = laid.reduce((sum, layer) => sum + layer.dryUm, solventUm);
   return FILM_WORDS.describe(
     piece.name,
     piece.coats.length,

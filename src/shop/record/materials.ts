@@ -37,7 +37,7 @@ function weighedInto({ weighUp }: Jar, { weighUps, ingredients }: Of): Weighed[]
 }
 
 /** The tracer that a jar holds: its own, that of an ingredient weighed into it, or that of a jar poured into it. */
-function tracerOf(jar: Jar, shop: Of, deep = 5): number | undefined {
+export function tracerOf(jar: Jar, shop: Of, deep = 5): number | undefined {
   if (jar.tracerNm !== undefined || deep === 0) return jar.tracerNm;
   const { plan = [] } = { ...shop.weighUps.get(jar.weighUp ?? '') };
   const ofIngredient = plan.flatMap(({ ingredient }) => shop.ingredients.get(ingredient)?.tracerNm ?? []);

@@ -387,7 +387,7 @@ export const FILE_PROBLEMS = {
   'spectrum-range': () => 'the spectrum must cover 400 to 700 nm.',
 } as const;
 
-export const PHOTO_WORDS = {
+export const COLOUR_PHOTO_WORDS = {
   title: 'Read by photo',
   intro:
     'Put chart or grey card and the dry sample side by side, in one even light, no gloss, no shadow. The photo stays on this phone and is not kept; only the colour is.',

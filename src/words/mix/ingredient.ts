@@ -17,6 +17,15 @@ export const FACT_FROM = {
   usual: 'common practice',
 } as const;
 
+export const TRACER_WORDS = {
+  term: 'Tracer',
+  label: 'Tracer, fluoresces under',
+  hint: 'For finding it again under a UV lamp, mostly 365 nm. Leave it empty where there is none.',
+  problem: (lowest: number, highest: number): string =>
+    `Give a whole number of nanometres from ${lowest} to ${highest}, or leave it empty.`,
+  seenAt: (nm: number): string => `seen at ${nm} nm`,
+} as const;
+
 export const INGREDIENT_WORDS = {
   title: 'Ingredients',
   one: 'Ingredient',

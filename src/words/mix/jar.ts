@@ -100,7 +100,7 @@ export const JAR_FORM = {
   },
   pigmentShare: 'Pigment in the dry film, by volume',
   pigmentHint: 'Usual for an opaque white: 15 to 20 %.',
-  moreTitle: 'How much, and how long it keeps',
+  moreTitle: 'How much, how long it keeps, tracer',
   amount: 'In the jar',
   amountHint: 'Left empty: what is left is not counted.',
   life: {

@@ -12,7 +12,7 @@ export const FILM_WORDS = {
   describe: (name: string, coats: number, um: string, wet: string): string =>
     coats === 0
       ? `${name}, cut through: no coat yet.`
-      : `${name}, cut through: ${coats === 1 ? '1 coat' : `${coats} coats`}, ${um} in all, ${wet} of it still solvent.`,
+      : `${name}, cut through: ${coats === 1 ? '1 coat' : `${coats} coats`}, ${um} of new film, ${wet} of it still solvent.`,
   pick: 'Tap a coat to read about it.',
   figure: 'The finish, cut through and drawn to scale.',
 } as const;

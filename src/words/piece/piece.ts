@@ -73,6 +73,10 @@ export const EVENT_WORDS = {
   changed: 'Details changed',
   closed: 'Finished',
   sanded: { scuff: 'Scuffed', level: 'Level-sanded', 'rub-out': 'Rubbed out' },
+  marked: 'Place marked',
+  photo: 'Photo',
+  /** An act at a place: "Coat 2, lower edge". */
+  at: (what: string, place: string): string => `${what}, ${place}`,
   removed: (amount: string): string => `${amount} taken off`,
   removedUsual: (amount: string): string => `${amount} taken off, as usual`,
   grit: (grit: string): string => `with ${grit}`,

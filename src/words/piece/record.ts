@@ -3,6 +3,10 @@
 const list = (some: readonly string[]): string =>
   some.length < 2 ? some.join('') : `${some.slice(0, -1).join(', ')} and ${some.at(-1)}`;
 
+/** Beside the section, where the lozenges stand. */
+export const tracedWords = (layers: readonly string[], nm: number): string =>
+  `◆ Tracer in ${list(layers).toLowerCase()}, seen at ${nm} nm.`;
+
 export const RECORD = {
   title: 'Treatment record',
   preview: 'This is what goes out. Read it before you share it.',

@@ -6,6 +6,24 @@ import { check, id, JAR, layCoat, PIECE, sand, startPiece, strike } from '../../
 import { aShop } from '../../parts/an-outlook';
 
 const OTHER = id(0xa2);
+const ZONE = id(0xd1);
+
+test('a line names the place it was done at, and counts the coats of that place', () => {
+  const edge = { kind: 'zone-described', piece: PIECE, zoneId: ZONE, name: 'Lower edge', is: 'chip' };
+  const { piece, shop } = aShop(
+    { hour: 1, body: edge as EntryBody },
+    { hour: 2, body: { ...layCoat(), zoneId: ZONE } as EntryBody },
+    { hour: 3, body: layCoat() },
+    { hour: 4, body: { ...layCoat(), zoneId: ZONE } as EntryBody },
+  );
+  expect(eventsOf(piece, shop).map(({ what }) => what)).toEqual([
+    'Started',
+    'Place marked, Lower edge',
+    'Coat 1, Lower edge',
+    'Coat 1',
+    'Coat 3, Lower edge', // the second coat went over all of it
+  ]);
+});
 
 test('the record tells what was done in order, as typed, with what was undone marked', () => {
   const { piece, shop } = aShop(

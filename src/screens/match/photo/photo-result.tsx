@@ -9,7 +9,7 @@ import { Notice } from '../../../parts/frame/notice';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { lightWords, READ_WORDS, PHOTO_WORDS as WORDS } from '../../../words/match/match';
+import { lightWords, READ_WORDS, COLOUR_PHOTO_WORDS as WORDS } from '../../../words/match/match';
 import { percentWords } from '../../../words/quantities';
 import { differenceText, labText } from '../colour-text';
 import { ClearFields, isCount } from '../reading/count-fields';

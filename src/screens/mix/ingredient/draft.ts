@@ -5,6 +5,7 @@ import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import type { Finish } from '../../../shop/jar/own-solvents';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import { type BlendRow, blendProblem } from '../jar/draft';
+import { tracerProblem } from '../tracer-field';
 
 export type Origin = 'data-sheet' | 'measured' | 'usual';
 /** A fact being typed, with where it is from: common practice until it is touched. */
@@ -30,6 +31,8 @@ export interface IngredientDraft {
   readonly dropBy: 'weighed' | 'known';
   readonly oneDrop: Draft<'g' | 'mL'>;
   readonly dropsCount: string;
+  /** The light under which it fluoresces, nm; empty where it holds no tracer. */
+  readonly tracer: string;
   readonly contains: 'none' | 'isocyanate' | 'acid' | 'oil' | 'aerosol';
   readonly letDownOf: string | undefined;
   readonly letDownIn: string | undefined;
@@ -73,6 +76,7 @@ export const newIngredient = (is: IngredientSort, finish: Finish = 'nitrocellulo
   oneDrop: { text: '', unit: 'g' },
   dropsCount: '20',
   contains: 'none',
+  tracer: '',
   letDownOf: undefined,
   letDownIn: undefined,
   letDownStrength: '0.1',
@@ -147,6 +151,7 @@ export function ingredientProblems(draft: IngredientDraft): readonly string[] {
     draft.solventsFrom === 'own' ? blendProblem(draft.blend) : undefined,
     draft.is === 'let-down' ? letDownProblem(draft) : undefined,
     dropProblem(draft),
+    tracerProblem(draft.tracer),
     dayProblem(draft.opened),
     dayProblem(draft.useBy),
   ];

@@ -9,7 +9,12 @@ import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { unitWord } from '../../../words/frame/logbook';
-import { FACT_FROM, SORT_WORDS, INGREDIENT_WORDS as WORDS } from '../../../words/mix/ingredient';
+import {
+  FACT_FROM,
+  SORT_WORDS,
+  TRACER_WORDS,
+  INGREDIENT_WORDS as WORDS,
+} from '../../../words/mix/ingredient';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { Facts } from '../facts';
 import { NothingHere } from '../nothing-here';
@@ -92,6 +97,7 @@ function factRows(one: ShopIngredient): readonly (readonly [string, string])[] {
   if (one.weightSolids) rows.push([WORDS.weightSolids, typedFact(one.weightSolids)]);
   if (one.pigmentOfSolids) rows.push([WORDS.pigmentOfSolids, typedFact(one.pigmentOfSolids)]);
   if (one.criticalPigment) rows.push([WORDS.criticalPigment, typedFact(one.criticalPigment)]);
+  if (one.tracerNm) rows.push([TRACER_WORDS.term, TRACER_WORDS.seenAt(one.tracerNm)]);
   for (const [label, text] of [
     [WORDS.source, one.source],
     [WORDS.lot, one.lot],

@@ -5,6 +5,7 @@ import { TextField } from '../../../parts/fields/text-field';
 import { useShop } from '../../../parts/frame/shop-context';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import { numberWords } from '../../../words/quantities';
+import { TracerField } from '../tracer-field';
 import { dayProblem, dropG, dropProblem, isBase } from './draft';
 import type { IngredientPartProps } from './fact-fields';
 
@@ -131,6 +132,7 @@ export function OriginFields({ draft, patch, isTried }: IngredientPartProps) {
         value={draft.contains}
         onChange={(contains) => patch({ contains })}
       />
+      <TracerField text={draft.tracer} onText={(tracer) => patch({ tracer })} isTried={isTried} />
       <div class="pair">
         <TextField
           label={INGREDIENT_WORDS.source}

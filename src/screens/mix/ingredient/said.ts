@@ -4,6 +4,7 @@ import { parseNumber, plainText } from '../../../logbook/as-typed';
 import type { ShopIngredient } from '../../../logbook/fold/ingredients';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { blendSum } from '../jar/draft';
+import { tracerNmOf } from '../tracer-field';
 import {
   dropG,
   type FactDraft,
@@ -63,6 +64,7 @@ export function ingredientSaid(draft: IngredientDraft): IngredientSaid {
     solvents: is === 'let-down' ? undefined : solvents,
     strength: isColour(is) ? draft.strength : undefined,
     contains: draft.contains === 'none' ? undefined : [draft.contains],
+    tracerNm: tracerNmOf(draft.tracer),
     madeOf: is === 'let-down' ? madeOf(draft) : undefined,
     source: words(draft.source),
     lot: words(draft.lot),
@@ -117,6 +119,7 @@ export function draftOf(one: ShopIngredient): IngredientDraft {
     oneDrop: { text: one.dropVolume?.value.typed.text ?? '', unit: one.dropVolume ? 'mL' : 'g' },
     dropsG: one.dropMass ? String(Number((one.dropMass.value.si * 20_000).toPrecision(4))) : '',
     contains: one.contains?.[0] ?? 'none',
+    tracer: one.tracerNm === undefined ? '' : String(one.tracerNm),
     letDownOf: of?.ingredient,
     letDownIn: clear?.ingredient,
     letDownStrength: of?.massFraction === 0.01 ? '0.01' : '0.1',

@@ -15,6 +15,7 @@ import { draftProblem } from '../../../parts/fields/typed-field';
 import { volumeSolidsOfCut } from '../../../science/film/cut';
 import type { Finish } from '../../../shop/jar/own-solvents';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix/jar';
+import { tracerNmOf, tracerProblem } from '../tracer-field';
 
 /** A solvent of a blend as it is being typed; the share in percent. */
 export interface BlendRow {
@@ -43,6 +44,8 @@ export interface JarDraft {
   readonly pigmentShare: Draft<'%'>;
   readonly amount: Draft<'mL' | 'L' | 'fl-oz-us' | 'fl-oz-imperial'>;
   readonly life: Draft<'h' | 'd' | 'months'>;
+  /** The light under which it fluoresces, nm; empty where it holds no tracer. */
+  readonly tracer: string;
   /** `2026-03-01`; empty for today. */
   readonly mixedOn: string;
 }
@@ -70,6 +73,7 @@ export function usualDraft(finish: Finish, isUs: boolean): JarDraft {
     pigmentShare: { text: '15', unit: '%' },
     amount: { text: '', unit: isUs ? 'fl-oz-us' : 'mL' },
     life: { text: usual.life.text, unit: usual.life.unit },
+    tracer: '',
     mixedOn: '',
   };
 }
@@ -136,6 +140,7 @@ export function isWhole(draft: JarDraft): boolean {
     pigment === 'none' ? undefined : draftProblem(pigmentShare, LIMITS.pigmentOfSolids),
     draftProblem(amount, LIMITS.volume, true),
     draftProblem(life, LIMITS.life, true),
+    tracerProblem(draft.tracer),
     draft.thinnerSort === 'own' ? (blendProblem(draft.blend) ?? thinnerNameProblem(draft)) : undefined,
     nameProblem(draft),
   ];
@@ -166,6 +171,7 @@ const NOTHING = { text: '0', unit: '%' } as const;
 /** What the form says, for the logbook. Only of a draft that is whole. */
 export function saidOf(draft: JarDraft): JarSaid {
   const { finish, retarder, pigment, amount, life, of } = draft;
+  const tracerNm = tracerNmOf(draft.tracer);
   const typedShare = isCan(draft) ? NOTHING : draft.thinning;
   return {
     name: draft.name.trim(),
@@ -179,6 +185,7 @@ export function saidOf(draft: JarDraft): JarSaid {
     ...(amount.text.trim() === '' ? {} : { amount }),
     ...(isCan(draft) ? { contains: ['aerosol' as const] } : {}),
     ...(isByCut(draft) ? { cut: draft.cut } : {}),
+    ...(tracerNm === undefined ? {} : { tracerNm }),
     ...(draft.mixedOn === '' ? {} : { mixedOn: draft.mixedOn }),
     ...(life.text.trim() === '' ? {} : { life: { span: life, as: USUAL_JARS[finish].life.as } }),
   };
@@ -217,6 +224,7 @@ export function draftLike(jar: Jar, isUs: boolean): JarDraft {
     pigment: pigment?.shape ?? 'none',
     pigmentShare: (pigment?.shareOfSolids.typed as Draft<'%'> | undefined) ?? usual.pigmentShare,
     amount: (jar.amount?.typed as JarDraft['amount'] | undefined) ?? usual.amount,
+    tracer: jar.tracerNm === undefined ? '' : String(jar.tracerNm),
     life: (life?.span.typed as JarDraft['life'] | undefined) ?? usual.life,
   };
 }

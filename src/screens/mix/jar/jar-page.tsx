@@ -1,3 +1,4 @@
+import type { Shop } from '../../../logbook/fold/fold';
 import type { Jar } from '../../../logbook/fold/jars';
 import type { Quantity } from '../../../logbook/typed';
 import { Button, LinkButton } from '../../../parts/frame/button';
@@ -8,8 +9,9 @@ import { showToast } from '../../../parts/frame/toast';
 import { matchOfJar } from '../../../shop/colour/jars-of-match';
 import { jarCode } from '../../../shop/jar/code';
 import { jarFilm } from '../../../shop/jar/film';
+import { tracerOf } from '../../../shop/record/materials';
 import { unitWord } from '../../../words/frame/logbook';
-import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
+import { INGREDIENT_WORDS, TRACER_WORDS } from '../../../words/mix/ingredient';
 import { FINISH_NAMES, JAR_WORDS as WORDS } from '../../../words/mix/jar';
 import { percentWords } from '../../../words/quantities';
 import { whenWords } from '../../../words/times';
@@ -43,7 +45,7 @@ export function JarPage({ id }: { readonly id: string }) {
       <Left jar={jar} />
       <Life jar={jar} />
       <Section title={WORDS.inIt}>
-        <Facts rows={contentRows(jar, nowMs.value)} />
+        <Facts rows={contentRows(jar, shop.value, nowMs.value)} />
         {jar.note && <p class="note-text">{jar.note}</p>}
       </Section>
       <ExactRecipe jar={jar} />
@@ -61,7 +63,7 @@ function findJar(id: string, jars: ReadonlyMap<string, Jar>): Jar | undefined {
 
 const asTyped = ({ typed: { text, unit } }: Quantity): string => `${text.trim()} ${unitWord(unit)}`;
 
-function contentRows(jar: Jar, nowMs: number): readonly (readonly [string, string])[] {
+function contentRows(jar: Jar, shop: Shop, nowMs: number): readonly (readonly [string, string])[] {
   const film = jarFilm(jar);
   const { thinning, retarder } = jar;
   const isThinned = thinning.percent.si > 0;
@@ -79,6 +81,8 @@ function contentRows(jar: Jar, nowMs: number): readonly (readonly [string, strin
   if (retarder) rows.push([WORDS.retarder, WORDS.thinnedOf(retarder.percent.typed.text, retarder.of)]);
   if (film.pigment > 0) rows.push([WORDS.pigment, percentWords(film.pigment, 1)]);
   for (const content of jar.contains ?? []) rows.push([WORDS.contains, INGREDIENT_WORDS.containsOf[content]]);
+  const tracerNm = tracerOf(jar, shop);
+  if (tracerNm) rows.push([TRACER_WORDS.term, TRACER_WORDS.seenAt(tracerNm)]);
   rows.push(
     [WORDS.filled, whenWords(jar.filledMs, nowMs)],
     [jar.contains?.includes('aerosol') ? WORDS.canLid : WORDS.code, jarCode(jar.id)],

@@ -16,6 +16,7 @@ import { fromHere, linkTo, route, sentFrom } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix/jar';
+import { TracerField } from '../tracer-field';
 import {
   draftLike,
   isByCut,
@@ -256,6 +257,7 @@ function AmountFields({ draft, patch, isTried }: PartProps) {
         isOptional
         isTried={isTried}
       />
+      <TracerField text={draft.tracer} onText={(tracer) => patch({ tracer })} isTried={isTried} />
     </>
   );
 }
