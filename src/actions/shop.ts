@@ -95,7 +95,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   const whole = reopen();
   if (shop.value.entries.size === 0) await whole;
   if (which === 'demo' && !failure.value && shop.value.entries.size === 0)
-    failure.value = await fillDemo(needs);
+    failure.value = await (await import('./keep/fill-demo')).fillDemo(needs);
   const { nowMs, stopClock } = startClock(world, reopen, shop);
   const followed = follow(which, shop, nowMs, world, whole);
   const { outlooks, cards, standings, estimator, look, stopFollowing } = followed;
@@ -179,15 +179,6 @@ function follow(
       );
     },
   };
-}
-
-async function fillDemo({ logbook, now, zone, newId }: ActionNeeds): Promise<StorageFailure | undefined> {
-  const { demoShop } = await import('../shop/demo/demo-shop');
-  const filled = await logbook.take({
-    entries: demoShop({ nowMs: now(), zone: zone(), newId }),
-    setAside: [],
-  });
-  return filled.ok ? undefined : filled.failure;
 }
 
 const NAMES = { own: 'coatwait', demo: 'coatwait-demo' } as const;

@@ -55,6 +55,12 @@ export const DEMO_RECIPES = {
   satin: { name: 'Satin for insides', note: 'Last coat only; flat coats on flat coats go grey.' },
 } as const;
 
+export const DEMO_CHIP = {
+  name: 'Lower front edge',
+  note: 'Knocked in transport; the colour below is whole. Clear drop fill. The photos are drawn for the demo.',
+  uv: 'The old lacquer glows greenish yellow; the chip stays dark.',
+} as const;
+
 export const DEMO_GRITS = { level: 'P800, dry' } as const;
 
 export const DEMO_MATCH = { name: 'Tea caddy, old white' } as const;

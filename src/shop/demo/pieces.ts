@@ -1,5 +1,6 @@
 import type { EntryOf } from '../../logbook/entry';
 import { DEMO_GRITS, DEMO_PIECES } from '../../words/demo';
+import { markChip } from './chip';
 import type { fillDemoJars } from './jars';
 import type { Pen } from './pen';
 import { m2, um } from './said';
@@ -68,4 +69,5 @@ export function layStand(pen: Pen, { jars, air }: DemoStock): void {
     { kind: 'sanded', piece, removed: um(14), grit: DEMO_GRITS.level, stage: 'level' },
     pen.daysAgo(4, 9, 20),
   );
+  markChip(pen, piece);
 }

@@ -1,0 +1,33 @@
+import { beforeEach, expect, test } from 'vitest';
+import { goTo, here, openApp, page } from './app';
+import { axeViolations, overTheSide } from './looked-at';
+import { button, heading, link, said, title } from './on-screen';
+
+beforeEach(async () => {
+  await openApp();
+  await button(/demo/i).first().tap();
+  await page.locator('.piece-row a', { hasText: 'Folding music stand' }).tap();
+  await heading('Folding music stand').first().waitFor();
+});
+
+test('the demo shows a chip with its photos, its outline and its drops', async () => {
+  const piece = here();
+  await link(/^Lower front edge/).tap();
+  await title('Lower front edge');
+  await said(/^\d+–\d+ drops$/).waitFor();
+  expect(await axeViolations()).toEqual([]);
+  await goTo(`${piece}/photos`, 'Photos');
+  await expect.poll(() => page.locator('.photo-list img').count()).toBe(3);
+  const widths = await page
+    .locator('.photo-list img')
+    .evaluateAll((all) => all.map((image) => (image as HTMLImageElement).naturalWidth));
+  expect(widths).toEqual([960, 960, 960]);
+  await page.locator('.photo-list a').first().tap();
+  await title('Photo 1: Before');
+  expect(await page.locator('figure .zone-outline polygon').count()).toBe(1);
+  await goTo(`${piece}/record`, 'Treatment record');
+  await said(/14 mm × 6 mm/).waitFor();
+  await expect.poll(() => page.locator('.record-photos image[href]').count()).toBe(3);
+  expect(await overTheSide()).toBe(0);
+  expect(await axeViolations()).toEqual([]);
+});
