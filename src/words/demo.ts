@@ -58,7 +58,7 @@ export const DEMO_RECIPES = {
 export const DEMO_CHIP = {
   name: 'Lower front edge',
   note: 'Knocked in transport; the colour below is whole. Clear drop fill. The photos are drawn for the demo.',
-  uv: 'The old lacquer glows greenish yellow; the chip stays dark.',
+  uv: 'The lacquer glows greenish yellow; the chip stays dark.',
 } as const;
 
 export const DEMO_GRITS = { level: 'P800, dry' } as const;

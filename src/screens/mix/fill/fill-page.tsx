@@ -14,9 +14,13 @@ import { numberWords } from '../../../words/quantities';
 const MOUNDS = ['1', '1.25', '1.5'] as const;
 type Mound = (typeof MOUNDS)[number];
 const MANUAL = 'manual';
+const MM = [{ value: 'mm', label: 'mm' }] as const;
 
 interface FillDraft {
   readonly depthMm: string;
+  readonly lengthMm: string;
+  readonly widthMm: string;
+  /** Where length times width does not tell it. */
   readonly areaMm2: string;
   readonly solids: string;
   readonly mound: Mound;
@@ -30,16 +34,25 @@ const within = (text: string, lowest: number, highest: number): number | undefin
 const problemOf = (text: string, lowest: number, highest: number, words: string): string | undefined =>
   text.trim() === '' || within(text, lowest, highest) !== undefined ? undefined : words;
 
+const NO_SIZE = { depthMm: '', lengthMm: '', widthMm: '', areaMm2: '' } as const;
+
+/** The area of a chip: as said, or length times width; undefined while neither is whole, mm2. */
+function areaMm2Of({ lengthMm, widthMm, areaMm2 }: FillDraft): number | undefined {
+  if (areaMm2.trim() !== '') return within(areaMm2, 1e-3, 10_000);
+  const [length, width] = [within(lengthMm, 1e-3, 1000), within(widthMm, 1e-3, 1000)];
+  return length !== undefined && width !== undefined ? length * width : undefined;
+}
+
 /** How many drops fill a chip, and how much that takes. */
 export function FillPage() {
-  const draft = useSignal<FillDraft>({ depthMm: '', areaMm2: '', solids: '22', mound: '1.25', rest: '5' });
+  const draft = useSignal<FillDraft>({ ...NO_SIZE, solids: '22', mound: '1.25', rest: '5' });
   const patch = (some: Partial<FillDraft>) => {
     draft.value = { ...draft.value, ...some };
   };
   return (
     <Page title={WORDS.title} backTo={linkTo('mix')}>
       <p>{WORDS.lead}</p>
-      <Section title={WORDS.depth}>
+      <Section title={WORDS.sizes}>
         <Fields draft={draft.value} patch={patch} />
       </Section>
       <Answer draft={draft.value} />
@@ -57,14 +70,29 @@ function Fields({ draft, patch }: FieldsProps) {
     <>
       <div class="pair">
         <NumberField
+          label={WORDS.length}
+          text={draft.lengthMm}
+          onText={(lengthMm) => patch({ lengthMm })}
+          units={MM}
+          problem={problemOf(draft.lengthMm, 1e-3, 1000, WORDS.sideProblem)}
+        />
+        <NumberField
+          label={WORDS.width}
+          text={draft.widthMm}
+          onText={(widthMm) => patch({ widthMm })}
+          units={MM}
+          problem={problemOf(draft.widthMm, 1e-3, 1000, WORDS.sideProblem)}
+        />
+        <NumberField
           label={WORDS.depth}
           text={draft.depthMm}
           onText={(depthMm) => patch({ depthMm })}
-          units={[{ value: 'mm', label: 'mm' }]}
+          units={MM}
           problem={problemOf(draft.depthMm, 1e-3, 20, WORDS.depthProblem)}
         />
         <NumberField
           label={WORDS.size}
+          hint={WORDS.sizeHint}
           text={draft.areaMm2}
           onText={(areaMm2) => patch({ areaMm2 })}
           units={[{ value: 'mm2', label: 'mm²' }]}
@@ -122,7 +150,7 @@ function FromJar({ patch }: Pick<FieldsProps, 'patch'>) {
 
 function Answer({ draft }: { readonly draft: FillDraft }) {
   const depthMm = within(draft.depthMm, 1e-3, 20);
-  const areaMm2 = within(draft.areaMm2, 1e-3, 10_000);
+  const areaMm2 = areaMm2Of(draft);
   const solids = within(draft.solids, 0.1, 65);
   const rest = within(draft.rest, 0.1, 99);
   if (depthMm === undefined || areaMm2 === undefined || solids === undefined || rest === undefined)
