@@ -9,6 +9,7 @@ import { readFromTitle, Section } from '../../parts/frame/page';
 import { route } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { WhyAnyway } from '../../parts/verdict/why-anyway';
+import { holdsOf } from '../../verdicts/verdict';
 import { ROUND_WORDS } from '../../words/piece/acts';
 import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, airFrom } from './air-draft';
@@ -17,7 +18,7 @@ import { BeforeSpraying } from './before-spraying';
 import { CardToo } from './card-too';
 import { type CoatDraft, prefilled } from './coat-draft';
 import { FilmFields } from './film-fields';
-import { Judged, useVerdictOnCoat } from './judged';
+import { Judged, useVerdictsOnCoat } from './judged';
 import { PieceAndJar } from './piece-and-jar';
 import { SameRound } from './same-round';
 import { isSessionOpen } from './session';
@@ -33,8 +34,9 @@ export function LayForm() {
   const form = useForm();
   const time = useTime();
   const reason = useSignal('');
-  const verdict = useVerdictOnCoat(draft.value);
-  const lay = useLay({ draft, air, form, reason, verdict }, time.instantMs);
+  const judged = useVerdictsOnCoat(draft.value);
+  const held = judged.find(({ verdict }) => verdict && holdsOf(verdict).length > 0)?.verdict;
+  const lay = useLay({ draft, air, form, reason, judged }, time.instantMs);
   const jar = shop.value.jars.get(draft.value.jar ?? '');
   const asks = jar !== undefined && !isSessionOpen(shop.value, jar, draft.value.how, nowMs.value);
   useTurned(asks);
@@ -43,8 +45,8 @@ export function LayForm() {
     <form class="stack" onSubmit={lay} noValidate>
       <Section title={LAY_WORDS.summary}>
         <Summary draft={draft.value} air={air.value} when={time.field.shown} />
-        <Judged pieceId={draft.value.piece} verdict={verdict} />
-        <WhyAnyway verdict={verdict} reason={reason} isTried={form.isTried.value} />
+        <Judged judged={judged} />
+        <WhyAnyway verdict={held} reason={reason} isTried={form.isTried.value} />
         <CardToo draft={draft} />
         <SameRound draft={draft} />
       </Section>

@@ -1,4 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
 import { coatCardWith } from '../../actions/card/log-card';
 import type { Actions } from '../../actions/shop';
 import { overrideHolds } from '../../actions/verdicts/override-hold';
@@ -8,13 +9,15 @@ import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { sayLogged } from '../../parts/frame/undo';
 import { isReasonWhole } from '../../parts/verdict/why-anyway';
-import { holdsOf, type Verdict } from '../../verdicts/verdict';
+import { holdsOf } from '../../verdicts/verdict';
 import { ROUND_WORDS } from '../../words/piece/acts';
 import { FILM_WORDS } from '../../words/piece/film';
 import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, isAirWhole } from './air-draft';
 import { cardCoated } from './card-too';
 import { type CoatDraft, filmSaid, isFilmWhole } from './coat-draft';
+import type { JudgedCoat } from './judged';
+import { layRound } from './lay-round';
 
 /** A coat as it is being said, and what the judge says of it. */
 interface Saying {
@@ -23,15 +26,17 @@ interface Saying {
   readonly form: Form;
   /** Why it goes on although it is held. */
   readonly reason: ReadonlySignal<string>;
-  readonly verdict: Verdict | undefined;
+  readonly judged: readonly JudgedCoat[];
 }
 
 /** Logs the air where it was read again, then the coat; then says so, with the undo, on the piece's page. */
 export function useLay(
-  { draft, air, form, reason, verdict }: Saying,
+  { draft, air, form, reason, judged }: Saying,
   instantMs: () => number | undefined,
 ): (event: Event) => void {
   const { actions, needs, shop } = useShop();
+  const laidBefore = useRef(new Map<string, string>()).current;
+  const airBefore = useRef<{ readonly draft: AirDraft; readonly id: string | undefined }>(undefined);
 
   async function lay(): Promise<void> {
     const goOn = fromHere();
@@ -39,49 +44,42 @@ export function useLay(
     const pad = how === 'pad' && oil !== undefined ? { oil } : {};
     const place = zone === undefined ? {} : { zoneId: zone };
     const isWhole = isFilmWhole(draft.value) && isAirWhole(air.value) && isReasonWhole(reason.value);
-    const holds = verdict && reason.value.trim() ? holdsOf(verdict) : [];
+    const why = reason.value.trim();
     const atMs = instantMs() ?? Number.NaN;
-    const others: string[] = [];
-    const onCard: string[] = [];
+    const round = [piece, ...also];
     const card = cardCoated(draft.value, shop.value);
     const laid = await form.send(isWhole, async () => {
-      const read = await airOf(air.value, actions, shop.value.airReadings.at(-1)?.id, atMs);
+      const known = airBefore.current?.draft === air.value ? airBefore.current : undefined;
+      const read = known
+        ? ({ ok: true, value: known.id } as const)
+        : await airOf(air.value, actions, shop.value.airReadings.at(-1)?.id, atMs);
       if (!read.ok) return read;
-      const kept = await overrideHolds(
-        needs,
-        { piece, act: verdict?.act ?? 'coat', reason: reason.value },
-        holds,
-      );
-      if (!kept.ok) return kept;
+      airBefore.current = { draft: air.value, id: read.value };
       const film = filmSaid(draft.value);
       const coat = { jar, how, film, ...pad, ...(read.value && { air: read.value }) };
-      const first = await actions.layCoat({ piece, ...coat, ...place }, atMs);
-      if (!first.ok) return first;
-      others.length = 0;
-      const onPiece = shop.value.pieces.get(piece)?.coats.find(({ id }) => id === first.value.id);
-      const carded = card && onPiece && (await coatCardWith(needs, card.id, onPiece));
-      if (carded && !carded.ok) return carded;
-      if (carded) onCard.push(carded.value.id);
-      for (const other of also) {
-        const more = await actions.layCoat({ piece: other, ...coat }, atMs);
-        if (!more.ok) return more;
-        others.push(more.value.id);
-      }
-      return first;
+      const coats = await layRound(round, laidBefore, async (one) => {
+        const verdict = judged.find(({ pieceId }) => pieceId === one)?.verdict;
+        const said = { piece: one, act: verdict?.act ?? 'coat', reason: reason.value } as const;
+        const kept = await overrideHolds(needs, said, verdict && why ? holdsOf(verdict) : []);
+        return kept.ok ? actions.layCoat({ piece: one, ...coat, ...(one === piece && place) }, atMs) : kept;
+      });
+      const onPiece = coats.ok && shop.value.pieces.get(piece)?.coats.find(({ id }) => id === coats.value[0]);
+      if (!card || !onPiece) return coats;
+      return layRound([...round, card.id], laidBefore, () => coatCardWith(needs, card.id, onPiece));
     });
     if (!laid) return;
-    if (others.length > 0) {
-      const all = [laid.id, ...others, ...onCard];
+    const [first = ''] = laid;
+    if (round.length > 1) {
       showToast({
-        text: ROUND_WORDS.logged(1 + others.length),
-        onUndo: () => void undoAll(actions, all),
+        text: ROUND_WORDS.logged(round.length),
+        onUndo: () => void undoAll(actions, laid),
       });
       goOn(linkTo('bench'));
       return;
     }
     const now = shop.value.pieces.get(piece);
-    const number = (now?.coats.findIndex(({ id }) => id === laid.id) ?? 0) + 1;
-    sayLogged(actions, laid.id, FILM_WORDS.coat(number), LAY_WORDS.laid(number, now?.name ?? ''));
+    const number = (now?.coats.findIndex(({ id }) => id === first) ?? 0) + 1;
+    sayLogged(actions, first, FILM_WORDS.coat(number), LAY_WORDS.laid(number, now?.name ?? ''));
     goOn(zone === undefined ? linkTo('piece', piece) : linkTo('piece', piece, 'zone', zone));
   }
 
