@@ -24,8 +24,9 @@ const FORBIDDEN: Record<Finish, readonly RegExp[]> = {
   conversion: [NITRO, /melts? in|melt-in|flash coat/i, ISOCYANATE, SHELLAC, WATER],
   urethane: [NITRO, /melts? in|melt-in|flash coat/i, SHELLAC, WATER],
 };
-/** What may be said because it says what is not. */
-const DENIED = /(does not|do not|doesn’t|don’t|nothing|never|no) (blush|melt|turn|re-dissolve)[\w-]*( in)?/gi;
+/** What may be said: what is not so, and what opens any lacquer. */
+const DENIED =
+  /opened by lacquer thinner or acetone|(does not|do not|doesn’t|don’t|nothing|never|no) (blush|melt|turn|re-dissolve)[\w-]*( in)?/gi;
 
 /** What a person reads, element by element: what is folded away too. */
 const shownLines = (): Promise<readonly string[]> =>
@@ -40,7 +41,7 @@ const shownLines = (): Promise<readonly string[]> =>
     );
 
 describe.each(FINISHES)('%s', (finish) => {
-  test('gets no advice of another finish on Lay, Sand, Air, Plan, Why and Jar', async () => {
+  test('gets no advice of another finish on Lay, Sand, Air, Plan, Why, Jar, the sheet, the record and for the owner', async () => {
     await openApp();
     const { jar, piece, backup } = await shopOf(finish);
     await bringIn(Buffer.from(backup), 'backup.json');
@@ -53,6 +54,9 @@ describe.each(FINISHES)('%s', (finish) => {
       plan: `#/plan/${piece}`,
       why: `#/piece/${piece}/why`,
       jar: `#/mix/jar/${jar}`,
+      sheet: `#/air/sheet/${jar}`,
+      record: `#/piece/${piece}/record`,
+      owner: `#/plan/${piece}/owner`,
     };
     const found: string[] = [];
     const addLines = async (name: string): Promise<void> => {

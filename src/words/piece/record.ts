@@ -120,7 +120,7 @@ export const FROM_FACTS = {
   soft: (date: string): string =>
     `The finish hardens until about ${date}. Until then no pressure, no straps, nothing left standing on it.`,
   softUnknown: 'The finish is new. Its hardening has not been worked out; treat it as soft.',
-  rubber: 'No stand or strap of rubber or vinyl for 6 months: it softens lacquer for good.',
+  rubber: 'No stand or strap of rubber or vinyl for 6 months: it softens the finish for good.',
   cloth: 'Dust it with a soft dry cloth. No alcohol, no silicone polish.',
   cold: 'Keep it from frost and sudden cold; after transport leave it in its closed case for 12 to 24 h.',
 } as const;
