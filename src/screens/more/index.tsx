@@ -16,6 +16,7 @@ import { ThisPhone } from './this-phone';
 /** Pages behind the settings, fetched when asked for. */
 const PAGES: Readonly<Record<string, LoadScreen>> = {
   cards: async () => (await import('./card')).Cards,
+  told: async () => (await import('./told')).ToldSoFar,
   hub: async () => (await import('./hub/hub-pages')).HubPages,
 };
 
@@ -35,6 +36,9 @@ function Settings() {
           <div class="acts">
             <LinkButton icon="check" href={linkTo('more', 'cards')}>
               {CARD_LINKS.cards}
+            </LinkButton>
+            <LinkButton icon="clock" href={linkTo('more', 'told')}>
+              {CARD_LINKS.told}
             </LinkButton>
           </div>
         </Section>

@@ -104,4 +104,5 @@ export const CARD_LINKS = {
   title: 'Learning',
   text: 'Coated foil and a pocket scale tell how fast your own lacquer dries.',
   cards: 'Test cards',
+  told: 'How well did it tell?',
 } as const;

@@ -1,0 +1,141 @@
+import type { Band, Milestone } from '../../estimator/estimate';
+import type { Estimator } from '../../estimator/run/client';
+import type { Entry } from '../../logbook/entry';
+import { createFold, type Shop } from '../../logbook/fold/fold';
+import type { Check } from '../../logbook/fold/pieces';
+import { inOrder } from '../../logbook/order';
+import { cardsOf, counted } from '../../shop/card/cards';
+import { cardRequest } from '../../shop/card/request';
+import { type Stand, standById, standsOf } from '../../shop/zone/stands';
+import type { CardOutlook } from './card-outlook';
+import { lawOutlook } from './law-outlook';
+import type { Outlook } from './outlook';
+import { requestFor } from './request';
+import { taughtTo } from './taught';
+import { movedToSheet } from './to-sheet';
+
+/** A date as it stood when the last coat was on, and what was then found. Times in milliseconds after that coat. */
+export interface Told {
+  readonly stand: string;
+  readonly name: string;
+  readonly finish: string;
+  readonly test: Check['test'];
+  readonly lastCoatMs: number;
+  readonly earliest: number;
+  readonly likely: number;
+  readonly late: number;
+  /** Between the last check that failed and the first that passed. */
+  readonly found: number;
+}
+
+/** A date that can be held against what was found: which place, by which test, between which times. */
+interface Found {
+  readonly stand: Stand;
+  readonly test: Check['test'];
+  readonly lastCoatMs: number;
+  readonly found: number;
+}
+
+/** What each test asks for; a print has no date of its own on a lacquer. */
+const ASKS: Partial<Record<Check['test'], Milestone>> = { gum: 'level', smell: 'rubOut' };
+/** A check that failed and one that passed further apart than this tell next to nothing. */
+const MOST_APART = 3;
+
+/** What was found on the pieces of a shop by checks on both sides of a moment, in the order of their last coats. */
+export function foundIn(shop: Shop): readonly Found[] {
+  const stands = [...shop.pieces.values()].flatMap((piece) => standsOf(piece, shop));
+  return stands
+    .flatMap((stand) =>
+      (Object.keys(ASKS) as Check['test'][]).flatMap((test) => {
+        const lastCoatMs = stand.piece.coats.at(-1)?.atMs ?? Number.POSITIVE_INFINITY;
+        const own = stand.piece.checks.filter((one) => one.test === test && one.atMs > lastCoatMs);
+        const pass = own.find(({ result }) => result === 'passes');
+        const fail = own.findLast(({ result, atMs }) => result === 'fails' && atMs < (pass?.atMs ?? 0));
+        if (!pass || !fail) return [];
+        const [from, to] = [fail.atMs - lastCoatMs, pass.atMs - lastCoatMs];
+        return to / from > MOST_APART ? [] : [{ stand, test, lastCoatMs, found: Math.sqrt(from * to) }];
+      }),
+    )
+    .sort((one, other) => one.lastCoatMs - other.lastCoatMs);
+}
+
+/**
+ * Every date that can be scored, as it stood at its last coat: with what was logged and learned by then, and nothing later, so that no
+ * check is held against a date that it moved itself. What was undone or corrected since is taken as it is now.
+ */
+export async function toldSoFar(shop: Shop, estimator: Estimator): Promise<readonly Told[]> {
+  const found = foundIn(shop);
+  const mending = ({ kind }: Entry): boolean => kind === 'struck' || kind === 'corrected';
+  const entries = [...shop.entries.values()].sort(inOrder);
+  const grow = createFold();
+  let then = grow(entries.filter(mending));
+  const before = entries.filter((entry) => !mending(entry));
+  const known = new Map<string, Outlook>();
+  const told: Told[] = [];
+  let next = 0;
+
+  async function outlookOf({ id, piece }: Stand, nowMs: number, taught: ReturnType<typeof taughtTo>) {
+    const byLaw = lawOutlook(piece, then, nowMs, taught.law);
+    if (byLaw) return byLaw;
+    const asked = requestFor(piece, then, nowMs, taught.diffusivity);
+    if (!asked.ok) return undefined;
+    const { startMs, request } = asked.value;
+    const { nextCoat: _, ...alone } = { ...request, whatIf: [] };
+    const result = await estimator.estimate(alone).result.catch(() => undefined);
+    const estimate = result && (await movedToSheet(result, alone, piece, then, estimator));
+    return estimate && ({ state: 'ready', estimate, startMs, stale: false, id } as const);
+  }
+
+  /** What every other piece and card had taught by then; each is worked out once for the checks that it had. */
+  async function learnedBy(nowMs: number) {
+    const outlooks = new Map<string, Outlook>();
+    for (const piece of then.pieces.values())
+      for (const stand of standsOf(piece, then)) {
+        const key = `${stand.id} ${stand.piece.checks.length}`;
+        if (stand.piece.checks.length === 0) continue;
+        const alone = { diffusivity: undefined, law: undefined };
+        const outlook = known.get(key) ?? (await outlookOf(stand, nowMs, alone));
+        if (!outlook) continue;
+        known.set(key, outlook);
+        outlooks.set(stand.id, outlook);
+      }
+    const cards = new Map<string, CardOutlook>();
+    for (const card of cardsOf(then).values()) {
+      const request = counted(card).length > 0 ? cardRequest(card, then, nowMs) : undefined;
+      if (!request?.ok) continue;
+      const { card: plain, startMs } = request.value;
+      const reading = await estimator
+        .weigh({ card: { ...plain, lookAtS: [] } })
+        .result.catch(() => undefined);
+      if (reading) cards.set(card.id, { state: 'ready', reading, startMs, isGuessed: false });
+    }
+    return { outlooks, cards };
+  }
+
+  for (const { stand: now, test, lastCoatMs, found: foundAfter } of found) {
+    const until = before.findIndex(({ at }) => Date.parse(at) > lastCoatMs);
+    const end = until < 0 ? before.length : until;
+    then = grow(before.slice(next, Math.max(next, end)));
+    next = Math.max(next, end);
+    const stand = standById(now.id, then);
+    if (!stand) continue;
+    const taught = taughtTo(stand, { shop: then, ...(await learnedBy(lastCoatMs)) });
+    const outlook = await outlookOf(stand, lastCoatMs, taught);
+    if (outlook?.state !== 'ready') continue;
+    const { earliestS, likelyS, lateS }: Band = outlook.estimate.milestones[ASKS[test] as Milestone];
+    const after = (s: number): number => outlook.startMs + s * 1000 - lastCoatMs;
+    const jar = shop.jars.get(stand.piece.coats.at(-1)?.jar ?? '');
+    told.push({
+      stand: now.id,
+      name: now.zone?.name ?? now.piece.name,
+      finish: jar?.product.finish ?? '',
+      test,
+      lastCoatMs,
+      earliest: after(earliestS),
+      likely: after(likelyS),
+      late: after(lateS),
+      found: foundAfter,
+    });
+  }
+  return told;
+}

@@ -1,0 +1,63 @@
+import { expect, test } from 'vitest';
+import { foundIn, toldSoFar } from '../../../src/actions/outlook/told-so-far';
+import { createEstimator } from '../../../src/estimator/run/client';
+import type { Entry, EntryBody } from '../../../src/logbook/entry';
+import { fold } from '../../../src/logbook/fold/fold';
+import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, startPiece } from '../../logbook/entries';
+import { worker } from '../a-shop';
+
+const DAY_MS = 86_400_000;
+const COAT_MS = DAY_1_MS + DAY_MS;
+let n = 100;
+const checked = (
+  piece: string,
+  result: 'passes' | 'fails',
+  days: number,
+  test: 'gum' | 'print' = 'gum',
+): Entry => entry(n++, { kind: 'checked', piece, test, result } as EntryBody, COAT_MS + days * DAY_MS);
+const begun = (piece: string): Entry[] => [
+  entry(n++, { ...startPiece(piece), base: 'sealed' } as EntryBody),
+  entry(n++, layCoat(piece), COAT_MS),
+];
+const A = id(0xa1);
+const B = id(0xa2);
+const JARS = [entry(1, fillJar(JAR))];
+
+test('a date counts where a check failed before and one passed after, not too far apart', () => {
+  const found = (...checks: Entry[]) =>
+    foundIn(fold([...JARS, ...begun(A), ...checks])).map(({ found: ms }) => Number((ms / DAY_MS).toFixed(3)));
+  expect(found(checked(A, 'fails', 2), checked(A, 'passes', 4))).toEqual([2.828]); // the root of 2 x 4
+  expect(found(checked(A, 'fails', 1), checked(A, 'fails', 2), checked(A, 'passes', 4))).toEqual([2.828]);
+  expect(found(checked(A, 'passes', 4))).toEqual([]);
+  expect(found(checked(A, 'fails', 2))).toEqual([]);
+  expect(found(checked(A, 'fails', 1), checked(A, 'passes', 4))).toEqual([]);
+  expect(found(checked(A, 'fails', 2, 'print'), checked(A, 'passes', 4, 'print'))).toEqual([]);
+  expect(found(checked(A, 'fails', -0.5), checked(A, 'passes', 0.9))).toEqual([]);
+});
+
+test('is held against the date of the last coat, which its own checks have not moved, and earlier checks of others have', async () => {
+  const estimator = createEstimator(() => worker());
+  const own = [checked(A, 'fails', 2), checked(A, 'passes', 4)];
+  const told = async (...more: Entry[]) => {
+    const [first] = await toldSoFar(fold([...JARS, ...begun(A), ...own, ...more]), estimator);
+    return first;
+  };
+  const alone = await told();
+  expect(alone?.found).toBeCloseTo(Math.sqrt(8) * DAY_MS, -3);
+  expect(alone?.earliest).toBeLessThan(alone?.likely as number);
+  expect(alone?.late).toBeGreaterThan(alone?.likely as number);
+  // Far too late to gum, had it been known: but it was not, when the last coat went on.
+  expect(await told(checked(A, 'fails', 1.5), checked(A, 'fails', 1.7))).toEqual(alone);
+  // The same on another piece, after this one's last coat: not known then either.
+  const later = [...begun(B), checked(B, 'fails', 20), checked(B, 'fails', 25)];
+  expect((await told(...later))?.likely).toBe(alone?.likely);
+  // A week before this one's last coat it was known, and the date is later for it.
+  const earlier = later.map((one) => ({
+    ...one,
+    at: new Date(Date.parse(one.at) - 30 * DAY_MS).toISOString(),
+  }));
+  const jarsBefore = JARS.map((one) => ({ ...one, at: '2026-01-01T00:00:00.000Z' }));
+  const shop = fold([...jarsBefore, ...begun(A), ...own, ...earlier]);
+  const [first] = await toldSoFar(shop, estimator);
+  expect(first?.likely).toBeGreaterThan((alone?.likely as number) * 1.02);
+}, 60_000);
