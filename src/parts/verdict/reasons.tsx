@@ -1,9 +1,10 @@
 import type { ClearedBy, Reason } from '../../verdicts/reason';
 import type { Verdict } from '../../verdicts/verdict';
+import { NOTICE_WORDS } from '../../words/common';
 import { whenWords } from '../../words/times';
 import { CLEARS_WORDS, OVERRIDE_WORDS, SOURCE_WORDS } from '../../words/verdicts/reasons';
-import { LinkButton } from '../frame/button';
-import { Notice, type NoticeKind } from '../frame/notice';
+import { Icon } from '../frame/icons';
+import type { NoticeKind } from '../frame/notice';
 import { linkTo } from '../frame/route';
 import { useShop, useUnits } from '../frame/shop-context';
 import { reasonWords } from './told';
@@ -34,17 +35,23 @@ function ReasonNotice({ pieceId, reason }: { readonly pieceId: string; readonly 
   const nowMs = useShop().nowMs.value;
   const units = useUnits();
   const { override, clearedBy, source } = reason;
+  const kind = kindOf(reason);
   return (
-    <Notice kind={kindOf(reason)}>
-      <p>{reasonWords(reason, units, nowMs)}</p>
-      {override && <p>{OVERRIDE_WORDS.setAside(whenWords(override.atMs, nowMs), override.reason)}</p>}
-      <p class="quiet small">{SOURCE_WORDS[source]}</p>
-      {clearedBy && (
-        <div class="acts">
-          <LinkButton href={wayTo(clearedBy, pieceId)}>{CLEARS_WORDS[clearedBy]}</LinkButton>
-        </div>
-      )}
-    </Notice>
+    <div class="notice reason" data-kind={kind}>
+      <Icon name={kind} />
+      <div>
+        <p>
+          <strong>{NOTICE_WORDS[kind]}.</strong> {reasonWords(reason, units, nowMs)}{' '}
+          <span class="quiet small">{SOURCE_WORDS[source]}</span>
+        </p>
+        {override && <p>{OVERRIDE_WORDS.setAside(whenWords(override.atMs, nowMs), override.reason)}</p>}
+        {clearedBy && (
+          <a class="reason-way" href={wayTo(clearedBy, pieceId)}>
+            {CLEARS_WORDS[clearedBy]}
+          </a>
+        )}
+      </div>
+    </div>
   );
 }
 

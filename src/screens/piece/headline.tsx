@@ -15,10 +15,12 @@ import { bandWords, likelyWords } from '../../words/times';
 interface HeadlineProps {
   readonly piece: Piece;
   readonly outlook: Outlook | undefined;
+  /** Only how it stands and when: the reasons are on the page of the piece. */
+  readonly isBrief?: boolean | undefined;
 }
 
 /** What may be done now, and the time awaited, in digits that are read across the shop. */
-export function Headline({ piece, outlook }: HeadlineProps) {
+export function Headline({ piece, outlook, isBrief }: HeadlineProps) {
   const { standings, nowMs } = useShop();
   const standing = standings.value.get(piece.id);
   const awaited = awaitedOf(standing);
@@ -41,8 +43,12 @@ export function Headline({ piece, outlook }: HeadlineProps) {
           </p>
         )}
       </div>
-      <Reasons isTimeShown pieceId={piece.id} verdict={standing?.verdict} />
-      <SetAside pieceId={piece.id} verdict={standing?.verdict} />
+      {!isBrief && (
+        <>
+          <Reasons isTimeShown pieceId={piece.id} verdict={standing?.verdict} />
+          <SetAside pieceId={piece.id} verdict={standing?.verdict} />
+        </>
+      )}
     </>
   );
 }

@@ -1,6 +1,6 @@
 import type { Piece } from '../../logbook/fold/pieces';
 import { LinkButton } from '../../parts/frame/button';
-import { Section } from '../../parts/frame/page';
+import { Fold } from '../../parts/frame/fold';
 import { linkTo } from '../../parts/frame/route';
 import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
@@ -13,7 +13,7 @@ export function Matches({ piece }: { readonly piece: Piece }) {
   const own = [...shop.value.matches.values()].filter((match) => match.piece === piece.id).toReversed();
   if (own.length === 0 && piece.closedMs !== undefined) return null;
   return (
-    <Section title={WORDS.matches}>
+    <Fold title={WORDS.matches} brief={own.length === 0 ? WORDS.noMatch : String(own.length)}>
       {own.length > 0 && (
         <ul class="rows">
           {own.map(({ id, name, trials, begunMs, putAwayMs }) => (
@@ -32,6 +32,6 @@ export function Matches({ piece }: { readonly piece: Piece }) {
           </LinkButton>
         </div>
       )}
-    </Section>
+    </Fold>
   );
 }

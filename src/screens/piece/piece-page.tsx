@@ -2,9 +2,11 @@ import { awaitedStand, ownOutlooks } from '../../actions/outlook/awaited';
 import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { LinkButton } from '../../parts/frame/button';
+import { Fold } from '../../parts/frame/fold';
 import { Notice } from '../../parts/frame/notice';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
+import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
 import { CureNotes } from '../../parts/time/cure-notes';
 import { cardsBeside } from '../../shop/card/cards';
@@ -33,50 +35,36 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
   return (
     <Page title={piece.name} backTo={linkTo('bench')} backLabel={PIECE_WORDS.toBench} columns="two">
       <div class="stack">
-        {piece.closedMs === undefined ? (
+        {isOpen ? (
           <Headline piece={piece} outlook={outlook} />
         ) : (
           <Notice kind="note">
-            <p>{PIECE_WORDS.closedNote(whenWords(piece.closedMs, nowMs.value))}</p>
+            <p>{PIECE_WORDS.closedNote(whenWords(piece.closedMs ?? 0, nowMs.value))}</p>
           </Notice>
         )}
-        {piece.closedMs === undefined && <Acts piece={piece} />}
-        <Section title={PIECE_WORDS.finish}>
-          <Finish piece={piece} outlook={outlook} />
-        </Section>
-      </div>
-      <div class="stack">
+        {isOpen && <Acts piece={piece} />}
         <WaitsFor piece={piece} />
         {outlook && times === 'ready' && <Times piece={piece} outlook={outlook} />}
         {isToCome && <TimesToCome />}
-        <Section title={PIECE_WORDS.details}>
-          <div class="acts">
-            {piece.closedMs === undefined && (
-              <LinkButton icon="plan" href={linkTo('plan', piece.id)}>
-                {PIECE_WORDS.plan}
-              </LinkButton>
-            )}
-            {piece.closedMs === undefined && <CardLink piece={piece.id} />}
-            <LinkButton icon="add" href={`${linkTo('piece', 'new')}?like=${piece.id}`}>
-              {PIECE_WORDS.another}
-            </LinkButton>
-            <LinkButton icon="edit" href={linkTo('piece', piece.id, 'change')}>
-              {PIECE_WORDS.change}
-            </LinkButton>
-            <LinkButton icon="print" href={linkTo('piece', piece.id, 'record')}>
-              {PIECE_WORDS.record}
-            </LinkButton>
-            <LinkButton icon="print" href={linkTo('piece', piece.id, 'label')}>
-              {HANGER_WORDS.link}
-            </LinkButton>
-          </div>
+      </div>
+      <div class="stack">
+        <Section title={PIECE_WORDS.finish}>
+          <Finish piece={piece} outlook={outlook} />
         </Section>
-        <Places piece={piece} />
-        <OldFinishSummary piece={piece} />
-        <Matches piece={piece} />
         <Section title={PIECE_WORDS.history}>
           <History piece={piece} />
         </Section>
+        <div class="folds">
+          <ul class="rows">
+            {isOpen && <Row href={linkTo('plan', piece.id)} title={PIECE_WORDS.plan} />}
+            {times === 'ready' && <Row href={linkTo('piece', piece.id, 'why')} title={PIECE_WORDS.why} />}
+            {isOpen && <CardLink piece={piece.id} />}
+          </ul>
+          <Places piece={piece} />
+          <OldFinishSummary piece={piece} />
+          <Matches piece={piece} />
+          <Papers piece={piece} />
+        </div>
       </div>
     </Page>
   );
@@ -85,15 +73,32 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
 /** The test card beside the piece, or a new one. */
 function CardLink({ piece }: { readonly piece: string }) {
   const [card] = cardsBeside(piece, useShop().shop.value);
-  const [word, href] = card
-    ? [CARD_LINK_WORDS.card, linkTo('more', 'cards', card.id)]
-    : [CARD_LINK_WORDS.make, `${linkTo('more', 'cards', 'new')}?piece=${piece}`];
-  return (
-    <LinkButton icon="check" href={href}>
-      {word}
-    </LinkButton>
+  return card ? (
+    <Row href={linkTo('more', 'cards', card.id)} title={CARD_LINK_WORDS.card} />
+  ) : (
+    <Row href={`${linkTo('more', 'cards', 'new')}?piece=${piece}`} title={CARD_LINK_WORDS.make} />
   );
 }
+
+/** Another like it, its details, and what is printed of it. */
+const Papers = ({ piece }: { readonly piece: Piece }) => (
+  <Fold title={PIECE_WORDS.details} brief={PIECE_WORDS.detailsBrief}>
+    <div class="acts">
+      <LinkButton icon="add" href={`${linkTo('piece', 'new')}?like=${piece.id}`}>
+        {PIECE_WORDS.another}
+      </LinkButton>
+      <LinkButton icon="edit" href={linkTo('piece', piece.id, 'change')}>
+        {PIECE_WORDS.change}
+      </LinkButton>
+      <LinkButton icon="print" href={linkTo('piece', piece.id, 'record')}>
+        {PIECE_WORDS.record}
+      </LinkButton>
+      <LinkButton icon="print" href={linkTo('piece', piece.id, 'label')}>
+        {HANGER_WORDS.link}
+      </LinkButton>
+    </div>
+  </Fold>
+);
 
 /** Which place the piece waits for, where places are marked on it. */
 function WaitsFor({ piece }: { readonly piece: Piece }) {
@@ -107,13 +112,11 @@ const Times = ({ piece, outlook }: { readonly piece: Piece; readonly outlook: Ou
   <Section title={PIECE_WORDS.milestones}>
     <MilestoneList piece={piece} outlook={outlook} />
     <CureNotes piece={piece} outlook={outlook} />
-    <ColdNote piece={piece} />
-    <p class="quiet small">{PIECE_WORDS.estimate}</p>
-    <div class="acts">
-      <LinkButton icon="note" href={linkTo('piece', piece.id, 'why')}>
-        {PIECE_WORDS.why}
-      </LinkButton>
-    </div>
+    <details class="folded">
+      <summary>{PIECE_WORDS.meant}</summary>
+      <ColdNote piece={piece} />
+      <p class="quiet small">{PIECE_WORDS.estimate}</p>
+    </details>
   </Section>
 );
 

@@ -215,6 +215,8 @@ export const JAR_WORDS = {
   toMatch: (name: string): string => `Match: ${name}`,
   pouredOf: (grams: string, share: string): string => `${grams} g, ${share}`,
   coats: 'Coats from it',
+  coatCount: (count: number): string =>
+    count === 0 ? 'none yet' : count === 1 ? '1 coat' : `${count} coats`,
   noCoats: 'None yet.',
   coatOn: (piece: string): string => `On ${piece}`,
   nothingPoured: 'Nothing has been poured yet. Pour at least one ingredient, then fill the jar.',

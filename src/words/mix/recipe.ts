@@ -97,6 +97,10 @@ export const RECIPE_WORDS = {
   photoAway: 'This photo is on another phone, or is damaged.',
   photoKept: 'Photo saved.',
   is: 'What the mix is',
+  solidsBrief: (share: string): string => `${share} solids`,
+  photos: (count: number): string =>
+    count === 0 ? 'no photo yet' : count === 1 ? '1 photo' : `${count} photos`,
+  noneYet: 'none yet',
   volumeSolids: 'Volume solids',
   weightSolids: 'Weight solids',
   density: 'Density',

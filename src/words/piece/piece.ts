@@ -17,6 +17,8 @@ export const PIECE_WORDS = {
   milestones: 'When it may be touched',
   history: 'What was done',
   details: 'This piece',
+  detailsBrief: 'copy, change, print',
+  meant: 'How these times are meant',
   firstCoatText: 'Log a coat and its times appear here.',
   computing: 'Working out the times…',
   stale: 'Updating the times…',
@@ -30,6 +32,7 @@ export const PIECE_WORDS = {
   estimate: 'An estimate with its band: one in ten comes before it, one in ten after it.',
   finish: 'Its finish, now',
   matches: 'Its colour matches',
+  noMatch: 'none yet',
   matchLine: (trials: number, begun: string, isAway: boolean): string =>
     `${trials === 1 ? '1 trial' : `${trials} trials`}, begun ${begun}${isAway ? ', archived' : ''}`,
   startMatch: 'Match its colour',

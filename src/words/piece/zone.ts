@@ -1,7 +1,14 @@
 // English text of a place on a piece: its size, its drop fill, its times.
 
 export const ZONE_WORDS = {
-  section: 'Places on it',
+  section: 'Places and photos',
+  brief: (places: number, photos: number): string =>
+    [
+      places === 1 ? '1 place' : places > 1 ? `${places} places` : '',
+      photos === 1 ? '1 photo' : photos > 1 ? `${photos} photos` : '',
+    ]
+      .filter((part) => part !== '')
+      .join(', ') || 'none yet',
   none: 'A chip, a crack or a worn edge has times of its own. Mark it and log its coats there.',
   mark: 'Mark a place',
   markTitle: 'Mark a place',

@@ -5,6 +5,7 @@ import { Refusal } from '../../../parts/fields/refusal';
 import { SelectField } from '../../../parts/fields/select-field';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
+import { Fold } from '../../../parts/frame/fold';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
@@ -28,24 +29,21 @@ export function BoxWith({ jar }: { readonly jar: Jar }) {
     goOn(linkTo('mix', 'jar', boxed.jar));
   };
   return (
-    <details class="more">
-      <summary>{WORDS.box}</summary>
-      <div class="stack">
-        <p>{WORDS.boxText}</p>
-        <SelectField
-          label={WORDS.boxWith}
-          prompt={WORDS.boxPrompt}
-          options={others.map(({ id, name }) => ({ value: id, label: name }))}
-          value={chosen.value}
-          onChange={(id) => {
-            chosen.value = id;
-          }}
-        />
-        <Refusal refused={form.refused.value} />
-        <Button onClick={() => void box()} disabled={!other || form.isBusy.value}>
-          {WORDS.boxDo}
-        </Button>
-      </div>
-    </details>
+    <Fold title={WORDS.box}>
+      <p>{WORDS.boxText}</p>
+      <SelectField
+        label={WORDS.boxWith}
+        prompt={WORDS.boxPrompt}
+        options={others.map(({ id, name }) => ({ value: id, label: name }))}
+        value={chosen.value}
+        onChange={(id) => {
+          chosen.value = id;
+        }}
+      />
+      <Refusal refused={form.refused.value} />
+      <Button onClick={() => void box()} disabled={!other || form.isBusy.value}>
+        {WORDS.boxDo}
+      </Button>
+    </Fold>
   );
 }

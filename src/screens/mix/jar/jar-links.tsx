@@ -1,6 +1,6 @@
 import { pouredBatch } from '../../../actions/mix/fill-from-weigh-up';
 import type { Jar } from '../../../logbook/fold/jars';
-import { Section } from '../../../parts/frame/page';
+import { Fold } from '../../../parts/frame/fold';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
@@ -22,7 +22,7 @@ export function ExactRecipe({ jar }: { readonly jar: Jar }) {
   const recipe = weighUp && recipes.get(weighUp.recipe);
   const match = matchOfJar(jar, shop.value);
   return (
-    <Section title={weighUp ? WORDS.recipe : WORDS.boxedFrom}>
+    <Fold title={weighUp ? WORDS.recipe : WORDS.boxedFrom} brief={recipe?.name}>
       {weighUp && (
         <Facts
           rows={batch.map(({ ingredient, massKg }) => [
@@ -38,7 +38,7 @@ export function ExactRecipe({ jar }: { readonly jar: Jar }) {
           <Row key={from} href={linkTo('mix', 'jar', from)} title={jars.get(from)?.name ?? from} />
         ))}
       </ul>
-    </Section>
+    </Fold>
   );
 }
 
@@ -49,7 +49,7 @@ export function CoatsFrom({ jar }: { readonly jar: Jar }) {
     piece.coats.filter((coat) => coat.jar === jar.id).map((coat) => ({ piece, coat })),
   );
   return (
-    <Section title={WORDS.coats}>
+    <Fold title={WORDS.coats} brief={WORDS.coatCount(coats.length)}>
       {coats.length === 0 ? (
         <p class="quiet">{WORDS.noCoats}</p>
       ) : (
@@ -61,6 +61,6 @@ export function CoatsFrom({ jar }: { readonly jar: Jar }) {
           ))}
         </ul>
       )}
-    </Section>
+    </Fold>
   );
 }

@@ -2,7 +2,8 @@ import type { Shop } from '../../../logbook/fold/fold';
 import type { Jar } from '../../../logbook/fold/jars';
 import type { Quantity } from '../../../logbook/typed';
 import { Button, LinkButton } from '../../../parts/frame/button';
-import { Page, Section } from '../../../parts/frame/page';
+import { Fold } from '../../../parts/frame/fold';
+import { Page } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
@@ -44,13 +45,15 @@ export function JarPage({ id }: { readonly id: string }) {
       )}
       <Left jar={jar} />
       <Life jar={jar} />
-      <Section title={WORDS.inIt}>
-        <Facts rows={contentRows(jar, shop.value, nowMs.value)} />
-        {jar.note && <p class="note-text">{jar.note}</p>}
-      </Section>
-      <ExactRecipe jar={jar} />
-      <CoatsFrom jar={jar} />
-      <BoxWith jar={jar} />
+      <div class="folds">
+        <Fold title={WORDS.inIt} brief={FINISH_NAMES[jar.product.finish].label}>
+          <Facts rows={contentRows(jar, shop.value, nowMs.value)} />
+          {jar.note && <p class="note-text">{jar.note}</p>}
+        </Fold>
+        <ExactRecipe jar={jar} />
+        <CoatsFrom jar={jar} />
+        <BoxWith jar={jar} />
+      </div>
       <Acts jar={jar} />
     </Page>
   );

@@ -3,8 +3,8 @@ import { useId } from 'preact/hooks';
 import { photographCard } from '../../../actions/mix/card-photo';
 import type { Recipe } from '../../../logbook/fold/recipes';
 import { Problem } from '../../../parts/fields/choice';
+import { Fold } from '../../../parts/frame/fold';
 import { Icon } from '../../../parts/frame/icons';
-import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { CARD, smallPicture } from '../../../parts/photo/small-picture';
@@ -30,7 +30,7 @@ export function CardPhotos({ recipe }: { readonly recipe: Recipe }) {
     else problem.value = kept.failure.sentence;
   }
   return (
-    <Section title={WORDS.card}>
+    <Fold title={WORDS.card} brief={WORDS.photos(recipe.photos.length)}>
       {recipe.photos.length > 0 && (
         <div class="photos">
           {[...recipe.photos.entries()].map(([i, photo]) => (
@@ -54,7 +54,7 @@ export function CardPhotos({ recipe }: { readonly recipe: Recipe }) {
       </label>
       <Problem id={`${id}-problem`} text={problem.value} />
       <p class="quiet small">{WORDS.photoText}</p>
-    </Section>
+    </Fold>
   );
 }
 

@@ -1,3 +1,4 @@
+import { Fold } from '../../../parts/frame/fold';
 import { type Blend, volumeFractions } from '../../../science/solvents/blend';
 import { blendEvaporationRate, driedTo, leavingOrder } from '../../../science/solvents/blend-drying';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
@@ -12,8 +13,7 @@ export function Leaving({ blend }: { readonly blend: Blend }) {
   const shareOf = (id: string, { stage, fractions }: (typeof stages)[number]): number =>
     fractions[stage.findIndex(({ solvent }) => solvent.id === id)] ?? 0;
   return (
-    <div class="stack">
-      <h3>{WORDS.solvents}</h3>
+    <Fold title={WORDS.solvents} brief={leavingOrder(blend)[0]?.name}>
       <table class="table">
         <thead>
           <tr>
@@ -39,6 +39,6 @@ export function Leaving({ blend }: { readonly blend: Blend }) {
       <p class="quiet small">
         {WORDS.rate}: {numberWords(blendEvaporationRate(blend), 1)}. {WORDS.leavesText}
       </p>
-    </div>
+    </Fold>
   );
 }

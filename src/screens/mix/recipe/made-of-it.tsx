@@ -1,4 +1,4 @@
-import { Section } from '../../../parts/frame/page';
+import { Fold } from '../../../parts/frame/fold';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
@@ -16,22 +16,22 @@ export function MadeOfIt({ id }: { readonly id: string }) {
   return (
     <>
       {match && (
-        <Section title={WORDS.match}>
+        <Fold title={WORDS.match} brief={match.name}>
           <ul class="rows">
             <Row href={linkTo('match', match.id)} title={match.name} />
           </ul>
-        </Section>
+        </Fold>
       )}
-      <Section title={WORDS.jars}>
+      <Fold title={WORDS.jars} brief={jars.at(-1)?.name ?? WORDS.noneYet}>
         {jars.length === 0 && <p class="quiet">{WORDS.noJars}</p>}
         <ul class="rows">
           {jars.map((jar) => (
             <Row key={jar.id} href={linkTo('mix', 'jar', jar.id)} title={jar.name} />
           ))}
         </ul>
-      </Section>
+      </Fold>
       {coated.length > 0 && (
-        <Section title={WORDS.usedOn}>
+        <Fold title={WORDS.usedOn} brief={coated[0]?.piece.name}>
           <ul class="rows">
             {coated.map(({ piece, coats, lastMs }) => (
               <Row key={piece.id} href={linkTo('piece', piece.id)} title={piece.name}>
@@ -39,7 +39,7 @@ export function MadeOfIt({ id }: { readonly id: string }) {
               </Row>
             ))}
           </ul>
-        </Section>
+        </Fold>
       )}
     </>
   );

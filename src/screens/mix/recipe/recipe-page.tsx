@@ -4,6 +4,7 @@ import { putRecipeAway } from '../../../actions/mix/recipe';
 import type { Recipe } from '../../../logbook/fold/recipes';
 import { Choice } from '../../../parts/fields/choice';
 import { Button, LinkButton } from '../../../parts/frame/button';
+import { Fold } from '../../../parts/frame/fold';
 import { Notice } from '../../../parts/frame/notice';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
@@ -42,10 +43,12 @@ export function RecipePage({ id }: { readonly id: string }) {
       </div>
       {!batch.ok && <Notice kind="caution">{mixSentence(batch.failure, shop.value)}</Notice>}
       <Lines recipe={recipe} />
-      {batch.ok && <WhatItIs batch={batch.value} isToner={recipe.use.as === 'dye-toner'} />}
-      <CardPhotos recipe={recipe} />
-      <MadeOfIt id={id} />
-      <Versions recipe={recipe} />
+      <div class="folds">
+        {batch.ok && <WhatItIs batch={batch.value} isToner={recipe.use.as === 'dye-toner'} />}
+        <CardPhotos recipe={recipe} />
+        <MadeOfIt id={id} />
+        <Versions recipe={recipe} />
+      </div>
       <Acts recipe={recipe} />
     </Page>
   );
@@ -105,7 +108,7 @@ function Versions({ recipe }: { readonly recipe: Recipe }) {
   const versions = versionsOf(recipe, shop.value.recipes);
   if (versions.length < 2) return null;
   return (
-    <Section title={WORDS.versions}>
+    <Fold title={WORDS.versions} brief={String(versions.length)}>
       <ul class="rows">
         {versions.map((one) => (
           <Row key={one.id} href={linkTo('mix', 'recipe', one.id)} title={WORDS.version(one.version)}>
@@ -113,7 +116,7 @@ function Versions({ recipe }: { readonly recipe: Recipe }) {
           </Row>
         ))}
       </ul>
-    </Section>
+    </Fold>
   );
 }
 

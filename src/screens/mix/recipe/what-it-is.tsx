@@ -3,8 +3,8 @@ import { mixSentence } from '../../../actions/mix/mix-refused';
 import { touchTimeS } from '../../../actions/mix/touch-time';
 import { quantity } from '../../../logbook/typed';
 import { LinkButton } from '../../../parts/frame/button';
+import { Fold } from '../../../parts/frame/fold';
 import { Notice } from '../../../parts/frame/notice';
-import { Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import type { Result } from '../../../result';
@@ -41,18 +41,24 @@ export function WhatItIs({ batch, isToner = false }: { readonly batch: Batch; re
   const { solvents, ofCritical } = facts.value;
   const missing = firstFailure(Object.values(facts.value));
   return (
-    <Section title={WORDS.is}>
-      {missing && <p class="quiet">{mixSentence(missing, shop.value)}</p>}
-      <Facts rows={factRows(facts.value, batch, units, shop.value)} />
-      {ofCritical.ok && ofCritical.value > OPEN_FILM && <Notice kind="caution">{WORDS.openFilm}</Notice>}
-      {isToner && <TonerShare batch={batch} />}
-      <p class="quiet small">
-        {WORDS.vocText} {WORDS.flashText}
-      </p>
+    <>
+      <Fold title={WORDS.is} brief={solidsOf(facts.value)}>
+        {missing && <p class="quiet">{mixSentence(missing, shop.value)}</p>}
+        <Facts rows={factRows(facts.value, batch, units, shop.value)} />
+        {ofCritical.ok && ofCritical.value > OPEN_FILM && <Notice kind="caution">{WORDS.openFilm}</Notice>}
+        {isToner && <TonerShare batch={batch} />}
+        <p class="quiet small">
+          {WORDS.vocText} {WORDS.flashText}
+        </p>
+      </Fold>
       {solvents.ok && solvents.value.length > 0 && <Leaving blend={solvents.value} />}
-    </Section>
+    </>
   );
 }
+
+/** Its solids, in short. */
+const solidsOf = ({ volumeSolids }: MixFacts): string | undefined =>
+  volumeSolids.ok ? WORDS.solidsBrief(percentWords(volumeSolids.value, 1)) : undefined;
 
 /** Lacquer's share of a toner, against what a toner takes. */
 function TonerShare({ batch }: { readonly batch: Batch }) {

@@ -1,6 +1,6 @@
 import type { Piece } from '../../../logbook/fold/pieces';
 import { LinkButton } from '../../../parts/frame/button';
-import { Section } from '../../../parts/frame/page';
+import { Fold } from '../../../parts/frame/fold';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { findingOf, hasLayers, oldFinishOf, sandingRule } from '../../../shop/stack/old-finish';
@@ -17,10 +17,8 @@ export function OldFinishSummary({ piece }: { readonly piece: Piece }) {
   const asked = sandingRule(record) === 'test-first' ? 'test-first' : undefined;
   const leadWord = lead && lead.finding !== 'untested' ? lead.finding : asked;
   return (
-    <Section title={WORDS.title}>
-      <p class="margin-label">
-        {isKnown ? findingWords(findingOf(record), seen?.opaque ?? false) : WORDS.summary.untested}
-      </p>
+    <Fold title={WORDS.title} brief={isKnown ? undefined : WORDS.summary.untested} isOpen={isKnown}>
+      {isKnown && <p class="margin-label">{findingWords(findingOf(record), seen?.opaque ?? false)}</p>}
       {!isKnown && <p class="quiet">{WORDS.summary.untestedText}</p>}
       {hasLayers(record) && <p>{seen?.layersSeen ?? WORDS.several}</p>}
       {leadWord && <p>{WORDS.summary.lead[leadWord]}</p>}
@@ -29,6 +27,6 @@ export function OldFinishSummary({ piece }: { readonly piece: Piece }) {
           {isKnown ? WORDS.summary.link : WORDS.summary.test}
         </LinkButton>
       </div>
-    </Section>
+    </Fold>
   );
 }

@@ -1,6 +1,6 @@
 import type { Estimate } from '../../../estimator/estimate';
 import type { Piece } from '../../../logbook/fold/pieces';
-import { Section } from '../../../parts/frame/page';
+import { Fold } from '../../../parts/frame/fold';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { INPUT_WORDS } from '../../../words/piece/why';
 import { inputsOf } from './inputs';
@@ -9,7 +9,7 @@ import { inputsOf } from './inputs';
 export function InputList({ piece, estimate }: { readonly piece: Piece; readonly estimate: Estimate }) {
   const { shop } = useShop();
   return (
-    <Section title={INPUT_WORDS.title}>
+    <Fold title={INPUT_WORDS.title}>
       <dl class="fact-list">
         {inputsOf(piece, shop.value, estimate, useUnits()).map(({ key, term, text, origin }) => (
           <div key={key}>
@@ -20,6 +20,6 @@ export function InputList({ piece, estimate }: { readonly piece: Piece; readonly
           </div>
         ))}
       </dl>
-    </Section>
+    </Fold>
   );
 }

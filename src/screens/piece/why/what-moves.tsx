@@ -1,4 +1,4 @@
-import { Section } from '../../../parts/frame/page';
+import { Fold } from '../../../parts/frame/fold';
 import { MOVES_WORDS } from '../../../words/piece/why';
 import { spanWords } from '../../../words/times';
 import type { CurveProps } from './curve-axes';
@@ -35,7 +35,7 @@ export function WhatMoves({ estimate, startMs, nowMs }: CurveProps) {
     moves.unshift({ name: MOVES_WORDS.oneMore, ...estimate.oneMoreCoat, thumbS: undefined });
   const isColdSooner = estimate.whatIf.some(({ name, levelS }) => name === 'cooler' && levelS < -A_MINUTE_S);
   return (
-    <Section title={MOVES_WORDS.title}>
+    <Fold isOpen title={MOVES_WORDS.title}>
       <p>{MOVES_WORDS.lead}</p>
       <dl class="fact-list">
         {moves.map(({ name, levelS, rubOutS, thumbS }) => (
@@ -53,6 +53,6 @@ export function WhatMoves({ estimate, startMs, nowMs }: CurveProps) {
       </dl>
       {isColdSooner && <p>{MOVES_WORDS.feeds}</p>}
       <p class="quiet small">{MOVES_WORDS.both}</p>
-    </Section>
+    </Fold>
   );
 }

@@ -1,5 +1,6 @@
 import { lawOf } from '../../../estimator/finishes/law-history';
 import { EmptyState } from '../../../parts/frame/empty-state';
+import { Fold } from '../../../parts/frame/fold';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
@@ -29,24 +30,24 @@ export function WhyPage() {
     <Page title={WHY_WORDS.title} backTo={back} columns="two">
       <div class="stack">
         <p class="row-title">{piece.name}</p>
-        <Headline piece={piece} outlook={outlook} />
+        <Headline isBrief piece={piece} outlook={outlook} />
         <Section title={WHY_WORDS.solvent}>
           <SolventChart {...curve} />
         </Section>
-        <Section title={WHY_WORDS.hardness}>
-          <HardnessChart {...curve} />
-        </Section>
       </div>
-      <div class="stack">
+      <div class="folds">
         <WhatMoves {...curve} />
+        <Fold title={WHY_WORDS.hardness}>
+          <HardnessChart {...curve} />
+        </Fold>
         <InputList piece={piece} estimate={outlook.estimate} />
-        <Section title={UNKNOWN_WORDS.title}>
+        <Fold title={UNKNOWN_WORDS.title}>
           <ul class="lines">
             {(lawOf(outlook.estimate) ? LAW_UNKNOWN : UNKNOWN_WORDS.lines).map((line) => (
               <li key={line}>{line}</li>
             ))}
           </ul>
-        </Section>
+        </Fold>
       </div>
     </Page>
   );

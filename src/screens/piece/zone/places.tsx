@@ -1,7 +1,7 @@
 import type { Piece } from '../../../logbook/fold/pieces';
 import { documented } from '../../../logbook/fold/zones';
 import { LinkButton } from '../../../parts/frame/button';
-import { Section } from '../../../parts/frame/page';
+import { Fold } from '../../../parts/frame/fold';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
@@ -14,7 +14,7 @@ export function Places({ piece }: { readonly piece: Piece }) {
   const { shop } = useShop();
   const { zones, photos } = documented(piece.id, shop.value);
   return (
-    <Section title={WORDS.section}>
+    <Fold title={WORDS.section} brief={WORDS.brief(zones.length, photos.length)}>
       {zones.length === 0 ? (
         <p class="quiet">{WORDS.none}</p>
       ) : (
@@ -36,6 +36,6 @@ export function Places({ piece }: { readonly piece: Piece }) {
           {PHOTO_WORDS.link(photos.length)}
         </LinkButton>
       </div>
-    </Section>
+    </Fold>
   );
 }
