@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { goTo, openApp, page } from './app';
-import { button, choose, field, link, list, said, section, title } from './on-screen';
+import { button, choose, field, link, list, said, section, title, unfold } from './on-screen';
 
 /** Puts the phone into US units, as a person does under More. */
 async function inUsUnits(): Promise<void> {
@@ -115,6 +115,7 @@ test('another piece like one is two taps', async () => {
   await choose(/^Sealed wood/);
   await button('Start this piece').tap();
   await title('Chair');
+  await unfold('This piece');
   await link('Another like it').tap();
   await button('Start this piece').tap();
   await title('Chair 2');

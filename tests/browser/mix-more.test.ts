@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
-import { button, choose, field, link, said, section, title } from './on-screen';
+import { button, choose, field, link, said, section, title, unfold } from './on-screen';
 
 async function openDemo(): Promise<void> {
   await openApp();
@@ -20,9 +20,11 @@ test('what exactly was in the jar is followed from a coat of the demo to its rec
   await said(/as its solvents left; dew point 8\.3\s°C/).waitFor(); // Magnus: 21 °C and 44 %
   await link('From White, spray').tap();
   await title('White, spray');
+  await unfold('Its exact recipe');
   await said('1.61 g').waitFor();
   await link(/^The recipe: White for the tea caddy/).tap();
   await title('White for the tea caddy');
+  await unfold('Pieces it was used on');
   await section('Pieces it was used on')
     .getByRole('link', { name: /^Tea caddy, white/ })
     .tap();
@@ -42,10 +44,9 @@ test('a jar that lost solvent by its weight says so, and a coat laid later shows
   await said('Volume solids are 19.7\u00a0% now.').waitFor();
   await layOn('Tea caddy, white');
   await goTo('#/bench');
-  await link(/Tea caddy, white/)
-    .first()
-    .tap();
+  await page.locator('.piece-row a', { hasText: 'Tea caddy, white' }).tap();
   await link('Why these times?').tap();
+  await unfold('What it is based on');
   await said(/16\.4\s%–19\.7\s% solids as it goes on/).waitFor();
 });
 

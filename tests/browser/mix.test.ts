@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { base, context, goTo, here, killAndReopen, openApp, openPage, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, heading, link, list, said, section } from './on-screen';
+import { button, choose, field, heading, link, list, said, section, unfold } from './on-screen';
 
 interface Facts {
   readonly drops?: string;
@@ -134,11 +134,14 @@ describe('scenario E: scaling drops', () => {
     await page.getByText('Coat 1 logged on Radio cabinet.').waitFor();
 
     await page.goto(`${base}${jar}`);
+    await unfold('Coats from it');
     await section('Coats from it').getByText('On Radio cabinet').waitFor();
     const after = Number.parseFloat(await textOf(section('What is left').locator('.outcome-figure')));
     expect(after).toBeLessThan(left);
+    await unfold('Its exact recipe');
     await link('The recipe: Aged white').tap();
     await page.getByRole('heading', { level: 1, name: 'Aged white' }).waitFor();
+    await unfold('Jars made from it');
     await section('Jars made from it').getByText('Aged white').waitFor();
   });
 });
@@ -232,6 +235,7 @@ describe('a jar', () => {
     await goTo('#/mix/jar/new', 'What is in the jar');
     await button('Fill the jar').tap();
     await link('Log a coat from it').waitFor();
+    await unfold('What is in it');
     const code = await textOf(section('What is in it').locator('dd').last());
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
     await context.setOffline(true);

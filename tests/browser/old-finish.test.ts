@@ -1,7 +1,7 @@
 import { beforeEach, expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, link, said, section, title } from './on-screen';
+import { button, choose, field, link, said, section, title, unfold } from './on-screen';
 
 const closeToast = () => button('Close this message').tap();
 
@@ -30,6 +30,7 @@ beforeEach(() => openApp());
 test('a clear chip in an old gloss: it re-dissolves, a nitrocellulose lacquer is likely, and no more than that', async () => {
   await startPiece('Mandolin', /^Old finish that stays hard/);
   await section('Old finish').getByText('Not tested yet').waitFor();
+  await unfold('Old finish');
   await link('Test it').tap();
   await title('Old finish');
   await button('Log the drop').tap();

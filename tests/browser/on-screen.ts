@@ -10,6 +10,12 @@ export const list = (name: string): Locator => page.getByRole('combobox', { name
 export const heading = (name: Words): Locator => page.getByRole('heading', { name });
 export const title = (name: Words): Promise<void> => page.getByRole('heading', { level: 1, name }).waitFor();
 export const section = (name: string): Locator => page.locator('section', { has: heading(name) });
+/** Opens a section that stands as one line, where it is not open yet. */
+export async function unfold(name: string): Promise<void> {
+  const fold = page.locator('.fold > details', { has: heading(name) });
+  if (!(await fold.evaluate((details) => (details as HTMLDetailsElement).open)))
+    await fold.locator('summary').first().tap();
+}
 export const said = (text: Words): Locator => page.getByRole('main').getByText(text).first();
 /** A text is taken whole, a pattern anywhere. */
 export const choose = (name: Words): Promise<void> =>

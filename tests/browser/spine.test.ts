@@ -200,6 +200,7 @@ describe('in the own shop', () => {
     ]);
     await button(/^Undo: Scuffed/).tap();
     await page.getByText('Undone: Scuffed.').waitFor();
+    await heading('This piece').tap();
     await page.getByRole('link', { name: 'Change the details' }).tap();
     await button('Finish this piece').tap();
     await page.getByText('Small box is finished.').waitFor();

@@ -6,7 +6,7 @@ import ExifReader from 'exifreader';
 import { beforeEach, expect, test } from 'vitest';
 import { base, context, goTo, here, openApp, page } from './app';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, heading, link, said, title } from './on-screen';
+import { button, choose, field, heading, link, said, title, unfold } from './on-screen';
 import { photoWithPlace } from './tagged-photo';
 
 let piece = '';
@@ -29,6 +29,7 @@ beforeEach(async () => {
 });
 
 async function markChip(): Promise<void> {
+  await unfold('Places and photos');
   await link('Mark a place').tap();
   await field('Name').fill('Lower edge');
   await field('Length').fill('14');

@@ -8,7 +8,7 @@ interface FilmScaleProps {
   readonly wood: { readonly label: string; readonly depth: number };
 }
 
-const LINE_HEIGHT = 15;
+const LINE_HEIGHT = 13;
 
 /** The ruler on the left, from bare wood up, and the coats' names on the right. */
 export function FilmScale({ bands, frame, spanUm, unit, wood }: FilmScaleProps) {
@@ -35,9 +35,9 @@ export function FilmScale({ bands, frame, spanUm, unit, wood }: FilmScaleProps) 
         <text class="film-name" x={frame.width + 9} y={frame.woodTop + wood.depth / 2 + 4}>
           {wood.label}
         </text>
-        {spacedNames(bands).map(({ key, label, y }) => (
+        {spacedNames(bands, frame.woodTop).map(({ key, label, at, y }) => (
           <g key={key}>
-            <path d={`M${frame.width + 2} ${y}h4`} />
+            <path d={`M${frame.width + 2} ${at}L${frame.width + 6} ${y}`} />
             <text class="film-name" x={frame.width + 9} y={y + 4}>
               {label}
             </text>
@@ -48,12 +48,35 @@ export function FilmScale({ bands, frame, spanUm, unit, wood }: FilmScaleProps) 
   );
 }
 
-/** The names that have room, from the newest coat down. */
-function spacedNames(bands: readonly Band[]): { key: string; label: string; y: number }[] {
-  const names: { key: string; label: string; y: number }[] = [];
-  for (const { layer, top, foot } of bands.toReversed()) {
-    const y = (top + foot) / 2;
-    if (y - (names.at(-1)?.y ?? Number.NEGATIVE_INFINITY) >= LINE_HEIGHT) names.push({ ...layer, y });
-  }
-  return names;
+interface Name {
+  readonly key: string;
+  readonly label: string;
+  /** The middle of its coat. */
+  readonly at: number;
+  /** Where it is written. */
+  readonly y: number;
+}
+
+/** The names, from the newest coat down, pushed apart where coats are thin; as many as the film has room for. */
+export function spacedNames(bands: readonly Band[], foot: number): readonly Name[] {
+  const all = bands
+    .toReversed()
+    .map(({ layer: { key, label }, top, foot }) => ({ key, label, at: (top + foot) / 2 }));
+  const room = Math.max(1, Math.floor((foot - (bands.at(-1)?.top ?? foot)) / LINE_HEIGHT) + 1);
+  const step = Math.ceil(all.length / room);
+  const names: Name[] = [];
+  for (const name of all.filter((_, n) => n % step === 0))
+    names.push({
+      ...name,
+      y: Math.max(name.at, (names.at(-1)?.y ?? Number.NEGATIVE_INFINITY) + LINE_HEIGHT),
+    });
+  let lowest = foot;
+  return names
+    .toReversed()
+    .map((name) => {
+      const y = Math.min(name.y, lowest);
+      lowest = y - LINE_HEIGHT;
+      return { ...name, y };
+    })
+    .toReversed();
 }

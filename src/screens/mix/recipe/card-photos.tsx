@@ -30,7 +30,7 @@ export function CardPhotos({ recipe }: { readonly recipe: Recipe }) {
     else problem.value = kept.failure.sentence;
   }
   return (
-    <Fold title={WORDS.card} brief={WORDS.photos(recipe.photos.length)}>
+    <Fold title={WORDS.card} brief={WORDS.photos(recipe.photos.length)} isOpen={recipe.photos.length > 0}>
       {recipe.photos.length > 0 && (
         <div class="photos">
           {[...recipe.photos.entries()].map(([i, photo]) => (
