@@ -3,6 +3,7 @@ import { Icon } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { undoWithToast } from '../../parts/frame/undo';
+import { byWhom } from '../../shop/record/by-whom';
 import { HISTORY_FOLD } from '../../words/piece/acts';
 import { CORRECT_WORDS } from '../../words/piece/correct';
 import { OLD_WORDS } from '../../words/piece/old-finish';
@@ -45,7 +46,8 @@ interface HistoryLineProps {
 
 function HistoryLine({ event, piece }: HistoryLineProps) {
   const { id, what, how, atMs, isCorrected, isCorrectedInWriting, opens } = event;
-  const { actions, nowMs } = useShop();
+  const { shop, actions, nowMs } = useShop();
+  const by = byWhom(id, shop.value);
   const when = whenWords(atMs, nowMs.value);
   return (
     <li>
@@ -53,6 +55,7 @@ function HistoryLine({ event, piece }: HistoryLineProps) {
         <p>
           <strong>{what}</strong> <span class="quiet digits">{when}</span>
         </p>
+        {by && <p class="small quiet">{EVENT_WORDS.by(by)}</p>}
         {how && <p class="small quiet">{how}</p>}
         {opens.length > 0 && (
           <p class="small history-links">

@@ -86,9 +86,10 @@ export const MORE_WORDS = {
   privacy: {
     title: 'Privacy',
     lines: [
-      'Everything you log stays on this phone. There is no account and no server that holds it.',
-      'The app asks no other computer for anything once it is here, and counts nothing.',
+      'Everything you log stays on this phone unless you join other screens. There is no account.',
+      'Until then the app asks no other computer for anything once it is here. It counts nothing.',
       'Something leaves the phone only when you share it: a backup, a table, a label, a calendar file.',
+      'If you join other screens, entries and photos go to the hub in your shop too, sealed with a key that it does not have.',
     ],
   },
   about: {

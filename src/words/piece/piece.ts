@@ -72,6 +72,7 @@ export const COAT_WORDS = {
 } as const;
 
 export const EVENT_WORDS = {
+  by: (phone: string): string => `By ${phone}`,
   started: 'Started',
   changed: 'Details changed',
   closed: 'Finished',
