@@ -6,7 +6,7 @@ import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
 import { newPassword, writeCode } from '../../src/hub/shop-code';
 import { freePort, hashed, type Nats, startNats } from '../hub/nats-server.mjs';
 import { serveHub } from '../hub/serve.mjs';
-import { base, context, newPage, openApp, page, takePhone } from './app';
+import { base, context, openApp, page, takePhone } from './app';
 import { MOBILE } from './browser';
 import { crashShop } from './crash-shop';
 import { rows } from './logging';
@@ -86,11 +86,16 @@ async function startPiece(on: Page, name: string): Promise<void> {
   await titleOf(on, name);
 }
 
-test('two screens become one shop, and a coat is on the tablet within two seconds', async () => {
+test('two screens become one shop, and a coat logged on one shows on the other', async () => {
   await takePhone();
-  const phone = await newPage(hub.address);
+  const phone = await another();
   const sockets: string[] = [];
+  const wrong: string[] = [];
   phone.on('websocket', (socket) => sockets.push(socket.url()));
+  phone.on('pageerror', (error) => wrong.push(error.message));
+  phone.on('console', (message) => {
+    if (message.type() === 'error') wrong.push(message.text());
+  });
   const code = await begin(phone, 'Booth phone');
   expect(sockets.every((url) => url === hub.address.replace('http', 'ws').concat('hub'))).toBe(true);
   await restore(phone, (await crashShop()).backup);
@@ -124,6 +129,8 @@ test('two screens become one shop, and a coat is on the tablet within two second
     .first()
     .waitFor();
   const tookMs = Date.now() - loggedMs;
+  // The engine (2.9) answers the closing of a line with a status that Chromium calls broken; nothing else may go wrong.
+  expect(wrong.filter((text) => !text.includes('broken close frame'))).toEqual([]);
   console.log(`a coat was on the tablet ${tookMs} ms after the tap`);
 }, 120_000);
 
