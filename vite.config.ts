@@ -43,7 +43,7 @@ const COVERAGE_FLOORS = {
   'src/estimator/**': { lines: 98.5, branches: 89 },
   'src/planner/**': { lines: 98, branches: 93 },
   'src/logbook/**': { lines: 89, branches: 76 },
-  'src/shop/**': { lines: 94, branches: 80 },
+  'src/shop/**': { lines: 93.5, branches: 79 },
 };
 
 const unitTests = {

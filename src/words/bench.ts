@@ -12,8 +12,11 @@ export const BENCH_WORDS = {
   computing: 'Working it out…',
   closed: (when: string): string => `Finished ${when}`,
   coats: (count: number): string => (count === 1 ? '1 coat' : `${count} coats`),
-  face: (name: string, coats: number, um: string): string =>
-    coats === 0 ? `${name}: bare` : `${name}: ${coats === 1 ? '1 coat' : `${coats} coats`}, ${um} in all`,
+  face: (name: string, coats: number, um: string | undefined): string => {
+    if (coats === 0) return `${name}: bare`;
+    const laid = `${name}: ${coats === 1 ? '1 coat' : `${coats} coats`}`;
+    return um === undefined ? laid : `${laid}, ${um} in all`;
+  },
   since: (when: string): string => `since ${when}`,
   wait: (span: string): string => `Wait about ${span}`,
 } as const;

@@ -33,6 +33,7 @@ export interface Outlooks {
   close(): void;
 }
 
+/** The worker was ended in mid-work, by the phone or for its silence: that says nothing of the piece. */
 const LOST: Outlook = { state: 'failed', message: NO_OUTLOOK_WORDS.lost };
 
 interface Job extends Worked {
@@ -58,6 +59,7 @@ export function followOutlooks({
   const worked = new Map<PieceId, Worked>();
   let wanted: ReadonlyMap<PieceId, string> = new Map();
   const failed = new Set<PieceId>();
+  const lost = new Map<PieceId, string>(); // the inputs that a worker was lost over; it gets one more
   let running: Job | undefined;
   let looked: PieceId | undefined;
   let own = outlooks.peek(); // what was kept stands until it is worked out again
@@ -114,8 +116,12 @@ export function followOutlooks({
   }
 
   function finish(id: PieceId, from: Worked, outlook: Outlook): void {
-    worked.set(id, from);
-    own = new Map(own).set(id, outlook);
+    const isTriedAgain = outlook === LOST && lost.get(id) !== from.inputs;
+    if (outlook === LOST) lost.set(id, from.inputs);
+    if (!isTriedAgain) {
+      worked.set(id, from);
+      own = new Map(own).set(id, outlook);
+    }
     if (outlook.state === 'failed') failed.add(id);
     else failed.delete(id);
     reviewAll();
@@ -156,6 +162,6 @@ async function answerOf(result: Promise<Estimate>, startMs: number): Promise<Out
     return { state: 'ready', estimate: await result, startMs, stale: false };
   } catch (error) {
     const why = error instanceof EstimatorError ? error.why : 'lost';
-    return { state: 'failed', message: NO_OUTLOOK_WORDS[why] };
+    return why === 'lost' ? LOST : { state: 'failed', message: NO_OUTLOOK_WORDS[why] };
   }
 }

@@ -31,7 +31,11 @@ export function FilmFace({ piece, scaleUm }: { readonly piece: Piece; readonly s
       class="film-face"
       viewBox={`0 0 ${SIDE} ${SIDE}`}
       role="img"
-      aria-label={BENCH_WORDS.face(piece.name, piece.coats.length, filmWords(umToMetres(um), units))}
+      aria-label={BENCH_WORDS.face(
+        piece.name,
+        piece.coats.length,
+        um > 0 ? filmWords(umToMetres(um), units) : undefined,
+      )}
     >
       <rect class="film-air" width={SIDE} height={SIDE} />
       {layers.map((layer) => {

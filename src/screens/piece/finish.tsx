@@ -75,7 +75,6 @@ function describeFilm(piece: Piece, layers: readonly FilmLayer[], units: UnitSys
   return FILM_WORDS.describe(
     piece.name,
     piece.coats.length,
-    filmWords(umToMetres(um), units),
-    percentWords(solventUm / (um || 1), 1),
+    um > 0 ? { um: filmWords(umToMetres(um), units), wet: percentWords(solventUm / um, 1) } : undefined,
   );
 }

@@ -9,10 +9,13 @@ export const FILM_WORDS = {
     'old-redissolves': 'Wood',
     'old-closed': 'Wood',
   },
-  describe: (name: string, coats: number, um: string, wet: string): string =>
-    coats === 0
-      ? `${name}, cut through: no coat yet.`
-      : `${name}, cut through: ${coats === 1 ? '1 coat' : `${coats} coats`}, ${um} of new film, ${wet} of it still solvent.`,
+  describe: (name: string, coats: number, film: { um: string; wet: string } | undefined): string => {
+    if (coats === 0) return `${name}, cut through: no coat yet.`;
+    const laid = `${name}, cut through: ${coats === 1 ? '1 coat' : `${coats} coats`}`;
+    return film
+      ? `${laid}, ${film.um} of new film, ${film.wet} of it still solvent.`
+      : `${laid}, not worked out yet.`;
+  },
   pick: 'Tap a coat to read about it.',
   figure: 'The finish, cut through and drawn to scale.',
 } as const;

@@ -4,7 +4,7 @@ import { lawOutlook } from '../../../src/actions/outlook/law-outlook';
 import type { OpenShop } from '../../../src/actions/shop';
 import { type Belief, type Estimate, MILESTONES } from '../../../src/estimator/estimate';
 import { answer } from '../../../src/estimator/run/answer';
-import type { Answer } from '../../../src/estimator/run/client';
+import type { Answer, WorkerPort } from '../../../src/estimator/run/client';
 import type { PlainRequest } from '../../../src/estimator/run/plain';
 import type { Jar } from '../../../src/logbook/fold/jars';
 import type { Piece } from '../../../src/logbook/fold/pieces';
@@ -33,7 +33,11 @@ const estimateOf = ({ history }: PlainRequest, learned: Belief = { mean: 0, spre
 });
 
 /** A shop whose worker notes what it is asked. */
-async function watched(answered: (request: PlainRequest) => Answer = estimateOf, restMs = 0) {
+async function watched(
+  answered: (request: PlainRequest) => Answer = estimateOf,
+  restMs = 0,
+  startWorker?: () => WorkerPort,
+) {
   const asked: PlainRequest[] = [];
   let nowMs = NOW_MS;
   const ticks: (() => void)[] = [];
@@ -43,11 +47,13 @@ async function watched(answered: (request: PlainRequest) => Answer = estimateOf,
       ticks.push(tick);
       return () => undefined;
     },
-    startWorker: () =>
-      worker((request) => {
-        asked.push(request);
-        return answered(request);
-      }),
+    startWorker:
+      startWorker ??
+      (() =>
+        worker((request) => {
+          asked.push(request);
+          return answered(request);
+        })),
     restMs,
   });
   const pass = (ms: number): void => {
@@ -224,6 +230,21 @@ describe('an outlook', () => {
       expect(lawOutlook(piece, shop, NOW_MS)?.state).toBe('ready');
     },
   );
+
+  test.each([
+    { losses: 1, state: 'ready', tries: 2 },
+    { losses: 2, state: 'failed', tries: 2 },
+  ])('is asked for once more where the worker was lost: $losses times, then it is $state', async (row) => {
+    let tries = 0;
+    const { open } = await watched(undefined, 0, () => {
+      if (++tries <= row.losses) throw new Error('ended by the phone');
+      return worker(estimateOf);
+    });
+    const { piece } = await pieceWithCoat(open);
+    await vi.waitFor(() => expect(open.outlooks.value.get(piece)?.state).toBe(row.state));
+    await settled();
+    expect(tries).toBe(row.tries);
+  });
 
   test('of a piece that failed comes after all others, even where it is looked at', async () => {
     const { open, asked } = await watched((request) =>
