@@ -16,6 +16,9 @@ import { type Connect, HUB_USER, type HubLink, type Stored } from './hub-link';
 const PATIENCE_MS = 8_000;
 const ALIVE_MS = 3_000;
 const PING_MS = 15_000;
+/** The engine says so often that it is there; two silences cut the line. */
+const HEARTBEAT_MS = 5_000;
+const EXPIRES_MS = 30_000;
 /** So many entries are handed over at once, so that a long logbook comes in few and large steps. */
 const AT_ONCE = 2_000;
 /** A hub of several machines keeps everything on three, and goes on with two. */
@@ -98,7 +101,12 @@ async function linkOf(line: NatsConnection, shop: string, how: 'join' | 'hold'):
       const consumer = await js.consumers
         .get(entries, { deliver_policy: DeliverPolicy.StartSequence, opt_start_seq: after + 1 })
         .catch(rethrow);
-      const messages = await consumer.consume({ max_messages: AT_ONCE });
+      const messages = await consumer.consume({
+        max_messages: AT_ONCE,
+        expires: EXPIRES_MS,
+        idle_heartbeat: HEARTBEAT_MS,
+      });
+      void cutWhereSilent(messages.status(), line);
       void line.closed().then(() => messages.stop());
       let some: Stored[] = [];
       for await (const { seq, subject, data, info } of messages) {
@@ -119,6 +127,14 @@ async function linkOf(line: NatsConnection, shop: string, how: 'join' | 'hold'):
     cut: line.closed().then(() => undefined),
     close: () => line.close(),
   };
+}
+
+/** The machine that reads for this phone may die while the line is to another one: silence cuts the line too. */
+async function cutWhereSilent(
+  events: AsyncIterable<{ readonly type: string }>,
+  line: NatsConnection,
+): Promise<void> {
+  for await (const { type } of events) if (type === 'heartbeats_missed') return line.close();
 }
 
 /** One message a subject, for ever: whatever comes second is refused, and nothing is deleted. */

@@ -21,7 +21,7 @@ const untilAlike = (phones: readonly Phone[], count: number) =>
       const kept = await Promise.all(phones.map((phone) => phone.kept()));
       expect(new Set(kept).size).toBe(1);
     },
-    { timeout: 120_000, interval: 100 },
+    { timeout: 60_000, interval: 100 },
   );
 
 test(`${PHONES} phones log ${ENTRIES} each while hub and phones are killed ${KILLS} times: all end equal, nothing lost or doubled`, async () => {
