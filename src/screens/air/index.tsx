@@ -6,6 +6,7 @@ import { AirNow } from './now';
 const PAGES: Readonly<Record<string, LoadScreen>> = {
   read: async () => (await import('./read')).ReadAir,
   readings: async () => (await import('./readings')).Readings,
+  correct: async () => (await import('./correct-reading')).CorrectReading,
   forecast: async () => (await import('./forecast')).SetForecast,
   room: async () => (await import('./room/room')).RoomPage,
   'room-form': async () => (await import('./room/room-form')).RoomForm,

@@ -1,5 +1,6 @@
 import { Button } from '../../parts/frame/button';
 import { EmptyState } from '../../parts/frame/empty-state';
+import { Icon } from '../../parts/frame/icons';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
@@ -10,6 +11,7 @@ import { ownBlush } from '../../shop/air/blush-seen';
 import { type MeasuredAir, measuredAir } from '../../shop/air/now';
 import { toKelvin } from '../../units';
 import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air/air';
+import { CORRECT_WORDS } from '../../words/piece/correct';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
 import { clockWords, dateWords, whenWords } from '../../words/times';
 import { gapWords } from './gap-words';
@@ -99,6 +101,8 @@ function OneReading({ air }: { readonly air: MeasuredAir }) {
   const { nowMs, actions } = useShop();
   const [degrees, humidity, margin] = numbersOf(air, useUnits());
 
+  const what = `${whenWords(air.reading.atMs, nowMs.value)}: ${WORDS.line(degrees, humidity, margin)}`;
+
   async function undo(): Promise<void> {
     const struck = await actions.undo(air.reading.id);
     const text = struck.ok ? WORDS.undone : struck.failure.sentence;
@@ -107,7 +111,14 @@ function OneReading({ air }: { readonly air: MeasuredAir }) {
 
   return (
     <li class="digits">
-      {whenWords(air.reading.atMs, nowMs.value)}: {WORDS.line(degrees, humidity, margin)}{' '}
+      {what}{' '}
+      <a
+        class="undo"
+        aria-label={CORRECT_WORDS.leadLine(what)}
+        href={linkTo('air', 'correct', air.reading.id)}
+      >
+        <Icon name="edit" />
+      </a>
       <Button kind="plain" icon="undo" onClick={() => void undo()}>
         {WORDS.undo}
       </Button>

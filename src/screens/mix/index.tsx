@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { route } from '../../parts/frame/route';
+import { CorrectLine } from '../../parts/kept/correct-line';
 import { AmountPage } from './amount/amount-page';
 import { CupPage } from './cup/cup-page';
 import { FillPage } from './fill/fill-page';
@@ -37,6 +38,7 @@ const PAGES: Readonly<Record<string, Pages>> = {
     of: { change: ChangeIngredient },
   },
   weigh: { new: PlanPage, one: WeighPage },
+  correct: { one: ({ id }) => <CorrectLine id={id} /> },
   amount: { all: AmountPage },
   cup: { all: CupPage },
   fill: { all: FillPage },

@@ -1,9 +1,12 @@
 import type { Jar } from '../../../logbook/fold/jars';
+import { LinkButton } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';
 import { Section } from '../../../parts/frame/page';
+import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { type JarAmount, jarAmount } from '../../../shop/jar/amount';
 import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
+import { CORRECT_WORDS } from '../../../words/piece/correct';
 import { numberWords, percentWords, type UnitSystem } from '../../../words/quantities';
 import { volumeWords } from '../../../words/volumes';
 import { DrawForm, WeighForm } from './left-forms';
@@ -16,6 +19,7 @@ export function Left({ jar }: { readonly jar: Jar }) {
   const units = useUnits();
   if (jar.emptiedMs !== undefined) return null;
   const amount = jarAmount(jar, shop.value);
+  const weighing = jar.weighings.at(-1);
   return (
     <Section title={WORDS.left}>
       <Figure amount={amount} />
@@ -25,6 +29,11 @@ export function Left({ jar }: { readonly jar: Jar }) {
         </p>
       ))}
       {amount.doubt && <Notice kind="caution">{WORDS.doubts[amount.doubt]}</Notice>}
+      {weighing && (
+        <LinkButton href={linkTo('mix', 'correct', weighing.id)}>
+          {CORRECT_WORDS.lines['jar-weighed']}
+        </LinkButton>
+      )}
       <WeighForm jar={jar} />
       <DrawForm jar={jar} />
     </Section>

@@ -1,0 +1,127 @@
+import { type Signal, useSignal } from '@preact/signals';
+import { correct } from '../../actions/correct';
+import type { Entry, EntryOf } from '../../logbook/entry';
+import { LIMITS, type Limit } from '../../logbook/limits';
+import { CORRECT_WORDS as WORDS } from '../../words/piece/correct';
+import { whenWords } from '../../words/times';
+import { Quantity, Send } from '../fields/form-fields';
+import { clockText, instantOf, type TimeChoice } from '../fields/time-choice';
+import { TimeField } from '../fields/time-field';
+import { type Draft, draftProblem } from '../fields/typed-field';
+import { useForm } from '../fields/use-form';
+import { Page } from '../frame/page';
+import { fromHere, linkTo } from '../frame/route';
+import { useShop } from '../frame/shop-context';
+import { sayLogged } from '../frame/undo';
+
+type To = EntryOf<'corrected'>['to'];
+type Line = EntryOf<'air-read' | 'jar-weighed' | 'poured'>;
+type Field = 'temperature' | 'humidity' | 'mass' | 'scale';
+
+const LIMIT_OF = {
+  temperature: LIMITS.temperature,
+  humidity: LIMITS.humidity,
+  mass: LIMITS.mass,
+  scale: LIMITS.mass,
+} as const satisfies Readonly<Record<Field, Limit>>;
+
+/** What of each line can be corrected; a humidity worked out from another thermometer was never read off. */
+const fieldsOf = (line: Line): readonly Field[] => {
+  if (line.kind === 'jar-weighed') return ['mass'];
+  if (line.kind === 'poured') return ['scale'];
+  return line.humidityFrom ? [] : ['temperature', 'humidity'];
+};
+
+const backOf = (line: Line): string => {
+  if (line.kind === 'jar-weighed') return linkTo('mix', 'jar', line.jar);
+  return line.kind === 'poured' ? linkTo('mix', 'weigh', line.weighUp) : linkTo('air', 'readings');
+};
+
+const isLine = (entry: Entry | undefined): entry is Line =>
+  entry?.kind === 'air-read' || entry?.kind === 'jar-weighed' || entry?.kind === 'poured';
+
+/** Corrects a reading of the air, a weighing of a jar, or a pour: when it was, and what was read off. */
+export function CorrectLine({ id }: { readonly id: string }) {
+  const { shop } = useShop();
+  const entry = shop.value.corrected.get(id)?.entry ?? shop.value.entries.get(id);
+  const line = isLine(entry) ? entry : undefined;
+  return (
+    <Page title={line ? WORDS.lines[line.kind] : WORDS.title} backTo={line ? backOf(line) : linkTo('bench')}>
+      {line ? <Form key={id} line={line} /> : <p>{WORDS.lineGone}</p>}
+    </Page>
+  );
+}
+
+function Form({ line }: { readonly line: Line }) {
+  const { needs, actions, nowMs } = useShop();
+  const form = useForm();
+  const atMs = Date.parse(line.at);
+  const time = useSignal<TimeChoice>({ kind: 'clock', text: clockText(atMs) });
+  const said = line as Partial<Record<Field, Draft>>;
+  const before = fieldsOf(line).map((field) => [field, said[field] ?? { text: '', unit: 'g' }] as const);
+  const drafts = useSignal<Partial<Record<Field, Draft>>>(Object.fromEntries(before));
+  const shownMs = instantOf(time.value, nowMs.value);
+  const draftOf = (field: Field): Draft => drafts.value[field] ?? { text: '', unit: 'g' };
+  const isWhole = before.every(([field]) => draftProblem(draftOf(field), LIMIT_OF[field]) === undefined);
+
+  /** What differs from what was said; a time that was not touched keeps its seconds. */
+  const changes = (): To => {
+    const instantMs = instantOf(time.value, needs.now());
+    const isMoved = instantMs !== undefined && clockText(instantMs) !== clockText(atMs);
+    const others = before
+      .map(([field, was]) => [field, was, draftOf(field)] as const)
+      .filter(([, was, now]) => now.text !== was.text || now.unit !== was.unit)
+      .map(([field, , now]) => [field, now]);
+    return { ...(isMoved && { at: new Date(instantMs).toISOString() }), ...Object.fromEntries(others) };
+  };
+
+  async function send(event: Event): Promise<void> {
+    event.preventDefault();
+    const goOn = fromHere();
+    const done = await form.send(isWhole && shownMs !== undefined, () => correct(needs, line.id, changes()));
+    if (!done) return;
+    const what = WORDS.lines[line.kind];
+    sayLogged(actions, done.id, what, WORDS.lineDone);
+    goOn(backOf(line));
+  }
+
+  return (
+    <form class="stack" onSubmit={(event) => void send(event)} noValidate>
+      <TimeField
+        label={WORDS.when}
+        value={time.value}
+        onChange={(choice) => {
+          time.value = choice;
+        }}
+        nowMs={nowMs.value}
+        shown={shownMs === undefined ? undefined : whenWords(shownMs, nowMs.value)}
+        problem={form.refused.value?.fields['at']}
+      />
+      {before.map(([field]) => (
+        <Quantity
+          key={field}
+          label={WORDS.fields[field]}
+          limit={LIMIT_OF[field] as Limit}
+          of={slot(drafts, field)}
+          form={form}
+          at={`to.${field}`}
+        />
+      ))}
+      <p class="quiet small">{WORDS.text}</p>
+      <Send form={form} icon="edit">
+        {WORDS.save}
+      </Send>
+    </form>
+  );
+}
+
+/** One field of a record of drafts, as a form field takes it. */
+const slot = (drafts: Signal<Partial<Record<Field, Draft>>>, field: Field): Signal<Draft> =>
+  ({
+    get value() {
+      return drafts.value[field] ?? { text: '', unit: 'g' };
+    },
+    set value(next: Draft) {
+      drafts.value = { ...drafts.value, [field]: next };
+    },
+  }) as Signal<Draft>;
