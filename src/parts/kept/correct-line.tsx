@@ -3,10 +3,9 @@ import { correct } from '../../actions/correct';
 import type { Entry, EntryOf } from '../../logbook/entry';
 import { LIMITS, type Limit } from '../../logbook/limits';
 import { CORRECT_WORDS as WORDS } from '../../words/piece/correct';
-import { whenWords } from '../../words/times';
+import { CorrectedTime, timeChange } from '../fields/corrected-time';
 import { Quantity, Send } from '../fields/form-fields';
 import { clockText, instantOf, type TimeChoice } from '../fields/time-choice';
-import { TimeField } from '../fields/time-field';
 import { type Draft, draftProblem } from '../fields/typed-field';
 import { useForm } from '../fields/use-form';
 import { Page } from '../frame/page';
@@ -66,13 +65,11 @@ function Form({ line }: { readonly line: Line }) {
 
   /** What differs from what was said; a time that was not touched keeps its seconds. */
   const changes = (): To => {
-    const instantMs = instantOf(time.value, needs.now());
-    const isMoved = instantMs !== undefined && clockText(instantMs) !== clockText(atMs);
     const others = before
       .map(([field, was]) => [field, was, draftOf(field)] as const)
       .filter(([, was, now]) => now.text !== was.text || now.unit !== was.unit)
       .map(([field, , now]) => [field, now]);
-    return { ...(isMoved && { at: new Date(instantMs).toISOString() }), ...Object.fromEntries(others) };
+    return { ...timeChange(time.value, atMs, needs.now()), ...Object.fromEntries(others) };
   };
 
   async function send(event: Event): Promise<void> {
@@ -87,16 +84,7 @@ function Form({ line }: { readonly line: Line }) {
 
   return (
     <form class="stack" onSubmit={(event) => void send(event)} noValidate>
-      <TimeField
-        label={WORDS.when}
-        value={time.value}
-        onChange={(choice) => {
-          time.value = choice;
-        }}
-        nowMs={nowMs.value}
-        shown={shownMs === undefined ? undefined : whenWords(shownMs, nowMs.value)}
-        problem={form.refused.value?.fields['at']}
-      />
+      <CorrectedTime of={time} form={form} nowMs={nowMs.value} />
       {before.map(([field]) => (
         <Quantity
           key={field}

@@ -3,10 +3,10 @@ import { correct } from '../../actions/correct';
 import type { Entry, EntryOf } from '../../logbook/entry';
 import type { Piece } from '../../logbook/fold/pieces';
 import { LIMITS } from '../../logbook/limits';
+import { CorrectedTime, timeChange } from '../../parts/fields/corrected-time';
 import { Quantity, Send } from '../../parts/fields/form-fields';
 import { SelectField } from '../../parts/fields/select-field';
 import { clockText, instantOf, type TimeChoice } from '../../parts/fields/time-choice';
-import { TimeField } from '../../parts/fields/time-field';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
 import { useForm } from '../../parts/fields/use-form';
 import { Page, Section } from '../../parts/frame/page';
@@ -14,7 +14,6 @@ import { fromHere, linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
 import { CORRECT_WORDS as WORDS } from '../../words/piece/correct';
-import { whenWords } from '../../words/times';
 import { eventsOf } from './events';
 import { usePiece } from './use-piece';
 
@@ -61,12 +60,10 @@ function CorrectForm({ entry, piece, what }: CorrectFormProps) {
 
   /** What differs from what was said; a time that was not touched keeps its seconds. */
   const changes = (): To => {
-    const instantMs = instantOf(time.value, needs.now());
-    const isMoved = instantMs !== undefined && clockText(instantMs) !== clockText(atMs);
     const { text, unit } = amount.value;
     const isOther = before && (text !== before.draft.text || unit !== before.draft.unit);
     return {
-      ...(isMoved && { at: new Date(instantMs).toISOString() }),
+      ...timeChange(time.value, atMs, needs.now()),
       ...(pieceId.value !== piece.id && { piece: pieceId.value }),
       ...(jar.value !== undefined && 'jar' in entry && jar.value !== entry.jar && { jar: jar.value }),
       ...(isOther && before.say(amount.value)),
@@ -85,16 +82,7 @@ function CorrectForm({ entry, piece, what }: CorrectFormProps) {
   const { pieces, jars } = shop.value;
   return (
     <form class="stack" onSubmit={(event) => void send(event)} noValidate>
-      <TimeField
-        label={WORDS.when}
-        value={time.value}
-        onChange={(choice) => {
-          time.value = choice;
-        }}
-        nowMs={nowMs.value}
-        shown={shownMs === undefined ? undefined : whenWords(shownMs, nowMs.value)}
-        problem={form.refused.value?.fields['at']}
-      />
+      <CorrectedTime of={time} form={form} nowMs={nowMs.value} />
       {'piece' in entry && entry.kind !== 'piece-started' && (
         <SelectField
           label={WORDS.piece}
