@@ -8,7 +8,6 @@ import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
-import { CORRECT_WORDS } from '../../../words/piece/correct';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { gramsWords } from '../grams';
 import { NothingHere } from '../nothing-here';
@@ -126,9 +125,6 @@ function Acts({ weighUp }: { readonly weighUp: WeighUp }) {
         <Button icon="undo" onClick={() => void undo()}>
           {WORDS.undo}
         </Button>
-      )}
-      {last && (
-        <LinkButton href={linkTo('mix', 'correct', last.entry)}>{CORRECT_WORDS.lines.poured}</LinkButton>
       )}
       <Button kind="plain" onClick={() => void drop()}>
         {WORDS.drop}
