@@ -111,17 +111,19 @@ function OneReading({ air }: { readonly air: MeasuredAir }) {
 
   return (
     <li class="digits">
-      {what}{' '}
-      <a
-        class="undo"
-        aria-label={CORRECT_WORDS.leadLine(what)}
-        href={linkTo('air', 'correct', air.reading.id)}
-      >
-        <Icon name="edit" />
-      </a>
-      <Button kind="plain" icon="undo" onClick={() => void undo()}>
-        {WORDS.undo}
-      </Button>
+      {what}
+      <div class="row-acts">
+        <Button kind="plain" icon="undo" onClick={() => void undo()}>
+          {WORDS.undo}
+        </Button>
+        <a
+          class="undo"
+          aria-label={CORRECT_WORDS.leadLine(what)}
+          href={linkTo('air', 'correct', air.reading.id)}
+        >
+          <Icon name="edit" />
+        </a>
+      </div>
     </li>
   );
 }
