@@ -9,12 +9,14 @@ export type MomentState = 'waiting' | 'perhaps' | 'reached' | 'done';
 export interface Moment extends BandMs {
   readonly name: Milestone;
   readonly state: MomentState;
+  /** Settled by its cure, not by losing solvent alone. */
+  readonly isCure?: true;
 }
 
 /** An estimate that was worked out, and the zero of its clock, milliseconds since 1970. */
 export interface WorkedOut {
   readonly startMs: number;
-  readonly estimate: Pick<Estimate, 'milestones'>;
+  readonly estimate: Pick<Estimate, 'milestones'> & { readonly law?: unknown };
 }
 
 /** The milestones of a piece in their usual order; none while they are not worked out. */
@@ -30,7 +32,12 @@ export function momentsOf(piece: Worked, workedOut: WorkedOut | undefined, nowMs
     const { earliestS, likelyS, lateS } = estimate.milestones[name];
     const ms = (s: number): number => startMs + s * 1000;
     const band = { earliestMs: ms(earliestS), likelyMs: ms(likelyS), lateMs: ms(lateS) };
-    return { name, ...band, state: isDone[name] ? 'done' : stateAt(nowMs, band) };
+    return {
+      name,
+      ...band,
+      state: isDone[name] ? 'done' : stateAt(nowMs, band),
+      ...(name === 'settled' && estimate.law !== undefined && { isCure: true as const }),
+    };
   });
 }
 

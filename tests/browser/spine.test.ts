@@ -111,7 +111,7 @@ describe('in the own shop', () => {
       expect.stringMatching(/^Recoat from/),
       expect.stringMatching(/^Level-sand from/),
       expect.stringMatching(/^Rub out from/),
-      expect.stringMatching(/^Fully hardened by/),
+      expect.stringMatching(/^Hard by/),
     ]);
 
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);

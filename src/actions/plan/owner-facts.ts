@@ -57,6 +57,6 @@ const reason = (bound: Parameters<typeof boundWords>[0], names: Names): string |
 function settledDay({ outlooks }: OpenShop, pieceId: string, nowMs: number): string | undefined {
   const outlook = outlooks.value.get(pieceId);
   if (outlook?.state !== 'ready') return undefined;
-  const atMs = outlook.startMs + outlook.estimate.milestones.settled.likelyS * 1000;
+  const atMs = outlook.startMs + outlook.estimate.milestones.settled.lateS * 1000;
   return Number.isFinite(atMs) && atMs > nowMs ? dateWords(atMs, nowMs) : undefined;
 }

@@ -1,5 +1,5 @@
 import type { Moment } from '../../verdicts/moments';
-import { MOMENT_WORDS } from '../../words/piece/moments';
+import { momentWords } from '../../words/piece/moments';
 import { bandWords } from '../../words/times';
 import { BandTime, type BandTimeProps } from './band-time';
 
@@ -13,5 +13,5 @@ export interface MomentTimeProps {
 
 /** A moment with its band: "Recoat from 14:20 (14:05–14:50)". */
 export const MomentTime = ({ moment, nowMs, size, label }: MomentTimeProps) => (
-  <BandTime label={label ?? MOMENT_WORDS[moment.name]} size={size} {...bandWords(moment, nowMs)} />
+  <BandTime label={label ?? momentWords(moment, nowMs)} size={size} {...bandWords(moment, nowMs)} />
 );

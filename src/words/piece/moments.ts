@@ -7,8 +7,22 @@ export const MOMENT_WORDS: Record<Milestone, string> = {
   recoat: 'Recoat from',
   level: 'Level-sand from',
   rubOut: 'Rub out from',
-  settled: 'Fully hardened by',
+  settled: 'Hard by',
 };
+
+/** When a film sinks no more: its full cure where it cures; otherwise only once the late end of its band is over. */
+interface Hardening {
+  readonly isCure?: boolean | undefined;
+  readonly lateMs: number;
+}
+
+/** Whether a film may be called fully hardened; lacquer that loses solvent alone goes on sinking after the likely time. */
+export const isFullyHard = ({ isCure, lateMs }: Hardening, nowMs: number): boolean =>
+  isCure === true || nowMs >= lateMs;
+
+/** What a moment is called, claiming no more than is known. */
+export const momentWords = (moment: Hardening & { readonly name: Milestone }, nowMs: number): string =>
+  moment.name === 'settled' && isFullyHard(moment, nowMs) ? 'Fully hardened by' : MOMENT_WORDS[moment.name];
 
 /** How far a moment has come; a shape stands beside each. */
 export const MOMENT_STATE = {

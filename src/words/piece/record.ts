@@ -117,8 +117,8 @@ export const FROM_FACTS = {
   all: (coats: number, materials: readonly string[]): string =>
     `All of it: ${coats === 1 ? '1 coat' : `${coats} coats`} of ${list(materials)}.`,
   none: 'No new material is recorded.',
-  soft: (date: string): string =>
-    `The finish hardens until about ${date}. Until then no pressure, no straps, nothing left standing on it.`,
+  soft: (date: string, isFully: boolean): string =>
+    `The finish is ${isFully ? 'fully hardened' : 'hard'} by about ${date}. Until then no pressure, no straps, nothing left standing on it.`,
   softUnknown: 'The finish is new. Its hardening has not been worked out; treat it as soft.',
   rubber: 'No stand or strap of rubber or vinyl for 6 months: it softens the finish for good.',
   cloth: 'Dust it with a soft dry cloth. No alcohol, no silicone polish.',

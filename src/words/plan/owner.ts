@@ -14,7 +14,7 @@ export interface OwnerFacts {
   readonly nextWhen: string | undefined;
   /** Why it is later, in the plan's own words. */
   readonly why: string | undefined;
-  /** When the film is hard down to the wood, where the model says. */
+  /** By when the film is hard, as the record says it; none where the model gives no date. */
   readonly settled: string | undefined;
   /** No date may be promised while something is held. */
   readonly isHeld: boolean;
@@ -98,7 +98,7 @@ export const OWNER_DRAFTS: Record<OwnerKind, (facts: OwnerFacts) => string> = {
     sentences(
       `The finish of ${facts.piece} goes on hardening after it leaves the shop.`,
       facts.settled === undefined
-        ? 'For the first weeks keep anything heavy or warm off it.'
+        ? 'Treat it as soft: keep anything heavy or warm off it.'
         : `Until about ${facts.settled} keep anything heavy or warm off it.`,
       'Keep straps, rubber, vinyl and stands with soft plastic away from it: some of them mark lacquer for good.',
       'Dust with a soft dry cloth; no polish with silicone.',

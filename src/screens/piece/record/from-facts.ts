@@ -1,5 +1,6 @@
 import type { Outlook } from '../../../actions/outlook/outlook';
 import type { ZoneFacts } from '../../../shop/record/zone-facts';
+import { isFullyHard } from '../../../words/piece/moments';
 import { FROM_FACTS, RECORD } from '../../../words/piece/record';
 import { dateWords } from '../../../words/times';
 import { typedWords } from '../film-as-typed';
@@ -33,8 +34,10 @@ export const tracerWords = (tracers: ZoneFacts['tracers']): string =>
 /** What the owner is to mind, with the date until which it is soft. */
 export function careFrom(outlook: Outlook | undefined, nowMs: number): string {
   const ready = outlook?.state === 'ready' ? outlook : undefined;
-  const settledMs = ready && ready.startMs + ready.estimate.milestones.settled.lateS * 1000;
-  const isKnown = settledMs !== undefined && Number.isFinite(settledMs);
-  const soft = isKnown ? FROM_FACTS.soft(dateWords(settledMs, nowMs)) : FROM_FACTS.softUnknown;
+  const lateMs = ready ? ready.startMs + ready.estimate.milestones.settled.lateS * 1000 : Number.NaN;
+  const isCure = ready && 'law' in ready.estimate;
+  const soft = Number.isFinite(lateMs)
+    ? FROM_FACTS.soft(dateWords(lateMs, 0), isFullyHard({ isCure, lateMs }, nowMs))
+    : FROM_FACTS.softUnknown;
   return [soft, FROM_FACTS.rubber, FROM_FACTS.cloth, FROM_FACTS.cold].join(' ');
 }

@@ -59,7 +59,10 @@ export function RecordBody({ withUndone }: { readonly withUndone: boolean }) {
       <Logged withUndone={withUndone} />
       <Undoing text={wording?.undoing} facts={facts} />
       <Said title={WORDS.disclosure} text={wording?.disclosure || disclosureFrom(facts)} />
-      <Said title={WORDS.care} text={wording?.care || careFrom(outlook as Outlook | undefined, 0)} />
+      <Said
+        title={WORDS.care}
+        text={wording?.care || careFrom(outlook as Outlook | undefined, nowMs.value)}
+      />
       {notes.some(({ isPrivate }) => !isPrivate) && (
         <section>
           <h3>{WORDS.notes}</h3>

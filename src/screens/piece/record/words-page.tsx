@@ -26,7 +26,7 @@ export function WordsPage() {
 }
 
 function RecordWords() {
-  const { shop, needs, actions } = useShop();
+  const { shop, needs, actions, nowMs } = useShop();
   const { piece, outlook } = usePiece();
   const { wording } = documented(piece.id, shop.value);
   const form = useForm();
@@ -36,7 +36,7 @@ function RecordWords() {
     proposed: useSignal(wording?.proposed ?? ''),
     undoing: useSignal(wording?.undoing ?? ''),
     disclosure: useSignal(wording?.disclosure ?? disclosureFrom(facts)),
-    care: useSignal(wording?.care ?? careFrom(outlook, 0)),
+    care: useSignal(wording?.care ?? careFrom(outlook, nowMs.peek())),
   };
 
   async function save(event: Event): Promise<void> {
