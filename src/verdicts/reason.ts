@@ -7,7 +7,16 @@ import type { Facts } from './facts';
 export type Weight = 'note' | 'caution' | 'wait' | 'hold';
 
 /** What a person does to clear a hold; a page knows the way there. */
-export type ClearedBy = 'lead-test' | 'spot-test' | 'barrier' | 'check' | 'scuff' | 'look' | 'air' | 'jar';
+export type ClearedBy =
+  | 'lead-test'
+  | 'lead-found'
+  | 'spot-test'
+  | 'barrier'
+  | 'check'
+  | 'scuff'
+  | 'look'
+  | 'air'
+  | 'jar';
 
 /** Where a rule is from: the piece's own log, the estimate, a data sheet, or common practice without a source. */
 export type Source = 'log' | 'estimate' | 'sheet' | 'practice';

@@ -68,7 +68,8 @@ test('lead found: no date is promised until it is resolved; a reason in writing 
   expect(await page.getByLabel('Day promised').count()).toBe(0);
   expect(await axeViolations()).toEqual([]);
   expect(await overTheSide()).toBe(0);
-  await link('Test for lead').first().tap();
+  expect(await link('Test for lead').count()).toBe(0);
+  await link('See what was found').first().tap();
   await title('Old finish');
   await goTo('#/plan', 'Plan');
   await said('Held: promising a date').waitFor();

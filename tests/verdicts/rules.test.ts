@@ -93,6 +93,17 @@ table('film-gums', [
   },
 ]);
 
+test.each([
+  ['test-first', 'lead-test'],
+  ['wet-only', 'lead-found'],
+] as const)(
+  'an old finish of sanding %s leads to %s: what was found is not to be tested again',
+  (sanding, way) => {
+    const reason = reasonBy('lead', 'scuff', someFacts(30, { oldFinish: oldFinish({ sanding }) }));
+    expect(reason?.clearedBy).toBe(way);
+  },
+);
+
 // Common practice, no source; "about 1980" is the practice of the trade.
 table('lead', [
   {

@@ -64,6 +64,7 @@ const kindOf = ({ weight, override }: Reason): NoticeKind => {
 function wayTo(clearedBy: ClearedBy, pieceId: string): string {
   switch (clearedBy) {
     case 'lead-test':
+    case 'lead-found':
     case 'spot-test':
     case 'look':
       return linkTo('piece', pieceId, 'old');

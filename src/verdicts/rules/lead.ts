@@ -20,7 +20,7 @@ export const lead: Rule = {
     return {
       weight: 'hold',
       says: isFound ? 'leadFound' : 'leadUntested',
-      clearedBy: 'lead-test',
+      clearedBy: isFound ? 'lead-found' : 'lead-test',
       sinceMs: isFound ? leadMs : knownMs,
     };
   },

@@ -95,6 +95,7 @@ export const SOURCE_WORDS = {
 /** What leads to the act that clears a hold. */
 export const CLEARS_WORDS = {
   'lead-test': 'Test for lead',
+  'lead-found': 'See what was found',
   'spot-test': 'Test the old finish',
   barrier: 'Log a barrier coat',
   check: 'Log a check',
