@@ -119,3 +119,23 @@ test('a second export updates and does not duplicate', () => {
   // a2 could have begun at 09:45 and now begins at 10:30; the window closes when it did, the promise stands.
   expect(sequences).toMatchObject({ 'coatwait-a2': 1, 'coatwait-aw': 0, 'coatwait-b-promise': 0 });
 });
+
+test.each([
+  { what: 'held', isHeld: true },
+  { what: 'free', isHeld: false },
+])(
+  'every event says that it is as judged when written, and those of a piece that is $what whether it is held',
+  ({ isHeld }) => {
+    const [a, b] = whole.pieces as [Bench['pieces'][number], Bench['pieces'][number]];
+    const drafts = draftsOf({ ...whole, pieces: [{ ...a, ...(isHeld && { isHeld }) }, b] });
+    for (const { description } of drafts) expect(description).toMatch(/as judged when written/i);
+    const held = drafts.filter(({ description }) => /\bheld\b/i.test(description)).map(({ uid }) => uid);
+    expect(held).toEqual(isHeld ? ['coatwait-a2', 'coatwait-a3', 'coatwait-aw'] : []);
+  },
+);
+
+test('the day promised of a piece that is held says so', () => {
+  const [a, b] = whole.pieces as [Bench['pieces'][number], Bench['pieces'][number]];
+  const drafts = draftsOf({ ...whole, pieces: [a, { ...b, isHeld: true }] });
+  expect(drafts.find(({ uid }) => uid === 'coatwait-b-promise')?.description).toMatch(/^Held/);
+});

@@ -35,9 +35,12 @@ export function planEvents(plan: Plan, bench: Bench, names: CalendarNames): Even
   );
   const estimate = (minute: number): string =>
     CALENDAR_WORDS.estimate(clockOf(minute, bench.shop.zone), names.zone);
+  const held = new Set(bench.pieces.flatMap(({ id, isHeld }) => (isHeld ? [id] : [])));
+  const told = ({ pieceId }: PlannedStep, minute: number): string =>
+    orHeld(estimate(minute), held.has(pieceId));
   return [
-    ...works.map((step) => workEvent(step, names.piece(step.pieceId), estimate(step.start))),
-    ...windows.map((step) => windowEvent(step, names.piece(step.pieceId), estimate(step.closes ?? 0))),
+    ...works.map((step) => workEvent(step, names.piece(step.pieceId), told(step, step.start))),
+    ...windows.map((step) => windowEvent(step, names.piece(step.pieceId), told(step, step.closes ?? 0))),
     ...ragReminders(plan, bench.shop)
       .filter(({ at }) => at > plan.now)
       .map(({ id, at }) => dayEndEvent(id, at, estimate(at))),
@@ -54,6 +57,10 @@ function clockOf(minute: number, zone: ZoneOffset): string {
 /** Whether the coat that opens a window is on the piece, and its time no guess any more. */
 const isLaid = ({ steps }: Plan, bound: PlannedStep['bound']): boolean =>
   bound.by === 'step' && steps.some(({ stepId, isDone }) => isDone && stepId === bound.stepId);
+
+/** What an event says of a piece that is held: that first. */
+const orHeld = (text: string, isHeld: boolean | undefined): string =>
+  isHeld ? `${CALENDAR_WORDS.held} ${text}` : text;
 
 const uidOf = (what: string): string => `coatwait-${what}`;
 
@@ -95,7 +102,7 @@ function promiseEvents(
   { pieces, shop }: Bench,
   pieceName: CalendarNames['piece'],
 ): EventDraft[] {
-  return pieces.flatMap(({ id, promised }) =>
+  return pieces.flatMap(({ id, promised, isHeld }) =>
     promised === undefined || localDay(promised, shop.zone) < localDay(now, shop.zone)
       ? []
       : [
@@ -103,7 +110,7 @@ function promiseEvents(
             uid: uidOf(`${id}-promise`),
             time: { day: localDay(promised, shop.zone) },
             summary: CALENDAR_WORDS.promised(pieceName(id)),
-            description: CALENDAR_WORDS.promisedText,
+            description: orHeld(CALENDAR_WORDS.promisedText, isHeld),
             alarmsBefore: PROMISE_ALARMS,
           },
         ],

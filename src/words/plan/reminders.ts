@@ -37,16 +37,19 @@ export const minutesLeftWords = (minutes: number): string => `${minutes} min lef
 /** The answers on a notification. */
 export const ANSWER_WORDS = { done: 'Done', later: '20 min later' } as const;
 
+/** A calendar keeps what it was given, also when the judge has changed its mind. */
+const AS_JUDGED = 'As judged when written; the app has the latest.';
+
 /** What stands in the calendar. */
 export const CALENDAR_WORDS = {
   name: 'Coatwait bench',
   step: (step: string, piece: string): string => `${step}: ${piece}`,
   windowCloses: (piece: string): string => `Recoat window closes: ${piece}`,
   promised: (piece: string): string => `Promised: ${piece}`,
-  promisedText: 'The day promised to the owner.',
+  promisedText: `The day promised to the owner. ${AS_JUDGED}`,
+  held: 'Held: something has to be cleared first; the app says what.',
   dayEnd: `End of day: ${REMINDER_WORDS.rags.title.toLowerCase()}`,
-  estimate: (clock: string, zone: string): string =>
-    `${clock}, ${zone}. As planned when this was shared; the app has the latest estimate.`,
+  estimate: (clock: string, zone: string): string => `${clock}, ${zone}. ${AS_JUDGED}`,
 } as const;
 
 /** What stands in for a name where the thing is a jar or a cartridge that has gone. */
