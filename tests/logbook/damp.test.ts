@@ -3,7 +3,7 @@ import type { EntryBody } from '../../src/logbook/entry';
 import { fold } from '../../src/logbook/fold/fold';
 import { USUAL_BLUSH_LIMITS } from '../../src/science/air/blush';
 import { blushSeen, ownBlush } from '../../src/shop/air/blush-seen';
-import { jarBlush, withMoreRetarder } from '../../src/shop/air/jar-blush';
+import { jarBlush, withMoreRetarder, worstBlush } from '../../src/shop/air/jar-blush';
 import { latestAir, measuredAir, woodMoisture } from '../../src/shop/air/now';
 import { whatHelps } from '../../src/shop/air/what-helps';
 import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, PIECE, startPiece } from './entries';
@@ -140,5 +140,21 @@ describe('the person’s own limit', () => {
     const coat = { ...layCoat(), air: id(3) } as EntryBody;
     const shop = shopOf(startPiece(), fillJar(), read('21', '85'), read('21', '40'), coat, blushed('fails'));
     expect(blushSeen(shop)[0]?.marginK).toBeLessThan(3);
+  });
+});
+
+describe('a coat is expected to turn white by whichever is worse, the margin of the piece or the solvents of the jar', () => {
+  // By definition of the two scales: the same word stands on the air's page and on the piece's.
+  test.each([
+    ['easy', 'stays-clear', 'easy'],
+    ['easy', 'may-blush', 'care'],
+    ['easy', 'blushes', 'expect-blush'],
+    ['care', 'stays-clear', 'care'],
+    ['care', 'blushes', 'expect-blush'],
+    ['expect-blush', 'stays-clear', 'expect-blush'],
+    ['below-floor', 'blushes', 'below-floor'],
+    ['easy', undefined, 'easy'],
+  ] as const)('%s and %s: %s', (byMargin, byJar, worst) => {
+    expect(worstBlush(byMargin, byJar)).toBe(worst);
   });
 });

@@ -12,6 +12,7 @@ import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { type BlushOutlook, blushOutlook } from '../../science/air/blush';
 import type { LearnedBlush } from '../../science/air/learned-blush';
 import { ownBlush } from '../../shop/air/blush-seen';
+import { jarBlush, worstBlush } from '../../shop/air/jar-blush';
 import type { MeasuredAir } from '../../shop/air/now';
 import { latestAir, woodMoisture } from '../../shop/air/now';
 import { shopLimits } from '../../shop/air/shop-limits';
@@ -97,7 +98,12 @@ function Now({ air, learned, jar }: NowProps) {
       )}
       {limits && <LimitsCard limits={limits} finish={FINISH_NAMES[finish].label.toLowerCase()} />}
       {blushes && (
-        <BlushCard air={air} learned={learned} takesSlower={thinnerSorts(finish).includes('slow')} />
+        <BlushCard
+          air={air}
+          learned={learned}
+          jar={jar}
+          takesSlower={thinnerSorts(finish).includes('slow')}
+        />
       )}
       <Facts rows={factsOf(air, units)} />
       {blushes && <Limits learned={learned} units={units} />}
@@ -111,9 +117,10 @@ function Now({ air, learned, jar }: NowProps) {
 }
 
 /** How far the piece is above the dew point, and what to expect of it. */
-function BlushCard({ air, learned, takesSlower }: Omit<NowProps, 'jar'> & { readonly takesSlower: boolean }) {
+function BlushCard({ air, learned, jar, takesSlower }: NowProps & { readonly takesSlower: boolean }) {
   const units = useUnits();
-  const outlook = blushOutlook(air.marginK, learned.limits);
+  const byMargin = blushOutlook(air.marginK, learned.limits);
+  const outlook = worstBlush(byMargin, jar && jarBlush(jar, air)?.outlook);
   const { icon, kind } = STATE[outlook];
   const { word, text } = OUTLOOK_WORDS[outlook];
   return (

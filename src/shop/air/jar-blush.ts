@@ -1,3 +1,4 @@
+import type { BlushOutlook } from '../../science/air/blush';
 import { FILM_COOLING_SHARE, WET_SURFACE_AIR_C, wetBlendC } from '../../science/air/wet-surface';
 import { moleFractions } from '../../science/solvents/blend';
 import { type Solvent, solvent } from '../../science/solvents/solvents';
@@ -42,6 +43,16 @@ export function jarBlush(jar: JarContent, air: MeasuredAir): JarBlush | undefine
     filmHighestC,
     outlook: outlookOf(air.dewPointC, filmLowestC, filmHighestC),
   };
+}
+
+/**
+ * What to expect of a coat: by the margin that experience asks for, or by what this jar's own solvents do, whichever is worse, so
+ * that the air's page says what the piece's says.
+ */
+export function worstBlush(byMargin: BlushOutlook, byJar: JarBlushOutlook | undefined): BlushOutlook {
+  if (byMargin === 'below-floor' || byMargin === 'expect-blush') return byMargin;
+  if (byJar === 'blushes') return 'expect-blush';
+  return byJar === 'may-blush' ? 'care' : byMargin;
 }
 
 function outlookOf(dewPointC: number, lowestC: number, highestC: number): JarBlushOutlook {
