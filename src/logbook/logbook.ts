@@ -65,6 +65,9 @@ const later = fetchOnce(() => import('./later'));
 /** What was lost is looked for behind the first screen. */
 const mending = fetchOnce(() => import('./mend'));
 
+/** So long is waited for the second copy of an empty database; what happened can always be logged. */
+const MENDED_BY_MS = 5_000;
+
 /** A live logbook on a store. */
 export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logbook {
   const grow = createFold();
@@ -75,6 +78,8 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   const setAside = signal<readonly SetAside[]>([]);
   // So that each is checked against a shop that holds the one before: a double tap starts one piece.
   const inTurn = createTurns();
+  // Where the database gave nothing: it may be new, or lost. What is logged is checked against what comes back.
+  let sureOfNothing: Promise<unknown> | undefined;
 
   function show({ entries, setAside: more }: Loaded): void {
     batch(() => {
@@ -160,6 +165,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     let opened = await load(store.loadAll(knownNow()));
     const isBroken = !opened.ok && opened.failure.kind !== 'no-answer'; // then another tab may only hold it up
     const isMended = isWhole.value && !isBroken ? undefined : mend(isBroken).catch(() => false);
+    if (shop.value.entries.size === 0) sureOfNothing = Promise.race([isMended, pause(MENDED_BY_MS)]);
     if (isBroken && (await isMended)) opened = succeed(undefined);
     if (opened.ok && !isWhole.value) void keepFirstPage().catch(() => undefined);
     void later().catch(() => undefined); // on the way before the first coat needs them
@@ -169,7 +175,11 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
 
   store.onLost(() => void inTurn(async () => (await mending()).keepAgain(book)).catch(() => undefined));
   store.onKeptElsewhere((ids) => void load(store.load(ids)));
-  const append: Logbook['append'] = (body, atMs = now()) => inTurn(() => appendNow(body, atMs));
+  const append: Logbook['append'] = (body, atMs = now()) =>
+    inTurn(async () => {
+      await sureOfNothing;
+      return appendNow(body, atMs);
+    });
   return {
     shop,
     setAside,
@@ -184,6 +194,8 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     take: (brought) => inTurn(() => take(brought)),
   };
 }
+
+const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 /** What cannot be read, each once, without what has come in a form that can. */
 const unread = (some: readonly SetAside[], { entries }: Shop): SetAside[] =>

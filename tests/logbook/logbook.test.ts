@@ -294,3 +294,41 @@ async function seen(logbook: Logbook, coats: number) {
   await expect.poll(() => coatsIn(logbook).length).toBe(coats);
   return coatsIn(logbook);
 }
+
+describe('a database that comes back empty', () => {
+  /** A store whose second copy answers when it is told to. */
+  function lost(answer: Promise<unknown>): Store {
+    const store = storeOn(newName());
+    const entries = [entry(1, startPiece()), entry(2, fillJar())];
+    const mend: Store['mend'] = async () => {
+      await answer;
+      return { brought: { entries, setAside: [] }, isBack: true, copied: entries.length };
+    };
+    return { ...store, mend };
+  }
+
+  test('is not logged over before the second copy was asked', async () => {
+    let tell = (): void => undefined;
+    const asked = new Promise<void>((resolve) => {
+      tell = resolve;
+    });
+    await setUp(); // so that nothing is still to be loaded
+    const logbook = logbookOn(lost(asked));
+    await logbook.open();
+    expect(logbook.shop.value.entries.size).toBe(0);
+    const twice = logbook.append(startPiece());
+    const coat = logbook.append(layCoat());
+    await Promise.race([twice, new Promise((resolve) => setTimeout(resolve, 300))]);
+    tell();
+    expect(await twice).toMatchObject({ ok: false, failure: { kind: 'piece-there-already' } });
+    expect(await coat).toMatchObject({ ok: true });
+    expect(logbook.mended.value?.count).toBe(2);
+    expect(coatsIn(logbook)).toHaveLength(1);
+  });
+
+  test('is logged over where the second copy does not answer: what happened can always be logged', async () => {
+    const logbook = logbookOn(lost(new Promise(() => undefined)));
+    await logbook.open();
+    expect(await logbook.append(startPiece())).toMatchObject({ ok: true });
+  }, 15_000);
+});
