@@ -9,3 +9,6 @@ export const newId = (): string => v7().slice(0, 36 - mark.length) + mark;
 export const markIds = (phone: string): void => {
   mark = phone;
 };
+
+/** Whether an entry was logged on this phone; a phone that works alone takes every one for its own. */
+export const isOwnId = (id: string): boolean => id.endsWith(mark);

@@ -1,4 +1,5 @@
 import { effect } from '@preact/signals';
+import { isOwnId } from '../../logbook/new-id';
 import type { Standing } from '../../reminders/due';
 import { keepUpcoming } from '../../reminders/phone/kept';
 import { notify, permissionNow, registration, withdraw } from '../../reminders/phone/notify';
@@ -24,16 +25,16 @@ export function deliverReminders(open: OpenShop, onAnswered: OnAnswered): () => 
   const nameOf = (reminder: Reminder) => reminderName(reminder, open.shop.peek());
   let rung = new Set<string>();
   let loggedMs = open.nowMs.peek();
-  let entries = open.shop.peek().entries;
+  let { newest } = open.shop.peek();
   let keeping: ReturnType<typeof setTimeout> | undefined;
 
   armSound();
   if (isOwn && permissionNow() === 'granted')
     void registration().then((worker) => worker && askForPeriodicSync(worker));
   const stopWatching = effect(() => {
-    if (open.shop.value.entries !== entries) {
-      entries = open.shop.value.entries;
-      loggedMs = open.needs.now();
+    if (open.shop.value.newest !== newest) {
+      newest = open.shop.value.newest;
+      if (isOwnId(newest)) loggedMs = open.needs.now(); // who logs on another phone is not looking at this one
     }
     const { due, missed } = standing.value;
     const fresh = due.filter((one) => !rung.has(mark(one)));
