@@ -21,9 +21,19 @@ export function asCorrected(entry: Entry, to: Correction['to']): Entry | undefin
   const { entries } = KINDS[entry.kind].latest;
   const fits = Object.keys(to).every((field) => field in entries && field !== OWN[entry.kind]);
   if (!fits) return undefined;
-  const parsed = parseEntry(inItsVersion({ ...entry, ...to } as Entry), Number.POSITIVE_INFINITY);
+  const said = to.zoneId === undefined && isOnOther(entry, to) ? withoutPlace(entry) : entry;
+  const parsed = parseEntry(inItsVersion({ ...said, ...to } as Entry), Number.POSITIVE_INFINITY);
   return parsed.ok ? parsed.value : undefined;
 }
+
+const isOnOther = (entry: Entry, { piece }: Correction['to']): boolean =>
+  piece !== undefined && 'piece' in entry && entry.piece !== piece;
+
+/** A place is on one piece: what was on another counts for the whole of that. What cannot do without its place is then faulty. */
+const withoutPlace = (entry: Entry): Omit<Entry, 'zoneId'> => {
+  const { zoneId: _, ...rest } = entry as Entry & { readonly zoneId?: string };
+  return rest;
+};
 
 /** Every corrected entry by id; what was corrected the same way before is the same object. The correction logged last has the last word. */
 export function correctedIn(

@@ -93,6 +93,7 @@ function CorrectForm({ entry, piece, what }: CorrectFormProps) {
           }}
         />
       )}
+      {pieceId.value !== piece.id && 'zoneId' in entry && <p>{WORDS.placeStays}</p>}
       {jar.value !== undefined && (
         <SelectField
           label={WORDS.jar}

@@ -5,6 +5,7 @@ export const CORRECT_WORDS = {
   gone: 'This entry is not on this piece any more. Look under What was done.',
   when: 'When it was',
   piece: 'On which piece',
+  placeStays: 'Its place is not on that piece: there it counts for all of the piece.',
   jar: 'From which jar',
   wetFilm: 'Wet film',
   perPass: 'Wet film of each pass',

@@ -52,6 +52,44 @@ describe('a corrected entry counts as if it had been said so', () => {
     expect(records.get(PIECE)?.some((one) => one.id === id(5))).toBe(false);
   });
 
+  test('its piece: the place that it was on stays behind, and comes back with the undo', () => {
+    const place = id(0xc1);
+    const onPlace = { ...layCoat(), zoneId: place } as EntryBody;
+    const described: EntryBody = {
+      kind: 'zone-described',
+      piece: PIECE,
+      zoneId: place,
+      name: 'Edge',
+      is: 'chip',
+    };
+    const moved = [
+      entry(9, described),
+      entry(10, onPlace),
+      entry(21, correct(id(10), { piece: OTHER_PIECE })),
+    ];
+    const zoneOf = (piece: string, ...more: readonly Entry[]) =>
+      fold([...log, ...moved, ...more])
+        .pieces.get(piece)
+        ?.coats.map(({ zoneId }) => zoneId);
+    expect(zoneOf(OTHER_PIECE)).toEqual([undefined]);
+    expect(zoneOf(PIECE, entry(22, strike(id(21))))).toContain(place);
+    const back = entry(22, correct(id(10), { piece: PIECE, zoneId: place }));
+    expect(zoneOf(PIECE, back)).toContain(place);
+  });
+
+  test('but a place itself is never on another piece', () => {
+    const described: EntryBody = {
+      kind: 'zone-described',
+      piece: PIECE,
+      zoneId: id(0xc1),
+      name: 'Edge',
+      is: 'chip',
+    };
+    const shop = fold([...log, entry(9, described), entry(20, correct(id(9), { piece: OTHER_PIECE }))]);
+    expect(shop.corrected.size).toBe(0);
+    expect(shop.records.get(PIECE)?.some((one) => one.id === id(9))).toBe(true);
+  });
+
   test('its jar and its amount', () => {
     const shop = corrected(5, { jar: OTHER_JAR, film: { by: 'wet', wetFilm: um('50') } });
     expect(shop.pieces.get(PIECE)?.coats[0]).toMatchObject({
