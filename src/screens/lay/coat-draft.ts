@@ -62,6 +62,9 @@ export interface AskedFor {
   readonly how?: string | null;
   /** Dry film that it is to leave, um. */
   readonly dryUm?: string | null;
+  /** Passes that it is, and the wet film of each, um. */
+  readonly passes?: string | null;
+  readonly wetUm?: string | null;
 }
 
 /** Everything as last time: on the piece asked for, else on the one coated last. */
@@ -86,13 +89,14 @@ export function prefilled(shop: Shop, askedFor: AskedFor, units: UnitSystem): Co
     jar: jar?.id,
     zone: zonePlace?.zoneId,
     how,
-    by: askedFor.dryUm ? 'usual' : isCan ? 'passes' : (last?.film.by ?? usualAmount(how)),
+    by: askedFor.dryUm ? 'usual' : isCan || askedFor.passes ? 'passes' : (last?.film.by ?? usualAmount(how)),
     oil: oilOf(shop, jar?.id),
-    passes: last?.film.by === 'passes' ? String(last.film.passes) : '3',
+    passes: askedFor.passes ?? (last?.film.by === 'passes' ? String(last.film.passes) : '3'),
     films: {
       ...FIRST[units],
       ...(last && { [fieldOf(last.how, last.film.by)]: amountOf(last.film) }),
       ...(askedFor.dryUm && { [fieldOf(how, 'usual')]: { text: askedFor.dryUm, unit: 'um' as const } }),
+      ...(askedFor.wetUm && { pass: { text: askedFor.wetUm, unit: 'um' as const } }),
     },
   };
 }

@@ -85,6 +85,8 @@ const askedFor = () => {
     zone: of('zone'),
     how: of('how'),
     dryUm: of('dry'),
+    passes: of('passes'),
+    wetUm: of('wet'),
   };
 };
 

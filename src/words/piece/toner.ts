@@ -16,6 +16,9 @@ export const TONER = {
     const parts = [...(full > 0 ? [`${full} full`] : []), ...(half ? ['one at half strength'] : [])];
     return `${full + (half ? 0.5 : 0)} to go: ${parts.join(', ')}, then read it again.`;
   },
+  dose: (name: string, ml: string): string => `${name}: ${ml} mL in it.`,
+  doseInDrops: (name: string, ml: string, drops: number): string =>
+    `${name}: ${ml} mL in it, about ${drops} drops of this bottle.`,
   half: 'Half strength: thin the mix 1:1 and spray one pass.',
   last: 'A full pass too many cannot be taken off.',
   tooDark: 'It is darker than the target already. A toner cannot make it lighter.',

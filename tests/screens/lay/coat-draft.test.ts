@@ -38,6 +38,13 @@ describe('what is filled in before a word is said', () => {
     expect(filmSaid(draft)).toEqual({ by: 'passes', passes: 4, perPass: { text: '1,1', unit: 'mil' } });
   });
 
+  test('a half pass of a toner is asked for whole, with its film', () => {
+    const asked = { ...NOTHING, how: 'spray', passes: '0.5', wetUm: '12' };
+    const draft = prefilled(aShop({ hour: 1, body: layCoat() }).shop, asked, 'us');
+    expect(isFilmWhole(draft)).toBe(true);
+    expect(filmSaid(draft)).toEqual({ by: 'passes', passes: 0.5, perPass: { text: '12', unit: 'um' } });
+  });
+
   test('a piece or jar that is not there falls back to the last one', () => {
     const draft = prefilled(aShop().shop, { pieces: ['gone'], jar: 'gone' }, 'us');
     expect(draft).toMatchObject({ piece: PIECE, jar: JAR });

@@ -7,11 +7,12 @@ import { Fold } from '../../../parts/frame/fold';
 import { Notice } from '../../../parts/frame/notice';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
+import { TonerShare } from '../../../parts/mix/toner-share';
 import type { Result } from '../../../result';
 import { dryFilm } from '../../../science/film/thickness';
 import type { MixFailure } from '../../../science/mixing/failure';
 import type { Batch } from '../../../science/mixing/ingredient';
-import { lacquerShare, MOST_LACQUER_IN_TONER, tonerStrength } from '../../../science/mixing/toner';
+import { lacquerShare } from '../../../science/mixing/toner';
 import { lowestFlashPointC } from '../../../science/solvents/blend';
 import { jarFilm } from '../../../shop/jar/film';
 import { mixedProduct } from '../../../shop/jar/mixed-product';
@@ -46,7 +47,7 @@ export function WhatItIs({ batch, isToner = false }: { readonly batch: Batch; re
         {missing && <p class="quiet">{mixSentence(missing, shop.value)}</p>}
         <Facts rows={factRows(facts.value, batch, units, shop.value)} />
         {ofCritical.ok && ofCritical.value > OPEN_FILM && <Notice kind="caution">{WORDS.openFilm}</Notice>}
-        {isToner && <TonerShare batch={batch} />}
+        {isToner && <TonerShare share={lacquerShare(batch, mixIngredients(shop.value.ingredients))} />}
         <p class="quiet small">
           {WORDS.vocText} {WORDS.flashText}
         </p>
@@ -59,20 +60,6 @@ export function WhatItIs({ batch, isToner = false }: { readonly batch: Batch; re
 /** Its solids, in short. */
 const solidsOf = ({ volumeSolids }: MixFacts): string | undefined =>
   volumeSolids.ok ? WORDS.solidsBrief(percentWords(volumeSolids.value, 1)) : undefined;
-
-/** Lacquer's share of a toner, against what a toner takes. */
-function TonerShare({ batch }: { readonly batch: Batch }) {
-  const { shop } = useShop();
-  const share = lacquerShare(batch, mixIngredients(shop.value.ingredients));
-  if (share === undefined) return null;
-  const strength = tonerStrength(share);
-  const words = WORDS.tonerShare(
-    percentWords(share),
-    WORDS.tonerIs[strength](percentWords(MOST_LACQUER_IN_TONER)),
-  );
-  if (strength === 'over-limit') return <Notice kind="caution">{words}</Notice>;
-  return <p class="digits">{words}</p>;
-}
 
 function Cannot({ failure }: { readonly failure: MixFailure }) {
   const { shop } = useShop();

@@ -8,8 +8,11 @@ import { Notice } from '../../../parts/frame/notice';
 import { Page, Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
+import { TonerShare } from '../../../parts/mix/toner-share';
 import { type TonerState, tonerOn } from '../../../shop/zone/toner';
+import { tonerMix } from '../../../shop/zone/toner-mix';
 import { TONER as WORDS } from '../../../words/piece/toner';
+import { numberWords } from '../../../words/quantities';
 import { usePiece } from '../use-piece';
 import { ReadToner } from './read-toner';
 import { TonerPasses } from './toner-passes';
@@ -25,6 +28,7 @@ export function TonerPage() {
         <>
           <Section title={WORDS.on(state.passesOn)}>
             <ToGo state={state} />
+            <InJar jar={state.toner.jar} />
             <TonerPasses state={state} />
             <p class="quiet">
               {WORDS.fade} {WORDS.lockIn} {WORDS.clamp}
@@ -63,6 +67,25 @@ function ToGo({ state: { plan } }: { readonly state: TonerState }) {
     case 'another-toner':
       return <p>{WORDS.other}</p>;
   }
+}
+
+/** What the jar holds: lacquer against what a toner takes, and each dye by drops of its bottle. */
+function InJar({ jar }: { readonly jar: string }) {
+  const { shop } = useShop();
+  const { share, doses } = tonerMix(jar, shop.value);
+  return (
+    <>
+      {doses.map(({ name, volumeM3, drops }) => {
+        const amount = numberWords(volumeM3 * 1e6, 2);
+        return (
+          <p key={name} class="digits">
+            {drops === undefined ? WORDS.dose(name, amount) : WORDS.doseInDrops(name, amount, drops)}
+          </p>
+        );
+      })}
+      <TonerShare share={share} />
+    </>
+  );
 }
 
 function Rows({ rows }: Pick<TonerState, 'rows'>) {

@@ -22,15 +22,14 @@ export function TonerPasses({ state: { toner } }: { readonly state: TonerState }
   if (piece.closedMs !== undefined) return null;
   if (asks) {
     const at = place.zoneId ? `&zone=${place.zoneId}` : '';
+    const form = `${linkTo('lay')}?piece=${piece.id}&jar=${toner.jar}&how=spray${at}&wet=${PASS.text}&passes=`;
     return (
       <div class="acts">
-        <LinkButton
-          kind="main"
-          icon="coat"
-          isWide
-          href={`${linkTo('lay')}?piece=${piece.id}&jar=${toner.jar}&how=spray${at}`}
-        >
+        <LinkButton kind="main" icon="coat" href={`${form}1`}>
           {WORDS.fullPass}
+        </LinkButton>
+        <LinkButton icon="coat" href={`${form}0.5`}>
+          {WORDS.halfPass}
         </LinkButton>
       </div>
     );
