@@ -1,3 +1,4 @@
+import { transferRatio } from '../science/solvents/evaporation';
 import { type SolventId, solvent } from '../science/solvents/solvents';
 import type { FilmSolvent } from './history';
 
@@ -27,7 +28,6 @@ const BINDING: Partial<Record<SolventId, number>> = {
 /** A solvent of the table as the drying model sees it. */
 export function filmSolvent(id: SolventId): FilmSolvent {
   const facts = solvent(id);
-  const butylAcetate = solvent('n-butyl-acetate');
   const { A, B, C } = facts.antoine;
   const lnA = (A + 5) * Math.LN10;
   const lnB = B * Math.LN10;
@@ -39,7 +39,7 @@ export function filmSolvent(id: SolventId): FilmSolvent {
     ratio: RATIO[id] ?? bySize,
     molarMassKgMol: facts.molarMassKgMol,
     latentHeatJMol: facts.latentHeatJMol,
-    transferRatio: (facts.airDiffusivityM2S / butylAcetate.airDiffusivityM2S) ** (2 / 3),
+    transferRatio: transferRatio(facts),
     // Antoine in exponential form: it is asked for at every step.
     vapourPressurePa: (temperatureK) => Math.exp(lnA - lnB / (temperatureK + C)),
   };

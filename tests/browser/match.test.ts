@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { labToXyz, type Xyz } from '../../src/science/colour/lab';
 import { chartXyz } from '../../src/science/colour/photo/camera-fit';
-import { encodeSrgb, xyzToLinearRgb } from '../../src/science/colour/srgb';
+import { encodeSrgb, xyzToLinearRgb } from '../science/colour/shown-srgb';
 import { base, context, goTo, here, killAndReopen, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';

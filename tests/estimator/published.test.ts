@@ -1,16 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { evaporation } from '../../src/estimator/laws/evaporation';
-import {
-  type FreeVolume,
-  freeVolumeMobility,
-  mutualDiffusivity,
-  selfDiffusivityM2S,
-} from '../../src/estimator/laws/free-volume';
-import { arrheniusFactor, foxK, kelleyBuecheK, wlfLogViscosity } from '../../src/estimator/laws/glass';
+import { arrheniusFactor } from '../../src/estimator/laws/glass';
 import { createTgOf, lacquerMobility } from '../../src/estimator/laws/lacquer';
 import type { MobilityLaw, SurfaceLaw } from '../../src/estimator/laws/law';
 import reference from '../reference/drying-checks.json';
 import { meanWetness, runFilm } from './film-run';
+import { type FreeVolume, freeVolumeMobility, mutualDiffusivity, selfDiffusivityM2S } from './free-volume';
+import { foxK, kelleyBuecheK, wlfLogViscosity } from './glass-laws';
 
 const { B1, B2, B3, R1, R3, R5, R7, R10, L1, G1, G2, G3, K2 } = reference.checks;
 

@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
-import { readBackup, writeBackup } from '../../src/logbook/backup/backup';
+import { writeBackup } from '../../src/logbook/backup/backup';
 import { readBackupFile, writeBackupFile } from '../../src/logbook/backup/backup-file';
 import { unpack } from '../../src/logbook/backup/unpack';
 import { type Entry, parseEntry } from '../../src/logbook/entry';
@@ -11,6 +11,7 @@ import { newId } from '../../src/logbook/new-id';
 import { sentenceForBackup } from '../../src/logbook/sentence';
 import { openDatabase } from '../../src/logbook/storage/database';
 import { openStore } from '../../src/logbook/storage/store';
+import { readBackup } from '../logbook/backup/read-backup';
 import { A_YEAR_ON_MS, SHIPPED } from '../logbook/entries';
 import { harmed, isPolluted, nasty } from './nasty';
 

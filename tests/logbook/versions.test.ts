@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { readBackup, writeBackup } from '../../src/logbook/backup/backup';
+import { writeBackup } from '../../src/logbook/backup/backup';
 import { type Entry, inItsVersion, KINDS, type Kind, parseEntry } from '../../src/logbook/entry';
 import later from '../reference/logbook-entries-v2.json';
 import * as released from '../reference/released/logbook-1.mjs';
+import { readBackup } from './backup/read-backup';
 import { A_YEAR_ON_MS, SHIPPED } from './entries';
 
 const LATER: readonly Record<string, unknown>[] = later.entries;

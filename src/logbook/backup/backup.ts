@@ -10,7 +10,6 @@ import {
   isObject,
   marksIn,
   type PhotoMark,
-  readContent,
   VERSION,
 } from './content';
 
@@ -49,15 +48,6 @@ export async function writeBackup(
 /** Called with how much of a backup is read, and how much there is. */
 export type OnProgress = (done: number, of: number) => void;
 const unwatched: OnProgress = () => undefined;
-
-/** What a backup holds, checked entry by entry, or why nothing of it can be taken. */
-export async function readBackup(
-  text: string,
-  onProgress?: OnProgress,
-): Promise<Result<BroughtLogbook, BackupFailure>> {
-  const content = await readContent(text);
-  return content.ok ? readEntries(content.value, onProgress) : content;
-}
 
 /**
  * The entries of a backup, each read alone. One that cannot be read is set aside and named; one that a wrong clock has dated later than now

@@ -1,7 +1,6 @@
 import { assertWithin } from '../assert-within';
 import { assertAirPressure } from './air-limits';
 import { STANDARD_PRESSURE_PA } from './atmosphere';
-import { relativeHumidityFromDewPoint } from './dew-point';
 import { rootOfRising } from './root';
 
 /** What the cooling of a surface wet with one solvent depends on. */
@@ -19,7 +18,7 @@ const AIR_HEAT_CAPACITY_J_MOL_K = 29.14;
 /** No solvent of lacquers gets colder than this in air of 0 °C; vapour-pressure laws end near it. */
 const COLDEST_SURFACE_C = -23;
 
-/** Temperatures of the air, in °C, that wetSurfaceC is held to. */
+/** Temperatures of the air, in °C, that wetBlendC is held to. */
 export const WET_SURFACE_AIR_C = { lowest: 0, highest: 50 } as const;
 
 /**
@@ -29,24 +28,6 @@ export const WET_SURFACE_AIR_C = { lowest: 0, highest: 50 } as const;
  */
 export const FILM_COOLING_SHARE = { lowest: 0.4, highest: 0.65 } as const;
 
-/**
- * Temperature that a surface wet with a pure solvent takes in clean moving air, with no heat from below, in °C.
- *
- * Source: steady balance of heat and vapour by the Chilton-Colburn analogy with Stefan flow:
- * Ta - Tw = (L / cp) Le^(-2/3) (-ln(1 - p(Tw) / P)), L and cp a mole. Le = a / D hardly depends on temperature
- * or pressure, so its value at 25 °C serves.
- * Valid: air from 0 to 50 °C, 50 to 110 kPa, below the solvent's boiling point.
- * Accuracy: 0.2 K against an independent evaluation for 19 solvents; 0.7 K below the wet bulb of water.
- * Left out: heat from the piece, binder in the film, solvent already in the air: the coldest case.
- */
-export function wetSurfaceC(
-  solvent: WetSolvent,
-  airC: number,
-  pressurePa: number = STANDARD_PRESSURE_PA,
-): number {
-  return wetBlendC([{ solvent, moleFraction: 1 }], airC, pressurePa);
-}
-
 /** One solvent of a blend, with its share of the moles. */
 export interface WetPart {
   readonly solvent: WetSolvent;
@@ -54,13 +35,16 @@ export interface WetPart {
 }
 
 /**
- * Temperature that a surface wet with a fresh blend takes in clean moving air, with no heat from below, in °C.
+ * Temperature that a surface wet with a fresh blend, or one solvent, takes in clean moving air, with no heat from below, in °C.
  *
- * Source: the balance of {@link wetSurfaceC}, summed over solvents that each press by Raoult's law; the Stefan flow is
- * that of all vapours together.
- * Valid: as there.
- * Accuracy: that of Raoult's law, 1 to 3 K for alcohols in esters and hydrocarbons (judgement).
- * Left out: as there; and the blend changes as the fast ones leave: this is its coldest minute.
+ * Source: steady balance of heat and vapour by the Chilton-Colburn analogy with Stefan flow:
+ * Ta - Tw = (L / cp) Le^(-2/3) (-ln(1 - p(Tw) / P)), L and cp a mole, summed over solvents that each press by Raoult's law; the
+ * Stefan flow is that of all vapours together. Le = a / D hardly depends on temperature or pressure: its value at 25 °C serves.
+ * Valid: air from 0 to 50 °C, 50 to 110 kPa, below the blend's boiling point.
+ * Accuracy: 0.2 K against an independent evaluation for 19 solvents; 0.7 K below the wet bulb of water; for blends that of
+ * Raoult's law, 1 to 3 K for alcohols in esters and hydrocarbons (judgement).
+ * Left out: heat from the piece, binder in the film, solvent already in the air: the coldest case; and the blend changes as the
+ * fast ones leave: this is its coldest minute.
  */
 export function wetBlendC(
   parts: readonly WetPart[],
@@ -86,17 +70,4 @@ export function wetBlendC(
 function heatK({ latentHeatJMol, airDiffusivityM2S }: WetSolvent): number {
   const lewis = AIR_THERMAL_DIFFUSIVITY_M2S / airDiffusivityM2S;
   return (latentHeatJMol / AIR_HEAT_CAPACITY_J_MOL_K) * lewis ** (-2 / 3);
-}
-
-/**
- * Relative humidities of the air, as fractions, between which a film of this solvent begins to blush: the dew point meets the
- * surface that cools by the highest and by the lowest share of its adiabatic cooling.
- */
-export function blushHumidityBand(
-  airC: number,
-  adiabaticSurfaceC: number,
-): { readonly lowest: number; readonly highest: number } {
-  assertWithin('Wet surface', adiabaticSurfaceC, COLDEST_SURFACE_C, airC, '°C');
-  const at = (share: number) => relativeHumidityFromDewPoint(airC, airC - share * (airC - adiabaticSurfaceC));
-  return { lowest: at(FILM_COOLING_SHARE.highest), highest: at(FILM_COOLING_SHARE.lowest) };
 }

@@ -51,7 +51,6 @@ export function labToXyz<W extends White>(lab: Lab<W>): Xyz<W> {
 }
 
 /** Chroma C*ab: the distance from grey. */
-export const chroma = ({ a, b }: Pick<Lab, 'a' | 'b'>): number => Math.hypot(a, b);
 
 /** What a typed or imported reading may hold: a little beyond the perfect white is refused, as L* ends at 100. */
 const LAB_LIMITS = {

@@ -1,19 +1,5 @@
 import { assertWithin } from '../assert-within';
 
-/** Linseed oil, kg/m3, the oil of the oil absorption test (ISO 787-5). */
-const LINSEED_OIL_KG_M3 = 935;
-
-/**
- * Critical pigment volume concentration: above it the binder no longer fills the gaps and the film is open.
- *
- * Source: CPVC = 1/(1 + OA rho/93.5), OA in g oil per 100 g pigment, rho in g/cm3 (Asbeck and Van Loo 1949; coatings tutorial).
- * Accuracy: a rough upper bound; dispersed pigment packs a little differently from oil paste.
- * @param oilAbsorption kg oil per kg pigment
- */
-export function criticalPigmentConcentration(oilAbsorption: number, pigmentDensityKgM3: number): number {
-  return 1 / (1 + (oilAbsorption * pigmentDensityKgM3) / LINSEED_OIL_KG_M3);
-}
-
 /**
  * Factor by which pigment slows solvent on its way through the dry film.
  *

@@ -34,7 +34,3 @@ export const asOfLacquer = ({ of, fraction }: Thinning): ThinnedOfLacquer =>
 /** The same thinning, said of the mix. */
 export const asOfMix = ({ of, fraction }: Thinning): ThinnedOfMix =>
   thinnedOfMix(of === 'mix' ? fraction : fraction / (1 + fraction));
-
-/** Volume solids after thinning: what the solids are diluted to. */
-export const thinnedVolumeSolids = (volumeSolids: number, thinning: Thinning): number =>
-  volumeSolids * (1 - asOfMix(thinning).fraction);

@@ -35,8 +35,5 @@ function opened(part: Part, ingredients: Ingredients, above: readonly string[]):
   });
 }
 
-/** Two batches poured together. */
-export const boxed = (one: Batch, other: Batch): Batch => gathered([...one, ...other]);
-
 /** How much to mix, so that a share of it can be kept back for repairs; in the unit of what is needed. */
 export const withKeepBack = (needed: number, share: number): number => needed / (1 - share);

@@ -57,12 +57,3 @@ function growthOf(plan: Batch, poured: readonly (number | undefined)[], unseenKg
   const growths = plan.map(({ massKg }, i) => (poured[i] ?? 0) / massKg).filter((growth) => growth > 1);
   return [1, ...growths.sort((one, other) => one - other)].find((factor) => !isOver(factor)) ?? 1;
 }
-
-/** What the scale shows after each line, kg: running totals, or each line alone where it is tared in between. */
-export function scaleShowsKg(batch: Batch, isTaredBetween: boolean): number[] {
-  let total = 0;
-  return batch.map(({ massKg }) => {
-    total = isTaredBetween ? massKg : total + massKg;
-    return total;
-  });
-}

@@ -2,7 +2,6 @@ import { type Result, succeed } from '../../result';
 import { quantity } from './amount';
 import { andThen, find, type MixFailure, sumOver } from './failure';
 import { type Batch, batchMassKg, type Ingredients } from './ingredient';
-import type { Line, Recipe } from './line';
 
 /** A batch times a factor. */
 export const scaled = (batch: Batch, factor: number): Batch =>
@@ -25,11 +24,3 @@ export const scaledToVolume = (
   ingredients: Ingredients,
 ): Result<Batch, MixFailure> =>
   andThen(batchVolumeM3(batch, ingredients), (own) => succeed(scaled(batch, volumeM3 / own)));
-
-/** A recipe times a factor, as typed: amounts grow, parts and shares stay what they are. */
-export const scaledRecipe = (recipe: Recipe, factor: number): Recipe =>
-  recipe.map((line): Line => {
-    const { amount } = line;
-    if (amount.unit === 'parts' || amount.unit === 'share') return line;
-    return { ...line, amount: { ...amount, value: amount.value * factor } };
-  });

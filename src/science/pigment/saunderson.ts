@@ -9,9 +9,6 @@ export interface Surface {
 /** Smooth lacquer, index about 1.5. Source: k1 = ((n-1)/(n+1))^2 = 0.04 (Fresnel); k2 usually 0.4 to 0.6 (Allen 1980). */
 export const LACQUER_SURFACE: Surface = { k1: 0.04, k2: 0.6, seesGloss: true };
 
-/** No surface: what is measured is what the film does. */
-export const NO_SURFACE: Surface = { k1: 0, k2: 0, seesGloss: true };
-
 /**
  * Measured reflectance of a film with this inner reflectance, fractions.
  *

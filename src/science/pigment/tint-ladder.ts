@@ -1,6 +1,6 @@
-import { kOverS, rInfinity } from './kubelka-munk';
-import { mixture, type Pigment, type Share } from './pigment';
-import { innerFrom, measuredFrom, type Surface } from './saunderson';
+import { kOverS } from './kubelka-munk';
+import type { Pigment } from './pigment';
+import { innerFrom, type Surface } from './saunderson';
 
 /** One tint: the share of the tinter in the opaque mix with white (a fraction), and what was measured. */
 export interface Tint {
@@ -45,9 +45,4 @@ export function fitTints(tints: readonly Tint[], white: Pigment, surface: Surfac
     return S > 0 ? { K: Math.max((k - ks * S) / kk, 0), S } : { K: Math.max(k / kk, 0), S: 0 };
   });
   return { K: fits.map(({ K }) => K), S: fits.map(({ S }) => S) };
-}
-
-/** Measured reflectances of an opaque mix. */
-export function opaqueMix(shares: readonly Share[], surface: Surface): number[] {
-  return mixture(shares).map(({ K, S }) => measuredFrom(S > 0 ? rInfinity(K / S) : 0, surface));
 }

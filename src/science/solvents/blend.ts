@@ -28,21 +28,9 @@ export const massFractions = (blend: Blend): number[] => shares(blend, mass);
 /** Fraction by moles of each part, in the blend's order. */
 export const moleFractions = (blend: Blend): number[] => shares(blend, moles);
 
-/** A blend from masses of its solvents, in any one unit of mass. */
-export const blendOfMasses = (parts: readonly { solvent: Solvent; mass: number }[]): Blend =>
-  parts.map(({ solvent, mass: amount }) => ({ solvent, volume: amount / solvent.densityKgM3 }));
-
-/** A blend from moles of its solvents. */
-export const blendOfMoles = (parts: readonly { solvent: Solvent; moles: number }[]): Blend =>
-  blendOfMasses(parts.map(({ solvent, moles: n }) => ({ solvent, mass: n * solvent.molarMassKgMol })));
-
 /** Density at 20 C, kg/m3, of ideal mixing (volumes add). */
 export const blendDensityKgM3 = (blend: Blend): number =>
   sum(blend.map(mass)) / sum(blend.map((part) => part.volume));
-
-/** Latent heat of vaporisation at 25 C, J/kg, of ideal mixing. */
-export const blendLatentHeatJKg = (blend: Blend): number =>
-  sum(blend.map((part) => moles(part) * part.solvent.latentHeatJMol)) / sum(blend.map(mass));
 
 /** The lowest closed-cup flash point among the parts, C; a mixture may flash lower still, or higher with much water. */
 export function lowestFlashPointC(blend: Blend): number | undefined {

@@ -1,21 +1,9 @@
 import { assertWithin } from '../assert-within';
 import { REFERENCE_AIR, type RoomAir, type Vapour, vapourVolumeM3 } from './vapour';
 
-/** A substance in the air beside its occupational limit, both in ppm by volume. */
-export interface Exposure {
-  readonly concentrationPpm: number;
-  readonly limitPpm: number;
-}
-
 /** A vapour with the concentration that it is to stay under. */
 export interface LimitedVapour extends Vapour {
   readonly limitPpm: number;
-}
-
-/** Some hours at one concentration. */
-export interface ExposurePeriod {
-  readonly concentrationPpm: number;
-  readonly hours: number;
 }
 
 /** How far a room is from perfect mixing: 1 is perfect, 10 very poor. */
@@ -24,31 +12,6 @@ const MIXING_FACTOR = { lowest: 1, highest: 10 } as const;
 /** Throws unless this is a mixing factor. */
 export function assertMixingFactor(mixingFactor: number): void {
   assertWithin('Mixing factor', mixingFactor, MIXING_FACTOR.lowest, MIXING_FACTOR.highest, '(times)');
-}
-
-/**
- * Exposure to several substances at once, over the limit of the mixture when it is above 1.
- *
- * Source: 29 CFR 1910.1000(d)(2)(i): Em = sum of C / L.
- * Valid: substances that act alike, as the solvents of lacquer are taken to.
- * Accuracy: exact arithmetic.
- * Left out: skin, and peaks above the average.
- */
-export function exposureIndex(exposures: readonly Exposure[]): number {
-  return exposures.reduce((sum, { concentrationPpm, limitPpm }) => {
-    assertWithin('Concentration', concentrationPpm, 0, 1e6, 'ppm');
-    assertLimit(limitPpm);
-    return sum + concentrationPpm / limitPpm;
-  }, 0);
-}
-
-/** Average exposure over a shift of eight hours, in ppm. Source: 29 CFR 1910.1000(d)(1): E = sum of C T / 8. */
-export function shiftAveragePpm(periods: readonly ExposurePeriod[]): number {
-  return periods.reduce((sum, { concentrationPpm, hours }) => {
-    assertWithin('Concentration', concentrationPpm, 0, 1e6, 'ppm');
-    assertWithin('Duration', hours, 0, 24, 'h');
-    return sum + (concentrationPpm * hours) / 8;
-  }, 0);
 }
 
 /**

@@ -21,17 +21,6 @@ export interface RoomAir {
 export const REFERENCE_AIR: RoomAir = { temperatureK: 293.15, pressurePa: ONE_ATMOSPHERE_PA };
 
 /**
- * Solvent, in kg, that a volume of wet lacquer gives to the air. All of it counts, on the piece or past it: what the
- * film keeps for days is little, and leaving it out would err to the wrong side.
- */
-export function solventReleasedKg(wetM3: number, densityKgM3: number, massFraction: number): number {
-  assertWithin('Volume', wetM3, 0, 1, 'm3');
-  assertWithin('Density', densityKgM3, 500, 3000, 'kg/m3');
-  assertWithin('Solvent', massFraction, 0, 1, '(mass fraction)');
-  return wetM3 * densityKgM3 * massFraction;
-}
-
-/**
  * Volume of a vapour by itself, in m3.
  *
  * Source: ideal gas law.

@@ -43,7 +43,7 @@ export type CupFailure =
 /** Kinematic viscosity, mm2/s, of a reading as a person typed it, or why the cup cannot tell. */
 export function readCup(cup: Cup, seconds: number): Result<number, CupFailure> {
   const isRead = seconds >= cup.shortestS && seconds <= cup.longestS;
-  return isRead ? succeed(viscosityOf(cup, seconds)) : fail({ kind: 'outside-its-cup', cup });
+  return isRead ? succeed(kinematicViscosityMm2S(cup, seconds)) : fail({ kind: 'outside-its-cup', cup });
 }
 
 /** The time, s, that another cup would show for the same liquid, or why it cannot. */
@@ -53,7 +53,7 @@ export function betweenCups(from: Cup, seconds: number, to: Cup): Result<number,
   const [thinnest, thickest] = rangeMm2S(to);
   if (read.value < thinnest) return fail({ kind: 'too-thin-for-cup', cup: to });
   if (read.value > thickest) return fail({ kind: 'too-thick-for-cup', cup: to });
-  return succeed(secondsOf(to, read.value));
+  return succeed(effluxS(to, read.value));
 }
 
 /** Dynamic viscosity, mPa s, from kinematic viscosity, mm2/s, and density, kg/m3. */

@@ -4,7 +4,7 @@ import { deltaE00 } from '../../../src/science/colour/delta-e-00';
 import { type Lab, labToXyz } from '../../../src/science/colour/lab';
 import { chartXyz } from '../../../src/science/colour/photo/camera-fit';
 import type { Corners, Photo } from '../../../src/science/colour/photo/photo-patch';
-import { encodeSrgb, xyzToLinearRgb } from '../../../src/science/colour/srgb';
+import { encodeSrgb, xyzToLinearRgb } from '../../science/colour/shown-srgb';
 
 const [WIDTH, HEIGHT] = [480, 480];
 const CREAM: Lab<'D65/2'> = { white: 'D65/2', L: 86.5, a: -0.6, b: 14.8 };

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readBackup, writeBackup } from '../../../src/logbook/backup/backup';
+import { writeBackup } from '../../../src/logbook/backup/backup';
 import type { Entry } from '../../../src/logbook/entry';
 import { union } from '../../../src/logbook/union';
 import { A_YEAR_ON_MS, check, entry, fillJar, id, layCoat, SHIPPED, startPiece } from '../entries';
+import { readBackup } from './read-backup';
 
 const entries = SHIPPED as unknown as Entry[];
 const newer = { key: id(7), issues: [], raw: { id: id(7), v: 3, kind: 'coat-laid', film: 'of the future' } };

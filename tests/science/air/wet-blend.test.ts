@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { type WetSolvent, wetBlendC, wetSurfaceC } from '../../../src/science/air/wet-surface';
+import { type WetSolvent, wetBlendC } from '../../../src/science/air/wet-surface';
 import { type SolventId, solvent } from '../../../src/science/solvents/solvents';
 import { vapourPressurePa } from '../../../src/science/solvents/vapour-pressure';
+import { wetSurfaceC } from './wet-alone';
 
 const wet = (id: SolventId): WetSolvent => ({
   latentHeatJMol: solvent(id).latentHeatJMol,

@@ -17,10 +17,10 @@ import {
   samplePatches,
 } from '../../../src/science/colour/photo/photo-patch';
 import { spectrumToXyz } from '../../../src/science/colour/spectrum';
-import { encodeSrgb } from '../../../src/science/colour/srgb';
 import chart from '../../reference/chart-24-patch.json';
 import lights from '../../reference/cie-illuminants-10nm.json';
 import ladders from '../../reference/film-ladders-and-mixtures.json';
+import { encodeSrgb } from './shown-srgb';
 
 const NM = chart.wavelengths_nm;
 const patches = chart.patches.map(({ reflectance_iso17321 }) => reflectance_iso17321);

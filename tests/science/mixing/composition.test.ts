@@ -7,13 +7,13 @@ import {
   mixVolumeSolids,
   mixWeightSolids,
 } from '../../../src/science/mixing/composition';
-import { boxed, contents, gathered, withKeepBack } from '../../../src/science/mixing/contents';
+import { contents, gathered, withKeepBack } from '../../../src/science/mixing/contents';
 import { reweighed } from '../../../src/science/mixing/evaporated';
 import { type Batch, batchMassKg, type Ingredient } from '../../../src/science/mixing/ingredient';
 import { mixPigmentOfSolids, pigmentOfCritical } from '../../../src/science/mixing/mix-pigment';
 import { volumeSolidsOf, weightSolidsOf } from '../../../src/science/mixing/solids';
 import { vocContent } from '../../../src/science/mixing/voc';
-import { blendOfMasses, volumeFractions } from '../../../src/science/solvents/blend';
+import { volumeFractions } from '../../../src/science/solvents/blend';
 import { solvent } from '../../../src/science/solvents/solvents';
 import { anyMix, got } from './any-mix';
 
@@ -21,7 +21,7 @@ const toluene = [{ solvent: solvent('toluene'), volume: 1 }];
 const shelf = (...list: Ingredient[]) => new Map(list.map((each) => [each.id, each]));
 const kg = (ingredient: string, massKg: number) => ({ ingredient, massKg });
 
-describe('let-downs and boxed jars', () => {
+describe('let-downs', () => {
   const ingredients = shelf(
     { id: 'clear', kind: 'clear' },
     { id: 'black', kind: 'tinter' },
@@ -64,8 +64,8 @@ describe('let-downs and boxed jars', () => {
       failure: { kind: 'unknown-ingredient', ingredient: 'gone' },
     });
   });
-  test('boxing adds up what both hold', () => {
-    expect(boxed([kg('clear', 1), kg('black', 0.1)], [kg('black', 0.2), kg('ten', 3)])).toEqual([
+  test('what is named twice is added up', () => {
+    expect(gathered([kg('clear', 1), kg('black', 0.1), kg('black', 0.2), kg('ten', 3)])).toEqual([
       kg('clear', 1),
       { ingredient: 'black', massKg: expect.closeTo(0.3, 12) },
       kg('ten', 3),
@@ -95,7 +95,7 @@ describe('let-downs and boxed jars', () => {
           below = id;
           return kg(id, i + 1);
         });
-        const jar = boxed(batch, nested);
+        const jar = gathered([...batch, ...nested]);
         const opened = got(contents(jar, all));
         expect(Math.abs(batchMassKg(opened) / (batchMassKg(batch) + 21) - 1)).toBeLessThan(1e-12);
         expect(opened.every(({ ingredient }) => base.has(ingredient))).toBe(true);
@@ -178,10 +178,10 @@ describe('a thinned white, by hand', () => {
 
 test('VOC of a waterborne by the Method 24 formula, from its own oven figures', () => {
   // 1.2 kg/L, volatile 0.6 by mass, water 0.3: 1.2 x (0.6 - 0.3)/(1 - 1.2 x 0.3/0.99821) = 0.56309 kg/L, by hand.
-  const solvents = blendOfMasses([
-    { solvent: solvent('water'), mass: 0.3 },
-    { solvent: solvent('2-butoxyethanol'), mass: 0.3 },
-  ]);
+  const solvents = [solvent('water'), solvent('2-butoxyethanol')].map((one) => ({
+    solvent: one,
+    volume: 0.3 / one.densityKgM3,
+  }));
   const ingredients = shelf({ id: 'wb', kind: 'clear', densityKgM3: 1200, weightSolids: 0.4, solvents });
   const found = got(vocContent(got(composition([kg('wb', 5)], ingredients))));
   expect(found.lessExemptKgM3).toBeCloseTo(563.09, 1);

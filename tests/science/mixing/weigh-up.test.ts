@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Amount, wholeDrops } from '../../../src/science/mixing/amount';
 import { batchMassKg, type Ingredient } from '../../../src/science/mixing/ingredient';
-import { rescaled, scaleShowsKg } from '../../../src/science/mixing/over-pour';
+import { rescaled } from '../../../src/science/mixing/over-pour';
 import { batchOf } from '../../../src/science/mixing/recipe';
 import { batchVolumeM3, scaledToVolume } from '../../../src/science/mixing/scaling';
 import { weighOrder } from '../../../src/science/mixing/weigh-order';
@@ -92,13 +92,6 @@ describe('any weigh-up', () => {
       }),
     );
   });
-});
-
-test('the scale shows the running total, or each line where it is tared', () => {
-  expect(scaleShowsKg(plan, false).map((kg) => kg / G)).toEqual(
-    [100, 102, 152].map((g) => expect.closeTo(g, 9)),
-  );
-  expect(scaleShowsKg(plan, true).map((kg) => kg / G)).toEqual([100, 2, 50].map((g) => expect.closeTo(g, 9)));
 });
 
 describe('a 0.01 g scale (scenario A of practice.md)', () => {

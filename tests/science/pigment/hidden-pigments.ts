@@ -1,6 +1,6 @@
 import { spectrumToLab } from '../../../src/science/colour/spectrum';
 import type { JarContent } from '../../../src/science/pigment/colour-model';
-import { opaqueMix } from '../../../src/science/pigment/tint-ladder';
+import { opaqueMix } from './opaque-mix';
 
 /** A seeded generator of numbers from 0 to 1 (mulberry32, public domain). */
 export function seeded(seed: number): () => number {

@@ -6,9 +6,9 @@ import {
   kOverS,
   rInfinity,
 } from '../../../src/science/pigment/kubelka-munk';
-import { mixture } from '../../../src/science/pigment/pigment';
 import { innerFrom, measuredFrom } from '../../../src/science/pigment/saunderson';
 import reference from '../../reference/kubelka-munk.json';
+import { mixture } from './mixture';
 
 const example = (id: string) => reference.examples.find((one) => one.id === id);
 const casesOf = <Case>(id: string): Case[] => (example(id)?.cases ?? []) as unknown as Case[];

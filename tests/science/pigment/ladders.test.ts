@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { deltaE00 } from '../../../src/science/colour/delta-e-00';
 import { spectrumToLab } from '../../../src/science/colour/spectrum';
-import { filmOf, fitFilmLadder } from '../../../src/science/pigment/film-ladder';
 import type { Pigment } from '../../../src/science/pigment/pigment';
 import { LACQUER_SURFACE } from '../../../src/science/pigment/saunderson';
-import { fitTints, fitWhite, opaqueMix } from '../../../src/science/pigment/tint-ladder';
+import { fitTints, fitWhite } from '../../../src/science/pigment/tint-ladder';
 import films from '../../reference/film-ladders-and-mixtures.json';
 import paints from '../../reference/pigment-two-constant.json';
+import { filmOf, fitFilmLadder } from './film-ladder';
+import { opaqueMix } from './opaque-mix';
 
 const lab = (reflectance: readonly number[]) =>
   spectrumToLab({ startNm: 380, stepNm: 10, reflectance }, 'D65/10');

@@ -17,7 +17,7 @@ import {
   threeBandModel,
 } from '../../../src/science/pigment/colour-model';
 import { added } from '../../../src/science/pigment/nearest-addition';
-import { LACQUER_SURFACE, NO_SURFACE } from '../../../src/science/pigment/saunderson';
+import { LACQUER_SURFACE } from '../../../src/science/pigment/saunderson';
 import { poured, suggestAddition } from '../../../src/science/pigment/suggest';
 import { USUAL_TINTERS, type UsualTinter } from '../../../src/science/pigment/usual-tinters';
 import { EARTHS, hiddenPaints, seeded } from './hidden-pigments';
@@ -120,7 +120,7 @@ describe('spectral model', () => {
     const plain = spectralModel(
       { startNm: 400, stepNm: 10, reflectance: new Array<number>(31).fill(0.8) },
       [],
-      NO_SURFACE,
+      { k1: 0, k2: 0, seesGloss: true }, // no surface
       'A/10',
     );
     const flat = spectrumToLab(

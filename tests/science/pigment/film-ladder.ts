@@ -1,6 +1,7 @@
-import { filmReflectance, type KS } from './kubelka-munk';
-import { mixture, type Pigment, type Share } from './pigment';
-import { innerFrom, measuredFrom, type Surface } from './saunderson';
+import { filmReflectance, type KS } from '../../../src/science/pigment/kubelka-munk';
+import type { Pigment } from '../../../src/science/pigment/pigment';
+import { innerFrom, measuredFrom, type Surface } from '../../../src/science/pigment/saunderson';
+import { mixture, type Share } from './mixture';
 
 /** One rung of a ladder: an amount of one pigment over the ground, and what was measured, wavelength by wavelength. */
 export interface Rung {

@@ -1,4 +1,4 @@
-import type { MobilityLaw } from './law';
+import type { MobilityLaw } from '../../src/estimator/laws/law';
 
 /** Constants of the free-volume theory for one polymer and one solvent, in the units in which they are published (g, cm3, K). */
 export interface FreeVolume {
