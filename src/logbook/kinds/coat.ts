@@ -33,6 +33,8 @@ export const COAT_KINDS = {
       oil: v.exactOptional(v.boolean()),
     },
   ),
+  /** A coat that another phone seemed to have logged too within a minute is one of its own. */
+  'coat-apart': entryOf('coat-apart', { piece: Id, coat: Id }),
   sanded: entryOf(
     'sanded',
     {

@@ -20,6 +20,7 @@ import { ColdNote } from './cold-note';
 import { Finish } from './finish';
 import { Headline } from './headline';
 import { History } from './history';
+import { LoggedTwice } from './logged-twice';
 import { Matches } from './matches';
 import { MilestoneList } from './milestone-list';
 import { OldFinishSummary } from './old-finish/summary';
@@ -42,6 +43,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
             <p>{PIECE_WORDS.closedNote(whenWords(piece.closedMs ?? 0, nowMs.value))}</p>
           </Notice>
         )}
+        <LoggedTwice piece={piece} />
         {isOpen && <Acts piece={piece} />}
         <WaitsFor piece={piece} />
         {outlook && times === 'ready' && <Times piece={piece} outlook={outlook} />}
