@@ -3,9 +3,12 @@ import { reminderName } from '../../actions/plan/reminder-name';
 import { isFireKind } from '../../logbook/kinds/reminder-kinds';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
+import { hubHere } from '../../parts/kept/hub-here';
 import { toInstantMs } from '../../planner/local-day';
 import { reminderText } from '../../reminders/say';
+import { HOUR_S } from '../../units';
 import { NOTICE_LINE } from '../../words/bench-rows';
+import { HUB_STATUS } from '../../words/frame/hub';
 import { sinceWords } from '../../words/times';
 import { LineLink } from './line-link';
 
@@ -26,7 +29,7 @@ export function DueLine() {
       />
     );
   const first = due[0] ?? missed.at(-1);
-  if (!first) return <p class="quiet notice-words">{NOTICE_LINE.nothing}</p>;
+  if (!first) return <HubMark />;
   const { title } = reminderText(first, reminderName(first, open.shop.value));
   return (
     <LineLink
@@ -35,5 +38,20 @@ export function DueLine() {
       href={linkTo('plan', 'reminders')}
       text={NOTICE_LINE.due(title, all.length - 1)}
     />
+  );
+}
+
+const LONG_MS = HOUR_S * 1000;
+
+/** Nothing is due; but what has waited for the hub for over an hour is told. */
+function HubMark() {
+  const { nowMs } = useShop();
+  const status = hubHere.value?.at?.status.value;
+  const sinceMs = status?.waitingSinceMs;
+  if (!status || sinceMs === undefined || nowMs.value - sinceMs <= LONG_MS)
+    return <p class="quiet notice-words">{NOTICE_LINE.nothing}</p>;
+  const { entries, there } = status;
+  return (
+    <LineLink kind="due" icon="note" href={linkTo('more', 'hub')} text={HUB_STATUS.long(entries - there)} />
   );
 }
