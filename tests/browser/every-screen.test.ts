@@ -44,6 +44,7 @@ async function lookAtEach(look: (kind: string) => Promise<void>): Promise<readon
   const found = new Map<string, string>([['#/plan', '#/plan']]);
   for (const [kind, hash] of found) {
     await goTo(hash);
+    await unfoldAll();
     await look(kind);
     const links = await page
       .locator('a[href^="#/"]')
@@ -52,6 +53,12 @@ async function lookAtEach(look: (kind: string) => Promise<void>): Promise<readon
   }
   return [...found.keys()];
 }
+
+/** Opens every section that stands as one line, so that what lies in it is looked at too. */
+const unfoldAll = (): Promise<void> =>
+  page.locator('.fold > details').evaluateAll((all) => {
+    for (const details of all) (details as HTMLDetailsElement).open = true;
+  });
 
 async function turnTo({ colorScheme, width, textPercent }: Look): Promise<void> {
   await page.setViewportSize({ width, height: width < 390 ? 640 : 844 });

@@ -71,7 +71,7 @@ describe('an old jar of shellac', () => {
     await said(/dry and not sticky in 15 to 30 min/).waitFor();
     await button('Dry, not sticky').tap();
     await said(/^On glass it dried hard/).waitFor();
-    await link('Fill another like it').tap();
+    await link('Fill another').tap();
     await title('What is in the jar');
     expect(await field('Cut: flakes in the alcohol').inputValue()).toBe('2');
   });
@@ -93,7 +93,7 @@ describe('what may be two numbers', () => {
     await openApp();
     await goTo('#/mix/jar/new', 'What is in the jar');
     await choose(/^Spray can/);
-    expect(await field('How much thinner').count()).toBe(0);
+    await expect.poll(() => field('How much thinner').count()).toBe(0);
     await button('Fill the jar').tap();
     await title('Nitrocellulose spray can');
     await link('How much is needed').tap();

@@ -87,6 +87,7 @@ test('the height of the shop is kept, shown back, and makes the room ask for mor
   const low = await flow();
   await goTo('#/more', 'Settings and backup');
   const height = section('Altitude');
+  await unfold('Altitude');
   await field('Altitude').fill('9000');
   await height.getByRole('button', { name: 'Save' }).tap();
   await height.locator('.problem', { hasText: '5000' }).waitFor();
@@ -95,5 +96,6 @@ test('the height of the shop is kept, shown back, and makes the room ask for mor
   await page.getByText('Saved.').waitFor();
   expect((await flow()) / low).toBeCloseTo(1.36, 1); // 101325 / 74682 Pa
   await goTo('#/more', 'Settings and backup');
+  await unfold('Altitude');
   expect(await field('Altitude').inputValue()).toBe('2500');
 });

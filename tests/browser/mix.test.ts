@@ -142,7 +142,7 @@ describe('scenario E: scaling drops', () => {
     await link('The recipe: Aged white').tap();
     await page.getByRole('heading', { level: 1, name: 'Aged white' }).waitFor();
     await unfold('Jars made from it');
-    await section('Jars made from it').getByText('Aged white').waitFor();
+    await section('Jars made from it').getByText('Aged white').first().waitFor();
   });
 });
 

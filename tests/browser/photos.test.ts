@@ -44,7 +44,7 @@ async function toCard(): Promise<Place> {
   await page.locator('input[type="file"]').setInputFiles(backup);
   await page.getByText('5 entries restored.').waitFor();
   await page.goto(`${base}#/mix/recipe/${shop.recipe}`);
-  await page.getByText('The dried card').tap();
+  await page.getByText('The dried card', { exact: true }).tap();
   await page.getByText('Photograph the dried card').waitFor();
   return { picture: '.photos img', isAdded: true };
 }

@@ -2,7 +2,7 @@ import { beforeEach, expect, test } from 'vitest';
 import { goTo, here, newPage, page, takePhone } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, link, said, section, title } from './on-screen';
+import { button, choose, field, link, said, section, title, unfold } from './on-screen';
 
 /** Monday 2 March 2026, nine o'clock in the shop. */
 const NINE = new Date('2026-03-02T09:00:00+01:00').getTime();
@@ -120,6 +120,7 @@ test('shellac by pad: a concert on the sixth of April is not promised in green',
   const piece = await startPiece('Guitar top', /^Bare wood/);
   await plan(piece, /^Shellac by pad/);
   await section('Steps').getByText('Spirit off', { exact: true }).first().waitFor();
+  await unfold('Promise to the owner');
   await page.getByLabel('Day promised').fill('2026-04-06');
   await button('Promise this date').tap();
   await said('the film is still soft').waitFor();

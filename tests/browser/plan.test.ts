@@ -4,7 +4,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { base, context, goTo, here, newPage, page, takePhone } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button } from './on-screen';
+import { button, unfold } from './on-screen';
 import type { WorkerScope } from './worker-scope';
 
 /** A Wednesday, nine o'clock in the shop. Long past, so that the worker's own clock is later than any tap. */
@@ -240,6 +240,7 @@ describe('the plan', () => {
 
   test('explains a week without hours, and a day promised that is past', async () => {
     const id = await planBox();
+    await unfold('Promise to the owner');
     await page.getByLabel('Day promised').fill('2025-03-01');
     await button('Promise this date').tap();
     await page.getByText('That date is already past. Choose a later one and tell the owner.').waitFor();

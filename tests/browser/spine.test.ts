@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { base, context, goTo, here, killAndReopen, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, heading, section } from './on-screen';
+import { button, choose, field, heading, section, unfold } from './on-screen';
 
 const HOUR_MS = 3_600_000;
 
@@ -213,6 +213,7 @@ describe('in the own shop', () => {
   test('units and theme are chosen once and hold', async () => {
     await page.goto(`${base}#/more`);
     await choose(/^US/);
+    await unfold('Appearance');
     await choose('Dark');
     await killAndReopen('#/piece/new');
     expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');

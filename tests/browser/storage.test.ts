@@ -247,6 +247,7 @@ test('a photo on a full device: it is said, and nothing of it is left', async ()
     .setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer });
   await page.getByText('5 entries restored.').waitFor();
   await page.goto(`${base}#/mix/recipe/${shop.recipe}`);
+  await page.getByText('The dried card', { exact: true }).tap();
   await page.evaluate(() => {
     IDBObjectStore.prototype.put = () => {
       throw new DOMException('', 'QuotaExceededError');

@@ -41,7 +41,7 @@ function ReasonNotice({ pieceId, reason }: { readonly pieceId: string; readonly 
       <Icon name={kind} />
       <div>
         <p>
-          <strong>{NOTICE_WORDS[kind]}.</strong> {reasonWords(reason, units, nowMs)}{' '}
+          <strong class="reason-word">{NOTICE_WORDS[kind]}.</strong> {reasonWords(reason, units, nowMs)}{' '}
           <span class="quiet small">{SOURCE_WORDS[source]}</span>
         </p>
         {override && <p>{OVERRIDE_WORDS.setAside(whenWords(override.atMs, nowMs), override.reason)}</p>}

@@ -1,7 +1,7 @@
 import type { Jar } from '../../logbook/fold/jars';
 import { Choice } from '../../parts/fields/choice';
+import { Fold } from '../../parts/frame/fold';
 import { Icon, type IconName } from '../../parts/frame/icons';
-import { Section } from '../../parts/frame/page';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { type JarBlushOutlook, jarBlush } from '../../shop/air/jar-blush';
 import type { MeasuredAir } from '../../shop/air/now';
@@ -28,8 +28,9 @@ interface JarOutlookProps {
 /** How cold a film of the chosen jar gets, against the dew point. */
 export function JarOutlook({ air, jar, onJar }: JarOutlookProps) {
   const jars = jarsInUse(useShop().shop.value);
+  const blush = jar && jarBlush(jar, air);
   return (
-    <Section title={WORDS.title}>
+    <Fold title={WORDS.title} brief={blush && WORDS[blush.outlook]}>
       {jar === undefined && <p>{WORDS.none}</p>}
       {jars.length > 1 && (
         <Choice
@@ -40,7 +41,7 @@ export function JarOutlook({ air, jar, onJar }: JarOutlookProps) {
         />
       )}
       {jar && <OfJar jar={jar} air={air} />}
-    </Section>
+    </Fold>
   );
 }
 

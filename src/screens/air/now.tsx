@@ -52,6 +52,7 @@ export function AirNow() {
       {air ? (
         <>
           <Now air={air} learned={learned} jar={jar} />
+          {blushes && <WhatHelps air={air} limits={learned.limits} />}
           <JarOutlook
             air={air}
             jar={jar}
@@ -59,7 +60,6 @@ export function AirNow() {
               chosen.value = id;
             }}
           />
-          {blushes && <WhatHelps air={air} limits={learned.limits} />}
         </>
       ) : (
         <EmptyState title={WORDS.empty} text={WORDS.readFirst}>
@@ -105,13 +105,13 @@ function Now({ air, learned, jar }: NowProps) {
           takesSlower={thinnerSorts(finish).includes('slow')}
         />
       )}
-      <Facts rows={factsOf(air, units)} />
-      {blushes && <Limits learned={learned} units={units} />}
       <div class="acts">
         <LinkButton kind="main" icon="add" href={linkTo('air', 'read')} isWide>
           {WORDS.read}
         </LinkButton>
       </div>
+      <Facts rows={factsOf(air, units)} />
+      {blushes && <Limits learned={learned} units={units} />}
     </Section>
   );
 }

@@ -1,5 +1,5 @@
 import { LinkButton } from '../../parts/frame/button';
-import { Section } from '../../parts/frame/page';
+import { Fold } from '../../parts/frame/fold';
 import { linkTo } from '../../parts/frame/route';
 import { hubHere } from '../../parts/kept/hub-here';
 import { HubLine } from '../../parts/kept/hub-line';
@@ -9,11 +9,11 @@ import { HUB_HERE } from '../../words/frame/hub';
 export function HubSection() {
   const isJoined = hubHere.value !== undefined;
   return (
-    <Section title={HUB_HERE.title}>
+    <Fold title={HUB_HERE.title} isOpen={isJoined}>
       {isJoined ? <HubLine /> : <p>{HUB_HERE.none}</p>}
       <div class="acts">
         <LinkButton href={linkTo('more', 'hub')}>{isJoined ? HUB_HERE.manage : HUB_HERE.setUp}</LinkButton>
       </div>
-    </Section>
+    </Fold>
   );
 }

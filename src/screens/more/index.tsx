@@ -1,5 +1,6 @@
 import { Choice } from '../../parts/fields/choice';
 import { Button, LinkButton } from '../../parts/frame/button';
+import { Fold } from '../../parts/frame/fold';
 import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo, route } from '../../parts/frame/route';
@@ -31,36 +32,38 @@ function Settings() {
   return (
     <Page title={MORE_WORDS.title} backTo={linkTo('bench')} backLabel={MORE_WORDS.toBench} columns="two">
       <div class="stack">
-        <Section title={CARD_LINKS.title}>
-          <p>{CARD_LINKS.text}</p>
-          <div class="acts">
-            <LinkButton icon="check" href={linkTo('more', 'cards')}>
-              {CARD_LINKS.cards}
-            </LinkButton>
-            <LinkButton icon="clock" href={linkTo('more', 'told')}>
-              {CARD_LINKS.told}
-            </LinkButton>
-          </div>
-        </Section>
-        <UnitsSection />
-        <SandingRoom />
-        <Altitude />
-        <ThemeSection />
+        <SetAsideList />
+        <Backup />
       </div>
       <div class="stack">
-        <SetAsideList />
-        <DemoSection />
-        <Backup />
-        <HubSection />
-        <ThisPhone />
-        <Tables />
-        {[MORE_WORDS.privacy, MORE_WORDS.about].map(({ title, lines }) => (
-          <Section key={title} title={title}>
-            {lines.map((line) => (
-              <p key={line}>{line}</p>
-            ))}
-          </Section>
-        ))}
+        <UnitsSection />
+        <div class="folds">
+          <ThemeSection />
+          <SandingRoom />
+          <Altitude />
+          <HubSection />
+          <Fold title={CARD_LINKS.title}>
+            <p>{CARD_LINKS.text}</p>
+            <div class="acts">
+              <LinkButton icon="check" href={linkTo('more', 'cards')}>
+                {CARD_LINKS.cards}
+              </LinkButton>
+              <LinkButton icon="clock" href={linkTo('more', 'told')}>
+                {CARD_LINKS.told}
+              </LinkButton>
+            </div>
+          </Fold>
+          <DemoSection />
+          <Tables />
+          <ThisPhone />
+          {[MORE_WORDS.privacy, MORE_WORDS.about].map(({ title, lines }) => (
+            <Fold key={title} title={title}>
+              {lines.map((line) => (
+                <p key={line}>{line}</p>
+              ))}
+            </Fold>
+          ))}
+        </div>
       </div>
     </Page>
   );
@@ -88,27 +91,27 @@ function UnitsSection() {
 }
 
 const ThemeSection = () => (
-  <Section title={MORE_WORDS.look.title}>
+  <Fold title={MORE_WORDS.look.title} brief={MORE_WORDS.look[theme.now.value]}>
     <Choice
       label={MORE_WORDS.look.label}
       options={THEMES.map((value) => ({ value, label: MORE_WORDS.look[value] }))}
       value={theme.now.value}
       onChange={(value) => theme.set(value)}
     />
-  </Section>
+  </Fold>
 );
 
 function DemoSection() {
   const door = useDoor();
   const other = door.name === 'own' ? 'demo' : 'own';
   return (
-    <Section title={MORE_WORDS.demo.title}>
+    <Fold title={MORE_WORDS.demo.title}>
       <p>{MORE_WORDS.demo.text}</p>
       <div class="acts">
         <Button icon="bench" onClick={() => door.enter(other)}>
           {other === 'demo' ? MORE_WORDS.demo.enter : MORE_WORDS.demo.leave}
         </Button>
       </div>
-    </Section>
+    </Fold>
   );
 }

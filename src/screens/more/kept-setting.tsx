@@ -5,10 +5,11 @@ import { Refusal } from '../../parts/fields/refusal';
 import { type Draft, draftProblem, TypedField } from '../../parts/fields/typed-field';
 import { useForm } from '../../parts/fields/use-form';
 import { Button } from '../../parts/frame/button';
-import { Section } from '../../parts/frame/page';
+import { Fold } from '../../parts/frame/fold';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { undoWithToast } from '../../parts/frame/undo';
+import { unitWord } from '../../words/frame/logbook';
 import { MORE_WORDS } from '../../words/frame/more';
 
 interface KeptSettingProps<U extends Unit> {
@@ -46,7 +47,7 @@ function KeptSetting<U extends Unit>({ setting, words, limit, unit }: KeptSettin
   }
 
   return (
-    <Section title={words.title}>
+    <Fold title={words.title} brief={kept && `${kept.text} ${unitWord(kept.unit)}`}>
       <form class="stack" onSubmit={(event) => void keep(event)} noValidate>
         <TypedField
           label={words.label}
@@ -64,6 +65,6 @@ function KeptSetting<U extends Unit>({ setting, words, limit, unit }: KeptSettin
           <Button isSubmit>{MORE_WORDS.keep}</Button>
         </div>
       </form>
-    </Section>
+    </Fold>
   );
 }

@@ -1,6 +1,6 @@
 import { exportTable } from '../../actions/keep/export-table';
 import { Button } from '../../parts/frame/button';
-import { Section } from '../../parts/frame/page';
+import { Fold } from '../../parts/frame/fold';
 import { useShop } from '../../parts/frame/shop-context';
 import { handOverFile } from '../../reminders/phone/hand-over';
 import { MORE_WORDS } from '../../words/frame/more';
@@ -11,7 +11,7 @@ const WORDS = MORE_WORDS.tables;
 export function Tables() {
   const { needs } = useShop();
   return (
-    <Section title={WORDS.title}>
+    <Fold title={WORDS.title}>
       <p>{WORDS.text}</p>
       <div class="acts">
         {(['coats', 'recipes', 'readings'] as const).map((name) => (
@@ -20,6 +20,6 @@ export function Tables() {
           </Button>
         ))}
       </div>
-    </Section>
+    </Fold>
   );
 }

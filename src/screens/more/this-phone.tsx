@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { Section } from '../../parts/frame/page';
+import { Fold } from '../../parts/frame/fold';
 import { registration } from '../../reminders/phone/notify';
 import { THIS_PHONE } from '../../words/frame/this-phone';
 
@@ -29,11 +29,11 @@ export function ThisPhone() {
     ...(isIphone() && !isInstalled() ? [THIS_PHONE.iphoneBrowser, THIS_PHONE.iphoneOwn] : []),
   ].filter((line) => line !== undefined);
   return (
-    <Section title={THIS_PHONE.title}>
+    <Fold title={THIS_PHONE.title} isOpen={!isSecureContext}>
       {lines.map((line) => (
         <p key={line}>{line}</p>
       ))}
-    </Section>
+    </Fold>
   );
 }
 

@@ -1,6 +1,7 @@
 import { hasEstimate } from '../../actions/plan/waits';
 import type { PiecePlan } from '../../logbook/fold/plans';
 import { LinkButton } from '../../parts/frame/button';
+import { Fold } from '../../parts/frame/fold';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
@@ -31,22 +32,24 @@ export function PiecePlanPage() {
       <div class="stack">
         <Moved pieceId={piece.id} />
         <Ready piece={piece} />
-        <Section title={PIECE_PLAN.promise}>
+        <div class="folds">
           <PromiseSection piece={piece} />
-        </Section>
-        <CoatsADay plan={plan} />
-        <div class="acts">
-          <LinkButton icon="bench" href={linkTo('piece', piece.id)}>
-            {piece.name}
-          </LinkButton>
-          <LinkButton icon="undo" href={linkTo('plan', piece.id, 'start')}>
-            {PIECE_PLAN.job}
-          </LinkButton>
+          <Fold title={PIECE_PLAN.coatsADay} brief={String(plan.coatsADay)}>
+            <CoatsADay plan={plan} />
+          </Fold>
         </div>
       </div>
       <Section title={PIECE_PLAN.steps}>
         <Steps plan={plan} />
         <AddStep plan={plan} />
+        <div class="acts">
+          <LinkButton icon="bench" href={linkTo('piece', piece.id)}>
+            {PIECE_PLAN.toPiece}
+          </LinkButton>
+          <LinkButton icon="undo" href={linkTo('plan', piece.id, 'start')}>
+            {PIECE_PLAN.job}
+          </LinkButton>
+        </div>
       </Section>
     </Page>
   );

@@ -4,6 +4,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { DateField } from '../../parts/fields/date-field';
 import { clockText } from '../../parts/fields/time-choice';
 import { Button, LinkButton } from '../../parts/frame/button';
+import { Fold } from '../../parts/frame/fold';
 import { Icon } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
@@ -28,9 +29,11 @@ export function PromiseSection({ piece }: { readonly piece: Piece }) {
   const { plan } = usePlan().planned.value;
   const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
   const promisedMs = shop.value.promises.get(piece.id);
+  const told = promisedMs === undefined ? undefined : dayWords(promisedMs, nowMs.value);
+  const isInDoubt = found !== undefined && found.promiseState !== 'none' && found.promiseState !== 'kept';
   return (
-    <>
-      {promisedMs !== undefined && <p>{PIECE_PLAN.promised(dayWords(promisedMs, nowMs.value))}</p>}
+    <Fold title={PIECE_PLAN.promise} brief={told} isOpen={isInDoubt || found?.isHeld}>
+      {told !== undefined && <p>{PIECE_PLAN.promised(told)}</p>}
       {found && found.promiseState !== 'none' && (
         <p class="state" data-kind={found.promiseState === 'kept' ? 'ready' : 'stop'}>
           <Icon name={found.promiseState === 'kept' ? 'check' : 'caution'} />
@@ -44,7 +47,7 @@ export function PromiseSection({ piece }: { readonly piece: Piece }) {
           {PIECE_PLAN.draft}
         </LinkButton>
       </div>
-    </>
+    </Fold>
   );
 }
 

@@ -141,7 +141,7 @@ export const JAR_WORDS = {
   empty: 'Mark as empty',
   emptied: 'Marked as empty.',
   isEmptied: (when: string): string => `Empty since ${when}.`,
-  refill: 'Fill another like it',
+  refill: 'Fill another',
   left: 'What is left',
   leftFigure: (volume: string, grams: string): string => `${volume}, about ${grams} g`,
   leftUnknown: 'Not known. Weigh what is in it, and every coat counts from then on.',

@@ -127,6 +127,7 @@ export const PIECE_PLAN = {
   coatsADay: 'Coats a day, at most',
   coatsHint: 'Yours to set; the waits say what the model thinks.',
   coatsProblem: 'Give a whole number from 1 to 24.',
+  toPiece: 'To the piece',
   job: 'Another job',
   jobText: 'Starts the plan over from a starting plan. What was logged stays.',
 } as const;
