@@ -26,6 +26,9 @@ export const ML_PER_IMPERIAL_FLUID_OUNCE = 28.4130625;
 export const MINUTE_S = 60;
 export const HOUR_S = 3600;
 export const DAY_S = 86_400;
+export const MINUTE_MS = 60_000;
+export const HOUR_MS = 3_600_000;
+export const DAY_MS = 86_400_000;
 /** One inch is 0.0254 m exactly (1959), so one square inch is 0.00064516 m2. */
 export const M2_PER_SQUARE_INCH = 0.00064516;
 export const M2_PER_SQUARE_CM = 1e-4;

@@ -1,3 +1,4 @@
+import { DAY_S } from '../units';
 import {
   beliefOf,
   between,
@@ -24,7 +25,6 @@ import { at, lastWetS, secondsTo } from './read-off';
 import { type Budget, type Simulation, simulate } from './simulate';
 import type { Trace } from './trace';
 
-const DAY_S = 86_400;
 /** Nothing is looked for beyond: a stack that is not settled by then is said to be late without end. */
 const LONGEST_S = 500 * DAY_S;
 /** Nodes solved in all runs of an estimate: some five seconds on a desk, and four times what a dozen coats with their nights take. */

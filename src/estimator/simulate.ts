@@ -49,7 +49,7 @@ export interface SimulateOptions {
   readonly budget?: Budget | undefined;
 }
 
-/** Wetness to which a flash coat dilutes what it soaks into: that of a sprayed coat. */
+/** Wetness to which a flash coat dilutes what it soaks into: that of a sprayed coat of 20 % solids (common practice, no source). */
 const FLASH_WETNESS = 4;
 
 /** What a coat did before the next one covered it is forgotten but for its solvent: its steps may be coarser. */

@@ -3,6 +3,7 @@ import { loggedMs } from '../logbook/clock';
 import { isId } from '../logbook/entry';
 import type { Logbook } from '../logbook/logbook';
 import type { SetAside } from '../logbook/storage/store';
+import { MINUTE_MS } from '../units';
 import { HubFailure, troubleOf } from './hub-failure';
 import { type Connect, entrySubject, type HubLink, idOf, type Stored } from './hub-link';
 import { type HubStatus, NOTHING_HEARD } from './hub-status';
@@ -16,7 +17,7 @@ const FIRST_PAUSE_MS = 1_000;
 const LONGEST_PAUSE_MS = 30_000;
 
 /** A full hub, or a full phone, is tried again after this. */
-const FULL_PAUSE_MS = 60_000;
+const FULL_PAUSE_MS = MINUTE_MS;
 
 export interface CarryNeeds {
   readonly book: Pick<Logbook, 'shop' | 'setAside' | 'take'>;

@@ -1,7 +1,8 @@
+import { MINUTE_MS } from '../units';
 import type { Shop } from './fold/fold';
 
 /** Two phones of one shop may differ by so much. */
-export const CLOCKS_DIFFER_MS = 10 * 60_000;
+export const CLOCKS_DIFFER_MS = 10 * MINUTE_MS;
 
 /** When an entry was logged, by its id (RFC 9562, 5.7: the first 48 bits are milliseconds since 1970). */
 export const loggedMs = (id: string): number => Number.parseInt(id.slice(0, 8) + id.slice(9, 13), 16) || 0;

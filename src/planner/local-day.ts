@@ -1,3 +1,4 @@
+import { MINUTE_MS } from '../units';
 /** Minutes in a day of the calendar; a day in which the clocks change has an hour more or less of real time. */
 export const DAY_MINUTES = 1440;
 
@@ -5,10 +6,10 @@ export const DAY_MINUTES = 1440;
 export type ZoneOffset = (utcMinute: number) => number;
 
 /** Whole minutes since 1970-01-01T00:00Z of an instant in milliseconds; seconds are dropped. */
-export const toMinute = (instantMs: number): number => Math.floor(instantMs / 60_000);
+export const toMinute = (instantMs: number): number => Math.floor(instantMs / MINUTE_MS);
 
 /** The instant in milliseconds at which a minute begins. */
-export const toInstantMs = (minute: number): number => minute * 60_000;
+export const toInstantMs = (minute: number): number => minute * MINUTE_MS;
 
 /** The day of the calendar on the wall, as days since 1970-01-01. */
 export function localDay(minute: number, zone: ZoneOffset): number {

@@ -8,7 +8,7 @@ import type { Reminder } from './reminder';
 const BLUSH_AFTER = 10;
 const BLUSH_USEFUL = 60;
 const MOVE_USEFUL = 30;
-const WINDOW_AHEAD = [60, 30, 10] as const;
+export const WINDOW_AHEAD = [60, 30, 10] as const;
 const REST_DAY = 1440;
 
 /** What the steps of a plan remind of. */

@@ -1,4 +1,5 @@
 import { toInstantMs } from '../planner/local-day';
+import { DAY_MS } from '../units';
 import { groupTitle } from '../words/plan/reminders';
 import { grouped, type ReminderGroup } from './group';
 import type { Answer, Reminder } from './reminder';
@@ -24,7 +25,7 @@ export interface Upcoming {
 export const answersOf = ({ ids }: Pick<Upcoming, 'ids'>): readonly Answer[] =>
   ids.length === 1 ? ['done', 'later'] : ['later'];
 
-const A_DAY_MS = 86_400_000;
+const A_DAY_MS = DAY_MS;
 
 /** Reminders as notifications, those that fall together as one. */
 export const toUpcoming = (

@@ -1,3 +1,4 @@
+import { DAY_MS } from '../units';
 import { type Act, AWAITS } from './act';
 import type { Facts } from './facts';
 import type { Moment } from './moments';
@@ -20,7 +21,6 @@ export interface Standing {
   readonly sortMs: number;
 }
 
-const DAY_MS = 86_400_000;
 /** So long after the last coat a piece counts as still being coated: a weekend does not end it. */
 const COATING_MS = 3 * DAY_MS;
 const FAR_MS = Number.POSITIVE_INFINITY;

@@ -1,3 +1,5 @@
+import { MINUTE_MS } from '../units';
+
 // Instants, days and spans of time in words. Local time; twenty-four hours, for a band must stay short.
 
 const CLOCK = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
@@ -5,7 +7,6 @@ const WEEKDAY = new Intl.DateTimeFormat('en-GB', { weekday: 'short' });
 const DATE = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
 const DATE_YEAR = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
 
-const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
 const DAY_MS = 24 * HOUR_MS;
 const CLOCK_BAND_MS = 20 * HOUR_MS; // a wider band is told in days: its minutes would say more than is known

@@ -3,6 +3,7 @@ import type { Jar } from '../../logbook/fold/jars';
 import { jarAmount } from '../../shop/jar/amount';
 import { jarFilm } from '../../shop/jar/film';
 import { jarLife } from '../../shop/jar/life';
+import { HOUR_MS } from '../../units';
 import { JAR_WORDS } from '../../words/mix/jar';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseWith } from './mix-refused';
@@ -10,7 +11,6 @@ import { refuseWith } from './mix-refused';
 type Typed<Unit extends string> = { readonly text: string; readonly unit: Unit };
 const text = (value: number): string => String(Number(value.toPrecision(7)));
 const percent = (fraction: number): Typed<'%'> => ({ text: text(fraction * 100), unit: '%' });
-const HOUR_MS = 3_600_000;
 
 interface Share {
   readonly jar: Jar;

@@ -5,6 +5,7 @@ import { toMinute } from '../../planner/local-day';
 import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
 import { planSteps } from '../../shop/plan/plan-steps';
 import { plannerShop } from '../../shop/plan/planner-shop';
+import { DAY_MS } from '../../units';
 import { holdsOf, verdictOn } from '../../verdicts/verdict';
 import type { Outlook, PieceId } from '../outlook/outlook';
 import { factsOf } from '../verdicts/facts-of';
@@ -18,7 +19,7 @@ export interface BenchNow {
 }
 
 /** Coats of longer ago leave no rags to think of. */
-const RECENT_MS = 8 * 86_400_000;
+const RECENT_MS = 8 * DAY_MS;
 // As in the starting plans: common practice, no source.
 const COAT_MINUTES = 10;
 const MOVE_MINUTES = 5;

@@ -7,13 +7,14 @@ import { askForPeriodicSync } from '../../reminders/phone/periodic';
 import { armSound, ring } from '../../reminders/phone/ring';
 import type { Reminder } from '../../reminders/reminder';
 import { toUpcoming } from '../../reminders/upcoming';
+import { MINUTE_MS } from '../../units';
 import type { OpenShop } from '../shop';
 import { followReminders } from './follow-reminders';
 import { reminderName } from './reminder-name';
 import { type OnAnswered, takeAnswers } from './take-answers';
 
 /** Who has just written something down is looking at the screen: nothing needs to ring. */
-const JUST_LOGGED_MS = 60_000;
+const JUST_LOGGED_MS = MINUTE_MS;
 const KEEP_AFTER_MS = 1000;
 /** So many are kept for the worker; by then the page has been open again. */
 const MOST_KEPT = 60;

@@ -5,12 +5,11 @@ import type { Plan } from '../../planner/plan';
 import { planBench } from '../../planner/plan-bench';
 import type { Bench } from '../../planner/step';
 import type { Result } from '../../result';
+import { MINUTE_MS } from '../../units';
 import type { Settled } from '../outlook/settled';
 import type { OpenShop } from '../shop';
 import { benchNow } from './bench';
 import { keepMove, keptMove } from './kept-move';
-
-const MINUTE_MS = 60_000;
 
 /** The plan of the bench as it is now. */
 export interface Planned {

@@ -3,6 +3,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { firstOpen } from '../../planner/compile';
 import { toMinute } from '../../planner/local-day';
 import type { Band, Step, WaitFor } from '../../planner/step';
+import { MINUTE_MS } from '../../units';
 import type { Moment } from '../../verdicts/moments';
 import type { Outlook } from '../outlook/outlook';
 
@@ -114,7 +115,7 @@ function endsAt(moments: readonly Moment[], milestone: Milestone, lastMinute: nu
   const moment = moments.find(({ name }) => name === milestone);
   if (!moment) return undefined;
   const minute = (ms: number): number =>
-    Number.isFinite(ms) ? Math.ceil(ms / 60_000) : lastMinute + LONGEST_MINUTES;
+    Number.isFinite(ms) ? Math.ceil(ms / MINUTE_MS) : lastMinute + LONGEST_MINUTES;
   return {
     earliest: minute(moment.earliestMs),
     likely: minute(moment.likelyMs),

@@ -1,13 +1,14 @@
 import { MILESTONES } from '../../estimator/estimate';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
+import { DAY_S, HOUR_S } from '../../units';
 import type { Standing } from '../../verdicts/standing';
 import type { Outlook, PieceId } from '../outlook/outlook';
 import type { WhichShop } from '../which-shop';
 import { KEPT_KEYS, type KeptLine, UM, workKey } from './kept-standings';
 
 /** The film is kept as it is about now, in an hour, a day, and at last. */
-const LOOKS_AHEAD_S = [0, 3_600, 86_400, Number.POSITIVE_INFINITY];
+const LOOKS_AHEAD_S = [0, HOUR_S, DAY_S, Number.POSITIVE_INFINITY];
 
 /** Keeps on this phone where the open pieces stand, for the next first frame. */
 export function keepStandings(

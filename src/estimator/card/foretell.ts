@@ -1,3 +1,4 @@
+import { DAY_S } from '../../units';
 import { PRIOR } from '../belief';
 import type { StackHistory } from '../history';
 import { lastWetS } from '../read-off';
@@ -19,7 +20,6 @@ export interface CardForetold {
   readonly warm: number;
 }
 
-const DAY_S = 86_400;
 const HUMIDITY = 0.5;
 /** Weighed at these days after the last coat, which tell most (worked out with this solver). */
 const OVER_A_FORTNIGHT = [0.25, 1, 2, 4, 7, 14];

@@ -80,7 +80,7 @@ export const FINISH_LAWS: { readonly [F in CuringFinish]: FinishLaw } = {
     endTgK: 315,
     vitrifies: false,
     formsFilmFromK: toKelvin(10), // of the usual coalesced dispersions 5 to 15 (from memory)
-    shop: { lowestK: toKelvin(18), highestHumidity: 0.7 },
+    shop: { lowestK: toKelvin(18), highestHumidity: 0.7 }, // common practice, no source
   },
   precatalysed: {
     dries: 'by-solvent',

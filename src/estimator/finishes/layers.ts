@@ -1,3 +1,4 @@
+import { DAY_S } from '../../units';
 import type { Profile } from '../profile';
 import type { FinishLaw, Spread } from './finish-law';
 import type { LawHistory } from './law-history';
@@ -7,7 +8,6 @@ import type { Thresholds } from './thresholds';
 /** Volatiles fall to a twentieth by the time a film is dry to touch (judgement, no source). */
 const DRY_AT_TOUCH = 3;
 const PROFILE_POINTS = 40;
-const DAY_S = 86_400;
 
 /** Share of its volatiles that a coat still holds. */
 export const leftAt = (wanted: Thresholds, dried: number): number =>

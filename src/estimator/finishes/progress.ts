@@ -1,3 +1,4 @@
+import { DAY_S, HOUR_S } from '../../units';
 import { type FinishLaw, REFERENCE } from './finish-law';
 import type { LawAir } from './law-history';
 import { cureRateS, dryingRate } from './rates';
@@ -18,8 +19,8 @@ export interface Stretch {
 const UNSTRETCHED: Stretch = { drying: 1, cure: 1 };
 const FIRST_STEP_S = 30;
 const GROWTH = 1.06;
-const LONGEST_STEP_S = 6 * 3600;
-export const LONGEST_S = 500 * 86_400;
+const LONGEST_STEP_S = 6 * HOUR_S;
+export const LONGEST_S = 500 * DAY_S;
 
 /** Follows a coat from a moment on through the air, for up to 500 days. */
 export function progress(

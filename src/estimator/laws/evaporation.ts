@@ -1,3 +1,4 @@
+import { AIR_THERMAL_DIFFUSIVITY_M2S } from '../../science/air/wet-surface';
 import { GAS_CONSTANT } from './glass';
 import type { SurfaceLaw } from './law';
 
@@ -17,10 +18,11 @@ export interface HeatSource {
   readonly panelEffusivity: number;
 }
 
-const AIR = { densityKgM3: 1.19, heatJKgK: 1006, thermalDiffusivityM2S: 2.2e-5 } as const;
+/** Dry air of some 23 C at one atmosphere (from memory). */
+const AIR = { densityKgM3: 1.19, heatJKgK: 1006 } as const;
 /** Diffusivity of n-butyl acetate in air at 25 C, m2/s: Fuller, Schettler and Giddings (method constants from memory). */
 const BUTYL_ACETATE_IN_AIR_M2S = 7.22e-6;
-const LEWIS_FACTOR = (AIR.thermalDiffusivityM2S / BUTYL_ACETATE_IN_AIR_M2S) ** (2 / 3);
+const LEWIS_FACTOR = (AIR_THERMAL_DIFFUSIVITY_M2S / BUTYL_ACETATE_IN_AIR_M2S) ** (2 / 3);
 /** The film is laid over a second or so: the panel's heat is not infinite in the first instant. */
 const LAYING_S = 2;
 

@@ -25,7 +25,7 @@ export interface Diluent {
   readonly ratio: number;
 }
 
-/** Diffusivity in a film that is all but liquid is capped here, m2/s. */
+/** Diffusivity in a film that is all but liquid is capped here, m2/s: half of what small molecules do in thin liquids (from memory). */
 const LIQUID_CAP_M2S = 5e-10;
 const LN_10 = Math.LN10;
 

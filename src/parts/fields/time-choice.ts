@@ -1,4 +1,4 @@
-const MINUTE_MS = 60_000;
+import { MINUTE_MS } from '../../units';
 
 /** Which of two: on the night the clocks go back an hour comes twice. */
 export type Turn = 'first' | 'second';

@@ -1,8 +1,8 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Shop } from '../../logbook/fold/fold';
+import { DAY_MS } from '../../units';
 import { remembered } from './remembered';
 
-const DAY_MS = 86_400_000;
 /** A backup is missed once it is this old and this much was logged since: about a fortnight's work. */
 const OLD_DAYS = 14;
 const MUCH = 20;

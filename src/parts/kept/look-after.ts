@@ -1,11 +1,12 @@
 import { effect } from '@preact/signals';
 import type { OpenShop } from '../../actions/shop';
+import { MINUTE_MS } from '../../units';
 import { findFolder, writeToFolder } from './backup-folder';
 import { keepAtHub } from './hub-here';
 import { askForStorage, folderState, lastBackup, noteBackup, setFolderState } from './kept-here';
 
 /** Who has logged nothing for so long has put the gun down. */
-const REST_MS = 10 * 60_000;
+const REST_MS = 10 * MINUTE_MS;
 
 /**
  * Looks after the own logbook while it is open: asks the browser to keep it once there is work in it, writes a backup into the

@@ -1,7 +1,8 @@
-const HOUR_MS = 3_600_000;
+import { HOUR_MS, MINUTE_MS } from '../../units';
+
 const DAY_MS = 24 * HOUR_MS;
 /** Below it the axis runs nearly evenly, beyond it by equal ratios. */
-const BEND_MS = 20 * 60_000;
+const BEND_MS = 20 * MINUTE_MS;
 const END_MS = 45 * DAY_MS;
 
 /** The marks of the axis, as long from now: now, an hour, a day, a week, a month. */

@@ -1,4 +1,5 @@
 import type { Piece } from '../../logbook/fold/pieces';
+import { HOUR_MS } from '../../units';
 import type { Act } from '../../verdicts/act';
 import type { Standing } from '../../verdicts/standing';
 import type { VerdictWord } from '../../verdicts/verdict';
@@ -16,8 +17,6 @@ export interface RowStanding {
   /** When it may be done could not be worked out. */
   readonly isFailed?: boolean;
 }
-
-const HOUR_MS = 3_600_000;
 
 /** A row of the bench, from what the judge says of its piece. */
 export function rowStanding(

@@ -1,3 +1,5 @@
+import { DAY_MS } from '../../units';
+
 /** Octets a line may have without its line break (RFC 5545, 3.1). */
 const MOST_OCTETS = 75;
 
@@ -53,4 +55,4 @@ export const utcValue = (instantMs: number): string =>
 
 /** A day of the calendar: "20260302" (RFC 5545, 3.3.4). */
 export const dateValue = (day: number): string =>
-  new Date(day * 86_400_000).toISOString().slice(0, 10).replaceAll('-', '');
+  new Date(day * DAY_MS).toISOString().slice(0, 10).replaceAll('-', '');

@@ -3,12 +3,12 @@ import type { Plan, PlannedStep } from '../../planner/plan';
 import { stepName } from '../../planner/say';
 import type { Bench } from '../../planner/step';
 import { CALENDAR_WORDS, REMINDER_WORDS } from '../../words/plan/reminders';
+import { WINDOW_AHEAD } from '../plan-reminders';
 import { ragReminders } from '../shop-reminders';
 import type { EventDraft } from './calendar';
 
 // Minutes before: common practice, no source.
 const STEP_ALARMS = [10] as const;
-const WINDOW_ALARMS = [60, 30, 10] as const;
 const DAY_END_ALARMS = [0] as const;
 /** At eight on the day itself. */
 const PROMISE_ALARMS = [-8 * 60] as const;
@@ -85,7 +85,7 @@ const windowEvent = (
   time: { startMs: toInstantMs(closes), endMs: toInstantMs(closes) },
   summary: CALENDAR_WORDS.windowCloses(piece),
   description,
-  alarmsBefore: WINDOW_ALARMS,
+  alarmsBefore: WINDOW_AHEAD,
 });
 
 /** Rags, overspray and filters: it sounds when the day is taken to be over. */

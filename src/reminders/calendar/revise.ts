@@ -1,3 +1,4 @@
+import { DAY_MS } from '../../units';
 import type { CalendarEvent, EventDraft, EventTime } from './calendar';
 
 /**
@@ -33,4 +34,4 @@ const looks = ({ time, summary, description, alarmsBefore }: EventDraft): string
   JSON.stringify(['day' in time ? time.day : [time.startMs, time.endMs], summary, description, alarmsBefore]);
 
 /** An event that has begun stays in the calendar as it was; a day, until it is over in every zone. */
-const startMs = (time: EventTime): number => ('day' in time ? (time.day + 2) * 86_400_000 : time.startMs);
+const startMs = (time: EventTime): number => ('day' in time ? (time.day + 2) * DAY_MS : time.startMs);

@@ -1,3 +1,5 @@
+import { MINUTE_MS } from '../../units';
+
 const CALENDAR_TYPE = 'text/calendar';
 
 /** How a file or a text left the app. */
@@ -54,6 +56,6 @@ export function download(file: File): HandedOver {
   link.download = file.name;
   link.click();
   // The browser reads the address after the click; freed at once, some save nothing.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  setTimeout(() => URL.revokeObjectURL(address), MINUTE_MS);
   return 'downloaded';
 }

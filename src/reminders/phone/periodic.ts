@@ -1,3 +1,4 @@
+import { MINUTE_MS } from '../../units';
 /** The name under which the browser wakes the service worker now and then. */
 export const DUE_TAG = 'coatwait-due';
 
@@ -5,7 +6,7 @@ interface PeriodicSync {
   register(tag: string, options: { readonly minInterval: number }): Promise<void>;
 }
 
-const QUARTER_OF_AN_HOUR_MS = 15 * 60_000;
+const QUARTER_OF_AN_HOUR_MS = 15 * MINUTE_MS;
 
 /** Whether this browser can wake the worker while the app is closed. */
 export const hasPeriodicSync = (

@@ -1,8 +1,9 @@
+import { MINUTE_MS } from '../../units';
 import { LATER_MINUTES } from '../due';
 import type { Upcoming } from '../upcoming';
 import type { GivenAnswer } from './kept';
 
-const LATER_MS = LATER_MINUTES * 60_000;
+const LATER_MS = LATER_MINUTES * MINUTE_MS;
 
 /** What the service worker knows when it is woken. */
 export interface Woken {

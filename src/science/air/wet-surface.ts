@@ -11,11 +11,11 @@ export interface WetSolvent {
   readonly vapourPressurePa: (temperatureC: number) => number;
 }
 
-/** Air at 25 °C and one atmosphere: 0.0261 W/(m K) over 1.184 kg/m3 and 1006 J/(kg K). */
-const AIR_THERMAL_DIFFUSIVITY_M2S = 2.19e-5;
+/** Air at 25 °C and one atmosphere: 0.0261 W/(m K) over 1.184 kg/m3 and 1006 J/(kg K) (from memory). */
+export const AIR_THERMAL_DIFFUSIVITY_M2S = 2.19e-5;
 /** 1006 J/(kg K) of dry air of 0.0289652 kg/mol. */
 const AIR_HEAT_CAPACITY_J_MOL_K = 29.14;
-/** No solvent of lacquers gets colder than this in air of 0 °C; vapour-pressure laws end near it. */
+/** No solvent of lacquers gets colder than this in air of 0 °C; vapour-pressure laws end near it (judgement, no source). */
 const COLDEST_SURFACE_C = -23;
 
 /** Temperatures of the air, in °C, that wetBlendC is held to. */

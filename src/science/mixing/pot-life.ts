@@ -1,3 +1,5 @@
+import { toKelvin } from '../../units';
+
 /** The air from a moment on until the next span begins. */
 export interface WarmSpan {
   readonly fromS: number;
@@ -5,7 +7,7 @@ export interface WarmSpan {
 }
 
 /** Lives are counted at 20 C. */
-export const POT_LIFE_AT_K = 293.15;
+export const POT_LIFE_AT_K = toKelvin(20);
 const DOUBLING_K = 10;
 
 /**

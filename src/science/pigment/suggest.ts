@@ -55,10 +55,10 @@ export interface Aim<W extends White = White> {
 const AIM_SHARE = 0.4;
 /** Three tinters can move lightness, red and yellow at will. */
 const MOST_TINTERS = 3;
-/** How many standard deviations of its own doubt a plan stays short of the target: too much costs white. */
+/** How many standard deviations of its own doubt a plan stays short of the target: too much costs white (judgement, tried on the simulated finisher). */
 const CAUTION = 0.8;
 
-/** Standard deviations of doubt that a colour must lie inside the tolerance to stop, and outside it to be out of reach. */
+/** Standard deviations of doubt that a colour must lie inside the tolerance to stop, and outside it to be out of reach (judgement, as above). */
 const [LIKELY, SURELY] = [1.5, 2];
 /** A gain in deltaE00 that no eye and no instrument would notice. */
 const NO_GAIN_E00 = 0.05;

@@ -6,7 +6,7 @@ export interface LimitedVapour extends Vapour {
   readonly limitPpm: number;
 }
 
-/** How far a room is from perfect mixing: 1 is perfect, 10 very poor. */
+/** How far a room is from perfect mixing: 1 is perfect, 10 very poor (ACGIH Industrial Ventilation, from memory). */
 const MIXING_FACTOR = { lowest: 1, highest: 10 } as const;
 
 /** Throws unless this is a mixing factor. */

@@ -1,3 +1,4 @@
+import { toKelvin } from '../../units';
 import { assertWithin } from '../assert-within';
 
 /** Molar gas constant, J/(mol K) (exact, SI 2019). */
@@ -18,7 +19,7 @@ export interface RoomAir {
 }
 
 /** 20 °C at one atmosphere, the reference of exposure formulas: 24.0 L a mole. */
-export const REFERENCE_AIR: RoomAir = { temperatureK: 293.15, pressurePa: ONE_ATMOSPHERE_PA };
+export const REFERENCE_AIR: RoomAir = { temperatureK: toKelvin(20), pressurePa: ONE_ATMOSPHERE_PA };
 
 /**
  * Volume of a vapour by itself, in m3.

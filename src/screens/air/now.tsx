@@ -16,7 +16,7 @@ import { jarBlush, worstBlush } from '../../shop/air/jar-blush';
 import type { MeasuredAir } from '../../shop/air/now';
 import { latestAir, woodMoisture } from '../../shop/air/now';
 import { shopLimits } from '../../shop/air/shop-limits';
-import { toKelvin } from '../../units';
+import { HOUR_MS, toKelvin } from '../../units';
 import { LIMIT_WORDS, OUTLOOK_WORDS, SLOWER_THINNER, AIR_WORDS as WORDS } from '../../words/air/air';
 import { FINISH_NAMES } from '../../words/mix/jar';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
@@ -30,7 +30,7 @@ import { LimitsCard } from './limits-card';
 import { WhatHelps } from './what-helps';
 
 /** A reading older than this says little of the air. */
-const STALE_MS = 4 * 3_600_000;
+const STALE_MS = 4 * HOUR_MS;
 const STATE: Record<BlushOutlook, { icon: IconName; kind: 'ready' | 'wait' | 'stop' }> = {
   'below-floor': { icon: 'stop', kind: 'stop' },
   'expect-blush': { icon: 'stop', kind: 'stop' },

@@ -9,7 +9,7 @@ import { LineChart } from '../../parts/time/line-chart';
 import type { BlushLimits } from '../../science/air/blush';
 import { ownBlush } from '../../shop/air/blush-seen';
 import { type MeasuredAir, measuredAir } from '../../shop/air/now';
-import { toKelvin } from '../../units';
+import { DAY_MS, toKelvin } from '../../units';
 import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air/air';
 import { CORRECT_WORDS } from '../../words/piece/correct';
 import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
@@ -19,7 +19,6 @@ import { gapWords } from './gap-words';
 const SHOWN = 30;
 /** Where the time axis is named, as shares of its length: the ends would run off. */
 const TICKS = [0.08, 0.5, 0.92];
-const DAY_MS = 86_400_000;
 
 /** The readings of the last time: the margin of the piece as a line, and each with its undo. */
 export function Readings() {

@@ -3,6 +3,7 @@ import { LIMITS } from '../../logbook/limits';
 import { Choice } from '../../parts/fields/choice';
 import { TypedField } from '../../parts/fields/typed-field';
 import { useShop } from '../../parts/frame/shop-context';
+import { HOUR_MS } from '../../units';
 import { LAY_WORDS } from '../../words/piece/lay';
 import { agoWords } from '../../words/times';
 import type { AirDraft } from './air-draft';
@@ -14,7 +15,7 @@ interface AirFieldsProps {
 }
 
 const MOVEMENT_OPTIONS = MOVEMENTS.map((value) => ({ value, ...LAY_WORDS.movements[value] }));
-const OLD_MS = 4 * 3_600_000;
+const OLD_MS = 4 * HOUR_MS;
 
 /** The air: as read before, with its age, or read again. */
 export function AirFields(props: AirFieldsProps) {

@@ -3,11 +3,12 @@ import type { Shop } from '../../logbook/fold/fold';
 import { Ticks } from '../../parts/fields/tick';
 import { Button } from '../../parts/frame/button';
 import { useShop } from '../../parts/frame/shop-context';
+import { MINUTE_MS } from '../../units';
 import { ROUND_WORDS } from '../../words/piece/acts';
 import type { CoatDraft } from './coat-draft';
 
 /** Coats of one round follow each other this closely. */
-const GAP_MS = 20 * 60_000;
+const GAP_MS = 20 * MINUTE_MS;
 
 /** The open pieces of the last round: the coats from one jar, in one way, that followed each other up to the newest one. The newest first. */
 export function lastRound({ pieces }: Pick<Shop, 'pieces'>): readonly string[] {

@@ -2,11 +2,11 @@ import { Button } from '../../parts/frame/button';
 import { Notice } from '../../parts/frame/notice';
 import { toInstantMs } from '../../planner/local-day';
 import { whyWords } from '../../planner/say';
+import { MINUTE_MS } from '../../units';
 import { MOVED_WORDS } from '../../words/plan/plan';
 import { dayWords, spanWords, whenWords } from '../../words/times';
 import { useNames, usePlan } from './use-plan';
 
-const MINUTE_MS = 60_000;
 const MOST_STEPS = 12;
 
 /** What the last entry moved, and why; until it is seen. */

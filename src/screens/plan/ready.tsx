@@ -8,13 +8,13 @@ import { firstOpen } from '../../planner/compile';
 import { toInstantMs } from '../../planner/local-day';
 import type { Dominant, PlannedPiece } from '../../planner/plan';
 import { absorbedWords } from '../../planner/say';
+import { MINUTE_MS } from '../../units';
 import { bandSentence } from '../../words/piece/moments';
 import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan/plan';
 import { dayWords, spanWords } from '../../words/times';
 import { readyBand } from './ready-band';
 import { useNames, usePlan } from './use-plan';
 
-const MINUTE_MS = 60_000;
 const minutesWords = (minutes: number): string => spanWords(minutes * MINUTE_MS);
 
 /** When a piece is ready, what most of the time goes on, and what a slip costs. */

@@ -10,7 +10,7 @@ export interface FilterClock {
   readonly state: FilterState;
 }
 
-/** From this share of its schedule on, a change is near. */
+/** From this share of its schedule on, a change is near (common practice, no source). */
 const SOON = 0.8;
 
 /** The clock of a filter: wear from logged sprayings, and days since it was opened. Never by smell. */

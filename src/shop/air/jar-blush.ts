@@ -91,4 +91,5 @@ export function withMoreRetarder(jar: JarContent, ofMix: number): JarContent {
 }
 
 const USUAL_RETARDER = '2-butoxyethanol';
+/** More of the mix than this is not advised (common practice, no source). */
 const MOST_RETARDER = 0.3;

@@ -89,7 +89,7 @@ const namesWithout = (
 /** The flow, m3/s, that brings so much air within so many seconds. */
 export const flowFor = (airM3: number, withinS: number): number => airM3 / withinS;
 
-/** What is left of the vapour when the room counts as cleared: a hundredth of what it was. */
+/** What is left of the vapour when the room counts as cleared: a hundredth of what it was, the 99 % of CDC, MMWR 43 (RR-13) 1994, table S3-1. */
 const CLEARED = 0.01;
 
 /** When the vapour of a session has fallen to a hundredth, ms since 1970; an indication. */

@@ -1,6 +1,7 @@
 import { type Entry, type EntryBody, inItsVersion } from '../../logbook/entry';
 import { zoneOffset } from '../../logbook/zone-offset';
 import { atLocal, localDay, toInstantMs, toMinute } from '../../planner/local-day';
+import { MINUTE_MS } from '../../units';
 
 /** What the demo is written with: a clock that stands still, a zone, and ids. */
 export interface PenNeeds {
@@ -21,7 +22,6 @@ export interface Pen {
 }
 
 const HOUR_MINUTES = 60;
-const MINUTE_MS = 60_000;
 
 /** A pen with an empty page. */
 export function takePen({ nowMs, zone, newId }: PenNeeds): Pen {

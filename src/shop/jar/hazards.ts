@@ -5,6 +5,7 @@ import type { Finish } from './own-solvents';
 
 type Contents = Pick<Jar, 'id' | 'name' | 'product' | 'thinner' | 'thinning' | 'retarder'> &
   Partial<Pick<Jar, 'contains' | 'weighUp' | 'boxedFrom'>>;
+type Content = NonNullable<Jar['contains']>[number];
 type Shelf = Pick<Shop, 'jars' | 'ingredients' | 'weighUps'>;
 
 /** What a finish brings with it, whatever its label leaves out. */
@@ -18,7 +19,7 @@ const OF_FINISH: { readonly [F in Finish]: readonly Hazard[] } = {
   conversion: ['acid', 'solvent'],
   urethane: ['isocyanate', 'solvent'],
 };
-const OF_CONTENT: Readonly<Record<string, Hazard>> = {
+const OF_CONTENT: { readonly [C in Content]: Hazard } = {
   isocyanate: 'isocyanate',
   acid: 'acid',
   oil: 'oil',
@@ -88,11 +89,8 @@ function addFinish(finish: Finish, found: Set<Hazard>): void {
   for (const hazard of OF_FINISH[finish]) found.add(hazard);
 }
 
-function addContents(contains: readonly string[] = [], found: Set<Hazard>): void {
-  for (const content of contains) {
-    const hazard = OF_CONTENT[content];
-    if (hazard) found.add(hazard);
-  }
+function addContents(contains: readonly Content[] = [], found: Set<Hazard>): void {
+  for (const content of contains) found.add(OF_CONTENT[content]);
 }
 
 function addSolvents(blend: readonly { readonly solvent: string }[], found: Set<Hazard>): void {

@@ -5,6 +5,7 @@ export type Finish = Jar['product']['finish'];
 /** Solvents by their names in the table; the shares are of the volume and add up to one. */
 export type Shares = readonly { readonly solvent: SolventId; readonly share: number }[];
 
+// Common practice, no source, as all blends below.
 const LACQUER: Shares = [
   { solvent: 'acetone', share: 0.25 },
   { solvent: 'mek', share: 0.1 },

@@ -1,9 +1,10 @@
+import { FINISH_LAWS } from '../../estimator/finishes/finish-law';
 import type { Shop } from '../../logbook/fold/fold';
 import { toMinute } from '../../planner/local-day';
 import type { UnfitAir, Weather } from '../../planner/shop';
 import { joined, type Span } from '../../planner/span';
 import { dewPointMarginK } from '../../science/air/blush';
-import { HOUR_S, toCelsius } from '../../units';
+import { HOUR_S, toCelsius, toKelvin } from '../../units';
 import { ownBlush } from '../air/blush-seen';
 import { forecastAir } from '../air/forecast';
 import { latestAir } from '../air/now';
@@ -12,9 +13,8 @@ import { latestAir } from '../air/now';
 const AHEAD_MS = 10 * 24 * HOUR_S * 1000;
 /** A reading speaks for the air so long. */
 const READING_MS = 2 * HOUR_S * 1000;
-// Waterborne: not below 18 C nor above 70 % RH (common practice, no source).
-const COLDEST_C = 18;
-const DAMPEST = 0.7;
+// The strictest finish of all.
+const { lowestK: COLDEST_K, highestHumidity: DAMPEST = 1 } = FINISH_LAWS.waterborne.shop;
 const WEATHERS: readonly Weather[] = ['blush', 'damp', 'cold'];
 
 interface Air {
@@ -64,7 +64,7 @@ function forecastOf(temperatureC: number, humidity: number | undefined): Air {
 }
 
 function isUnfit({ temperatureC, humidity, marginK }: Air, because: Weather, careK: number): boolean {
-  if (because === 'cold') return temperatureC < COLDEST_C;
+  if (because === 'cold') return toKelvin(temperatureC) < COLDEST_K;
   if (because === 'damp') return humidity !== undefined && humidity > DAMPEST;
   return marginK !== undefined && marginK < careK;
 }

@@ -1,8 +1,9 @@
+import { MINUTE_MS } from '../../units';
 import { spanWords } from '../times';
 
 const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
 
-const durationWords = (minutes: number): string => spanWords(minutes * 60_000);
+const durationWords = (minutes: number): string => spanWords(minutes * MINUTE_MS);
 
 /** What stands in the way of a plan, and what to do about it. */
 export const FAULT_WORDS = {

@@ -1,3 +1,4 @@
+import { MINUTE_MS } from '../../../units';
 import type { Row } from '../database';
 import type { Answered, Ask, Asked, Compared, Unread } from './ask';
 
@@ -8,7 +9,7 @@ import type { Answered, Ask, Asked, Compared, Unread } from './ask';
 
 /** Waited for so long; the second copy never stops the first. */
 const APPEND_MS = 2_000;
-const COMPARE_MS = 60_000;
+const COMPARE_MS = MINUTE_MS;
 
 /** A second copy of the rows. Nothing here rejects. */
 export interface Journal {

@@ -19,6 +19,7 @@ import {
   SMALLEST_POUR_M3,
 } from '../../../shop/zone/drop-fill';
 import type { Stand } from '../../../shop/zone/stands';
+import { HOUR_MS } from '../../../units';
 import { DROP_WORDS as WORDS } from '../../../words/piece/zone';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { whenWords } from '../../../words/times';
@@ -30,7 +31,7 @@ interface DropFillProps {
   readonly zone: Zone;
 }
 
-const GAP_MS = 3 * 3_600_000;
+const GAP_MS = 3 * HOUR_MS;
 
 /** How many drops fill this place, the next of them in one tap, and when it may be levelled. */
 export function DropFillSection({ stand, zone }: DropFillProps) {

@@ -8,6 +8,7 @@ import { useShop } from '../../../parts/frame/shop-context';
 import { toInstantMs } from '../../../planner/local-day';
 import type { Reminder } from '../../../reminders/reminder';
 import { reminderText } from '../../../reminders/say';
+import { DAY_MS } from '../../../units';
 import { PLAN_WORDS } from '../../../words/plan/plan';
 import { REMINDER_PAGE } from '../../../words/plan/reminders';
 import { whenWords } from '../../../words/times';
@@ -17,7 +18,7 @@ import { CalendarAct } from './calendar-act';
 import { KindSwitches } from './kind-switches';
 
 const MOST_SHOWN = 8;
-const SOON_MS = 7 * 86_400_000;
+const SOON_MS = 7 * DAY_MS;
 
 /** Everything that reminds: what was missed first, what comes, what is switched, and what this phone can do. */
 export function RemindersPage() {

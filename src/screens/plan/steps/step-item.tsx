@@ -6,6 +6,7 @@ import type { PlannedStep } from '../../../planner/plan';
 import { boundWords, stepName } from '../../../planner/say';
 import type { Band } from '../../../planner/step';
 import { withoutStep, withStep, withStepMoved } from '../../../shop/plan/edit-plan';
+import { MINUTE_MS } from '../../../units';
 import { PIECE_PLAN } from '../../../words/plan/plan';
 import { clockWords, spanWords, whenWords } from '../../../words/times';
 import { useNames } from '../use-plan';
@@ -21,7 +22,6 @@ interface StepItemProps {
   readonly now: number;
 }
 
-const MINUTE_MS = 60_000;
 const STATES = {
   done: { icon: 'check', word: PIECE_PLAN.done, kind: 'quiet' },
   over: { icon: 'next', word: PIECE_PLAN.skipped, kind: 'quiet' },
