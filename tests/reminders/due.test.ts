@@ -32,6 +32,10 @@ test.each([
   expect(shown([coat], at(now))).toEqual(where);
 });
 
+test('shows the soonest first', () => {
+  expect(shown([rags, coat], at('13:00')).upcoming).toEqual(['next-coat 14:00', 'rags 17:00']);
+});
+
 test('shows what was missed while the app was closed', () => {
   expect(shown([coat], at('14:00') + 3 * 1440).missed).toEqual(['next-coat 14:00']);
 });

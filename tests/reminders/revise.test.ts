@@ -55,6 +55,14 @@ test.each([
   expect(short(revise(first, [], at('09:59')))).toEqual([['a', 1, at('09:59'), true]]);
 });
 
+test('takes a day back out until it is over in every zone', () => {
+  const day = Math.floor(at('10:00') / 86_400_000);
+  const first = revise([], [draft('promise', '10:00', { time: { day } })], 1000);
+  const overMs = (day + 2) * 86_400_000; // a day later at noon west of everything
+  expect(short(revise(first, [], overMs - 1))).toEqual([['promise', 1, overMs - 1, true]]);
+  expect(revise(first, [], overMs)).toEqual([]);
+});
+
 const NOW = utc('2026-03-02 09:00');
 const done = { from: NOW - 10, to: NOW };
 const whole: Bench = {

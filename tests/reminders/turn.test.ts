@@ -43,6 +43,13 @@ const answered = (answer: 'done' | 'later', time: string): GivenAnswer[] => [
 test.each([
   { what: 'nothing before its time', now: '13:59', shown: [], answers: [], titles: [] },
   { what: 'what is due', now: '14:00', shown: [], answers: [], titles: ['Next coat: Box'] },
+  {
+    what: 'what was due a while ago',
+    now: '15:29',
+    shown: ['next-coat:s1'],
+    answers: [],
+    titles: ['Move the piece: Box'],
+  },
   { what: 'nothing twice', now: '14:30', shown: ['next-coat:s1'], answers: [], titles: [] },
   { what: 'nothing that is done', now: '14:30', shown: [], answers: answered('done', '14:01'), titles: [] },
   {

@@ -53,6 +53,21 @@ describe('boxing two jars', () => {
     for (const id of ids) expect(jarAmount(get(id), open.shop.value).leftM3).toBeCloseTo(0, 9);
   });
 
+  test('keeps as long as the one that ends first, whichever was poured first', async () => {
+    const living = (name: string, hours: string) =>
+      ({
+        ...jarOf(name, '20', '100', 'toluene'),
+        life: { span: typed(hours, 'h'), as: 'pot' },
+      }) as const;
+    for (const hours of [
+      ['8', '24'],
+      ['24', '8'],
+    ] as const) {
+      const { get, box } = await two(living('A', hours[0]), living('B', hours[1]));
+      expect(get(done(await box()).jar).life?.span.si).toBeCloseTo(8 * 3600, -2);
+    }
+  });
+
   test('of two kinds of finish, or of unknown amounts, is refused in a sentence', async () => {
     const kinds = await two(
       jarOf('A', '20', '100', 'toluene'),

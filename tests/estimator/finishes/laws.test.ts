@@ -56,6 +56,13 @@ describe('waterborne dries by the humidity of the air', () => {
     expect(cold.law.wasTooCold).toBe(true);
     expect(estimateByLaw('waterborne', onePiece({})).law.wasTooCold).toBe(false);
   });
+
+  test.each(['precatalysed', 'conversion', 'urethane'] as const)(
+    'but %s forms its film in any cold',
+    (finish) => {
+      expect(estimateByLaw(finish, onePiece({ temperatureK: 280 })).law.wasTooCold).toBe(false);
+    },
+  );
 });
 
 // Common practice at 20 to 22 °C, 40 to 55 % humidity, moving air (no source).

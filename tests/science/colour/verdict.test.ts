@@ -115,8 +115,7 @@ describe('verdict', () => {
   test('tolerances are the published perceptibility and acceptability, and a plain panel is stricter', () => {
     expect(TOLERANCE_E00.edge).toBe(0.8);
     expect(TOLERANCE_E00.hidden).toBe(1.8);
-    expect(TOLERANCE_E00['open-panel']).toBeGreaterThanOrEqual(0.5);
-    expect(TOLERANCE_E00['open-panel']).toBeLessThanOrEqual(0.7);
+    expect(TOLERANCE_E00['open-panel']).toBe(0.6); // the middle of 0.5 to 0.7: common practice, no source
   });
 
   test.each([
