@@ -6,9 +6,13 @@ const WET_HINT: Record<UnitSystem, string> = {
   metric: 'Usual 75 to 125 µm; about 150 µm sags.',
   us: 'Usual 3 to 5 mil; about 6 mil sags.',
 };
+const HAND_HINT: Record<UnitSystem, string> = {
+  metric: 'Brushed 75 to 125 µm; a session with the pad about 12 µm.',
+  us: 'Brushed 3 to 5 mil; a session with the pad about 0.5 mil.',
+};
 const HOLD_UP_HINT: Record<UnitSystem, string> = {
-  metric: 'Usual 10 to 20 mL; 0 by brush.',
-  us: 'Usual 0.3 to 0.7 fl oz; 0 by brush.',
+  metric: 'Usual 10 to 20 mL.',
+  us: 'Usual 0.3 to 0.7 fl oz.',
 };
 const CONTAINERS = {
   quart: ['quart', 'quarts'],
@@ -60,6 +64,11 @@ export const AMOUNT_WORDS = {
     flat: { label: 'Flat faces', hint: 'as measured' },
     slim: { label: 'Slim legs or rails', hint: '1.5 to 2 times as much' },
   },
+  way: 'It goes on',
+  ways: {
+    spray: { label: 'By spray' },
+    hand: { label: 'By brush or pad', hint: 'nearly all stays on it' },
+  },
   coats: 'Coats',
   coatsProblem: 'Give a whole number of coats, 1 to 100.',
   by: 'A coat is said as',
@@ -68,11 +77,11 @@ export const AMOUNT_WORDS = {
     rate: { label: 'Spreading rate', hint: 'from the label' },
   },
   wetFilm: 'Wet film of a coat',
-  wetHint: (units: UnitSystem): string => WET_HINT[units],
+  wetHint: (units: UnitSystem, way: string): string => (way === 'hand' ? HAND_HINT : WET_HINT)[units],
   rate: 'It covers, in one coat',
   rateHint: 'As the label or data sheet says, usual losses included.',
   transfer: 'Of what is sprayed, on the piece stays',
-  transferHint: 'Usual 25 to 45 % on thin things, 30 to 50 % on furniture; by brush nearly all.',
+  transferHint: 'Usual 25 to 45 % on thin things, 30 to 50 % on furniture.',
   transferProblem: 'Give a percentage from 1 to 100.',
   holdUp: 'Stays in the gun at each filling',
   holdUpHint: (units: UnitSystem): string => HOLD_UP_HINT[units],
@@ -87,6 +96,7 @@ export const AMOUNT_WORDS = {
   flat: (volume: string): string => `${volume} in all`,
   slimmed: (volume: string): string => `With slim legs or rails ${volume}.`,
   withGun: (volume: string, kept: string): string => `${volume} stays in the gun, ${kept} is kept back.`,
+  kept: (kept: string): string => `${kept} is kept back.`,
   buy: 'Buy',
   buyThinner: (finish: string, bought: string): string => `and ${bought} of ${namesOf(finish)[1]}`,
   bought: (some: readonly { readonly size: keyof typeof CONTAINERS; readonly count: number }[]): string =>

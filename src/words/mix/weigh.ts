@@ -9,8 +9,12 @@ export const PLAN_WORDS = {
   job: (coats: number, piece: string | undefined): string =>
     `${coats} ${coats === 1 ? 'coat' : 'coats'}${piece === undefined ? '' : ` on ${piece}`}`,
   notEnough: (wanted: string, job: string): string => `${wanted} is not enough for ${job}`,
-  takes: (sprayed: string, whole: string): string =>
-    `About ${sprayed} is sprayed, ${whole} with what stays in the gun and what is kept back. Mix it in one go, so that the colour is one.`,
+  takes: (laid: string, whole: string, isByGun: boolean): string => {
+    const used = isByGun
+      ? `About ${laid} is sprayed, ${whole} with what stays in the gun and`
+      : `About ${laid} goes on, ${whole} with`;
+    return `${used} what is kept back. Mix it in one go, so that the colour is one.`;
+  },
   enough: (job: string, need: string): string => `Enough for ${job}: it takes about ${need}.`,
   forPiece: 'For which piece',
   choosePiece: 'Choose the piece',

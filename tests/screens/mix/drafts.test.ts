@@ -188,6 +188,15 @@ describe('how much to mix', () => {
     expect((needOf(job)?.wholeM3 ?? 0) * 1e6).toBeCloseTo(115 / 0.9, 6);
   });
 
+  test.each(['can', 'hand'] as const)('and nothing stays in a gun where there is none: %s', (way) => {
+    const area = { text: '1', unit: 'm2' } as const;
+    const job = { ...newJob(false), area, way, transfer: '50', coats: '1', keepBack: percent('') };
+    // 100 um on 1 m2 is 100 mL; a can sprays twice that at 50 %, by hand all of it stays.
+    expect((needOf(job)?.wholeM3 ?? 0) * 1e6).toBeCloseTo(way === 'can' ? 200 : 100, 6);
+    // What was typed for the gun does not matter then.
+    expect(needOf({ ...job, fillings: 'none', holdUp: { text: '', unit: 'mL' } })).toBeDefined();
+  });
+
   test.each([
     { why: 'no area', some: {} },
     { why: 'an area of nought', some: { area: { text: '0', unit: 'm2' } } },

@@ -18,7 +18,9 @@ function matchedShop() {
   const { shop } = aShop({ hour: 1, body: layCoat() }, { hour: 2, body: withArea('0.46') });
   return {
     ...shop,
-    recipes: new Map([['r', { id: 'r', use: { as: 'opaque', coatsToHide: 2 } } as unknown as Recipe]]),
+    recipes: new Map([
+      ['r', { id: 'r', lines: [], use: { as: 'opaque', coatsToHide: 2 } } as unknown as Recipe],
+    ]),
     matches: new Map([['m', { id: 'm', piece: OTHER, accepted: { trial: 't', recipe: 'r' } }]]),
   } as unknown as typeof shop;
 }
@@ -50,4 +52,19 @@ test('a job begins with its own area, wet film and coats, and not with what anot
   keepJob(first, { ...draftOfJob(first, shop, false), coats: '7' });
   expect(draftOfJob(first, shop, false).coats).toBe('7');
   expect(draftOfJob(second, shop, false).coats).toBe('2');
+});
+
+test('a job goes on as its piece’s last coat of this finish did; else shellac by pad, the rest by spray', () => {
+  const byJar: Source = { from: 'jar', id: JAR };
+  const shellac: Source = { from: 'finish', finish: 'shellac' };
+  const wayOf = (how: 'spray' | 'brush' | 'brush-fill' | 'flash', source: Source) => {
+    const { shop } = aShop({ hour: 1, body: { ...layCoat(), how } as EntryBody });
+    return draftOfJob({ piece: shop.pieces.get(PIECE), source }, shop, false).way;
+  };
+  expect(wayOf('spray', byJar)).toBe('spray');
+  expect(wayOf('brush', byJar)).toBe('hand');
+  expect(wayOf('brush-fill', byJar)).toBe('spray'); // a drop fill covers nothing
+  expect(wayOf('spray', shellac)).toBe('hand'); // the coat was of another finish
+  // 2 um dry of a cut of 17.2 % are 12 um wet (common practice, no source)
+  expect(draftOfJob({ piece: undefined, source: shellac }, aShop().shop, false).wetFilm.text).toBe('12');
 });

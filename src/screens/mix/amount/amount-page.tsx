@@ -162,11 +162,20 @@ function SizeField({ size, draft, patch }: JobProps & { readonly size: Size }) {
 
 const PERCENT = [{ value: '%', label: '%' }];
 const BYS = ['wet', 'rate'] as const;
+const WAYS = ['spray', 'hand'] as const;
 
 function CoatFields({ draft, patch }: JobProps) {
   const units = useUnits();
   return (
     <>
+      {draft.way !== 'can' && (
+        <Choice
+          label={WORDS.way}
+          options={WAYS.map((value) => ({ value, ...WORDS.ways[value] }))}
+          value={draft.way}
+          onChange={(way) => patch({ way })}
+        />
+      )}
       <NumberField
         label={WORDS.coats}
         text={draft.coats}
@@ -194,43 +203,21 @@ function CoatFields({ draft, patch }: JobProps) {
             limit={LIMITS.wetFilm}
             draft={draft.wetFilm}
             onDraft={(wetFilm) => patch({ wetFilm })}
-            hint={WORDS.wetHint(units)}
+            hint={WORDS.wetHint(units, draft.way)}
           />
-          <NumberField
-            label={WORDS.transfer}
-            text={draft.transfer}
-            onText={(transfer) => patch({ transfer })}
-            units={PERCENT}
-            hint={WORDS.transferHint}
-            problem={transferOf(draft) === undefined ? WORDS.transferProblem : undefined}
-          />
+          {draft.way !== 'hand' && (
+            <NumberField
+              label={WORDS.transfer}
+              text={draft.transfer}
+              onText={(transfer) => patch({ transfer })}
+              units={PERCENT}
+              hint={WORDS.transferHint}
+              problem={transferOf(draft) === undefined ? WORDS.transferProblem : undefined}
+            />
+          )}
         </>
       )}
-      <GunFields {...{ draft, patch }} />
-    </>
-  );
-}
-
-function GunFields({ draft, patch }: JobProps) {
-  const units = useUnits();
-  return (
-    <>
-      <div class="pair">
-        <TypedField
-          label={WORDS.holdUp}
-          limit={LIMITS.gunHoldUp}
-          draft={draft.holdUp}
-          onDraft={(holdUp) => patch({ holdUp })}
-          hint={WORDS.holdUpHint(units)}
-        />
-        <NumberField
-          label={WORDS.fillings}
-          text={draft.fillings}
-          onText={(fillings) => patch({ fillings })}
-          hint={WORDS.fillingsHint}
-          problem={fillingsOf(draft) === undefined ? WORDS.fillingsProblem : undefined}
-        />
-      </div>
+      {draft.way === 'spray' && <GunFields {...{ draft, patch }} />}
       <TypedField
         label={WORDS.keepBack}
         limit={LIMITS.keepBack}
@@ -239,5 +226,27 @@ function GunFields({ draft, patch }: JobProps) {
         isOptional
       />
     </>
+  );
+}
+
+function GunFields({ draft, patch }: JobProps) {
+  const units = useUnits();
+  return (
+    <div class="pair">
+      <TypedField
+        label={WORDS.holdUp}
+        limit={LIMITS.gunHoldUp}
+        draft={draft.holdUp}
+        onDraft={(holdUp) => patch({ holdUp })}
+        hint={WORDS.holdUpHint(units)}
+      />
+      <NumberField
+        label={WORDS.fillings}
+        text={draft.fillings}
+        onText={(fillings) => patch({ fillings })}
+        hint={WORDS.fillingsHint}
+        problem={fillingsOf(draft) === undefined ? WORDS.fillingsProblem : undefined}
+      />
+    </div>
   );
 }

@@ -2,7 +2,7 @@ import { parseNumber, readTyped } from '../../../logbook/as-typed';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { LIMITS } from '../../../logbook/limits';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { type Material, materialByRate, materialFor } from '../../../science/film/material';
+import { type Material, materialByRate, materialFor, type SprayJob } from '../../../science/film/material';
 import {
   SHAPE_FACTORS,
   type Shape,
@@ -16,6 +16,8 @@ import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
 export type ShapeKey = keyof typeof WORDS.shapes;
 export const SHAPE_KEYS = Object.keys(WORDS.shapes) as readonly ShapeKey[];
 export type Size = 'length' | 'width' | 'height' | 'diameter';
+/** By gun, from a can, or by brush or pad: only a gun holds some back, and by hand nearly all stays on the piece. */
+export type Way = 'spray' | 'can' | 'hand';
 
 /** The form of a job as it stands; percent and millilitres as typed. */
 export interface JobDraft {
@@ -24,6 +26,7 @@ export interface JobDraft {
   readonly sizes: Readonly<Record<Size, string>>;
   readonly sizeUnit: 'cm' | 'in';
   readonly slim: ShapeFactor;
+  readonly way: Way;
   readonly coats: string;
   readonly by: 'wet' | 'rate';
   readonly wetFilm: Draft<'um' | 'mil'>;
@@ -40,6 +43,7 @@ export const newJob = (isUs: boolean): JobDraft => ({
   sizes: { length: '', width: '', height: '', diameter: '' },
   sizeUnit: isUs ? 'in' : 'cm',
   slim: 'flat',
+  way: 'spray',
   coats: '3',
   by: 'wet',
   wetFilm: isUs ? { text: '4', unit: 'mil' } : { text: '100', unit: 'um' },
@@ -94,6 +98,10 @@ const whole = (text: string, lowest: number, highest: number): number | undefine
 
 export const coatsOf = ({ coats }: JobDraft): number | undefined => whole(coats, 1, 100);
 export const transferOf = ({ transfer }: JobDraft): number | undefined => within(transfer, 1, 100);
+/** A session with the pad: 2 um dry of a shellac of about a sixth solids (common practice, no source). */
+export const padFilm = (isUs: boolean): JobDraft['wetFilm'] =>
+  isUs ? { text: '0.5', unit: 'mil' } : { text: '12', unit: 'um' };
+
 const COATS_A_FILLING = 3;
 /** Fillings as typed; left empty, one for a day's three coats (common practice, no source). */
 export function fillingsOf(draft: JobDraft): number | undefined {
@@ -113,39 +121,56 @@ export interface Need {
   readonly keptM3: number;
   readonly wetFilmM: number;
   readonly coats: number;
+  readonly way: Way;
 }
 
 /** What the job takes; undefined while a field is not right. */
 export function needOf(draft: JobDraft): Need | undefined {
   const area = areaM2(draft);
   const coats = coatsOf(draft);
-  const fillings = fillingsOf(draft);
-  const holdUp = readTyped(draft.holdUp, LIMITS.gunHoldUp);
+  const gun = gunOf(draft);
   const isKeptWhole = draft.keepBack.text.trim() === '';
   const keepBack = isKeptWhole ? undefined : readTyped(draft.keepBack, LIMITS.keepBack);
   const film = filmOf(draft);
-  if (area === undefined || coats === undefined || fillings === undefined || !film) return undefined;
-  if (!holdUp.ok || keepBack?.ok === false) return undefined;
-  const gun = { coats, gunHoldUpM3: holdUp.value, fillings };
-  const take = (factor: number) => film.take({ ...gun, areaM2: area * factor });
+  if (area === undefined || coats === undefined || !gun || !film) return undefined;
+  if (keepBack?.ok === false) return undefined;
+  const take = (factor: number) => film.take({ ...gun, coats, areaM2: area * factor });
   const { from, to } = SHAPE_FACTORS[draft.slim];
   const most = take(to);
   const wholeM3 = withKeepBack(most.mixedM3, keepBack?.value ?? 0);
   const keptM3 = wholeM3 - most.mixedM3;
-  return { least: take(from), most, flat: take(1), wholeM3, keptM3, wetFilmM: film.wetFilmM, coats };
+  return {
+    least: take(from),
+    most,
+    flat: take(1),
+    wholeM3,
+    keptM3,
+    wetFilmM: film.wetFilmM,
+    coats,
+    way: draft.way,
+  };
 }
 
-type Gun = { areaM2: number; coats: number; gunHoldUpM3: number; fillings: number };
+type Gun = Pick<SprayJob, 'gunHoldUpM3' | 'fillings'>;
+type Job = Gun & Pick<SprayJob, 'areaM2' | 'coats'>;
+
+/** What stays in the gun, and how often; undefined while a field is not right. */
+function gunOf(draft: JobDraft): Gun | undefined {
+  if (draft.way !== 'spray') return { gunHoldUpM3: 0, fillings: 0 };
+  const fillings = fillingsOf(draft);
+  const holdUp = readTyped(draft.holdUp, LIMITS.gunHoldUp);
+  return fillings === undefined || !holdUp.ok ? undefined : { gunHoldUpM3: holdUp.value, fillings };
+}
 
 /** How a coat is said: by its wet film and what of it lands, or by what a volume covers. */
-function filmOf(draft: JobDraft): { wetFilmM: number; take: (job: Gun) => Material } | undefined {
+function filmOf(draft: JobDraft): { wetFilmM: number; take: (job: Job) => Material } | undefined {
   if (draft.by === 'rate') {
     const rate = readTyped(draft.rate, LIMITS.spreadingRate);
     if (!rate.ok) return undefined;
     return { wetFilmM: 1 / rate.value, take: (job) => materialByRate({ ...job, rateM2M3: rate.value }) };
   }
   const wetFilm = readTyped(draft.wetFilm, LIMITS.wetFilm);
-  const transfer = transferOf(draft);
+  const transfer = draft.way === 'hand' ? 100 : transferOf(draft);
   if (!wetFilm.ok || transfer === undefined) return undefined;
   const spray = { wetFilmM: wetFilm.value, transferEfficiency: transfer / 100 };
   return { wetFilmM: wetFilm.value, take: (job) => materialFor({ ...job, ...spray }) };

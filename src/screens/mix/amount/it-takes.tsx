@@ -45,7 +45,9 @@ export function ItTakes({ draft, source, facts, piece }: ItTakesProps) {
         )}
         {wholeM3 > most.sprayedM3 && (
           <p class="quiet digits">
-            {WORDS.withGun(volumeWords(most.mixedM3 - most.sprayedM3, units), volumeWords(keptM3, units))}
+            {need.way === 'spray'
+              ? WORDS.withGun(volumeWords(most.mixedM3 - most.sprayedM3, units), volumeWords(keptM3, units))
+              : WORDS.kept(volumeWords(keptM3, units))}
           </p>
         )}
         {facts && <Parts {...{ need, facts, units }} />}

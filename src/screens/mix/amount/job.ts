@@ -1,8 +1,8 @@
 import type { Shop } from '../../../logbook/fold/fold';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { matchOfJar, matchOfRecipe } from '../../../shop/colour/jars-of-match';
-import { areaOfPiece, type JobDraft, newJob } from './draft';
-import { keyOf, type Source } from './source';
+import { areaOfPiece, type JobDraft, newJob, padFilm } from './draft';
+import { factsOf, keyOf, type Source } from './source';
 
 /** A job: a piece, and what it is done with. */
 export interface Job {
@@ -23,10 +23,27 @@ export function draftOfJob(job: Job, shop: Shop, isUs: boolean): JobDraft {
   const { piece } = job;
   return {
     ...newJob(isUs),
+    ...wayOf(job, shop, isUs),
     ...(piece && areaOfPiece(piece)),
     ...coatsOf(job.source, shop),
     ...wetFilmOf(piece),
   };
+}
+
+/** What covers a piece; a drop or a mist of thinner does not. */
+const WAYS: ReadonlySet<string> = new Set(['spray', 'brush', 'pad']);
+
+/** As the piece's last coat of this finish went on; else shellac by pad, the rest by spray (common practice, no source). */
+function wayOf({ piece, source }: Job, shop: Shop, isUs: boolean): Partial<JobDraft> {
+  const facts = factsOf(source, shop);
+  if (facts?.isSprayCan) return { way: 'can' };
+  const usual = facts?.finish === 'shellac' ? 'pad' : 'spray';
+  const last = piece?.coats.findLast(
+    ({ how, jar }) => WAYS.has(how) && shop.jars.get(jar)?.product.finish === facts?.finish,
+  );
+  const how = last?.how ?? usual;
+  if (how === 'spray') return {};
+  return { way: 'hand', ...(how === 'pad' && { wetFilm: padFilm(isUs) }) };
 }
 
 function coatsOf(source: Source, { recipes }: Shop): Partial<JobDraft> {

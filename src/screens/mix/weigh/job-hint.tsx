@@ -80,7 +80,7 @@ function Enough({ need, size, piece }: EnoughProps) {
     return <p class="quiet">{WORDS.enough(job, whole)}</p>;
   return (
     <Notice kind="caution" title={WORDS.notEnough(volumeWords(wanted.value, units), job)}>
-      <p>{WORDS.takes(volumeWords(need.most.sprayedM3, units), whole)}</p>
+      <p>{WORDS.takes(volumeWords(need.most.sprayedM3, units), whole, need.way === 'spray')}</p>
       <div class="acts">
         <Button
           onClick={() => {
