@@ -52,6 +52,7 @@ test('bare wood with open pores starts with filler and its days', async () => {
   await choose(/^Thin clear|^Full clear/);
   await button('Make the plan').tap();
   await page.getByText('Plan made.').waitFor();
-  await page.getByText('Pore filler dries').first().waitFor();
+  const dries = page.getByRole('listitem').filter({ hasText: 'Pore filler dries' });
+  await dries.getByText('2 days (24 h–3 days), usual; the sheet governs').waitFor();
   await page.getByText('Grain sealer').first().waitFor();
 });

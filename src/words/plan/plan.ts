@@ -100,7 +100,7 @@ export const PIECE_PLAN = {
   origin: {
     estimate: 'by the drying model',
     own: 'set by you',
-    practice: 'common practice',
+    practice: 'usual; the sheet governs',
   },
   change: 'Change',
   act: {
