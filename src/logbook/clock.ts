@@ -14,3 +14,10 @@ export const clockSaidMs = ({ newest, last }: Pick<Shop, 'newest' | 'last'>): nu
 /** Whether the clock has gone back behind what is logged: it was wrong then, or is now. */
 export const isClockBehind = (shop: Pick<Shop, 'newest' | 'last'>, nowMs: number): boolean =>
   clockSaidMs(shop) > nowMs + CLOCKS_DIFFER_MS;
+
+/** A bench that rests for longer than this is rare (judgement, no source); a clock that has jumped a year is not. */
+const LONGEST_REST_MS = 180 * 86_400_000;
+
+/** Whether so long has gone by since the latest of what is logged that the clock may have jumped forward. */
+export const isClockFarOn = (shop: Pick<Shop, 'newest' | 'last'>, nowMs: number): boolean =>
+  shop.newest !== '' && nowMs - clockSaidMs(shop) > LONGEST_REST_MS;

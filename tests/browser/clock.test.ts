@@ -66,3 +66,18 @@ test('a clock set back gives no range that ends before it begins, and says what 
     .waitFor();
   expect(await page.getByText(/Give a time from/).count()).toBe(0);
 });
+
+test('a clock that has jumped a year forward is asked about before anything is logged by it', async () => {
+  const nowMs = Date.now();
+  await openApp();
+  await startPiece(page, 'Resting box');
+  await page.clock.setSystemTime(nowMs + 100 * DAY_MS);
+  await page.reload();
+  await page.getByText('Resting box').first().waitFor();
+  expect(await page.getByText(asked).count()).toBe(0); // a long rest is no fault
+  await page.clock.setSystemTime(nowMs + 365 * DAY_MS);
+  await page.reload();
+  await page.getByText(/the last entry is of/).waitFor();
+  await page.getByRole('button', { name: 'It is right now' }).tap();
+  await page.getByText(asked).waitFor({ state: 'detached' });
+});

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { OpenShop } from '../../actions/shop';
-import { clockSaidMs, isClockBehind } from '../../logbook/clock';
+import { clockSaidMs, isClockBehind, isClockFarOn } from '../../logbook/clock';
 import type { Held } from '../../logbook/logbook';
 import { STORAGE_WORDS } from '../../words/frame/storage';
 import { Button, LinkButton } from '../frame/button';
@@ -48,11 +48,14 @@ function MendedNotice() {
 
 const clockSeen = signal('');
 
-/** Asks whether the clock is right, where the logbook goes on beyond it. */
+/** Asks whether the clock is right, where the logbook goes on beyond it, or ends long before it. */
 function ClockNotice() {
   const { shop, nowMs, needs } = useShop();
   const { newest } = shop.value;
-  if (!isClockBehind(shop.value, nowMs.value) || clockSeen.value === newest) return null;
+  const isBehind = isClockBehind(shop.value, nowMs.value);
+  const isAsked = isBehind || isClockFarOn(shop.value, nowMs.value);
+  if (!isAsked || clockSeen.value === newest) return null;
+  const textOf = isBehind ? STORAGE_WORDS.clockText : STORAGE_WORDS.clockFarText;
   const write = (ms: number): string =>
     new Intl.DateTimeFormat('en-GB', {
       timeZone: needs.zone(),
@@ -64,7 +67,7 @@ function ClockNotice() {
   };
   return (
     <Notice kind="caution" title={STORAGE_WORDS.clock} isNew>
-      <p>{STORAGE_WORDS.clockText(write(nowMs.value), write(clockSaidMs(shop.value)))}</p>
+      <p>{textOf(write(nowMs.value), write(clockSaidMs(shop.value)))}</p>
       <div class="acts">
         <Button onClick={isRight}>{STORAGE_WORDS.clockIsRight}</Button>
       </div>

@@ -36,6 +36,8 @@ export const STORAGE_WORDS = {
   clock: 'Is this phone’s clock right?',
   clockText: (now: string, said: string): string =>
     `It says ${now}, but the logbook goes on to ${said}. If the clock is wrong now, set it in the phone’s settings. If it was wrong before, correct those times: open the piece, and under What was done tap the pencil beside the entry.`,
+  clockFarText: (now: string, said: string): string =>
+    `It says ${now}, but the last entry is of ${said}. If the clock is wrong, set it in the phone’s settings before you log anything.`,
   clockIsRight: 'It is right now',
   aside: (count: number): string =>
     count === 1 ? 'One entry could not be read' : `${count} entries could not be read`,
