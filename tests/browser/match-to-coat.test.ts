@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { here, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, field, link, said, title } from './on-screen';
+import { button, field, link, said, title, unfold } from './on-screen';
 
 // Every colour: the worked scenario of the radio cabinet (aged white lacquer, edge chips).
 type Lab = readonly [L: string, a: string, b: string];
@@ -94,6 +94,7 @@ test('from an empty shop to the first coat of the accepted trial, by touch', asy
   expect(before + toCoat).toBeLessThan(140);
 
   // Each names and opens the others: piece, match, recipe, jar.
+  await unfold('Its colour matches');
   await link(/^Radio cabinet/)
     .first()
     .tap();
@@ -104,6 +105,8 @@ test('from an empty shop to the first coat of the accepted trial, by touch', asy
   await page.goBack();
   await link(/^Jar: Radio cabinet/).tap();
   expect(here()).toBe(jar);
+  await unfold('Its exact recipe');
+  await unfold('Coats from it');
   await link(/^Match: Radio cabinet/).waitFor();
   await link(/^On Radio cabinet|Radio cabinet/)
     .first()

@@ -55,7 +55,7 @@ async function layCoat(number: number, atMs?: number): Promise<void> {
 }
 
 async function timesWorkedOut(): Promise<void> {
-  await section('When it may be touched').waitFor({ timeout: 20_000 });
+  await section('When it may be touched').locator('.band-time').first().waitFor({ timeout: 20_000 });
   await page.waitForFunction(() => !document.body.textContent?.includes('Working out the times'));
 }
 

@@ -1,7 +1,7 @@
 import { beforeEach, expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, heading, link, said, title } from './on-screen';
+import { button, heading, link, said, title, unfold } from './on-screen';
 
 beforeEach(async () => {
   await openApp();
@@ -12,6 +12,7 @@ beforeEach(async () => {
 
 test('the demo shows a chip with its photos, its outline and its drops', async () => {
   const piece = here();
+  await unfold('Places and photos');
   await link(/^Lower front edge/).tap();
   await title('Lower front edge');
   await said(/^\d+–\d+ drops$/).waitFor();

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { base, goTo, here, openApp, page } from './app';
 import { axeViolations } from './looked-at';
-import { button, choose, field, heading, said } from './on-screen';
+import { button, choose, field, heading, said, unfold } from './on-screen';
 
 test('a tracer in a jar is marked in the section and told in the record', async () => {
   await openApp();
@@ -19,6 +19,7 @@ test('a tracer in a jar is marked in the section and told in the record', async 
   await page.getByText('Give a whole number of nanometres from 200 to 420, or leave it empty.').waitFor();
   await field('Tracer, fluoresces under').fill('365');
   await button('Fill the jar').tap();
+  await unfold('What is in it');
   await said('seen at 365 nm').waitFor();
   await goTo('#/lay');
   await button(/^(Log it|Read and done)/)
