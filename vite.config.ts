@@ -155,7 +155,16 @@ export default defineConfig({
           testTimeout: 600_000,
         },
       },
-      { ...unitTests, test: { name: 'browser', include: ['tests/browser/**/*.test.ts'], ...inBrowser } },
+      {
+        ...unitTests,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          ...inBrowser,
+          fileParallelism: true, // one file a core; what is measured for its speed runs alone, in the benches
+          maxWorkers: 2,
+        },
+      },
       {
         ...unitTests,
         test: {
