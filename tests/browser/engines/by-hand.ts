@@ -19,7 +19,10 @@ const HELP = `
 
 export const byHand = (engine: Engine) => ({
   tap: (name: string) =>
-    engine.run(`${HELP} (await until(() => press('button, a, label', args[0]), args[0])).click();`, name),
+    engine.run(
+      `${HELP} (await until(() => press('button, a, label, summary', args[0]), args[0])).click();`,
+      name,
+    ),
   fill: (label: string, text: string) =>
     engine.run(
       `${HELP} const field = await until(() => labelled(args[0]), args[0]);

@@ -67,6 +67,7 @@ describe.each(ENGINES)('in $name', ({ name, open }) => {
     }
     backup = await saved('Save a backup');
     expect(atob(backup).startsWith('PK')).toBe(true);
+    await tap('Demo shop');
     await tap('Open the demo shop');
     await see('All invented.');
     await to('#/match');
