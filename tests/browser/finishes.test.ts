@@ -8,14 +8,18 @@ async function inUsUnits(): Promise<void> {
   await page.getByRole('radio', { name: /^US/ }).tap();
 }
 
+async function fillWaterborne(): Promise<void> {
+  await openApp();
+  await inUsUnits();
+  await goTo('#/mix/jar/new', 'What is in the jar');
+  await choose(/^Waterborne/);
+  await button('Fill the jar').tap();
+  await title('Waterborne');
+}
+
 describe('a small side table, waterborne, in US units', () => {
   test('takes 3.7 fl oz a coat, 18.3 for five, 28 to 37 with its slim legs: two quarts', async () => {
-    await openApp();
-    await inUsUnits();
-    await goTo('#/mix/jar/new', 'What is in the jar');
-    await choose(/^Waterborne/);
-    await button('Fill the jar').tap();
-    await title('Waterborne');
+    await fillWaterborne();
     await link('How much is needed').tap();
     await title('How much to mix');
     await said('30 % solids by volume, thinned by 5 % of its volume.').waitFor();
@@ -34,12 +38,7 @@ describe('a small side table, waterborne, in US units', () => {
   });
 
   test('is told that the night is too cold for it, and never of blush', async () => {
-    await openApp();
-    await inUsUnits();
-    await goTo('#/mix/jar/new', 'What is in the jar');
-    await choose(/^Waterborne/);
-    await button('Fill the jar').tap();
-    await title('Waterborne');
+    await fillWaterborne();
     await goTo('#/air/read', /./);
     await field('Air temperature').fill('63');
     await field('Humidity').fill('58');

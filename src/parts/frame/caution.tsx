@@ -9,19 +9,30 @@ const LOOK: Record<Caution['kind'], NoticeKind> = {
   skin: 'caution',
 };
 
+/** What stops the work looks like it. */
+const lookOf = ({ id, kind }: Caution): NoticeKind => (id === 'isocyanate' ? 'stop' : LOOK[kind]);
+
+/** Why, what is usual, and who decides. */
+function Grounds({ caution }: { readonly caution: Caution }) {
+  return (
+    <>
+      <p>{caution.why}</p>
+      <p>
+        <strong>{CAUTION_WORDS.usual}:</strong> {caution.usual}
+      </p>
+      <p>{caution.decides}</p>
+    </>
+  );
+}
+
 /** One caution: what to do at once, and a tap below it why, what is usual, and who decides. */
 export function CautionNotice({ caution }: { readonly caution: Caution }) {
-  const isStop = caution.id === 'isocyanate';
   return (
-    <Notice kind={isStop ? 'stop' : LOOK[caution.kind]} title={caution.title}>
+    <Notice kind={lookOf(caution)} title={caution.title}>
       <p>{caution.text}</p>
       <details class="caution-more">
         <summary>{CAUTION_WORDS.why}</summary>
-        <p>{caution.why}</p>
-        <p>
-          <strong>{CAUTION_WORDS.usual}:</strong> {caution.usual}
-        </p>
-        <p>{caution.decides}</p>
+        <Grounds caution={caution} />
       </details>
     </Notice>
   );
@@ -29,20 +40,15 @@ export function CautionNotice({ caution }: { readonly caution: Caution }) {
 
 /** One caution in a line: its sign and its heading; what to do and why on a tap. What stops the work stands open. */
 export function CautionRow({ caution }: { readonly caution: Caution }) {
-  const isStop = caution.id === 'isocyanate';
-  const kind = isStop ? 'stop' : LOOK[caution.kind];
+  const kind = lookOf(caution);
   return (
-    <details class="caution-row" data-kind={kind} open={isStop || undefined}>
+    <details class="caution-row" data-kind={kind} open={caution.id === 'isocyanate' || undefined}>
       <summary>
         <Icon name={kind} />
         <strong>{caution.title}</strong>
       </summary>
       <p>{caution.text}</p>
-      <p>{caution.why}</p>
-      <p>
-        <strong>{CAUTION_WORDS.usual}:</strong> {caution.usual}
-      </p>
-      <p>{caution.decides}</p>
+      <Grounds caution={caution} />
     </details>
   );
 }

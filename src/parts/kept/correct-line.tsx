@@ -1,4 +1,5 @@
-import { type Signal, useSignal } from '@preact/signals';
+import { signal, useSignal } from '@preact/signals';
+import { useState } from 'preact/hooks';
 import { correct } from '../../actions/correct';
 import type { Entry, EntryOf } from '../../logbook/entry';
 import { LIMITS, type Limit } from '../../logbook/limits';
@@ -29,6 +30,16 @@ const fieldsOf = (line: Line): readonly Field[] => {
   return line.humidityFrom ? [] : ['temperature', 'humidity'];
 };
 
+/** What was read off, each in a draft of its own. */
+function draftsOf(line: Line) {
+  const said = line as Partial<Record<Field, Draft>>;
+  return fieldsOf(line).map((field) => {
+    const was = said[field] ?? { text: '', unit: 'g' };
+    const limit: Limit = LIMIT_OF[field];
+    return { field, limit, was, of: signal<Draft>(was) };
+  });
+}
+
 const backOf = (line: Line): string => {
   if (line.kind === 'jar-weighed') return linkTo('mix', 'jar', line.jar);
   return linkTo('air', 'readings');
@@ -54,19 +65,15 @@ function Form({ line }: { readonly line: Line }) {
   const form = useForm();
   const atMs = Date.parse(line.at);
   const time = useSignal<TimeChoice>({ kind: 'clock', text: clockText(atMs) });
-  const said = line as Partial<Record<Field, Draft>>;
-  const before = fieldsOf(line).map((field) => [field, said[field] ?? { text: '', unit: 'g' }] as const);
-  const drafts = useSignal<Partial<Record<Field, Draft>>>(Object.fromEntries(before));
+  const [fields] = useState(() => draftsOf(line));
   const shownMs = instantOf(time.value, nowMs.value);
-  const draftOf = (field: Field): Draft => drafts.value[field] ?? { text: '', unit: 'g' };
-  const isWhole = before.every(([field]) => draftProblem(draftOf(field), LIMIT_OF[field]) === undefined);
+  const isWhole = fields.every(({ of, limit }) => draftProblem(of.value, limit) === undefined);
 
   /** What differs from what was said; a time that was not touched keeps its seconds. */
   const changes = (): To => {
-    const others = before
-      .map(([field, was]) => [field, was, draftOf(field)] as const)
-      .filter(([, was, now]) => now.text !== was.text || now.unit !== was.unit)
-      .map(([field, , now]) => [field, now]);
+    const others = fields
+      .filter(({ was, of }) => of.value.text !== was.text || of.value.unit !== was.unit)
+      .map(({ field, of }) => [field, of.value]);
     return { ...timeChange(time.value, atMs, needs.now()), ...Object.fromEntries(others) };
   };
 
@@ -83,12 +90,12 @@ function Form({ line }: { readonly line: Line }) {
   return (
     <form class="stack" onSubmit={(event) => void send(event)} noValidate>
       <CorrectedTime of={time} form={form} nowMs={nowMs.value} />
-      {before.map(([field]) => (
+      {fields.map(({ field, limit, of }) => (
         <Quantity
           key={field}
           label={WORDS.fields[field]}
-          limit={LIMIT_OF[field] as Limit}
-          of={slot(drafts, field)}
+          limit={limit}
+          of={of}
           form={form}
           at={`to.${field}`}
         />
@@ -100,14 +107,3 @@ function Form({ line }: { readonly line: Line }) {
     </form>
   );
 }
-
-/** One field of a record of drafts, as a form field takes it. */
-const slot = (drafts: Signal<Partial<Record<Field, Draft>>>, field: Field): Signal<Draft> =>
-  ({
-    get value() {
-      return drafts.value[field] ?? { text: '', unit: 'g' };
-    },
-    set value(next: Draft) {
-      drafts.value = { ...drafts.value, [field]: next };
-    },
-  }) as Signal<Draft>;

@@ -1,4 +1,5 @@
 import { CHART } from '../../words/common';
+import { HeadRow } from '../frame/head-row';
 
 export interface ChartAxis {
   /** With its unit: "days", "solvent held, % of the film". */
@@ -133,15 +134,7 @@ function NumbersTable({ describe, head, rows }: LineChartProps['table'] & { read
       <summary>{CHART.asTable}</summary>
       <table class="digits">
         <caption class="heard">{describe}</caption>
-        <thead>
-          <tr>
-            {head.map((name) => (
-              <th key={name} scope="col">
-                {name}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <HeadRow heads={head} />
         <tbody>
           {rows.map((row) => (
             <tr key={row.join('|')}>

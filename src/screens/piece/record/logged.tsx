@@ -1,3 +1,4 @@
+import { HeadRow } from '../../../parts/frame/head-row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { RECORD as WORDS } from '../../../words/piece/record';
 import { clockWords, dateWords } from '../../../words/times';
@@ -17,15 +18,7 @@ export function Logged({ withUndone }: { readonly withUndone: boolean }) {
       <section>
         <h3>{WORDS.history}</h3>
         <table>
-          <thead>
-            <tr>
-              {[columns.when, columns.what, columns.how].map((head) => (
-                <th key={head} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
+          <HeadRow heads={[columns.when, columns.what, columns.how]} />
           <tbody>
             {events.map(({ id, atMs, what, how, isUndone }) => (
               <tr key={id} data-undone={isUndone || undefined}>

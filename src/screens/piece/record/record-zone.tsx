@@ -1,5 +1,6 @@
 import type { Outlook } from '../../../actions/outlook/outlook';
 import { filmLayers, OLD_FINISH } from '../../../parts/film/piece-film';
+import { HeadRow } from '../../../parts/frame/head-row';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import type { Material } from '../../../shop/record/materials';
 import type { ZoneFacts } from '../../../shop/record/zone-facts';
@@ -55,15 +56,7 @@ function Layers({ facts: { stand, own }, outlook }: Omit<RecordZoneProps, 'numbe
     <>
       <table>
         <caption>{WORDS.layersAdded}</caption>
-        <thead>
-          <tr>
-            {[WORDS.layer, WORDS.when, WORDS.material, WORDS.how, WORDS.now].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <HeadRow heads={[WORDS.layer, WORDS.when, WORDS.material, WORDS.how, WORDS.now]} />
         <tbody>
           {own.map(({ id, atMs, jar, how, film }, i) => {
             const now = nowOf.get(id);

@@ -4,6 +4,7 @@ import { Refusal } from '../../../parts/fields/refusal';
 import { SelectField } from '../../../parts/fields/select-field';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
+import { HeadRow } from '../../../parts/frame/head-row';
 import { Notice } from '../../../parts/frame/notice';
 import { Page, Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
@@ -92,15 +93,7 @@ function Rows({ rows }: Pick<TonerState, 'rows'>) {
   return (
     <Section title={WORDS.rows}>
       <table class="toner-rows digits">
-        <thead>
-          <tr>
-            {[WORDS.pass, WORDS.colour, WORDS.difference].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <HeadRow heads={[WORDS.pass, WORDS.colour, WORDS.difference]} />
         <tbody>
           {rows.map(({ passes, lab: { L, a, b }, dE00, isRead }) => (
             <tr key={`${passes} ${isRead}`}>

@@ -1,3 +1,4 @@
+import { HeadRow } from '../../../parts/frame/head-row';
 import { toInstantMs } from '../../../planner/local-day';
 import type { PlannedStep } from '../../../planner/plan';
 import { stepName } from '../../../planner/say';
@@ -15,15 +16,7 @@ export function TimelineTable({ plan, bench, pieces, nameOf }: TimelineProps) {
       <summary>{PLAN_WORDS.asTable}</summary>
       <table class="digits">
         <caption class="heard">{PLAN_WORDS.timeline}</caption>
-        <thead>
-          <tr>
-            {PLAN_WORDS.columns.map((column) => (
-              <th key={column} scope="col">
-                {column}
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <HeadRow heads={PLAN_WORDS.columns} />
         <tbody>
           {pieces.map(({ pieceId, earliest, likely, promise, isHeld }) => {
             const promised = bench.pieces.find(({ id }) => id === pieceId)?.promised;
