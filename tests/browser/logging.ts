@@ -69,7 +69,13 @@ export const rows = (page: Page): Promise<unknown[]> =>
       new Promise<unknown[]>((resolve, reject) => {
         const opening = indexedDB.open('coatwait');
         opening.onerror = () => reject(opening.error);
+        // There is none just now: it is the app's to make, and one without its table would stand in the app's way.
+        opening.onupgradeneeded = () => opening.transaction?.abort();
         opening.onsuccess = () => {
+          if (!opening.result.objectStoreNames.contains('entries')) {
+            opening.result.close();
+            return reject(new Error('The database has no table yet.'));
+          }
           const asking = opening.result.transaction('entries').objectStore('entries').getAll();
           asking.onerror = () => reject(asking.error);
           asking.onsuccess = () => {
