@@ -75,9 +75,15 @@ describe('what was done', () => {
     const file = await open.actions.exportBackup();
     expect(file.name).toBe('coatwait-2026-03-10.zip');
     const other = await aShop();
-    expect(await other.actions.importBackup(file)).toEqual({ ok: true, value: { entries: 3, unread: 0 } });
+    expect(await other.actions.importBackup(file)).toEqual({
+      ok: true,
+      value: { entries: 3, unread: 0, photos: 0, photosLeft: 0 },
+    });
     expect(stateOf(other)).toEqual(stateOf(open));
-    expect(await other.actions.importBackup(file)).toEqual({ ok: true, value: { entries: 0, unread: 0 } });
+    expect(await other.actions.importBackup(file)).toEqual({
+      ok: true,
+      value: { entries: 0, unread: 0, photos: 0, photosLeft: 0 },
+    });
   });
 });
 

@@ -37,12 +37,14 @@ async function aBackup(): Promise<File> {
 }
 
 const FULL: StorageFailure = { kind: 'full' };
+const NO_ANSWER: StorageFailure = { kind: 'no-answer' };
+const UNAVAILABLE: StorageFailure = { kind: 'unavailable', cause: 'a private window' };
 const fullStore = (): Store => {
   const store = storeOn(newName());
   return { ...store, keep: async () => fail(FULL) };
 };
 
-describe('a backup is brought in whole, or nothing of it is', () => {
+describe('the entries of a backup come in whole, or none of them', () => {
   test('with its photos, byte for byte; and once more it brings nothing', async () => {
     const file = await aBackup();
     const photos = photosFor(99);
@@ -50,23 +52,53 @@ describe('a backup is brought in whole, or nothing of it is', () => {
     expect(done(await importBackup(needs, file, photos))).toEqual({
       entries: shop.value.entries.size,
       unread: 0,
+      photos: 3,
+      photosLeft: 0,
     });
     expect(await Promise.all([...photos.kept.values()].map((one) => one.text()))).toEqual([
       'one',
       'two',
       'three',
     ]);
-    expect(done(await importBackup(needs, file, photos))).toEqual({ entries: 0, unread: 0 });
+    expect(done(await importBackup(needs, file, photos))).toEqual({
+      entries: 0,
+      unread: 0,
+      photos: 0,
+      photosLeft: 0,
+    });
   });
 
-  test.each([
-    { why: 'a device that is full after two photos', photos: photosFor(2), store: storeOn(newName()) },
-    { why: 'a device that is full after the photos', photos: photosFor(99), store: fullStore() },
-  ])('$why keeps neither photo nor entry', async ({ photos, store }) => {
-    const { needs, shop } = await aShop({ store });
+  test('a device that is full keeps neither photo nor entry', async () => {
+    const photos = photosFor(99);
+    const { needs, shop } = await aShop({ store: fullStore() });
     expect(await importBackup(needs, await aBackup(), photos)).toMatchObject({ ok: false });
     expect(photos.kept.size).toBe(0);
     expect(shop.value.entries.size).toBe(0);
+  });
+
+  test.each([
+    { why: 'the second of three', fails: [2], failure: FULL, left: 1, asked: 3 },
+    { why: 'all three', fails: [1, 2, 3], failure: UNAVAILABLE, left: 3, asked: 3 },
+    { why: 'the second, after ten seconds', fails: [2], failure: NO_ANSWER, left: 2, asked: 2 },
+  ])('entries come in where a photo cannot: $why', async ({ fails, failure, left, asked }) => {
+    const file = await aBackup();
+    const photos = photosFor(99);
+    let count = 0;
+    const picky: Photos = {
+      ...photos,
+      keep: async (id, picture) => (fails.includes(++count) ? fail(failure) : photos.keep(id, picture)),
+    };
+    const { needs, shop } = await aShop();
+    const { entries, photosLeft } = done(await importBackup(needs, file, picky));
+    expect([entries, photosLeft, count]).toEqual([shop.value.entries.size, left, asked]);
+    expect(entries).toBeGreaterThan(3);
+    // With room made, the same file brings what was left.
+    expect(done(await importBackup(needs, file, photos))).toMatchObject({
+      entries: 0,
+      photos: left,
+      photosLeft: 0,
+    });
+    expect(photos.kept.size).toBe(3);
   });
 
   test('a file that is gone by the time it is read is told as that', async () => {

@@ -51,8 +51,13 @@ export function Backup() {
     onProgress(0, 0);
     const taken = await actions.importBackup(file, undefined, { onProgress, signal: stopping.signal });
     reading.value = undefined;
-    if (taken.ok) showToast({ text: WORDS.taken(taken.value.entries, taken.value.unread) });
-    else problem.value = { title: WORDS.refused, text: taken.failure.sentence };
+    if (!taken.ok) {
+      problem.value = { title: WORDS.refused, text: taken.failure.sentence };
+      return;
+    }
+    const { entries, photos, photosLeft, unread } = taken.value;
+    showToast({ text: WORDS.taken(entries, photos, unread) });
+    if (photosLeft > 0) problem.value = { title: WORDS.photosLeft, text: WORDS.photosLeftText(photosLeft) };
   }
 
   return (

@@ -1,5 +1,8 @@
 // English text of the settings and the backup.
 
+const some = (count: number, one: string, more: string): string | undefined =>
+  count === 0 ? undefined : count === 1 ? `1 ${one}` : `${count} ${more}`;
+
 export const MORE_WORDS = {
   title: 'Settings and backup',
   units: { title: 'Units', label: 'Units', metric: 'Metric', us: 'US' },
@@ -30,16 +33,17 @@ export const MORE_WORDS = {
     write: 'Save a backup',
     read: 'Restore a backup',
     written: (name: string): string => `Saved: ${name}.`,
-    taken: (count: number, unread: number): string => {
-      const restored =
-        count === 0
-          ? 'Nothing new in this file.'
-          : count === 1
-            ? '1 entry restored.'
-            : `${count} entries restored.`;
-      if (unread === 0) return restored;
-      return `${restored} ${unread === 1 ? '1 could not be read; it is' : `${unread} could not be read; they are`} kept as is and named on this page.`;
+    taken: (count: number, photos: number, unread: number): string => {
+      const restored = [some(count, 'entry', 'entries'), some(photos, 'photo', 'photos')]
+        .filter((one) => one !== undefined)
+        .join(' and ');
+      const whole = restored === '' ? 'Nothing new in this file.' : `${restored} restored.`;
+      if (unread === 0) return whole;
+      return `${whole} ${unread === 1 ? '1 could not be read; it is' : `${unread} could not be read; they are`} kept as is and named on this page.`;
     },
+    photosLeft: 'Not every photo was kept',
+    photosLeftText: (count: number): string =>
+      `This phone would not keep ${some(count, 'photo', 'photos')} of this backup. Make room, then restore the same file again.`,
     reading: 'Reading the backup',
     stop: 'Stop',
     refused: 'Nothing was restored',
