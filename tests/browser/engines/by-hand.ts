@@ -45,6 +45,14 @@ export const byHand = (engine: Engine) => ({
   to: (hash: string) =>
     engine.run(`location.hash = args[0]; await new Promise((resolve) => setTimeout(resolve, 300));`, hash),
   isKept: () => engine.run(`${HELP} await until(() => navigator.serviceWorker.controller, 'the worker');`),
+  /** Whether this window keeps a Blob in a database of its own. */
+  canKeepBlob: () =>
+    engine.run<boolean>(
+      `const answer = (asked) => new Promise((resolve, reject) => { asked.onsuccess = () => resolve(asked.result); asked.onerror = () => reject(asked.error); });
+       const opening = indexedDB.open('a-blob'); opening.onupgradeneeded = () => opening.result.createObjectStore('rows');
+       const rows = (await answer(opening)).transaction('rows', 'readwrite').objectStore('rows');
+       try { await answer(rows.put(new Blob(['x']), 'x')); return true; } catch { return false; }`,
+    ),
   /** What the app would save as a file, in base64. */
   saved: (name: string) =>
     engine.run<string>(

@@ -4,7 +4,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { serveInFolder } from '../static-host';
 import { byHand } from './by-hand';
 import { type Engine, openChromium, openFirefox, openWebKit } from './engine';
-import { type Rgb, readPhoto } from './read-photo';
+import { drawCard, type Rgb, readPhoto } from './read-photo';
 
 const ENGINES = [
   { name: 'Chromium', open: openChromium },
@@ -34,48 +34,89 @@ async function keepPicture(name: string): Promise<void> {
   if (picture) writeFileSync(`shots/engine-${name.replace(/\W+/g, '-')}.png`, picture);
 }
 
+/** How long each step took here, 300 ms for every change of page among it; printed, never judged. */
+function stepTimes() {
+  const took: string[] = [];
+  return {
+    async step<Value>(name: string, act: () => Promise<Value>): Promise<Value> {
+      const startMs = performance.now();
+      const done = await act();
+      took.push(`${name} ${Math.round(performance.now() - startMs)}`);
+      return done;
+    },
+    say: () => took.join(', '),
+  };
+}
+
 describe.each(ENGINES)('in $name', ({ name, open }) => {
   test(`the main job, without a network, and a backup out and in: ${name}`, async () => {
     engine = await open();
-    const { tap, fill, see, seeOne, to, isKept, saved, give } = byHand(engine);
-    await engine.goTo(host.address);
-    await see('Nothing on the bench yet');
-    await isKept();
-    await to('#/piece/new');
-    await fill('Name', 'Small box');
-    await tap('Start this piece');
-    await see('Ready for');
-    await to('#/mix/jar/new');
-    await fill('Name of the jar', 'Clear gloss');
-    await tap('Fill the jar');
-    await see('Clear gloss is filled.');
-    await to('#/lay');
-    if ((await seeOne('Read and done', 'Log it')) === 'Read and done') await tap('Read and done');
-    await tap('Log it');
-    await see('Coat 1 logged on Small box.');
-    await to('#/bench');
-    await see('Small box');
-    await see('ecoat'); // the estimator's worker has answered with a band
-    host.pause();
-    await engine.goTo(`${host.address}?again`);
-    await see('Small box');
-    host.goOn();
+    const { tap, fill, see, seeOne, to, isKept, saved, give, canKeepBlob } = byHand(engine);
+    const { step, say } = stepTimes();
+    await step('first start', async () => {
+      await engine?.goTo(host.address);
+      await see('Nothing on the bench yet');
+    });
+    await step('kept for offline', isKept);
+    await step('piece', async () => {
+      await to('#/piece/new');
+      await fill('Name', 'Small box');
+      await tap('Start this piece');
+      await see('Ready for');
+    });
+    const piece = await engine.run<string>('return location.hash;');
+    await step('jar', async () => {
+      await to('#/mix/jar/new');
+      await fill('Name of the jar', 'Clear gloss');
+      await tap('Fill the jar');
+      await see('Clear gloss is filled.');
+    });
+    await step('coat', async () => {
+      await to('#/lay');
+      if ((await seeOne('Read and done', 'Log it')) === 'Read and done') await tap('Read and done');
+      await tap('Log it');
+      await see('Coat 1 logged on Small box.');
+    });
+    await step('times', async () => {
+      await to('#/bench');
+      await see('Small box');
+      await see('ecoat'); // the estimator's worker has answered with a band
+    });
+    await step('photo of the piece', async () => {
+      await to(`${piece}/photos`);
+      await see('Take or choose a photo');
+      await give(await drawCard(engine as Engine, CARD, SAMPLE), 'box.jpg', 'image/jpeg');
+      await see('Photo saved.');
+    });
+    await step('start without a network', async () => {
+      host.pause();
+      await engine?.goTo(`${host.address}?again`);
+      await see('Small box');
+      host.goOn();
+    });
     await to('#/more');
-    if (backup !== undefined) {
-      await give(backup, 'backup.zip', 'application/zip'); // from the engine before
-      await see('restored.');
-    }
-    backup = await saved('Save a backup');
-    expect(atob(backup).startsWith('PK')).toBe(true);
+    if (backup !== undefined)
+      await step('restore', async () => {
+        await give(backup as string, 'backup.zip', 'application/zip'); // from the engine before
+        expect(await see('restored.')).toMatch(/entries and [12] photos? restored/); // one more by each engine
+      });
+    await step('backup', async () => {
+      backup = await saved('Save a backup');
+    });
+    expect(atob(backup ?? '').startsWith('PK')).toBe(true);
+    // WebKit under automation is a private window: it refuses a Blob, and keeps the photo all the same.
+    expect(await canKeepBlob()).toBe(name !== 'WebKit');
     await tap('Demo shop');
     await tap('Open the demo shop');
     await see('All invented.');
-    await to('#/match');
-    await tap('Tea caddy, old white');
-    digits.push((await see('ΔE00')).match(/[\d.,\u2212]+(?=\s|$)/gm));
+    await step('match', async () => {
+      await to('#/match');
+      await tap('Tea caddy, old white');
+      digits.push((await see('ΔE00')).match(/[\d.,\u2212]+(?=\s|$)/gm));
+    });
     expect(digits.at(-1)?.length).toBeGreaterThan(8);
     expect(digits.at(-1)).toEqual(digits[0]); // every engine works out the same digits
-    const lab = await readPhoto(engine, CARD, SAMPLE);
+    const lab = await step('photo read', () => readPhoto(engine as Engine, CARD, SAMPLE));
     const { l, a, b } = converter('lab65')({
       mode: 'rgb',
       r: SAMPLE[0] / 255,
@@ -84,6 +125,6 @@ describe.each(ENGINES)('in $name', ({ name, open }) => {
     });
     for (const [i, expected] of [l, a, b].entries())
       expect(Math.abs((lab[i] ?? Number.NaN) - expected)).toBeLessThan(1); // JPEG rounds a level: 0.4 at most here
-    console.log(`${name} reads the photo as ${lab.join(' / ')}`);
+    console.log(`${name} reads the photo as ${lab.join(' / ')}; ms: ${say()}`);
   });
 });

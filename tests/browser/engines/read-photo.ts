@@ -12,7 +12,7 @@ const TOUCHES = [
 ];
 
 /** Draws a photo, a grey card on the left and the sample on the right, as JPEG in base64: flat, so nothing is lost but a rounding. */
-const draw = (engine: Engine, card: Rgb, sample: Rgb): Promise<string> =>
+export const drawCard = (engine: Engine, card: Rgb, sample: Rgb): Promise<string> =>
   engine.run(
     `const canvas = document.createElement('canvas'); canvas.width = 480; canvas.height = 320;
      const pen = canvas.getContext('2d');
@@ -28,7 +28,7 @@ export async function readPhoto(engine: Engine, card: Rgb, sample: Rgb): Promise
   await engine.run(`location.hash += '/photo/target';`);
   await see('Take or choose a photo');
   await tap('Grey card');
-  await give(await draw(engine, card, sample), 'card.jpg', 'image/jpeg');
+  await give(await drawCard(engine, card, sample), 'card.jpg', 'image/jpeg');
   await see('Mark by touch');
   await engine.run(
     `const shown = () => document.querySelector('.photo img');
