@@ -50,7 +50,7 @@ test('Firefox: a reload during the first visit is no new version, and a half los
 /** How far the page runs off the side of a phone of that width: its own page in a frame, since WebKit's window is never so narrow. */
 const overTheSide = (hash: string, width: number) =>
   engine.run<number>(
-    `const frame = document.createElement('iframe'); frame.width = args[1]; frame.height = 640; frame.src = './' + args[0];
+    `const frame = document.createElement('iframe'); frame.width = args[1]; frame.height = 640; frame.style.border = 0; frame.src = './' + args[0];
      document.body.append(frame); await new Promise((resolve) => { frame.onload = resolve; });
      const { documentElement: page } = frame.contentDocument;
      const endMs = Date.now() + 20000;
