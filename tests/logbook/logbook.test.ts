@@ -197,7 +197,7 @@ describe('strike', () => {
 describe('open', () => {
   test('gives the same shop after the tab was killed', async () => {
     const { name } = await setUp();
-    // Twelve coats, three a day two hours apart, over four days: the case of issue 2.
+    // Twelve coats, three a day two hours apart, over four days.
     const late = logbookOn(storeOn(name), DAY_1_MS + 96 * HOUR_MS);
     await late.open();
     for (let coat = 0; coat < 12; coat++)

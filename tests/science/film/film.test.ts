@@ -68,7 +68,7 @@ describe('thinning, of the lacquer and of the mix', () => {
   });
 });
 
-describe('scenario B: an instrument in full clear (practice.md: expected by a competent finisher)', () => {
+describe('an instrument in full clear (common practice, no source: what a finisher expects)', () => {
   const thinning = thinnedOfLacquer(0.5);
   const solids = 0.22 * (1 - asOfMix(thinning).fraction);
   // Filled once a day at 10 to 20 mL: twelve coats, three a day, four fillings.
@@ -90,7 +90,7 @@ describe('scenario B: an instrument in full clear (practice.md: expected by a co
   });
 });
 
-test('scenario E: 0.46 m2 at 90 um wet, transfer 40 %, three coats needs about 310 mL (practice.md)', () => {
+test('0.46 m2 at 90 um wet, transfer 40 %, three coats need about 310 mL (common practice, no source)', () => {
   const job = {
     areaM2: 0.46,
     wetFilmM: 90 * UM,

@@ -94,7 +94,7 @@ describe('any weigh-up', () => {
   });
 });
 
-describe('a 0.01 g scale (scenario A of practice.md)', () => {
+describe('a 0.01 g scale, a batch of 30 g', () => {
   test.each([
     { grams: 0.135, uncertainty: 0.037, verdict: 'fine' },
     { grams: 0.105, uncertainty: 0.048, verdict: 'fine' },
@@ -136,7 +136,7 @@ describe('a 0.01 g scale (scenario A of practice.md)', () => {
   });
 });
 
-describe('scenario E of practice.md: scaling drops', () => {
+describe('scaling drops', () => {
   const dropMassKg = 0.034 * G;
   const shelf: Ingredient[] = [
     { id: 'white', kind: 'white-base', densityKgM3: 1150 },

@@ -1,6 +1,9 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import { mixFacts } from '../../../actions/mix/mix-facts';
 import { mixSentence } from '../../../actions/mix/mix-refused';
-import { touchTimeS } from '../../../actions/mix/touch-time';
+import { touchTime } from '../../../actions/mix/touch-time';
+import type { Band } from '../../../estimator/estimate';
 import { quantity } from '../../../logbook/typed';
 import { LinkButton } from '../../../parts/frame/button';
 import { Fold } from '../../../parts/frame/fold';
@@ -14,7 +17,7 @@ import type { MixFailure } from '../../../science/mixing/failure';
 import type { Batch } from '../../../science/mixing/ingredient';
 import { lacquerShare } from '../../../science/mixing/toner';
 import { lowestFlashPointC } from '../../../science/solvents/blend';
-import { jarFilm } from '../../../shop/jar/film';
+import { type JarFilm, jarFilm } from '../../../shop/jar/film';
 import { mixedProduct } from '../../../shop/jar/mixed-product';
 import { mixIngredients } from '../../../shop/recipe/ingredients';
 import { toKelvin, umToMetres } from '../../../units';
@@ -38,6 +41,7 @@ export function WhatItIs({ batch, isToner = false }: { readonly batch: Batch; re
   const { shop } = useShop();
   const units = useUnits();
   const facts = mixFacts(batch, shop.value);
+  const touch = useTouch(batch, shop.value);
   if (!facts.ok) return <Cannot failure={facts.failure} />;
   const { solvents, ofCritical } = facts.value;
   const missing = firstFailure(Object.values(facts.value));
@@ -45,7 +49,7 @@ export function WhatItIs({ batch, isToner = false }: { readonly batch: Batch; re
     <>
       <Fold title={WORDS.is} brief={solidsOf(facts.value)}>
         {missing && <p class="quiet">{mixSentence(missing, shop.value)}</p>}
-        <Facts rows={factRows(facts.value, batch, units, shop.value)} />
+        <Facts rows={factRows(facts.value, units, touch)} />
         {ofCritical.ok && ofCritical.value > OPEN_FILM && <Notice kind="caution">{WORDS.openFilm}</Notice>}
         {isToner && <TonerShare share={lacquerShare(batch, mixIngredients(shop.value.ingredients))} />}
         <p class="quiet small">
@@ -79,7 +83,7 @@ type Shop = Parameters<typeof mixFacts>[1];
 const firstFailure = (facts: readonly (Result<unknown, MixFailure> | string)[]): MixFailure | undefined =>
   facts.flatMap((fact) => (typeof fact === 'object' && !fact.ok ? [fact.failure] : []))[0];
 
-function factRows(facts: MixFacts, batch: Batch, units: UnitSystem, shop: Shop): [string, string][] {
+function factRows(facts: MixFacts, units: UnitSystem, touch: Band | undefined): [string, string][] {
   const rows: [string, string][] = [];
   const put = <Value,>(name: string, fact: Result<Value, MixFailure>, write: (value: Value) => string) => {
     if (fact.ok) rows.push([name, write(fact.value)]);
@@ -100,24 +104,46 @@ function factRows(facts: MixFacts, batch: Batch, units: UnitSystem, shop: Shop):
   put(WORDS.film(filmWords(WET_M, units)), facts.volumeSolids, (value) =>
     filmWords(dryFilm(WET_M, value), units),
   );
-  const touchS = touchOf(batch, shop);
-  if (touchS !== undefined) rows.push([WORDS.touch, spanWords(touchS * 1000)]);
+  if (touch) {
+    const [likely, earliest, late] = [touch.likelyS, touch.earliestS, touch.lateS].map((timeS) =>
+      spanWords(timeS * 1000),
+    ) as [string, string, string];
+    rows.push([WORDS.touch, WORDS.touchBand(likely, earliest, late)]);
+  }
   return rows;
 }
 
-function touchOf(batch: Batch, shop: Shop): number | undefined {
+/** When a coat of it is dry to touch, worked out beside the page. */
+function useTouch(batch: Batch, shop: Shop): Band | undefined {
+  const { estimator } = useShop();
+  const touch = useSignal<Band | undefined>(undefined);
+  const asked = JSON.stringify(filmOf(batch, shop) ?? null);
+  useEffect(() => {
+    let isWanted = true;
+    const film: JarFilm | null = JSON.parse(asked);
+    touch.value = undefined;
+    if (film)
+      estimator
+        .then((of) => touchTime(film, of, WET_M))
+        .catch(() => undefined)
+        .then((band) => {
+          if (isWanted) touch.value = band;
+        });
+    return () => {
+      isWanted = false;
+    };
+  }, [asked, estimator, touch]);
+  return touch.value;
+}
+
+function filmOf(batch: Batch, shop: Shop): JarFilm | undefined {
   const mixed = mixedProduct(batch, shop, '-');
   if (!mixed.ok) return undefined;
   const { product, thinner, thinning, pigment } = mixed.value;
-  return touchTimeS(
-    jarFilm({
-      product: { ...product, volumeSolids: quantity(product.volumeSolids) },
-      thinner,
-      thinning: { ...thinning, percent: quantity(thinning.percent) },
-      ...(pigment
-        ? { pigment: { shape: pigment.shape, shareOfSolids: quantity(pigment.shareOfSolids) } }
-        : {}),
-    } as Parameters<typeof jarFilm>[0]),
-    WET_M,
-  );
+  return jarFilm({
+    product: { ...product, volumeSolids: quantity(product.volumeSolids) },
+    thinner,
+    thinning: { ...thinning, percent: quantity(thinning.percent) },
+    ...(pigment ? { pigment: { shape: pigment.shape, shareOfSolids: quantity(pigment.shareOfSolids) } } : {}),
+  } as Parameters<typeof jarFilm>[0]);
 }
