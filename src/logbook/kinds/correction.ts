@@ -2,11 +2,11 @@ import * as v from 'valibot';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { LIMITS } from '../limits';
 import { typed } from '../typed';
-import { COAT_FIELDS } from './coat';
+import { COAT_FIELDS, FilmByHalves } from './coat';
 import { entryOf, Id, Instant } from './envelope';
 
 /** What a person may have got wrong of an entry. Each kind takes those that it has itself (`fold/corrections.ts`). */
-const To = v.object({
+const TO = {
   at: v.exactOptional(Instant),
   piece: v.exactOptional(Id),
   jar: v.exactOptional(Id),
@@ -20,15 +20,19 @@ const To = v.object({
   scale: v.exactOptional(typed(LIMITS.mass)),
   temperature: v.exactOptional(typed(LIMITS.temperature)),
   humidity: v.exactOptional(typed(LIMITS.humidity)),
-});
+};
+
+const toOf = <const Fields extends v.ObjectEntries>(fields: Fields) =>
+  v.pipe(
+    v.object(fields),
+    v.check((to) => Object.keys(to).length > 0, LOGBOOK_WORDS.nothingCorrected),
+  );
 
 /** A later line that says what an earlier one should have said. It is undone like any other. */
 export const CORRECTION_KINDS = {
-  corrected: entryOf('corrected', {
-    entry: Id,
-    to: v.pipe(
-      To,
-      v.check((to) => Object.keys(to).length > 0, LOGBOOK_WORDS.nothingCorrected),
-    ),
-  }),
+  corrected: entryOf(
+    'corrected',
+    { entry: Id, to: toOf(TO) },
+    { to: toOf({ ...TO, film: v.exactOptional(FilmByHalves) }) },
+  ),
 };

@@ -3,9 +3,9 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import { zonesOf } from '../../logbook/fold/zones';
 import { COAT_WAYS } from '../../logbook/kinds/coat';
-import { COUNTS, LIMITS } from '../../logbook/limits';
+import { LIMITS } from '../../logbook/limits';
+import { passesProblem } from '../../parts/fields/passes-field';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
-import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import type { UnitSystem } from '../../words/quantities';
 
 export type CoatWay = (typeof COAT_WAYS)[number];
@@ -140,14 +140,6 @@ export const waysToSay = (how: CoatWay): readonly FilmBy[] =>
 /** The way that holds: the one chosen, unless this kind of coat cannot be said so. */
 export const wayOf = ({ how, by }: CoatDraft): FilmBy =>
   waysToSay(how).includes(by) ? by : (waysToSay(how)[0] ?? 'wet');
-
-/** What is wrong with a count of passes; halves are counted. */
-export function passesProblem(text: string): string | undefined {
-  const amount = parseNumber(text);
-  const { highest } = COUNTS.passes;
-  const isCount = amount !== undefined && Number.isInteger(amount * 2) && amount > 0 && amount <= highest;
-  return isCount ? undefined : LOGBOOK_WORDS.notHalves(highest);
-}
 
 const LIMIT_OF = { wet: LIMITS.wetFilm, passes: LIMITS.wetFilm, usual: LIMITS.dryFilm } as const;
 

@@ -1,19 +1,11 @@
 import { finishTraits } from '../../estimator/finishes/traits';
 import { COAT_WAYS } from '../../logbook/kinds/coat';
 import { Choice } from '../../parts/fields/choice';
-import { NumberField } from '../../parts/fields/number-field';
+import { PassesField } from '../../parts/fields/passes-field';
 import { TypedField } from '../../parts/fields/typed-field';
 import { useShop } from '../../parts/frame/shop-context';
 import { CAN_WORDS, LAY_WORDS } from '../../words/piece/lay';
-import {
-  amountShown,
-  type CoatDraft,
-  type FilmField,
-  passesProblem,
-  usualAmount,
-  wayOf,
-  waysToSay,
-} from './coat-draft';
+import { amountShown, type CoatDraft, type FilmField, usualAmount, wayOf, waysToSay } from './coat-draft';
 import { PadOil } from './pad-oil';
 
 interface FilmFieldsProps {
@@ -76,11 +68,11 @@ function Amount({ draft, onChange, isTried, fields }: FilmFieldsProps) {
   return (
     <>
       {by === 'passes' && (
-        <NumberField
-          label={LAY_WORDS.passes}
+        <PassesField
           text={draft.passes}
           onText={(passes) => onChange({ passes })}
-          problem={(isTried ? passesProblem(draft.passes) : undefined) ?? fields['film.passes']}
+          isTried={isTried}
+          refused={fields['film.passes']}
         />
       )}
       <TypedField

@@ -1,10 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { correct } from '../../actions/correct';
+import { parseNumber } from '../../logbook/as-typed';
 import type { Entry, EntryOf } from '../../logbook/entry';
 import type { Piece } from '../../logbook/fold/pieces';
-import { LIMITS } from '../../logbook/limits';
+import { LIMITS, type Limit } from '../../logbook/limits';
 import { CorrectedTime, timeChange } from '../../parts/fields/corrected-time';
 import { Quantity, Send } from '../../parts/fields/form-fields';
+import { PassesField, passesProblem } from '../../parts/fields/passes-field';
 import { SelectField } from '../../parts/fields/select-field';
 import { clockText, instantOf, type TimeChoice } from '../../parts/fields/time-choice';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
@@ -55,18 +57,22 @@ function CorrectForm({ entry, piece, what }: CorrectFormProps) {
   const jar = useSignal('jar' in entry ? entry.jar : undefined);
   const before = amountOf(entry);
   const amount = useSignal<Draft<'um' | 'mil'>>(before?.draft ?? { text: '', unit: 'um' });
+  const passes = useSignal(before?.passes);
   const shownMs = instantOf(time.value, nowMs.value);
-  const isWhole = !before || draftProblem(amount.value, before.limit) === undefined;
+  const isWhole =
+    (!before || draftProblem(amount.value, before.limit) === undefined) &&
+    (passes.value === undefined || passesProblem(passes.value) === undefined);
 
   /** What differs from what was said; a time that was not touched keeps its seconds. */
   const changes = (): To => {
     const { text, unit } = amount.value;
-    const isOther = before && (text !== before.draft.text || unit !== before.draft.unit);
+    const isOther =
+      before && (text !== before.draft.text || unit !== before.draft.unit || passes.value !== before.passes);
     return {
       ...timeChange(time.value, atMs, needs.now()),
       ...(pieceId.value !== piece.id && { piece: pieceId.value }),
       ...(jar.value !== undefined && 'jar' in entry && jar.value !== entry.jar && { jar: jar.value }),
-      ...(isOther && before.say(amount.value)),
+      ...(isOther && before.say(amount.value, parseNumber(passes.value ?? '') ?? 0)),
     };
   };
 
@@ -104,6 +110,16 @@ function CorrectForm({ entry, piece, what }: CorrectFormProps) {
           }}
         />
       )}
+      {passes.value !== undefined && (
+        <PassesField
+          text={passes.value}
+          onText={(text) => {
+            passes.value = text;
+          }}
+          isTried={form.isTried.value}
+          refused={form.refused.value?.fields['to.film.passes']}
+        />
+      )}
       {before && (
         <Quantity label={before.label} of={amount} limit={before.limit} form={form} at={before.at} />
       )}
@@ -115,15 +131,28 @@ function CorrectForm({ entry, piece, what }: CorrectFormProps) {
   );
 }
 
+type Um = Draft<'um' | 'mil'>;
+
+interface Amount {
+  readonly label: string;
+  readonly limit: Limit<readonly ['um', 'mil']>;
+  /** Where it stands in the correction. */
+  readonly at: string;
+  readonly draft: Um;
+  /** How many passes, where it is said by them. */
+  readonly passes?: string;
+  readonly say: (amount: Um, passes: number) => To;
+}
+
 /** How much an entry says, and how it is said otherwise. */
-function amountOf(entry: Entry) {
+function amountOf(entry: Entry): Amount | undefined {
   if (entry.kind === 'sanded')
     return {
       label: WORDS.removed,
       limit: LIMITS.removed,
       at: 'to.removed',
       draft: entry.removed,
-      say: (removed: Draft<'um' | 'mil'>): To => ({ removed }),
+      say: (removed) => ({ removed }),
     };
   if (entry.kind !== 'coat-laid') return undefined;
   const { film } = entry;
@@ -133,7 +162,7 @@ function amountOf(entry: Entry) {
       limit: LIMITS.wetFilm,
       at: 'to.film.wetFilm',
       draft: film.wetFilm,
-      say: (wetFilm: Draft<'um' | 'mil'>): To => ({ film: { ...film, wetFilm } }),
+      say: (wetFilm) => ({ film: { ...film, wetFilm } }),
     };
   if (film.by === 'passes')
     return {
@@ -141,13 +170,14 @@ function amountOf(entry: Entry) {
       limit: LIMITS.wetFilm,
       at: 'to.film.perPass',
       draft: film.perPass,
-      say: (perPass: Draft<'um' | 'mil'>): To => ({ film: { ...film, perPass } }),
+      passes: String(film.passes),
+      say: (perPass, passes) => ({ film: { ...film, perPass, passes } }),
     };
   return {
     label: WORDS.dryFilm,
     limit: LIMITS.dryFilm,
     at: 'to.film.dryFilm',
     draft: film.dryFilm,
-    say: (dryFilm: Draft<'um' | 'mil'>): To => ({ film: { ...film, dryFilm } }),
+    say: (dryFilm) => ({ film: { ...film, dryFilm } }),
   };
 }

@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import type { Entry, EntryBody, EntryOf } from '../../../src/logbook/entry';
+import {
+  type Entry,
+  type EntryBody,
+  type EntryOf,
+  inItsVersion,
+  parseEntry,
+} from '../../../src/logbook/entry';
 import { createFold, fold } from '../../../src/logbook/fold/fold';
 import {
+  A_YEAR_ON_MS,
   check,
   correct,
   DAY_1_MS,
@@ -155,6 +162,21 @@ describe('a corrected entry counts as if it had been said so', () => {
       v: 2,
       zoneId: id(0xc1),
     });
+  });
+});
+
+test('half a pass of a toner is corrected, by a line that only the newer app reads', () => {
+  const film = { by: 'passes', passes: 3.5, perPass: um('12') } as const;
+  const half = { ...layCoat(), film } as EntryBody;
+  const to = { film: { ...film, perPass: um('14') } };
+  const line = inItsVersion(entry(20, correct(id(9), to)));
+  expect(line.v).toBe(2);
+  expect(parseEntry(line, A_YEAR_ON_MS)).toEqual({ ok: true, value: line });
+  expect(inItsVersion(entry(20, correct(id(9), { film: { ...to.film, passes: 3 } }))).v).toBe(1);
+  const shop = fold([...log, inItsVersion(entry(9, half)), line]);
+  expect(shop.pieces.get(PIECE)?.coats.at(-1)?.film).toMatchObject({
+    passes: 3.5,
+    perPass: { typed: um('14') },
   });
 });
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
+import { passesProblem } from '../../../src/parts/fields/passes-field';
 import {
   type CoatDraft,
   fieldOf,
   filmSaid,
   isFilmWhole,
-  passesProblem,
   prefilled,
   wayOf,
   waysToSay,
