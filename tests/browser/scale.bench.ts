@@ -3,68 +3,14 @@ import { inject, test } from 'vitest';
 import { say } from '../bench/clock';
 import { tenYears } from '../bench/ten-years';
 import { launch, MOBILE } from './browser';
+import { fillDatabases, watchBench } from './ten-years-in';
 
 // Prints how the built app holds with ten years in it, in Chromium slowed down four times: 50,000 entries, 2,000 photos of 300 KB.
 const base = inject('baseUrl');
 const SLOW_DOWN = 4;
 const ENTRIES = Number(process.env['ENTRIES'] ?? 50_000);
 const PHOTOS = Number(process.env['PHOTOS'] ?? 2_000);
-const PHOTO_BYTES = 300_000;
 const COATS = 6;
-
-/** Fills the databases as the app would have over the years. */
-async function fill(page: Page, entries: readonly unknown[]): Promise<void> {
-  const rows = JSON.stringify(entries);
-  await page.evaluate(
-    async ({ rows, photos, bytes }) => {
-      const open = (name: string, table: string): Promise<IDBDatabase> =>
-        new Promise((resolve, reject) => {
-          const opening = indexedDB.open(name);
-          opening.onupgradeneeded = () => opening.result.createObjectStore(table);
-          opening.onsuccess = () => resolve(opening.result);
-          opening.onerror = () => reject(opening.error);
-        });
-      const put = async (name: string, table: string, some: [string, unknown][]): Promise<void> => {
-        const database = await open(name, table);
-        const transaction = database.transaction(table, 'readwrite');
-        for (const [key, value] of some) transaction.objectStore(table).put(value, key);
-        await new Promise((resolve, reject) => {
-          transaction.oncomplete = resolve;
-          transaction.onabort = () => reject(transaction.error);
-        });
-        database.close();
-      };
-      const all = JSON.parse(rows) as { id: string }[];
-      await put(
-        'coatwait',
-        'entries',
-        all.map((entry) => [entry.id, entry]),
-      );
-      for (let first = 0; first < photos; first += 100) {
-        const some = Array.from({ length: Math.min(100, photos - first) }, (_, n): [string, Blob] => {
-          const noise = new Uint8Array(bytes);
-          for (let at = 0; at < bytes; at += 65_536)
-            crypto.getRandomValues(noise.subarray(at, Math.min(bytes, at + 65_536)));
-          return [`photo-${first + n}`, new Blob([noise], { type: 'image/jpeg' })];
-        });
-        await put('coatwait-photos', 'photos', some);
-      }
-    },
-    { rows, photos: PHOTOS, bytes: PHOTO_BYTES },
-  );
-}
-
-/** Notes, in the page itself, when the bench can first be used. */
-const watch = (): void => {
-  const seen = globalThis as unknown as { usableMs?: number };
-  new MutationObserver((_, observer) => {
-    if (!document.querySelector('main .piece-row')) return;
-    observer.disconnect();
-    requestAnimationFrame(() => {
-      seen.usableMs ??= performance.now();
-    });
-  }).observe(document, { childList: true, subtree: true });
-};
 
 /** Processor time of the page's main thread so far, ms. */
 async function busyMs(devtools: CDPSession): Promise<number> {
@@ -131,7 +77,7 @@ test('ten years in it', async () => {
   await first.goto(base);
   await first.getByRole('heading', { level: 1 }).waitFor();
   await first.waitForFunction(() => navigator.serviceWorker.controller !== null);
-  await fill(first, tenYears(ENTRIES, Date.now() - 3_600_000));
+  await fillDatabases(first, tenYears(ENTRIES, Date.now() - 3_600_000), PHOTOS);
   await first.close();
 
   for (const slowDown of [SLOW_DOWN, SLOW_DOWN, SLOW_DOWN, 1, 1]) {
@@ -139,7 +85,7 @@ test('ten years in it', async () => {
     const devtools = await context.newCDPSession(page);
     await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
     await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowDown });
-    await page.addInitScript(watch);
+    await page.addInitScript(watchBench);
     await page.goto(base);
     await page.waitForFunction(() => 'usableMs' in globalThis, undefined, { timeout: 120_000 });
     const usableMs = await page.evaluate(() => (globalThis as unknown as { usableMs: number }).usableMs);

@@ -119,6 +119,18 @@ test('a chair rail is toned pass by pass: what is on, what is to go, and a half 
   await heading('3 passes on').waitFor();
   await button('Log half a pass').tap();
   await heading('3.5 passes on').waitFor();
+  const toned = here();
+  await goTo(toned.replace(/[/]toner.*/, ''), 'Rail chair');
+  await link(/^Correct: Coat 4/).tap();
+  expect(await field('Passes').inputValue()).toBe('0.5');
+  await field('Passes').fill('0.3');
+  await button('Save the correction').tap();
+  await page.getByText(/^Give whole or half passes/).waitFor();
+  await field('Passes').fill('1.5');
+  await button('Save the correction').tap();
+  await page.getByText(/^Coat 4.* corrected\.$/).waitFor();
+  await goTo(toned, 'Toner, pass by pass');
+  await heading('4.5 passes on').waitFor();
   await read(/^As it is now/, [64, 20, 42]);
   await said('It is darker than the target already. A toner cannot make it lighter.').waitFor();
 });

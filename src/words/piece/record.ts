@@ -10,6 +10,7 @@ export const tracedWords = (layers: readonly string[], nm: number): string =>
 export const RECORD = {
   title: 'Treatment record',
   preview: 'This is what goes out. Read it before you share it.',
+  coming: 'Thickness and dates are being worked out. In a moment it can go out.',
   print: 'Print',
   save: 'Save as a file',
   share: 'Share',
@@ -131,7 +132,7 @@ export const RECORD_FORM = {
   proposed: 'What was proposed',
   undoing: 'How to undo it',
   disclosure: 'Disclosure for a sale',
-  disclosureHint: 'Filled from the logbook. Change anything; it is kept as you write it.',
+  disclosureHint: 'Filled from the logbook and follows it, until you change it.',
   care: 'Care sheet',
   emptyHint: 'Left empty, the record says what the logbook knows.',
   save: 'Save',

@@ -1,5 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
+import { dryingStands, ownOutlooks } from '../../../actions/outlook/awaited';
+import type { Outlook } from '../../../actions/outlook/outlook';
+import type { Shop } from '../../../logbook/fold/fold';
+import type { Piece } from '../../../logbook/fold/pieces';
 import { documented } from '../../../logbook/fold/zones';
 import { Tick } from '../../../parts/fields/tick';
 import { Button, LinkButton } from '../../../parts/frame/button';
@@ -13,13 +17,21 @@ import { usePiece } from '../use-piece';
 import { RecordBody } from './record-body';
 import { recordFile } from './record-file';
 
+/** Whether a film of the piece is still being worked out: what went out now would say less than the logbook knows. */
+const areComing = (piece: Piece, shop: Shop, outlooks: ReadonlyMap<string, Outlook>): boolean =>
+  dryingStands(piece, shop).some(({ id }) => {
+    const outlook = ownOutlooks(piece, outlooks).get(id);
+    return outlook?.state !== 'failed' && (outlook?.state !== 'ready' || outlook.stale);
+  });
+
 /** The record of a piece as it goes out, shown before it is shared. */
 export function RecordPage() {
-  const { shop } = useShop();
+  const { shop, outlooks } = useShop();
   const { piece } = usePiece();
   const body = useRef<HTMLElement>(null);
   const withUndone = useSignal(false);
   const privateCount = documented(piece.id, shop.value).notes.filter(({ isPrivate }) => isPrivate).length;
+  const isComing = areComing(piece, shop.value, outlooks.value);
 
   async function give(how: (file: File) => unknown): Promise<void> {
     if (!body.current) return;
@@ -35,14 +47,14 @@ export function RecordPage() {
   return (
     <Page title={WORDS.title} backTo={linkTo('piece', piece.id)}>
       <div class="acts">
-        <Button kind="main" icon="print" onClick={() => print()}>
+        <Button kind="main" icon="print" onClick={() => print()} disabled={isComing}>
           {WORDS.print}
         </Button>
-        <Button icon="down" onClick={() => void give(download)}>
+        <Button icon="down" onClick={() => void give(download)} disabled={isComing}>
           {WORDS.save}
         </Button>
         {canShare(new File([''], 'record.html', { type: 'text/html' })) && (
-          <Button icon="share" onClick={() => void give(handOverFile)}>
+          <Button icon="share" onClick={() => void give(handOverFile)} disabled={isComing}>
             {WORDS.share}
           </Button>
         )}
@@ -59,8 +71,8 @@ export function RecordPage() {
           }}
         />
       </div>
-      <p class="quiet not-printed">
-        {WORDS.preview} {privateCount > 0 && WORDS.privateOut(privateCount)}
+      <p class="quiet not-printed" role="status">
+        {isComing ? WORDS.coming : WORDS.preview} {privateCount > 0 && WORDS.privateOut(privateCount)}
       </p>
       <article class="record" ref={body}>
         <RecordBody withUndone={withUndone.value} />

@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { useState } from 'preact/hooks';
 import { notePiece, wordRecord } from '../../../actions/record';
 import { documented } from '../../../logbook/fold/zones';
 import { Send, Words } from '../../../parts/fields/form-fields';
@@ -31,19 +32,26 @@ function RecordWords() {
   const { wording } = documented(piece.id, shop.value);
   const form = useForm();
   const facts = standsOf(piece, shop.value).map((stand) => zoneFacts(stand, shop.value));
+  const [known] = useState(() => ({
+    disclosure: disclosureFrom(facts),
+    care: careFrom(outlook, nowMs.peek()),
+  }));
   const drafts = {
     asked: useSignal(wording?.asked ?? ''),
     proposed: useSignal(wording?.proposed ?? ''),
     undoing: useSignal(wording?.undoing ?? ''),
-    disclosure: useSignal(wording?.disclosure ?? disclosureFrom(facts)),
-    care: useSignal(wording?.care ?? careFrom(outlook, nowMs.peek())),
+    disclosure: useSignal(wording?.disclosure ?? known.disclosure),
+    care: useSignal(wording?.care ?? known.care),
   };
 
   async function save(event: Event): Promise<void> {
     event.preventDefault();
     const goOn = fromHere();
+    // What was left as the logbook gave it goes on following the logbook.
     const said = Object.fromEntries(
-      Object.entries(drafts).flatMap(([name, { value }]) => (value.trim() ? [[name, value.trim()]] : [])),
+      Object.entries(drafts)
+        .map(([name, { value }]) => [name, value.trim()] as const)
+        .filter(([name, text]) => text !== '' && text !== (known as Record<string, string>)[name]),
     );
     const kept = await form.send(true, () => wordRecord(needs, { piece: piece.id, ...said }));
     if (!kept) return;
