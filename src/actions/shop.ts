@@ -50,6 +50,8 @@ export interface OpenShop {
   readonly isWhole: ReadonlySignal<boolean>;
   /** What the second copy has brought back, and how much it holds; undefined until it was asked. */
   readonly mended: ReadonlySignal<Mending | undefined>;
+  /** How many entries are being put back; 0 while an empty logbook asks the second copy. */
+  readonly puttingBack: ReadonlySignal<number | undefined>;
   /** What this device would not keep: in memory only. */
   readonly held: ReadonlySignal<Held | undefined>;
   /** The clock, moved on every 20 s. */
@@ -84,7 +86,7 @@ const REST_MS = 150;
 export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {}): Promise<OpenShop> {
   const world: ShopNeeds = { ...THE_WORLD, ...given, store: given.store ?? openStore(NAMES[which]) };
   const needs: ActionNeeds = { ...world, logbook: createLogbook(world) };
-  const { shop, setAside, held, mended, isWhole, openFirst, open, keepHeld } = needs.logbook;
+  const { shop, setAside, held, mended, puttingBack, isWhole, openFirst, open, keepHeld } = needs.logbook;
   const failure = signal<StorageFailure | undefined>(undefined);
   const reopen = async (): Promise<void> => {
     const opened = await open();
@@ -113,7 +115,7 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   whole.then(fetchActions).catch(() => undefined); // the first tap tries again
   const actions = bindActions(needs);
   const known = { isWhole, failure, nowMs, outlooks, cards, standings, settled, estimator };
-  const seen = { which, shop, setAside, held, mended, ...known };
+  const seen = { which, shop, setAside, held, mended, puttingBack, ...known };
   return { ...seen, actions, needs, look, reopen, leave, close };
 }
 

@@ -40,6 +40,8 @@ export interface Logbook {
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
   /** How many entries the second copy has brought back, and how many it holds; undefined until it was asked. */
   readonly mended: ReadonlySignal<Mending | undefined>;
+  /** How many entries the second copy is putting back; 0 while an empty logbook waits for what it says. Undefined otherwise. */
+  readonly puttingBack: ReadonlySignal<number | undefined>;
   /** Whether everything kept has been read: before that, what the first screens show is right, but not all is there. */
   readonly isWhole: ReadonlySignal<boolean>;
   /** Reads what the first screens need of a long logbook; nothing of a short one. */
@@ -75,6 +77,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
   const held = signal<Held | undefined>(undefined);
   const isWhole = signal(false);
   const mended = signal<Mending | undefined>(undefined);
+  const puttingBack = signal<number | undefined>(undefined);
   const setAside = signal<readonly SetAside[]>([]);
   // So that each is checked against a shop that holds the one before: a double tap starts one piece.
   const inTurn = createTurns();
@@ -157,15 +160,22 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     return kept;
   }
 
-  const book = { store, shop, setAside, held, mended, show };
+  const book = { store, shop, setAside, held, mended, puttingBack, show };
   /** Takes back what the database has lost; whether there is a second copy. */
   const mend = async (isBroken: boolean): Promise<boolean> => (await mending()).mend(book, isBroken);
+
+  /** An empty logbook may be a new one, or a lost one: the second copy says so, or is waited for no longer. */
+  async function askOfNothing(isMended: Promise<boolean>): Promise<void> {
+    puttingBack.value = 0;
+    await Promise.race([isMended, pause(MENDED_BY_MS)]);
+    if (puttingBack.value === 0) puttingBack.value = undefined;
+  }
 
   async function openWhole(): Promise<Result<void, StorageFailure>> {
     let opened = await load(store.loadAll(knownNow()));
     const isBroken = !opened.ok && opened.failure.kind !== 'no-answer'; // then another tab may only hold it up
     const isMended = isWhole.value && !isBroken ? undefined : mend(isBroken).catch(() => false);
-    if (shop.value.entries.size === 0) sureOfNothing = Promise.race([isMended, pause(MENDED_BY_MS)]);
+    if (shop.value.entries.size === 0 && isMended) sureOfNothing = askOfNothing(isMended);
     if (isBroken && (await isMended)) opened = succeed(undefined);
     if (opened.ok && !isWhole.value) void keepFirstPage().catch(() => undefined);
     void later().catch(() => undefined); // on the way before the first coat needs them
@@ -188,6 +198,7 @@ export function createLogbook({ store, now, zone, newId }: LogbookNeeds): Logboo
     append,
     isWhole,
     mended,
+    puttingBack,
     openFirst: () => load(store.loadFirst()),
     open: () => inTurn(openWhole),
     strike: (id) => append({ kind: 'struck', entry: id }),

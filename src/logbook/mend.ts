@@ -13,6 +13,9 @@ export interface Mending {
   readonly isAlone: boolean;
 }
 
+/** So long the screen has to say how much is put back, before that work holds it. */
+const SEEN_MS = 60;
+
 /** The logbook that is mended. */
 interface Book {
   readonly store: Store;
@@ -20,6 +23,7 @@ interface Book {
   readonly setAside: ReadonlySignal<readonly SetAside[]>;
   readonly held: ReadonlySignal<{ readonly entries: readonly Entry[] } | undefined>;
   readonly mended: Signal<Mending | undefined>;
+  readonly puttingBack: Signal<number | undefined>;
   readonly show: (loaded: Loaded) => void;
 }
 
@@ -28,16 +32,20 @@ interface Book {
  * @param isBroken whether the database gave nothing at all
  */
 export async function mend(
-  { store, shop, setAside, mended, show }: Book,
+  { store, shop, setAside, mended, puttingBack, show }: Book,
   isBroken: boolean,
 ): Promise<boolean> {
   const unread = setAside.value.filter(({ raw }) => raw === undefined).map(({ key }) => key);
-  const { brought, isBack, copied } = await store.mend(isBroken ? 'all' : unread);
+  const { brought, isBack, copied } = await store.mend(isBroken ? 'all' : unread, (rows) => {
+    puttingBack.value = rows;
+    return new Promise((resolve) => setTimeout(resolve, SEEN_MS));
+  });
   const count = brought.entries.length;
   const isAlone = isBroken && copied !== undefined && !(isBack && count > 0);
   batch(() => {
     show(news(brought, shop.value, []));
     mended.value = { count: isAlone ? 0 : count + (mended.value?.count ?? 0), copied, isAlone };
+    puttingBack.value = undefined;
   });
   return copied !== undefined;
 }

@@ -300,8 +300,9 @@ describe('a database that comes back empty', () => {
   function lost(answer: Promise<unknown>): Store {
     const store = storeOn(newName());
     const entries = [entry(1, startPiece()), entry(2, fillJar())];
-    const mend: Store['mend'] = async () => {
+    const mend: Store['mend'] = async (_, onFound) => {
       await answer;
+      await onFound(entries.length);
       return { brought: { entries, setAside: [] }, isBack: true, copied: entries.length };
     };
     return { ...store, mend };
@@ -326,9 +327,25 @@ describe('a database that comes back empty', () => {
     expect(coatsIn(logbook)).toHaveLength(1);
   });
 
+  test('says what it waits for, how much comes back, and nothing any more when it is there', async () => {
+    const logbook = logbookOn(lost(new Promise((resolve) => setTimeout(resolve, 100))));
+    const said: unknown[] = [];
+    logbook.puttingBack.subscribe((rows) => said.push([rows, logbook.shop.value.entries.size]));
+    await logbook.open();
+    await expect.poll(() => logbook.mended.value?.count).toBe(2);
+    // How many are in the shop meanwhile: never is nothing said of an empty one.
+    expect(said).toEqual([
+      [undefined, 0],
+      [0, 0],
+      [2, 0],
+      [undefined, 2],
+    ]);
+  });
+
   test('is logged over where the second copy does not answer: what happened can always be logged', async () => {
     const logbook = logbookOn(lost(new Promise(() => undefined)));
     await logbook.open();
     expect(await logbook.append(startPiece())).toMatchObject({ ok: true });
+    expect(logbook.puttingBack.value).toBeUndefined();
   }, 15_000);
 });

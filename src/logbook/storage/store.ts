@@ -63,8 +63,8 @@ export interface Store {
   keepFirst(page: FirstPage): Promise<void>;
   /** Keeps every row under its key, all or none, and tells the other tabs. */
   keep(rows: readonly Row[]): Promise<Result<void, StorageFailure>>;
-  /** What the database has lost and the second copy still has; it is put back into the database. */
-  mend(unread: readonly string[] | 'all'): Promise<Mended>;
+  /** What the database has lost and the second copy still has; it is put back into the database, once it was said how much. */
+  mend(unread: readonly string[] | 'all', onFound: (rows: number) => Promise<void>): Promise<Mended>;
   /** Which of these keys are not in the database. */
   missing(keys: Iterable<string>): Promise<Result<readonly string[], StorageFailure>>;
   /** Calls back when the database was closed under the app: it may be gone. */
@@ -99,9 +99,10 @@ export function openStore(
       tabs?.postMessage(rows.map(([key]) => key));
       return succeed(undefined); // where one store fails, the other must do
     },
-    async mend(unread) {
+    async mend(unread, onFound) {
       const found = await journal()?.then((second) => second.compare(unread), ignore);
       const { lost = [], size } = { ...found };
+      if (lost.length > 0) await onFound(lost.length);
       const isBack = lost.length === 0 || (await answer(() => database.write(lost))).ok;
       return { brought: sort(lost), isBack, copied: size };
     },

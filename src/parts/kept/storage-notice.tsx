@@ -5,12 +5,13 @@ const trouble: LoadScreen = async () => (await import('./storage-trouble')).Stor
 const unread: LoadScreen = async () => (await import('./storage-trouble')).UnreadEntries;
 
 /**
- * Speaks up on every screen while the logbook cannot be read, something of it cannot be kept, something was lost and is back, or the clock
- * cannot be right. What can speak comes behind the first screen, once the second copy was asked.
+ * Speaks up on every screen while the logbook cannot be read, something of it cannot be kept, something was lost and comes back, or the
+ * clock cannot be right. What can speak comes behind the first screen, once the second copy was asked.
  */
 export function StorageNotice() {
-  const { failure, held, mended } = useShop();
-  return failure.value || held.value || mended.value ? <Lazy load={trouble} /> : null;
+  const { failure, held, mended, puttingBack } = useShop();
+  const isAsked = puttingBack.value !== undefined; // what may have to be said is fetched meanwhile
+  return failure.value || held.value || mended.value || isAsked ? <Lazy load={trouble} /> : null;
 }
 
 /** Says that something in the logbook could not be read. */

@@ -2,7 +2,9 @@ import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { OpenShop } from '../../actions/shop';
 import { clockSaidMs, isClockBehind, isClockFarOn } from '../../logbook/clock';
+import { isFromNewerApp } from '../../logbook/entry';
 import type { Held } from '../../logbook/logbook';
+import { LAZY } from '../../words/common';
 import { STORAGE_WORDS } from '../../words/frame/storage';
 import { Button, LinkButton } from '../frame/button';
 import { Notice } from '../frame/notice';
@@ -13,15 +15,21 @@ import { showToast } from '../frame/toast';
 /** Said on every screen while the logbook cannot be read, or something of it cannot be kept. */
 export function StorageTrouble() {
   const open = useShop();
-  const { failure, held } = open;
+  const { failure, held, puttingBack } = open;
   return (
     <>
-      <MendedNotice />
+      {puttingBack.value ? <PuttingBackNotice count={puttingBack.value} /> : <MendedNotice />}
       <ClockNotice />
       {held.value ? <HeldNotice open={open} held={held.value} /> : failure.value && <FailedNotice />}
     </>
   );
 }
+
+const PuttingBackNotice = ({ count }: { readonly count: number }) => (
+  <Notice kind="note" title={STORAGE_WORDS.puttingBack(count)} isNew>
+    <p>{STORAGE_WORDS.puttingBackText}</p>
+  </Notice>
+);
 
 const mendedRead = signal(0);
 
@@ -118,12 +126,29 @@ function HeldNotice({ open, held }: { readonly open: OpenShop; readonly held: He
   );
 }
 
-/** Says that something in the logbook could not be read, and leads to it. */
-export const UnreadEntries = () => (
-  <Notice kind="note" title={STORAGE_WORDS.aside(useShop().setAside.value.length)}>
-    <p>{STORAGE_WORDS.asideText}</p>
-    <div class="acts">
-      <LinkButton href={linkTo('more')}>{STORAGE_WORDS.show}</LinkButton>
-    </div>
-  </Notice>
-);
+/** Says that something in the logbook could not be read, and leads to it; of what a newer version logged, how it can be. */
+export function UnreadEntries() {
+  const aside = useShop().setAside.value;
+  const newer = aside.filter(({ raw }) => isFromNewerApp(raw)).length;
+  const others = aside.length - newer;
+  return (
+    <>
+      {newer > 0 && (
+        <Notice kind="note" title={STORAGE_WORDS.newer(newer)}>
+          <p>{STORAGE_WORDS.newerText}</p>
+          <div class="acts">
+            <Button onClick={() => location.reload()}>{LAZY.reload}</Button>
+          </div>
+        </Notice>
+      )}
+      {others > 0 && (
+        <Notice kind="note" title={STORAGE_WORDS.aside(others)}>
+          <p>{STORAGE_WORDS.asideText}</p>
+          <div class="acts">
+            <LinkButton href={linkTo('more')}>{STORAGE_WORDS.show}</LinkButton>
+          </div>
+        </Notice>
+      )}
+    </>
+  );
+}

@@ -2,10 +2,11 @@ import { Button, LinkButton } from '../../parts/frame/button';
 import { Icon } from '../../parts/frame/icons';
 import { Page } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
-import { useDoor } from '../../parts/frame/shop-context';
+import { useDoor, useShop } from '../../parts/frame/shop-context';
 import { BackupNotice } from '../../parts/kept/backup-notice';
 import { SetAsideNotice } from '../../parts/kept/storage-notice';
 import { BENCH_EMPTY, BENCH_WORDS } from '../../words/bench';
+import { LAZY } from '../../words/common';
 import { EmptyPicture } from './empty-picture';
 import { NoticeLine } from './notice-line';
 import { Closed, Rows } from './rows';
@@ -25,7 +26,8 @@ export function Bench({ here }: { readonly here?: string | undefined }) {
 /** The list itself, with what is due above it. */
 function BenchList({ here }: { readonly here?: string | undefined }) {
   const rows = useRows();
-  if (rows.length === 0) return <EmptyBench />;
+  const isAsked = useShop().puttingBack.value !== undefined;
+  if (rows.length === 0) return isAsked ? <p class="quiet">{LAZY.loading}</p> : <EmptyBench />;
   const open = rows.filter(({ word }) => word !== 'closed');
   const closed = rows.filter(({ word }) => word === 'closed');
   return (

@@ -22,6 +22,11 @@ export const STORAGE_WORDS = {
     'What you log from now on is in memory only, and is lost when this page is closed. You can go on working. Save it as a file now, or make room and try again.',
   heldSave: 'Save it as a file',
   kept: 'Everything is saved now.',
+  puttingBack: (count: number): string =>
+    count === 1
+      ? 'The browser has lost 1 entry; it is being put back'
+      : `The browser has lost ${count} entries; they are being put back`,
+  puttingBackText: 'They come from the second copy on this phone. Keep this page open.',
   mended: (count: number): string =>
     count === 1
       ? 'The browser had lost 1 entry; it is back'
@@ -43,5 +48,11 @@ export const STORAGE_WORDS = {
     count === 1 ? 'One entry could not be read' : `${count} entries could not be read`,
   asideText:
     'The rest is open. What could not be read is kept as it is, and named under Settings and backup.',
+  newer: (count: number): string =>
+    count === 1
+      ? 'A newer version of this app logged 1 entry'
+      : `A newer version of this app logged ${count} entries`,
+  newerText:
+    'This version cannot show them. They are kept. Reload the app to get its newest version; what is typed in a form goes with the reload.',
   show: 'Show it',
 } as const;
