@@ -1,6 +1,6 @@
 import { fail, type Result, succeed } from '../result';
 import { faultsOf } from './check-bench';
-import { compile } from './compile';
+import { compile, firstOpen } from './compile';
 import type { Fault } from './fault';
 import { openWindow, withScuff } from './missed-window';
 import { createOpeningTimes, type OpeningTimes } from './opening-times';
@@ -12,13 +12,18 @@ import type { Bench, Piece } from './step';
 import { summaries } from './summary';
 
 /** The plan of a bench, or everything that stands in its way. The same bench always gives the same plan. */
-export function planBench(bench: Bench): Result<Plan, readonly Fault[]> {
+export function planBench(asked: Bench): Result<Plan, readonly Fault[]> {
+  const bench = { ...asked, pieces: asked.pieces.map(pastOfLeftOut) };
   const faults = faultsOf(bench);
   if (faults.length > 0) return fail(faults);
   const openingTimes = createOpeningTimes(bench.shop, bench.now);
   const solved = solve(bench, openingTimes, new Set());
   return solved.ok ? succeed(toPlan(bench, openingTimes, solved.value)) : solved;
 }
+
+/** Of a piece that is left out only what is done: the person was busy with it, and its rags are there. */
+const pastOfLeftOut = (piece: Piece): Piece =>
+  piece.isLeftOut ? { ...piece, steps: piece.steps.slice(0, firstOpen(piece.steps)) } : piece;
 
 interface Solved {
   readonly problem: Problem;
@@ -72,10 +77,11 @@ function neverFits(piece: Piece): Fault {
 function toPlan(asked: Bench, openingTimes: OpeningTimes, { problem, found, bench, scuffed }: Solved): Plan {
   const timed = { bench, problem, openingTimes, order: found.order, starts: found.starts };
   const steps = spellOut(timed);
-  const pieces = summaries(timed, steps);
-  const withMissed = pieces.map((piece, index) => {
-    const window = scuffed.has(piece.pieceId) && openWindow(asked.pieces[index] as Piece);
-    return window ? { ...piece, missedWindows: [window.id] } : piece;
+  const withMissed = summaries(timed, steps).flatMap((piece, index) => {
+    const { isLeftOut, ...own } = asked.pieces[index] as Piece;
+    if (isLeftOut) return [];
+    const window = scuffed.has(piece.pieceId) && openWindow(own);
+    return [window ? { ...piece, missedWindows: [window.id] } : piece];
   });
   return { now: asked.now, steps, pieces: withMissed, isProved: found.isProved };
 }

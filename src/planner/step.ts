@@ -114,6 +114,8 @@ export interface Piece {
   readonly mayScuffAhead?: boolean;
   /** Something of what is to come is held: no date stands until it is cleared. */
   readonly isHeld?: boolean;
+  /** What it waits for could not be worked out: only what is done of it stands in the plan. */
+  readonly isLeftOut?: boolean;
 }
 
 /** All there is to plan, at one moment. */

@@ -9,7 +9,7 @@ import { DAY_MS } from '../../units';
 import { holdsOf, verdictOn } from '../../verdicts/verdict';
 import type { Outlook, PieceId } from '../outlook/outlook';
 import { factsOf } from '../verdicts/facts-of';
-import { estimatedWaits } from './waits';
+import { asksTheModel, estimatedWaits } from './waits';
 
 export interface BenchNow {
   readonly shop: Shop;
@@ -42,17 +42,15 @@ function planned(piece: Piece, plan: PiecePlan, { shop, outlooks, nowMs }: Bench
   const outlook = outlooks.get(piece.id);
   const facts = factsOf({ shop, piece, outlook, nowMs });
   const own = new Set(plan.steps.flatMap((step) => (step.kind === 'wait' && step.isOwn ? [step.id] : [])));
+  const isOwn = (stepId: string): boolean => own.has(stepId);
   const promisedMs = shop.promises.get(piece.id);
+  const asked = planSteps(plan, piece, shop);
+  const steps = estimatedWaits(asked, { piece, outlook, moments: facts.moments, isOwn, nowMs });
   return {
     id: piece.id,
     coatsADay: plan.coatsADay,
-    steps: estimatedWaits(planSteps(plan, piece, shop), {
-      piece,
-      outlook,
-      moments: facts.moments,
-      isOwn: (stepId) => own.has(stepId),
-      nowMs,
-    }),
+    steps,
+    ...(facts.clock === 'failed' && asksTheModel(asked, isOwn) && { isLeftOut: true }),
     ...(holdsOf(verdictOn({ act: 'promise' }, facts)).length > 0 && { isHeld: true }),
     ...(promisedMs !== undefined && { promised: toMinute(promisedMs) }),
   };

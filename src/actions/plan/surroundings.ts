@@ -63,13 +63,14 @@ function wornOutMs({ id, wear, wornS }: Filter, { sprayings }: Shop): number {
   return sprayings.findLast(({ filters }) => filters.includes(id))?.atMs ?? Number.POSITIVE_INFINITY;
 }
 
-/** Owners who wait for a piece of which everything is done. */
+/** Owners who wait for a piece of which everything is done; of one that the plan leaves out that is not known. */
 function readyOf({ plans, promises }: Shop, plan: Plan | undefined): Surroundings['updates'] {
   const steps = plan?.steps ?? [];
   return [...promises.keys()].flatMap((pieceId) => {
     const own = steps.filter((step) => step.pieceId === pieceId);
     const last = own.at(-1);
-    const isReady = plans.has(pieceId) && last !== undefined && own.every(({ isDone }) => isDone);
+    const isPlanned = plans.has(pieceId) && plan?.pieces.some((piece) => piece.pieceId === pieceId);
+    const isReady = isPlanned && last !== undefined && own.every(({ isDone }) => isDone);
     return isReady ? [{ pieceId, at: last.end }] : [];
   });
 }

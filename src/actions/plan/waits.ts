@@ -40,6 +40,17 @@ export const hasEstimate = (
   outlook?.state === 'ready' &&
   coats.some(({ how }) => how !== 'flash');
 
+/** Whether anything still to be done waits for a moment that only the drying model knows. */
+export function asksTheModel(steps: readonly Step[], isOwn: WaitsOf['isOwn']): boolean {
+  const open = firstOpen(steps);
+  const mine = new Set(steps.flatMap((step, at) => (isOwn(step.id) ? [awaited(steps, at)] : [])));
+  return steps.some((step, at) => {
+    if (at < open) return false;
+    const milestone = awaited(steps, at) ?? sandedAt(step);
+    return milestone !== undefined && !mine.has(milestone);
+  });
+}
+
 export interface WaitsOf {
   readonly piece: Piece;
   readonly outlook: Outlook | undefined;

@@ -12,6 +12,7 @@ import { copy, type HandedOver, handOverText } from '../../reminders/phone/hand-
 import { OWNER_DRAFTS, OWNER_KINDS, OWNER_WORDS, type OwnerKind } from '../../words/plan/owner';
 import { PIECE_PLAN } from '../../words/plan/plan';
 import { Faults } from './faults';
+import { LeftOut } from './left-out';
 import { useNames, usePlan, usePlannedPiece } from './use-plan';
 
 const KINDS = OWNER_KINDS.map((value) => ({ value, label: OWNER_WORDS.kinds[value] }));
@@ -43,6 +44,7 @@ export function OwnerPage() {
       backLabel={PIECE_PLAN.title(piece.name)}
     >
       {!plan.ok && <Faults faults={plan.failure} />}
+      <LeftOut pieceId={piece.id} />
       <Section title={piece.name}>
         <p class="quiet">{OWNER_WORDS.text}</p>
         <Choice

@@ -8,6 +8,7 @@ import { useShop } from '../../parts/frame/shop-context';
 import type { PlannedStep } from '../../planner/plan';
 import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan/plan';
 import { Faults } from './faults';
+import { LeftOut } from './left-out';
 import { Moved } from './moved';
 import { PromiseSection } from './promise-section';
 import { Ready } from './ready';
@@ -30,6 +31,7 @@ export function PiecePlanPage() {
       columns="two"
     >
       <div class="stack">
+        <LeftOut pieceId={piece.id} />
         <Moved pieceId={piece.id} />
         <Ready piece={piece} />
         <div class="folds">
@@ -60,9 +62,11 @@ function Steps({ plan }: { readonly plan: PiecePlan }) {
   const piece = usePlannedPiece();
   const { bench, plan: made } = usePlan().planned.value;
   const outlook = outlooks.value.get(piece.id);
-  const steps = made.ok
-    ? made.value.steps.filter(({ pieceId }) => pieceId === piece.id)
-    : withoutTimes(bench.pieces.find(({ id }) => id === piece.id)?.steps ?? [], piece.id);
+  const own = bench.pieces.find(({ id }) => id === piece.id);
+  const steps =
+    made.ok && !own?.isLeftOut
+      ? made.value.steps.filter(({ pieceId }) => pieceId === piece.id)
+      : withoutTimes(own?.steps ?? [], piece.id);
   const next = steps.find(({ isDone, kind }) => !isDone && kind !== 'hold' && kind !== 'window');
   const items = (some: readonly PlannedStep[]) =>
     some.map((planned) => (

@@ -10,6 +10,7 @@ import { firstOpen } from '../../planner/compile';
 import { BENCH_WORDS } from '../../words/bench';
 import { PLAN_WORDS } from '../../words/plan/plan';
 import { Faults } from './faults';
+import { LeftOut } from './left-out';
 import { Moved } from './moved';
 import { NextSteps } from './next-steps';
 import { PlannedRow } from './planned-row';
@@ -40,6 +41,7 @@ export function PlanHome() {
   return (
     <Page title={PLAN_WORDS.title} backTo={linkTo('bench')} backLabel={PLAN_WORDS.back}>
       {!plan.ok && <Faults faults={plan.failure} />}
+      <LeftOut />
       <Moved />
       {onLine.length === 0 && plan.ok && (
         <EmptyState

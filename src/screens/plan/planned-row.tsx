@@ -17,9 +17,9 @@ export function PlannedRow({ piece }: { readonly piece: Piece }) {
   const { nowMs } = useShop();
   const { bench, plan } = usePlan().planned.value;
   const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
-  const steps = bench.pieces.find(({ id }) => id === piece.id)?.steps ?? [];
+  const { steps, isLeftOut } = bench.pieces.find(({ id }) => id === piece.id) ?? { steps: [] };
   const isDone = steps.length > 0 && firstOpen(steps) === steps.length;
-  const state = isDone ? FINISHED : found?.isHeld ? HELD : found && promiseSign(found);
+  const state = isDone ? FINISHED : isLeftOut ? LEFT_OUT : found?.isHeld ? HELD : found && promiseSign(found);
   return (
     <Row
       href={linkTo('plan', piece.id)}
@@ -36,6 +36,7 @@ export function PlannedRow({ piece }: { readonly piece: Piece }) {
 
 type State = NonNullable<RowProps['state']>;
 const FINISHED: State = { icon: 'ready', word: PLAN_WORDS.finished, kind: 'ready' };
+const LEFT_OUT: State = { icon: 'stop', word: PLAN_WORDS.leftOutTitle, kind: 'stop' };
 const HELD: State = { icon: 'stop', word: verdictWords('hold', 'promise'), kind: 'stop' };
 const SIGNS: Record<Exclude<PlannedPiece['promiseState'], 'none'>, Omit<State, 'word'>> = {
   kept: { icon: 'check', kind: 'ready' },

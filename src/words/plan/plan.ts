@@ -45,6 +45,9 @@ export const PLAN_WORDS = {
   emptyText:
     'Choose the job of a piece: the app puts its steps into your working days and says when it is ready, and which date may be promised.',
   noPieces: 'Put a piece on the bench first.',
+  leftOutTitle: 'Left out of the plan',
+  leftOut:
+    'When it hardens could not be worked out, so nothing is planned for it. Its own page says why. Waits that you set yourself bring it back.',
   faultTitle: 'There is no plan as it stands',
   faultOf: (piece: string, step: string | undefined): string =>
     step === undefined ? piece : `${piece}, ${step}`,

@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
 import { benchNow } from '../../../src/actions/plan/bench';
+import { surroundings } from '../../../src/actions/plan/surroundings';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import type { PlanStep } from '../../../src/logbook/kinds/plan';
 import type { Plan } from '../../../src/planner/plan';
 import { planBench } from '../../../src/planner/plan-bench';
+import type { Bench } from '../../../src/planner/step';
 import { entry, fillJar, id, JAR, layCoat, startPiece } from '../../logbook/entries';
 import { clock, dateTime, utc } from '../../planner/a-bench';
 
@@ -142,4 +144,39 @@ test('a piece without a plan is there with its coats, for its rags', () => {
     zone: 'UTC',
   });
   expect(bench.pieces).toMatchObject([{ id: pieceId(0), steps: [{ done: { to: utc(`${DAY} 10:00`) } }] }]);
+});
+
+// Its film cannot be worked out: usual waits in place of its own would be a date that nobody stands for.
+test('a piece whose times could not be worked out is left out by name, and the others are planned', () => {
+  const done = coat(0x31);
+  const [out, other] = [pieceId(0), pieceId(1)];
+  const sand: PlanStep = { kind: 'work', id: id(0x33), task: 'level-sand', place: 'bench', minutes: 60 };
+  const harden: PlanStep = { ...wait(0x32), until: 'level-sand', isOwn: false } as PlanStep;
+  const planned = (piece: string, steps: readonly PlanStep[]): EntryBody =>
+    ({ kind: 'piece-planned', piece, coatsADay: 3, steps }) as EntryBody;
+  const entries = [
+    ...BOX.slice(0, 2),
+    entry(10, startPiece(out), ms('08:00')),
+    entry(11, startPiece(other), ms('08:00')),
+    entry(12, planned(out, [done, harden, sand]), ms('08:00')),
+    entry(13, planned(other, [coat(0x41)]), ms('08:00')),
+    entry(14, layCoat(out, JAR), ms('10:00')),
+    entry(16, { kind: 'piece-promised', piece: out, promised: iso('16:00') }, ms('10:01')),
+  ];
+  const outlooks = new Map([[out, { state: 'failed', message: '' } as const]]);
+  const at = { outlooks, nowMs: ms('11:00'), zone: 'UTC' };
+  const leftOut = ({ pieces }: Bench) => pieces.flatMap(({ id: one, isLeftOut }) => (isLeftOut ? [one] : []));
+  const bench = benchNow({ ...at, shop: fold(entries) });
+  const made = planBench(bench);
+  if (!made.ok) throw new Error(JSON.stringify(made.failure));
+  expect(leftOut(bench)).toEqual([out]);
+  expect(made.value.pieces.map(({ pieceId: one }) => one)).toEqual([other]);
+  expect(made.value.steps.filter(({ pieceId: one }) => one === out).map(({ isDone }) => isDone)).toEqual([
+    true,
+  ]);
+  // Its coat is done and nothing after it is known: that is no word to the owner.
+  expect(surroundings(fold(entries), made.value).updates).toEqual([]);
+  // With waits of the person's own, nothing is asked of the model.
+  const mine = entry(15, planned(out, [done, { ...harden, isOwn: true } as PlanStep, sand]), ms('10:30'));
+  expect(leftOut(benchNow({ ...at, shop: fold([...entries, mine]) }))).toEqual([]);
 });
