@@ -12,19 +12,33 @@ export interface ReminderGroup {
   readonly mustAcknowledge: boolean;
 }
 
-/** Puts reminders together that fall within ten minutes of the first of them. */
+/** Puts reminders together that fall within ten minutes of the first of them. Acts wait for the last of theirs: none is called sooner. */
 export function grouped(reminders: readonly Reminder[]): ReminderGroup[] {
-  const groups: Reminder[][] = [];
-  for (const reminder of [...reminders].sort((a, b) => a.at - b.at)) {
+  const isJudged = ({ word }: Reminder): boolean => word !== undefined;
+  const groups = [
+    ...closeTogether(reminders.filter((one) => !isJudged(one))),
+    ...closeTogether(reminders.filter(isJudged)),
+  ].map(asGroup);
+  return groups.sort((a, b) => a.at - b.at);
+}
+
+function closeTogether(reminders: readonly Reminder[]): readonly (readonly [Reminder, ...Reminder[]])[] {
+  const groups: [Reminder, ...Reminder[]][] = [];
+  for (const reminder of reminders.toSorted((a, b) => a.at - b.at)) {
     const last = groups.at(-1);
-    if (last?.[0] && reminder.at - last[0].at <= TOGETHER_WITHIN) last.push(reminder);
+    if (last && reminder.at - last[0].at <= TOGETHER_WITHIN) last.push(reminder);
     else groups.push([reminder]);
   }
-  return groups.map((members) => ({
-    at: members[0]?.at ?? 0,
+  return groups;
+}
+
+function asGroup(members: readonly [Reminder, ...Reminder[]]): ReminderGroup {
+  const [first] = members;
+  return {
+    at: first.word === undefined ? first.at : Math.max(...members.map(({ at }) => at)),
     reminders: members.toSorted(
       (a, b) => Number(isFireKind(b.kind)) - Number(isFireKind(a.kind)) || a.at - b.at,
     ),
     mustAcknowledge: members.some(({ kind }) => isFireKind(kind)),
-  }));
+  };
 }

@@ -16,6 +16,8 @@ export interface Reminder {
   readonly thingId?: string;
   /** Of a closing window: minutes that are left. */
   readonly minutesLeft?: number;
+  /** Of an act: what the judge says of it at that minute. */
+  readonly word?: 'ready' | 'perhaps';
 }
 
 export type Answer = 'done' | 'later';

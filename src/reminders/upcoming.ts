@@ -3,7 +3,7 @@ import { DAY_MS } from '../units';
 import { groupTitle } from '../words/plan/reminders';
 import { grouped, type ReminderGroup } from './group';
 import type { Answer, Reminder } from './reminder';
-import { reminderText } from './say';
+import { reminderLine, reminderText } from './say';
 
 /** A notification to be shown at an instant, as data that outlives the page. */
 export interface Upcoming {
@@ -37,19 +37,18 @@ function oneOf(
   { at, reminders, mustAcknowledge }: ReminderGroup,
   nameOf: (reminder: Reminder) => string | undefined,
 ): Upcoming {
-  const texts = reminders.map((reminder) => reminderText(reminder, nameOf(reminder)));
-  const [only] = texts;
-  const isOne = texts.length === 1;
   const first = reminders[0];
+  const only = first && reminders.length === 1 ? reminderText(first, nameOf(first)) : undefined;
+  const lines = reminders.map((reminder) => reminderLine(reminder, nameOf(reminder)));
   const lastUse = Math.max(...reminders.map(({ until }) => until ?? Number.POSITIVE_INFINITY));
   return {
     ids: reminders.map(({ id }) => id),
     tag: reminders.map(({ id }) => id).join(' '),
     atMs: toInstantMs(at),
     untilMs: Math.min(toInstantMs(lastUse), toInstantMs(at) + A_DAY_MS),
-    title: isOne && only ? only.title : groupTitle(texts.length),
-    text: isOne && only ? only.text : texts.map(({ title }) => title).join('\n'),
-    address: isOne ? addressFor(first) : '#/bench',
+    title: only?.title ?? groupTitle(lines.length),
+    text: only?.text ?? lines.join('\n'),
+    address: only ? addressFor(first) : '#/bench',
     mustAcknowledge,
   };
 }

@@ -4,6 +4,7 @@ import { type Circumstances, standing } from '../../src/reminders/due';
 import { grouped } from '../../src/reminders/group';
 import type { Reminder } from '../../src/reminders/reminder';
 import { reminderText } from '../../src/reminders/say';
+import { toUpcoming } from '../../src/reminders/upcoming';
 import { clock, utc } from '../planner/a-bench';
 
 const at = (time: string): number => utc(`2026-03-02 ${time}`);
@@ -154,6 +155,29 @@ test('groups what falls together, fire first', () => {
     ['16:50', ['rags', 'move-piece', 'next-coat'], true],
     ['17:01', ['scuff'], false],
   ]);
+});
+
+test('acts are told when the last of them is ready, and never before', () => {
+  const act = (id: string, minute: string): Reminder => ({
+    id,
+    kind: 'next-coat',
+    at: at(minute),
+    word: 'ready',
+  });
+  const groups = grouped([
+    { id: '1', kind: 'move-piece', at: at('16:50') },
+    act('2', '16:55'),
+    act('3', '17:01'),
+  ]);
+  expect(groups.map((group) => [clock(group.at), group.reminders.map(({ id }) => id)])).toEqual([
+    ['16:50', ['1']],
+    ['17:01', ['2', '3']],
+  ]);
+  const [, both] = toUpcoming(
+    groups.flatMap(({ reminders }) => reminders),
+    ({ id }) => id,
+  );
+  expect(both?.text).toBe('Ready. Next coat: 2\nReady. Next coat: 3');
 });
 
 test('groups nothing into nothing', () => {

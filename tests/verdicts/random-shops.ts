@@ -103,36 +103,49 @@ export const shops = fc.record({
   finish: fc.constantFrom(...FINISHES),
   done: fc.array(fc.tuple(fc.integer({ min: 0, max: 800 }), happening), { maxLength: 9 }),
   isPlanned: fc.boolean(),
+  isOwnWait: fc.boolean(),
   outlook,
   nowHour: fc.integer({ min: 801, max: 1600 }),
 });
 export type Said = typeof shops extends fc.Arbitrary<infer S> ? S : never;
 
-const PLAN = {
-  kind: 'piece-planned',
-  piece: PIECE,
-  job: 'full-refinish',
-  coatsADay: 3,
-  steps: [
-    {
-      kind: 'work',
-      id: entry(900, startPiece()).id,
-      task: 'coat',
-      place: 'booth',
-      minutes: 10,
-      isCoat: true,
-    },
-    { kind: 'work', id: entry(901, startPiece()).id, task: 'level-sand', place: 'bench', minutes: 60 },
-    { kind: 'work', id: entry(902, startPiece()).id, task: 'rub-out', place: 'bench', minutes: 60 },
-  ],
-} as unknown as EntryBody;
+const ownWait = (n: number, until: 'level-sand' | 'rub-out') => ({
+  kind: 'wait',
+  id: entry(n, startPiece()).id,
+  until,
+  minutes: { earliest: 30, likely: 60, late: 90 },
+  isOwn: true,
+});
 
-export function shopOf({ base, finish, done, isPlanned }: Said): Shop {
+/** A plan; in one of them the person has set an hour to harden before each sanding, whatever the film says. */
+const planWith = (isOwnWait: boolean) =>
+  ({
+    kind: 'piece-planned',
+    piece: PIECE,
+    job: 'full-refinish',
+    coatsADay: 3,
+    steps: [
+      {
+        kind: 'work',
+        id: entry(900, startPiece()).id,
+        task: 'coat',
+        place: 'booth',
+        minutes: 10,
+        isCoat: true,
+      },
+      ...(isOwnWait ? [ownWait(903, 'level-sand')] : []),
+      { kind: 'work', id: entry(901, startPiece()).id, task: 'level-sand', place: 'bench', minutes: 60 },
+      ...(isOwnWait ? [ownWait(904, 'rub-out')] : []),
+      { kind: 'work', id: entry(902, startPiece()).id, task: 'rub-out', place: 'bench', minutes: 60 },
+    ],
+  }) as unknown as EntryBody;
+
+export function shopOf({ base, finish, done, isPlanned, isOwnWait }: Said): Shop {
   const jar = fillJar() as Extract<EntryBody, { kind: 'jar-filled' }>;
   const entries: Entry[] = [
     entry(1, { ...startPiece(), base } as EntryBody, DAY_1_MS),
     entry(2, { ...jar, jar: JAR, product: { ...jar.product, finish } } as EntryBody, DAY_1_MS),
-    ...(isPlanned ? [entry(3, PLAN, DAY_1_MS)] : []),
+    ...(isPlanned ? [entry(3, planWith(isOwnWait), DAY_1_MS)] : []),
     ...done.map(([hour, body], n) => entry(10 + n, body, DAY_1_MS + hour * HOUR_MS)),
   ];
   return fold(entries);

@@ -10,10 +10,10 @@ import { ragReminders, shopReminders } from '../../reminders/shop-reminders';
 import { hoursOf } from '../../shop/plan/clock-hours';
 import type { CardOutlooks } from '../outlook/card-outlook';
 import type { OpenShop } from '../shop';
+import { asJudged } from './as-judged';
 import { benchNow } from './bench';
 import { followPlan, type Planned } from './follow-plan';
 import { milestoneReminders } from './milestone-reminders';
-import { notHeld } from './not-held';
 import { sinceWhen } from './since-when';
 import { surroundings } from './surroundings';
 
@@ -34,7 +34,8 @@ export function followReminders(open: OpenShop): ReadonlySignal<Standing> {
       ...(plan.ok ? sinceWhen(live, atLastEntry.value, plan.value) : live),
       ...milestoneReminders(shop, outlooks),
     ];
-    return all.filter(notHeld({ shop, outlooks, nowMs: toInstantMs(planned.value.bench.now) }));
+    const now = { shop, outlooks, nowMs: toInstantMs(planned.value.bench.now) };
+    return all.flatMap(asJudged(now, plan.ok ? plan.value.steps : []));
   });
   const fresh = computed(() => standingOf(all.value, shop.value, planned.value, nowMs.value));
   followed.set(open, fresh);

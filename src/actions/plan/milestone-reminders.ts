@@ -1,8 +1,8 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import type { ReminderKind } from '../../logbook/kinds/reminder-kinds';
-import { toMinute } from '../../planner/local-day';
 import type { Reminder } from '../../reminders/reminder';
+import { MINUTE_MS } from '../../units';
 import type { Outlook, PieceId } from '../outlook/outlook';
 
 /** So long a reminder is of use to who made no plan. */
@@ -27,7 +27,7 @@ function ofPiece({ id, coats, sandings }: Piece, outlook: Outlook | undefined): 
   const { recoat, level, rubOut } = outlook.estimate.milestones;
   const at = (kind: ReminderKind, likelyS: number): Reminder[] => {
     if (!Number.isFinite(likelyS)) return [];
-    const minute = toMinute(outlook.startMs + likelyS * 1000);
+    const minute = Math.ceil((outlook.startMs + likelyS * 1000) / MINUTE_MS);
     return [{ id: `${kind}:${last.id}`, kind, at: minute, until: minute + USEFUL_MINUTES, pieceId: id }];
   };
   return [

@@ -154,12 +154,15 @@ const ACT_OF: { readonly [T in Task]?: Act } = {
   'rub-out': 'rub-out',
 };
 
+/** The act that a task of a plan is. */
+export const actOf = (task: Task): Act | undefined => ACT_OF[task];
+
 /** What is still to be done: as planned, else as every finish goes. Handing over comes last. */
 function comingActs(piece: Piece, shop: Shop): readonly Act[] {
   const plan = shop.plans.get(piece.id);
   const planned = plan && planSteps(plan, piece, shop).filter(({ done }) => !done);
   const acts =
-    planned?.flatMap((step) => (step.kind === 'work' ? (ACT_OF[step.task] ?? []) : [])) ?? usualActs(piece);
+    planned?.flatMap((step) => (step.kind === 'work' ? (actOf(step.task) ?? []) : [])) ?? usualActs(piece);
   return [...new Set<Act>([...acts, 'hand-over'])];
 }
 

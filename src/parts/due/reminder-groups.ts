@@ -4,6 +4,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import { isFireKind, type ReminderKind } from '../../logbook/kinds/reminder-kinds';
 import type { Answer, Reminder } from '../../reminders/reminder';
 import { REMINDER_PAGE, REMINDER_WORDS } from '../../words/plan/reminders';
+import { VERDICT_WORDS } from '../../words/verdicts/words';
 import { useShop } from '../frame/shop-context';
 import { showToast } from '../frame/toast';
 import { sayAnswered } from './say-answered';
@@ -38,8 +39,15 @@ export function groupName({ kind, reminders }: KindGroup, shop: Shop) {
   const { title, text } = REMINDER_WORDS[kind];
   return {
     title: reminders.length === 1 ? title : REMINDER_PAGE.times(title, reminders.length),
-    names: names.length > 0 ? names.join(', ') : text,
+    names: [...judgedWord(reminders), names.length > 0 ? names.join(', ') : text].join(': '),
   };
+}
+
+/** What the judge says of an act, the least of it where there are several. */
+function judgedWord(reminders: readonly Reminder[]): readonly string[] {
+  const words = reminders.map(({ word }) => word);
+  if (words.includes(undefined)) return [];
+  return [VERDICT_WORDS[words.includes('perhaps') ? 'perhaps' : 'ready']];
 }
 
 /** Answers some reminders of one kind, and says so once. */

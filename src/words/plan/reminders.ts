@@ -1,6 +1,6 @@
 /** What a reminder says: its title on a notification, and what to do. */
 export const REMINDER_WORDS = {
-  'next-coat': { title: 'Next coat', text: 'can go on now.' },
+  'next-coat': { title: 'Next coat', text: 'Look at the air first, then log it.' },
   'window-closing': { title: 'Recoat window closing', text: 'After it, scuff first, tomorrow.' },
   'stop-for-today': {
     title: 'Enough for today',
@@ -12,7 +12,7 @@ export const REMINDER_WORDS = {
   scuff: { title: 'Scuff', text: 'Before the next coat.' },
   'rest-day': { title: 'Let it rest', text: 'Nothing to do. Do not touch it.' },
   'level-sand': { title: 'Level-sand', text: 'Try the paper first: it should powder, not gum.' },
-  'rub-out': { title: 'Rub out', text: 'Probably hard enough; try a small spot first.' },
+  'rub-out': { title: 'Rub out', text: 'Try a small spot first.' },
   'sink-check': { title: 'Check for sinking', text: 'Has the fill stopped going down?' },
   'jar-end': { title: 'Jar near its end', text: 'Use it or plan a new one.' },
   cartridge: { title: 'Change the cartridge', text: 'By the schedule, not by smell.' },
@@ -23,6 +23,10 @@ export const REMINDER_WORDS = {
   'customer-update': { title: 'Tell the owner', text: 'A draft is ready for you to change.' },
   'weigh-card': { title: 'Weigh the test card', text: 'A weighing now tells most.' },
 } as const;
+
+/** Of an act whose time could not be worked out. */
+export const PERHAPS_TEXT =
+  'Its time could not be worked out. Try it where it will not show: a thumb leaves no print, paper powders.';
 
 /** "Next coat: Radio cabinet" */
 export const reminderTitle = (title: string, about: string | undefined): string =>
