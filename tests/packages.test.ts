@@ -29,7 +29,7 @@ const SHIPPED_LICENCES = [
 const TOOL_LICENCES = [...SHIPPED_LICENCES, 'MPL-2.0', 'CC-BY-4.0', 'MIT OR Apache-2.0', '(MIT OR CC0-1.0)'];
 /** The lock file names no licence of it; the text in the package is that of BSD-3-Clause. */
 const NAMED_IN_TEXT_ALONE = 'node_modules/parse-cache-control';
-const MOST_SHIPPED = 14; // five of them fetched by phones that have joined a hub alone
+const MOST_SHIPPED = 15; // five of them fetched by phones that have joined a hub alone
 
 /** Each licence and how many packages stand under it, the commonest first. */
 function licencesOf(some: typeof packages): string {

@@ -1,3 +1,4 @@
+import { differenceInCalendarDays } from 'date-fns/differenceInCalendarDays';
 import { MINUTE_MS } from '../units';
 
 // Instants, days and spans of time in words. Local time; twenty-four hours, for a band must stay short.
@@ -16,9 +17,7 @@ const WEEK_OF_DAYS = 6; // within it a weekday names one day
 export const clockWords = (atMs: number): string => CLOCK.format(atMs);
 
 /** Whole local days from one instant to another: 1 is tomorrow, whatever the hour. */
-const daysBetween = (fromMs: number, toMs: number): number =>
-  Math.round((midnightMs(toMs) - midnightMs(fromMs)) / DAY_MS); // rounded, for a day may have 23 or 25 hours
-const midnightMs = (atMs: number): number => new Date(atMs).setHours(0, 0, 0, 0);
+const daysBetween = (fromMs: number, toMs: number): number => differenceInCalendarDays(toMs, fromMs);
 
 /** "6 Dec", with its year when that is another one. */
 export function dateWords(atMs: number, nowMs: number): string {

@@ -1,3 +1,4 @@
+import { lightFormat } from 'date-fns/lightFormat';
 import { writeBackupFile } from '../../logbook/backup/backup-file';
 import { readAside, type Watch } from '../../logbook/backup/read-aside';
 import type { Photo } from '../../logbook/backup/unpack';
@@ -21,7 +22,7 @@ export async function exportBackup(
     const picture = await photos.read(entry.photo);
     if (picture) found.push({ id: entry.photo, picture });
   }
-  const day = new Date(now()).toISOString().slice(0, 10);
+  const day = lightFormat(now(), 'yyyy-MM-dd');
   const file = await writeBackupFile(kept, found, now());
   return new File([file], `coatwait-${day}.zip`, { type: file.type });
 }

@@ -1,3 +1,4 @@
+import { lightFormat } from 'date-fns/lightFormat';
 import { MINUTE_MS } from '../../units';
 
 /** Which of two: on the night the clocks go back an hour comes twice. */
@@ -32,9 +33,4 @@ export function instantOf(choice: TimeChoice, nowMs: number): number | undefined
 }
 
 /** An instant as a clock field writes it: local time to the minute. */
-export function clockText(instantMs: number): string {
-  const at = new Date(instantMs);
-  const two = (part: number): string => String(part).padStart(2, '0');
-  const day = `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
-  return `${day}T${two(at.getHours())}:${two(at.getMinutes())}`;
-}
+export const clockText = (instantMs: number): string => lightFormat(instantMs, "yyyy-MM-dd'T'HH:mm");
