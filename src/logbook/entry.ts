@@ -12,6 +12,7 @@ import { COAT_KINDS } from './kinds/coat';
 import { CORRECTION_KINDS } from './kinds/correction';
 import { DATA_SHEET_KINDS } from './kinds/data-sheet';
 import { Id } from './kinds/envelope';
+import { GROUND_KINDS } from './kinds/ground';
 import { INGREDIENT_KINDS } from './kinds/ingredient';
 import { JAR_KINDS } from './kinds/jar';
 import { MATCH_KINDS } from './kinds/match';
@@ -61,6 +62,7 @@ export const KINDS = {
   ...TONER_KINDS,
   ...RECORD_KINDS,
   ...CARD_KINDS,
+  ...GROUND_KINDS,
 };
 
 export type Kind = keyof typeof KINDS;

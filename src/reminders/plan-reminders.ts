@@ -48,6 +48,12 @@ function workKind(step: Step): ReminderKind | undefined {
     case 'level-sand':
     case 'rub-out':
       return step.task;
+    case 'pore-fill':
+    case 'filler-paste':
+    case 'grain-seal':
+    case 'glue':
+    case 'spirit-off':
+      return 'next-step';
     case 'clean':
     case 'other':
       return undefined;

@@ -1,4 +1,4 @@
-import type { Coat, Piece } from '../logbook/fold/pieces';
+import type { Coat, Ground, Piece } from '../logbook/fold/pieces';
 import type { LEAD_FINDINGS } from '../logbook/kinds/spot-test';
 import type { Hazard } from '../reminders/cautions';
 import type { OldFinish } from '../science/old-finish/old-finish';
@@ -36,6 +36,17 @@ export interface Facts {
   /** What is still to be done, in its order. */
   readonly coming: readonly Act[];
   readonly overrides: readonly OverrideFact[];
+  /** Filler, sealer and glue, in time order. */
+  readonly grounds: readonly GroundFact[];
+}
+
+/** Something beside the finish that waits by itself. */
+export interface GroundFact {
+  readonly ground: Ground['ground'];
+  readonly atMs: number;
+  readonly until: BandMs;
+  /** Its own sheet says so, or the person did. */
+  readonly isSaid: boolean;
 }
 
 export interface CoatFact {

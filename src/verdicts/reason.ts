@@ -31,6 +31,8 @@ export interface Finding {
   /** When it lapses by itself; a wait without it lasts until something else happens. */
   readonly until?: BandMs | undefined;
   readonly clearedBy?: ClearedBy;
+  /** Where it is from, when not from where its rule is. */
+  readonly source?: Source;
   /** When what it rests on was found: an override written before that says nothing of it. */
   readonly sinceMs?: number | undefined;
 }

@@ -4,6 +4,7 @@ import { baseLifts, baseUnknown, noMelt, silicone } from './rules/base';
 import { filmLimit, windowClosed } from './rules/build';
 import { estimate } from './rules/estimate';
 import { filmGums, filmPrints } from './rules/film';
+import { fillerProud, groundWaits } from './rules/ground';
 import { aerosol, isocyanate, jarPast } from './rules/jar';
 import { layersShow, sandsThrough, stillSoft, untried } from './rules/layers';
 import { lead } from './rules/lead';
@@ -28,6 +29,8 @@ export const RULES: readonly Rule[] = [
   blush,
   layersShow,
   coldShock,
+  groundWaits,
+  fillerProud,
   estimate,
   untried,
   stillSoft,

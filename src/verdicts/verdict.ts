@@ -62,7 +62,8 @@ function reasonFrom(rule: Rule, found: Finding | undefined, { overrides }: Facts
     found.weight === 'hold' && mayBeOverridden
       ? overrides.findLast((one) => one.rule === rule.name && one.atMs >= since)
       : undefined;
-  return [{ ...found, rule: rule.name, source: rule.source, mayBeOverridden, override }];
+  const source = found.source ?? rule.source;
+  return [{ ...found, rule: rule.name, source, mayBeOverridden, override }];
 }
 
 function wordOf(reasons: readonly Reason[], nowMs: number): VerdictWord {

@@ -573,6 +573,103 @@ table('estimate', [
   },
 ]);
 
+const ground = (
+  sort: 'pore-filler' | 'glue' | 'grain-sealer',
+  day: number,
+  waits: number,
+  isSaid = false,
+) => ({
+  ground: sort,
+  atMs: T0 + day * DAY,
+  until: {
+    earliestMs: T0 + (day + waits / 2) * DAY,
+    likelyMs: T0 + (day + waits) * DAY,
+    lateMs: T0 + (day + 2 * waits) * DAY,
+  },
+  isSaid,
+});
+const sanding = (stage: 'scuff', day: number) => ({ stage, atMs: T0 + day * DAY, removed: {} as never });
+const bare: Partial<Facts> = { clock: 'no-coats', coats: [], moments: [] };
+
+// Common practice, no source: filler 24 to 72 h by its sheet, glue a day in the clamps.
+table('ground-waits', [
+  ...(['coat', 'flash-coat', 'scuff', 'level-sand', 'rub-out', 'hand-over'] as const).map((act) => ({
+    name: `wet filler holds off: ${act}`,
+    act,
+    facts: { ...bare, grounds: [ground('pore-filler', 0, 2)] },
+    says: 'pore-filler',
+    weight: 'wait',
+  })),
+  {
+    name: 'of two the one that takes longer',
+    act: 'coat',
+    facts: { ...bare, grounds: [ground('glue', 0, 3), ground('pore-filler', 0, 2)] },
+    says: 'glue',
+    weight: 'wait',
+  },
+  {
+    name: 'past its wait it says nothing',
+    act: 'coat',
+    days: 2,
+    facts: { ...bare, grounds: [ground('glue', 0, 2)] },
+  },
+  {
+    name: 'a date may be promised over it',
+    act: 'promise',
+    facts: { ...bare, grounds: [ground('glue', 0, 2)] },
+  },
+]);
+
+table('filler-proud', [
+  {
+    name: 'filler that was not sanded back',
+    act: 'coat',
+    days: 3,
+    facts: { ...bare, grounds: [ground('pore-filler', 0, 2)] },
+    says: 'fillerProud',
+    weight: 'caution',
+  },
+  {
+    name: 'still wet it is left alone',
+    act: 'coat',
+    days: 1,
+    facts: { ...bare, grounds: [ground('pore-filler', 0, 2)] },
+  },
+  {
+    name: 'sanded back',
+    act: 'coat',
+    days: 3,
+    facts: { ...bare, grounds: [ground('pore-filler', 0, 2)], sandings: [sanding('scuff', 2.5)] },
+  },
+  {
+    name: 'sanded before it',
+    act: 'coat',
+    days: 3,
+    facts: { ...bare, grounds: [ground('pore-filler', 0, 2)], sandings: [sanding('scuff', -1)] },
+    says: 'fillerProud',
+    weight: 'caution',
+  },
+  {
+    name: 'below a coat it is past',
+    act: 'coat',
+    days: 3,
+    facts: { grounds: [ground('pore-filler', -1, 0.5)] },
+  },
+  {
+    name: 'a sealer stands proud of nothing',
+    act: 'coat',
+    days: 3,
+    facts: { ...bare, grounds: [ground('grain-sealer', 0, 1)] },
+  },
+]);
+
+test('a wait that a sheet gives is told as from the sheet', () => {
+  const source = (isSaid: boolean) =>
+    reasonBy('ground-waits', 'coat', someFacts(1, { ...bare, grounds: [ground('glue', 0, 2, isSaid)] }))
+      ?.source;
+  expect([source(true), source(false)]).toEqual(['sheet', 'practice']);
+});
+
 describe('a verdict', () => {
   test.each([
     { days: 9, word: 'wait' },

@@ -73,6 +73,7 @@ export function someFacts(days: number, more: Partial<Facts> = {}): Facts {
     windowEnd: undefined,
     coming: ['level-sand', 'rub-out', 'hand-over'],
     overrides: [],
+    grounds: [],
     ...more,
   };
 }

@@ -14,7 +14,13 @@ import { markStep } from './mark-step';
 /** What was logged for an answer, or why nothing was. */
 export type Answered = Result<EntryOf<'coat-laid' | 'step-marked' | 'reminder-answered'>, Refused>;
 
-const STEP_KINDS: ReadonlySet<string> = new Set(['scuff', 'level-sand', 'rub-out', 'sink-check']);
+const STEP_KINDS: ReadonlySet<string> = new Set([
+  'scuff',
+  'level-sand',
+  'rub-out',
+  'sink-check',
+  'next-step',
+]);
 
 /** Whether "done" lays a coat. */
 export const laysCoat = ({ kind }: Pick<Reminder, 'kind'>): boolean =>

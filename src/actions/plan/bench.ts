@@ -5,10 +5,12 @@ import { toMinute } from '../../planner/local-day';
 import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
 import { planSteps } from '../../shop/plan/plan-steps';
 import { plannerShop } from '../../shop/plan/planner-shop';
+import { groundsOn } from '../../shop/stack/grounds';
 import { DAY_MS } from '../../units';
 import { holdsOf, verdictOn } from '../../verdicts/verdict';
 import type { Outlook, PieceId } from '../outlook/outlook';
 import { factsOf } from '../verdicts/facts-of';
+import { groundWaits } from './ground-waits';
 import { asksTheModel, estimatedWaits } from './waits';
 
 export interface BenchNow {
@@ -44,7 +46,7 @@ function planned(piece: Piece, plan: PiecePlan, { shop, outlooks, nowMs }: Bench
   const own = new Set(plan.steps.flatMap((step) => (step.kind === 'wait' && step.isOwn ? [step.id] : [])));
   const isOwn = (stepId: string): boolean => own.has(stepId);
   const promisedMs = shop.promises.get(piece.id);
-  const asked = planSteps(plan, piece, shop);
+  const asked = groundWaits(planSteps(plan, piece, shop), groundsOn(piece, shop), nowMs);
   const steps = estimatedWaits(asked, { piece, outlook, moments: facts.moments, isOwn, nowMs });
   return {
     id: piece.id,

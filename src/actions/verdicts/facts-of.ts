@@ -10,6 +10,7 @@ import { jarFilmAt } from '../../shop/jar/film-at';
 import { jarHazards } from '../../shop/jar/hazards';
 import { glassPlate, jarLife } from '../../shop/jar/life';
 import { planSteps } from '../../shop/plan/plan-steps';
+import { groundsOn } from '../../shop/stack/grounds';
 import { asItStands, layersLeft } from '../../shop/stack/layers-left';
 import { findingOf, oldFinishOf, sandingRule } from '../../shop/stack/old-finish';
 import { sandingRoom } from '../../shop/stack/sanding-room';
@@ -61,6 +62,7 @@ export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Parti
     },
     coming: comingActs(piece, shop),
     overrides: shop.overrides.get(piece.id) ?? [],
+    grounds: groundsOn(piece, shop),
   };
 }
 

@@ -24,8 +24,8 @@ export const KEPT_KEYS: Record<WhichShop, string> = {
 export const UM = 1e-6;
 
 /** A text that changes with the work on a piece: what was kept from before is not shown after it. */
-export const workKey = ({ base, coats, sandings, checks }: Piece): string =>
-  [base, coats.length, ...[coats, sandings, checks].map((work) => work.at(-1)?.id)].join();
+export const workKey = ({ base, coats, sandings, checks, grounds }: Piece): string =>
+  [base, coats.length, ...[coats, sandings, checks, grounds].map((work) => work.at(-1)?.id)].join();
 
 type Kept = Extract<Outlook, { state: 'kept' }>;
 

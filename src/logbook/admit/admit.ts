@@ -3,6 +3,7 @@ import { CLOCKS_DIFFER_MS } from '../clock';
 import type { Entry, Kind } from '../entry';
 import { asCorrected } from '../fold/corrections';
 import type { Shop } from '../fold/fold';
+import type { Piece } from '../fold/pieces';
 import { quantity } from '../typed';
 import { AIR_RULES, type AirGround, airLeansOn, filterBeginningMs } from './admit-air';
 import { MATCH_RULES, type MatchGround, matchLeansOn } from './admit-match';
@@ -64,6 +65,7 @@ const RULES: Rules = {
   },
   sanded: onOpenPiece,
   checked: onOpenPiece,
+  'ground-laid': onOpenPiece,
   corrected: ({ entry: id, to }, shop) => {
     const entry = shop.entries.get(id);
     if (!entry) return 'unknown-entry';
@@ -99,12 +101,20 @@ function wetM({ film }: Extract<Entry, { kind: 'coat-laid' }>): number {
 function isLeantOn(entry: Entry, { pieces, jars }: Shop): boolean {
   if (entry.kind === 'piece-started') {
     const piece = pieces.get(entry.piece);
-    return piece !== undefined && piece.coats.length + piece.sandings.length + piece.checks.length > 0;
+    return piece !== undefined && workOn(piece).length > 0;
   }
   if (entry.kind === 'jar-filled' && jars.has(entry.jar))
     return [...pieces.values()].some(({ coats }) => coats.some(({ jar }) => jar === entry.jar));
   return false;
 }
+
+/** Everything done to a piece. */
+const workOn = ({ coats, sandings, checks, grounds }: Piece): readonly { readonly atMs: number }[] => [
+  ...coats,
+  ...sandings,
+  ...checks,
+  ...grounds,
+];
 
 /** When the thing that this entry is about came to be. A jar may be written down after its first coat. */
 function beginningMs(entry: Entry, shop: Shop): number | undefined {
@@ -121,7 +131,7 @@ function beginningMs(entry: Entry, shop: Shop): number | undefined {
 function firstWorkMs(entry: Entry, { pieces, weighUps }: Shop): number | undefined {
   if (entry.kind === 'weigh-up-begun') return weighUps.get(entry.weighUp)?.pours[0]?.atMs;
   const piece = entry.kind === 'piece-started' ? pieces.get(entry.piece) : undefined;
-  const work = piece && [...piece.coats, ...piece.sandings, ...piece.checks].map(({ atMs }) => atMs);
+  const work = piece && workOn(piece).map(({ atMs }) => atMs);
   return work && work.length > 0 ? Math.min(...work) : undefined;
 }
 

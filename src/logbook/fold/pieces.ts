@@ -4,6 +4,7 @@ import { grewFrom, type Lines, type Told } from './told';
 export type Coat = Told<'coat-laid'>;
 export type Sanding = Told<'sanded'>;
 export type Check = Told<'checked'>;
+export type Ground = Told<'ground-laid'>;
 
 type Description = Pick<Told<'piece-started'>, 'name' | 'base' | 'oldFilm' | 'area' | 'note'>;
 
@@ -15,6 +16,7 @@ export interface Piece extends Description {
   readonly coats: readonly Coat[];
   readonly sandings: readonly Sanding[];
   readonly checks: readonly Check[];
+  readonly grounds: readonly Ground[];
 }
 
 /** The pieces by id, and the ids of entries whose piece is not there: struck, or still on another phone. */
@@ -25,13 +27,15 @@ export function foldPieces(lines: Lines) {
   const coats = onPieces(lines.of('coat-laid'));
   const sandings = onPieces(lines.of('sanded'));
   const checks = onPieces(lines.of('checked'));
+  const grounds = onPieces(lines.of('ground-laid'));
   for (const line of lines.of('piece-started')) {
     const { piece: id } = line;
     if (pieces.has(id)) continue;
     const of = <Line>(some: OfPieces<Line>) => some.get(id) ?? NONE;
-    pieces.set(id, pieceFrom(line, [of(changes), of(closings), of(coats), of(sandings), of(checks)]));
+    const work: Work = [of(changes), of(closings), of(coats), of(sandings), of(checks), of(grounds)];
+    pieces.set(id, pieceFrom(line, work));
   }
-  const unplaced = [changes, closings, coats, sandings, checks].flatMap((some) =>
+  const unplaced = [changes, closings, coats, sandings, checks, grounds].flatMap((some) =>
     [...some].flatMap(([id, work]) => (pieces.has(id) ? [] : work.map((line) => line.id))),
   );
   return { pieces: pieces as ReadonlyMap<string, Piece>, unplaced: unplaced as readonly string[] };
@@ -43,6 +47,7 @@ type Work = readonly [
   coats: readonly Coat[],
   sandings: readonly Sanding[],
   checks: readonly Check[],
+  grounds: readonly Ground[],
 ];
 const folded = new WeakMap<Told<'piece-started'>, { readonly work: Work; readonly piece: Piece }>();
 
@@ -50,10 +55,11 @@ const folded = new WeakMap<Told<'piece-started'>, { readonly work: Work; readonl
 function pieceFrom(begun: Told<'piece-started'>, work: Work): Piece {
   const known = folded.get(begun);
   if (known && work.every((lines, i) => lines === known.work[i])) return known.piece;
-  const [changes, closings, coats, sandings, checks] = work;
+  const [changes, closings, coats, sandings, checks, grounds] = work;
   const described = Object.assign({}, description(begun), ...changes.map(description)) as Description;
   const { piece: id, atMs: startedMs } = begun;
-  const piece = { ...described, id, startedMs, closedMs: closings.at(-1)?.atMs, coats, sandings, checks };
+  const closedMs = closings.at(-1)?.atMs;
+  const piece = { ...described, id, startedMs, closedMs, coats, sandings, checks, grounds };
   folded.set(begun, { work, piece });
   return piece;
 }

@@ -16,6 +16,7 @@ export const REMINDER_KINDS = [
   'rags',
   'customer-update',
   'weigh-card',
+  'next-step',
 ] as const;
 export type ReminderKind = (typeof REMINDER_KINDS)[number];
 

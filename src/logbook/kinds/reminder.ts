@@ -4,7 +4,7 @@ import { ClockSpan } from './plan';
 import { isFireKind, REMINDER_KINDS, type SwitchableKind } from './reminder-kinds';
 
 const SWITCHABLE = REMINDER_KINDS.filter((kind) => !isFireKind(kind)) as readonly SwitchableKind[];
-const FIRST = SWITCHABLE.filter((kind) => kind !== 'weigh-card');
+const FIRST = SWITCHABLE.filter((kind) => kind !== 'weigh-card' && kind !== 'next-step');
 export const ANSWERS = ['done', 'later'] as const;
 
 export const REMINDER_ENTRY_KINDS = {

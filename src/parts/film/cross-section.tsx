@@ -1,12 +1,15 @@
 import { FilmCoats } from './film-coats';
+import { FilmGrounds } from './film-grounds';
 import { FilmHandles } from './film-handles';
-import { type FilmLayer, type Frame, stackBands } from './film-picture';
+import { type FilmLayer, type Frame, type GroundMark, stackBands } from './film-picture';
 import { FilmScale } from './film-scale';
 import { FilmWood } from './film-wood';
 
 export interface CrossSectionProps {
   /** In the order they were laid, first coat first. */
   readonly layers: readonly FilmLayer[];
+  /** What lies in the wood and on it, below the first coat. */
+  readonly grounds?: readonly GroundMark[] | undefined;
   /** Name of the wood, written on it ("Spruce"). */
   readonly woodLabel: string;
   /** The whole picture in one sentence, for who cannot see it. */
@@ -56,11 +59,12 @@ export function CrossSection(props: CrossSectionProps) {
           <rect class="film-air" width={size.width} height={size.height} />
           <FilmCoats bands={bands} frame={frame} depth={size.height} compact={compact} />
           <FilmWood frame={frame} depth={size.wood} />
+          {props.grounds && <FilmGrounds {...{ frame, depth: size.wood, grounds: props.grounds }} />}
         </svg>
         {!compact && (
           <FilmScale
             {...{ bands, frame, spanUm, unit }}
-            wood={{ label: props.woodLabel, depth: size.wood }}
+            wood={{ label: props.woodLabel, depth: size.wood, grounds: props.grounds ?? [] }}
           />
         )}
         {laidUm > filmUm + LEAST_SHRUNK_UM && (

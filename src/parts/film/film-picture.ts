@@ -13,6 +13,13 @@ export interface FilmLayer {
   readonly pattern?: 'none' | 'hatch' | 'cross' | 'dash' | undefined;
 }
 
+/** What lies in the wood, or on it without a film of its own: drawn, not to scale. */
+export interface GroundMark {
+  readonly is: 'pore-filler' | 'filler-paste' | 'grain-sealer' | 'glue';
+  readonly label: string;
+  readonly isTinted: boolean;
+}
+
 /** A coat in picture units: where its surface and its foot lie (y grows downwards) and how wet it is. */
 export interface Band {
   readonly layer: FilmLayer;

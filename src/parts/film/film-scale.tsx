@@ -1,11 +1,11 @@
-import { type Band, type Frame, scaleStep } from './film-picture';
+import { type Band, type Frame, type GroundMark, scaleStep } from './film-picture';
 
 interface FilmScaleProps {
   readonly bands: readonly Band[];
   readonly frame: Frame;
   readonly spanUm: number;
   readonly unit: { readonly label: string; readonly um: number };
-  readonly wood: { readonly label: string; readonly depth: number };
+  readonly wood: { readonly label: string; readonly depth: number; readonly grounds: readonly GroundMark[] };
 }
 
 const LINE_HEIGHT = 13;
@@ -32,7 +32,19 @@ export function FilmScale({ bands, frame, spanUm, unit, wood }: FilmScaleProps) 
         </text>
       </g>
       <g class="film-names">
-        <text class="film-name" x={frame.width + 9} y={frame.woodTop + wood.depth / 2 + 4}>
+        {wood.grounds.map(({ label }, n) => (
+          <text key={label} class="film-name" x={frame.width + 9} y={frame.woodTop + LINE_HEIGHT * (n + 1)}>
+            {label}
+          </text>
+        ))}
+        <text
+          class="film-name"
+          x={frame.width + 9}
+          y={Math.max(
+            frame.woodTop + wood.depth / 2 + 4,
+            frame.woodTop + LINE_HEIGHT * (wood.grounds.length + 1),
+          )}
+        >
           {wood.label}
         </text>
         {spacedNames(bands, frame.woodTop).map(({ key, label, at, y }) => (

@@ -2,6 +2,7 @@ import type { WaitFor } from '../step';
 import { atBench, hours, minutes, type StepDraft, wait } from './parts';
 
 const FILLER_DRIES = hours(24, 48, 72);
+export const SEALER_DRIES = hours(1, 2, 4);
 
 /** The waits of what stands beside the finish, at 20 C: common practice, no source. The product's sheet outranks them. */
 export const BESIDE_WAITS: Readonly<Partial<Record<WaitFor, ReturnType<typeof hours>>>> = {
@@ -16,5 +17,5 @@ export const OPEN_PORES: readonly StepDraft[] = [
   wait('filler-dry', FILLER_DRIES),
   atBench('scuff', 30),
   atBench('grain-seal', 15),
-  wait('rest', hours(1, 2, 4)),
+  wait('rest', SEALER_DRIES),
 ];

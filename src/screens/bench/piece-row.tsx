@@ -58,10 +58,11 @@ export function rowWords(
   if (word === 'working' || !act) return [BENCH_WORDS.computing, ROW_WORDS.coats(coats.length)];
   if (word === 'ready')
     return [ROW_WORDS.ready(act, coats.length + 1), band && sinceWords(band.likelyMs, nowMs)];
+  const next = act === 'coat' && coats.length === 0 ? 'first-coat' : act;
   if (word === 'hold' || !band || isFailed)
-    return [ROW_WORDS.later(word, act, ''), isFailed ? ROW_WORDS.failed : undefined];
-  if (!Number.isFinite(band.likelyMs)) return [ROW_WORDS.later(word, act, ''), ROW_WORDS.overAYear];
+    return [ROW_WORDS.later(word, next, ''), isFailed ? ROW_WORDS.failed : undefined];
+  if (!Number.isFinite(band.likelyMs)) return [ROW_WORDS.later(word, next, ''), ROW_WORDS.overAYear];
   const { day, likely } = bandWords(band, nowMs);
-  const said = ROW_WORDS.later(word, act, day === undefined ? likely : `${day} ${likely}`);
+  const said = ROW_WORDS.later(word, next, day === undefined ? likely : `${day} ${likely}`);
   return [said, word === 'perhaps' ? ROW_WORDS.tryIt : ROW_WORDS.inTime(spanWords(band.likelyMs - nowMs))];
 }

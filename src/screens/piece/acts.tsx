@@ -37,7 +37,7 @@ export function Acts({ piece }: { readonly piece: Piece }) {
           {PIECE_WORDS.check}
         </LinkButton>
       )}
-      {piece.coats.length > 0 && !sanding && (
+      {piece.coats.length + piece.grounds.length > 0 && !sanding && (
         <LinkButton icon="sand" href={linkTo('piece', piece.id, 'sand')}>
           {PIECE_WORDS.sand}
         </LinkButton>

@@ -9,6 +9,7 @@ import { FILM_WORDS } from '../../words/piece/film';
 import { COAT_WORDS, EVENT_WORDS } from '../../words/piece/piece';
 import { OVERRIDE_WORDS, ruleWords } from '../../words/verdicts/reasons';
 import { filmAsTyped, typedWords } from './film-as-typed';
+import { groundName, groundWait } from './ground-words';
 import { oldFinishLine } from './old-finish/old-finish-line';
 
 /** One line of what was done to a piece. */
@@ -70,6 +71,8 @@ function tell(entry: Entry, piece: Piece, { jars }: Shop): readonly [what: strin
       return coatLine(entry.id, entry.jar, piece, jars) ?? [COAT_WORDS.ways[entry.how]];
     case 'sanded':
       return [EVENT_WORDS.sanded[entry.stage], sandingWords(entry)];
+    case 'ground-laid':
+      return [groundName(entry), groundWait(entry)];
     case 'hold-overridden':
       return [OVERRIDE_WORDS.event, OVERRIDE_WORDS.eventText(ruleWords(entry.rule), entry.reason)];
     case 'checked':

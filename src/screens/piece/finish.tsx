@@ -6,12 +6,16 @@ import type { FilmLayer } from '../../parts/film/film-picture';
 import { asLaidUm, filmLayers, OLD_FINISH } from '../../parts/film/piece-film';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { materialsOf } from '../../shop/record/materials';
+import { groundsOn } from '../../shop/stack/grounds';
 import { UM_PER_MIL, umToMetres } from '../../units';
 import { FILM_FACTS } from '../../words/piece/acts';
 import { FILM_WORDS } from '../../words/piece/film';
+import { GROUND_WORDS } from '../../words/piece/ground';
 import { tracedWords } from '../../words/piece/record';
 import { filmWords, percentWords, type UnitSystem } from '../../words/quantities';
 import { CoatDetails } from './coat-details';
+import { groundMarks } from './ground-marks';
+import { groundName } from './ground-words';
 
 interface FinishProps {
   readonly piece: Piece;
@@ -34,6 +38,7 @@ export function Finish({ piece, outlook }: FinishProps) {
     <>
       <CrossSection
         layers={layers}
+        grounds={groundMarks(piece, shop.value)}
         woodLabel={FILM_WORDS.woods[piece.base]}
         describe={describeFilm(piece, layers, units)}
         asLaid={{ um: asLaidUm(outlook), label: FILM_FACTS.asLaid }}
@@ -45,6 +50,7 @@ export function Finish({ piece, outlook }: FinishProps) {
           },
         })}
       />
+      <InWood piece={piece} />
       <Tracers layers={layers} nm={[...nmOf.values()].find((nm) => nm !== undefined)} />
       {layer ? (
         <CoatDetails
@@ -59,6 +65,14 @@ export function Finish({ piece, outlook }: FinishProps) {
       )}
     </>
   );
+}
+
+/** What was filled, sealed and glued, by name. */
+function InWood({ piece }: { readonly piece: Piece }) {
+  const names = groundsOn(piece, useShop().shop.value).map(({ ground, logged }) =>
+    groundName({ ground, ...logged }),
+  );
+  return names.length > 0 ? <p class="small">{GROUND_WORDS.inWood([...new Set(names)])}</p> : null;
 }
 
 /** Which layers hold a tracer, and the light that shows it. */

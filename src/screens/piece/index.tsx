@@ -15,6 +15,7 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
   why: async () => (await import('./why/why-page')).WhyPage,
   check: async () => (await import('./check-page')).CheckPage,
   sand: async () => (await import('./sand-page')).SandPage,
+  ground: async () => (await import('./ground-page')).GroundPage,
   old: async () => (await import('./old-finish/old-finish-page')).OldFinishPage,
   correct: async () => (await import('./correct-page')).CorrectPage,
   change: async () => (await import('./change-page')).ChangePage,

@@ -60,6 +60,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
           <ul class="rows">
             {isOpen && <Row href={linkTo('plan', piece.id)} title={PIECE_WORDS.plan} />}
             {times === 'ready' && <Row href={linkTo('piece', piece.id, 'why')} title={PIECE_WORDS.why} />}
+            {isOpen && <Row href={linkTo('piece', piece.id, 'ground')} title={PIECE_WORDS.ground} />}
             {isOpen && <CardLink piece={piece.id} />}
           </ul>
           <Places piece={piece} />

@@ -69,6 +69,7 @@ export const asPiece = ({ id, coats, madeMs }: TestCard): Piece => ({
   closedMs: undefined,
   coats,
   sandings: [],
+  grounds: [],
   checks: [],
 });
 

@@ -2,10 +2,12 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Check, Coat, Piece, Sanding } from '../../logbook/fold/pieces';
 import type { PiecePlan } from '../../logbook/fold/plans';
 import type { Task } from '../../planner/step';
+import { GROUND_STEPS } from '../stack/grounds';
 
 /** Something logged of a piece, as its plan understands it. */
 export type Happening =
   | { readonly kind: 'coat'; readonly atMs: number; readonly tasks: readonly Task[] }
+  | { readonly kind: 'ground'; readonly atMs: number; readonly task: Task }
   | { readonly kind: 'sanded'; readonly atMs: number; readonly task: Task }
   | { readonly kind: 'tried'; readonly atMs: number; readonly gate: string; readonly passes: boolean }
   | { readonly kind: 'marked'; readonly atMs: number; readonly stepId: string; readonly isDone: boolean };
@@ -33,6 +35,9 @@ export function happenings(
       (coat): Happening => ({ kind: 'coat', atMs: coat.atMs, tasks: tasksOf(coat, plan, shop) }),
     ),
     ...piece.sandings.map(({ atMs, stage }): Happening => ({ kind: 'sanded', atMs, task: SANDED[stage] })),
+    ...piece.grounds.map(
+      ({ atMs, ground }): Happening => ({ kind: 'ground', atMs, task: GROUND_STEPS[ground].task }),
+    ),
     ...piece.checks.flatMap(({ atMs, test, result }): Happening[] => {
       const gate = TRIED[test];
       return gate === undefined ? [] : [{ kind: 'tried', atMs, gate, passes: result === 'passes' }];

@@ -49,6 +49,7 @@ function isAbout(step: Step, happening: Happening): boolean {
     case 'coat':
       return step.kind === 'work' && happening.tasks.includes(step.task);
     case 'sanded':
+    case 'ground':
       return step.kind === 'work' && step.task === happening.task;
     case 'tried':
       return step.kind === 'gate' && step.check === happening.gate;

@@ -59,6 +59,7 @@ function standOf(piece: Piece, zones: readonly Zone[], zone?: Zone): Stand {
     coats: piece.coats.filter(isHere),
     sandings: piece.sandings.filter(isHere),
     checks: piece.checks.filter(isOwn),
+    grounds: piece.grounds.filter(isHere),
   };
   return { id: zone?.zoneId ?? piece.id, zone, piece: seen };
 }

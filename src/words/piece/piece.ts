@@ -10,6 +10,7 @@ export const PIECE_WORDS = {
   sand: 'Sand',
   why: 'Why these times?',
   plan: 'Plan and promise',
+  ground: 'Filler, sealer or glue',
   record: 'Print the record',
   change: 'Change the details',
   board: 'Large clock',

@@ -22,6 +22,7 @@ export const REMINDER_WORDS = {
   },
   'customer-update': { title: 'Tell the owner', text: 'A draft is ready for you to change.' },
   'weigh-card': { title: 'Weigh the test card', text: 'A weighing now tells most.' },
+  'next-step': { title: 'Next step', text: 'The wait before it is over.' },
 } as const;
 
 /** Of an act whose time could not be worked out. */
@@ -102,6 +103,7 @@ export const REMINDER_KIND_WORDS = {
   rags: 'Rags, overspray, filters',
   'customer-update': 'Tell the owner',
   'weigh-card': 'Weigh the test card',
+  'next-step': 'Filler, sealer, glue: the next step can begin',
 } as const;
 
 export const REMINDER_SETTINGS = {

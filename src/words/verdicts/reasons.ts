@@ -78,6 +78,14 @@ export const REASON_WORDS = {
     `It may meet ${temperature} on its way. Ship it only above freezing, or insulated; leave it in its closed case for 12 to 24 h before it is opened in the warm.`,
   windowClosed: () =>
     'The recoat window is over. Scuff it first, so that the next coat has something to hold on.',
+  'pore-filler': ({ at }: Told) =>
+    `The pore filler is drying: 24 to 72 h as a rule, likely until ${at}. Finish over wet filler wrinkles and sinks.`,
+  'filler-paste': ({ at }: Told) =>
+    `The filler paste still holds acetone: likely until ${at}. Then the next application, or level it.`,
+  'grain-sealer': ({ at }: Told) => `The grain sealer is drying: likely until ${at}.`,
+  glue: ({ at }: Told) => `The glue is setting: the clamps stay on until about ${at}.`,
+  fillerProud: () =>
+    'Filler lies on this wood and no sanding is logged since: sand it back to the wood, or level it, before the first coat.',
   filmOver: ({ film, limitFilm }: Told) =>
     `The film is ${film} thick; more than ${limitFilm} of this finish may crack.`,
   filmWouldBeOver: ({ film, limitFilm }: Told) =>

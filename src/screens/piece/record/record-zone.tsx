@@ -4,12 +4,14 @@ import { HeadRow } from '../../../parts/frame/head-row';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import type { Material } from '../../../shop/record/materials';
 import type { ZoneFacts } from '../../../shop/record/zone-facts';
+import { groundsOn } from '../../../shop/stack/grounds';
 import { umToMetres } from '../../../units';
 import { COAT_WORDS } from '../../../words/piece/piece';
 import { RECORD as WORDS } from '../../../words/piece/record';
 import { filmWords, numberWords } from '../../../words/quantities';
 import { dateWords } from '../../../words/times';
 import { filmAsTyped, typedWords } from '../film-as-typed';
+import { groundName, groundWait } from '../ground-words';
 import { zoneLine } from '../zone/zone-line';
 import { tracerWords } from './from-facts';
 
@@ -24,6 +26,9 @@ interface RecordZoneProps {
 export function RecordZone({ facts, number, outlook }: RecordZoneProps) {
   const { stand, own, materials, colour, tracers } = facts;
   const { zone, piece } = stand;
+  const grounds = groundsOn(piece, useShop().shop.value).filter(
+    ({ logged }) => logged?.zoneId === zone?.zoneId,
+  );
   return (
     <section class="record-zone">
       <h4>{zone ? WORDS.zone(number, zone.name) : WORDS.whole}</h4>
@@ -33,6 +38,15 @@ export function RecordZone({ facts, number, outlook }: RecordZoneProps) {
         {WORDS.original(WORDS.baseTexts[piece.base])} {own.length > 0 ? WORDS.colours[colour] : WORDS.nothing}{' '}
         {zone?.overspray && WORDS.overspray(typedWords(zone.overspray.typed))}
       </p>
+      {grounds.length > 0 && (
+        <ul>
+          {grounds.map(({ id, atMs, ground, logged }) => (
+            <li key={id}>
+              {dateWords(atMs, 0)}: {groundName({ ground, ...logged })}, {groundWait({ ...logged })}.
+            </li>
+          ))}
+        </ul>
+      )}
       {own.length > 0 && <Layers facts={facts} outlook={outlook} />}
       {tracers.length > 0 && <p>{tracerWords(tracers)}</p>}
       {materials.length > 0 && (

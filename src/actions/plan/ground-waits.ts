@@ -1,0 +1,31 @@
+import { firstOpen, isHandwork } from '../../planner/compile';
+import type { Band, Step } from '../../planner/step';
+import { GROUND_STEPS, type GroundOn } from '../../shop/stack/grounds';
+import { MINUTE_MS } from '../../units';
+
+/** The steps of a plan with the waits of what was filled, sealed or glued ending when they really end; one that the plan lacks is put in. */
+export function groundWaits(
+  steps: readonly Step[],
+  grounds: readonly GroundOn[],
+  nowMs: number,
+): readonly Step[] {
+  const running = grounds.filter(({ until }) => until.lateMs > nowMs);
+  return running.reduce(withWait, steps);
+}
+
+function withWait(steps: readonly Step[], { id, ground, until: { earliestMs, likelyMs, lateMs } }: GroundOn) {
+  const { until } = GROUND_STEPS[ground];
+  const minute = (ms: number): number => Math.ceil(ms / MINUTE_MS);
+  const ends: Band = { earliest: minute(earliestMs), likely: minute(likelyMs), late: minute(lateMs) };
+  const open = firstOpen(steps);
+  const next = steps.findIndex((step, at) => at >= open && isHandwork(step));
+  const index = steps.findIndex(
+    (step, at) => at >= open && (next < 0 || at < next) && step.kind === 'wait' && step.until === until,
+  );
+  if (index < 0) {
+    const minutes: Band = { earliest: 0, likely: 0, late: 0 };
+    const wait: Step = { kind: 'wait', id: `${id}:waits`, until, minutes, ends };
+    return [...steps.slice(0, open), wait, ...steps.slice(open)];
+  }
+  return steps.map((step, at): Step => (at === index && step.kind === 'wait' ? { ...step, ends } : step));
+}

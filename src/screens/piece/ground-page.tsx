@@ -1,0 +1,122 @@
+import { useSignal } from '@preact/signals';
+import { layGround } from '../../actions/coat';
+import type { Ground } from '../../logbook/fold/pieces';
+import { GROUNDS } from '../../logbook/kinds/ground';
+import { LIMITS } from '../../logbook/limits';
+import { areWhole, given, OneOf, Quantity, Send, Words } from '../../parts/fields/form-fields';
+import { Tick } from '../../parts/fields/tick';
+import { TimeField } from '../../parts/fields/time-field';
+import type { Draft } from '../../parts/fields/typed-field';
+import { useForm } from '../../parts/fields/use-form';
+import { useTime } from '../../parts/fields/use-time';
+import { Notice } from '../../parts/frame/notice';
+import { Page, Section } from '../../parts/frame/page';
+import { fromHere } from '../../parts/frame/route';
+import { useShop } from '../../parts/frame/shop-context';
+import { sayLogged } from '../../parts/frame/undo';
+import { groundsOn } from '../../shop/stack/grounds';
+import { GROUND_WORDS as WORDS } from '../../words/piece/ground';
+import { whenWords } from '../../words/times';
+import { groundName } from './ground-words';
+import { usePiece } from './use-piece';
+
+const SORTS = GROUNDS.map((value) => ({ value, ...WORDS.sorts[value] }));
+
+/** Logs filler, filler paste, grain sealer or glue, with the wait of its own sheet or the usual one. */
+export function GroundPage() {
+  const { piece, zone, home } = usePiece();
+  const { form, time, sort, product, isTinted, waits, log } = useGround();
+  const chosen = sort.value;
+  const isFiller = chosen === 'pore-filler' || chosen === 'filler-paste';
+  const caution = chosen && WORDS.cautions[chosen];
+  return (
+    <Page title={WORDS.title} backTo={home}>
+      <Section title={zone?.name ?? piece.name}>
+        <form class="stack wide-tiles" onSubmit={log} noValidate>
+          <OneOf
+            label={WORDS.sort}
+            options={SORTS}
+            of={sort}
+            problem={form.isTried.value && !chosen ? WORDS.choose : undefined}
+          />
+          {caution && (
+            <Notice kind="fire">
+              <p>{caution}</p>
+            </Notice>
+          )}
+          {isFiller && (
+            <Tick
+              {...WORDS.tinted}
+              isTicked={isTinted.value}
+              onTick={(is) => {
+                isTinted.value = is;
+              }}
+            />
+          )}
+          <Words label={WORDS.product} hint={WORDS.productHint} of={product} form={form} at="product" />
+          <Quantity
+            label={WORDS.waits}
+            hint={chosen && WORDS.waitsHint(WORDS.sorts[chosen].hint)}
+            of={waits}
+            limit={LIMITS.sheetTime}
+            form={form}
+            at="waits"
+            isOptional
+          />
+          <TimeField label={WORDS.when} {...time.field} problem={form.refused.value?.fields['at']} />
+          <Send form={form} icon="check">
+            {WORDS.log}
+          </Send>
+        </form>
+      </Section>
+    </Page>
+  );
+}
+
+/** The wait that was said of the application before. */
+const asDraft = (before: Ground | undefined): Draft<'min' | 'h' | 'd'> =>
+  (before?.waits?.typed as Draft<'min' | 'h' | 'd'> | undefined) ?? { text: '', unit: 'h' };
+
+/** The form, filled in as the application before it was. */
+function useGround() {
+  const { needs, actions, shop, nowMs } = useShop();
+  const { piece, place, home } = usePiece();
+  const before = piece.grounds.at(-1);
+  const form = useForm();
+  const time = useTime();
+  const sort = useSignal<Ground['ground'] | undefined>(before?.ground);
+  const product = useSignal(before?.product ?? '');
+  const isTinted = useSignal(before?.isTinted === true);
+  const waits = useSignal<Draft<'min' | 'h' | 'd'>>(asDraft(before));
+
+  async function log(event: Event): Promise<void> {
+    event.preventDefault();
+    const goOn = fromHere();
+    const ground = sort.value;
+    const isWhole = ground !== undefined && areWhole([waits, LIMITS.sheetTime, 'optional']);
+    const named = product.value.trim();
+    const said = {
+      piece: piece.id,
+      ...place,
+      ground: ground ?? 'pore-filler',
+      ...(named && { product: named }),
+      ...(isTinted.value &&
+        (ground === 'pore-filler' || ground === 'filler-paste') && { isTinted: true as const }),
+      ...given('waits', waits),
+    };
+    const logged = await form.send(isWhole, () => layGround(needs, said, time.instantMs() ?? Number.NaN));
+    if (!logged) return;
+    const on = shop.value.pieces.get(piece.id);
+    const last = on && groundsOn(on, shop.value).find(({ id }) => id === logged.id);
+    const what = groundName(said);
+    sayLogged(
+      actions,
+      logged.id,
+      what,
+      WORDS.logged(what, whenWords(last?.until.likelyMs ?? nowMs.value, nowMs.value)),
+    );
+    goOn(home);
+  }
+
+  return { form, time, sort, product, isTinted, waits, log: (event: Event) => void log(event) };
+}
