@@ -5,7 +5,7 @@ import { VERDICT_WORDS } from './verdicts/words';
 /** What comes next for a piece, as it follows its word. */
 const NEXT = {
   coat: 'recoat',
-  'first-coat': 'first coat',
+  'first-coat': 'coat 1',
   'flash-coat': 'flash coat',
   scuff: 'scuff',
   'level-sand': 'level-sand',

@@ -12,6 +12,10 @@ test('pore filler and filler paste wait by themselves: on the piece, the bench, 
   await takePhone({ ...MOBILE, timezoneId: 'Europe/Berlin' });
   await newPage();
   await page.clock.install({ time: NINE });
+  await goTo('#/mix/jar/new', 'What is in the jar');
+  await choose(/^Nitrocellulose/);
+  await button('Fill the jar').tap();
+  await link('Log a coat from it').waitFor();
   await goTo('#/piece/new', 'Start a piece');
   await field('Name').fill('Ash box');
   await choose(/^Bare wood/);
@@ -46,13 +50,14 @@ test('pore filler and filler paste wait by themselves: on the piece, the bench, 
   expect(await page.locator('.film-grounds [data-ground="pore-filler"][data-tinted]').count()).toBe(1);
 
   await goTo('#/bench');
-  await page.getByText(/^Wait: first coat Thu 5 Mar/).waitFor();
+  await page.getByText(/^Wait: coat 1 Thu 5 Mar/).waitFor();
   await goTo(`#/lay?piece=${id}`);
+  await button('Read and done').tap();
   await said(/^Caution\. The pore filler is drying/).waitFor();
   await goTo(`${piece}/sand`);
   await said(/^Caution\. The pore filler is drying/).waitFor();
   await goTo(`#/plan/${id}`);
-  await section('Steps').getByText('Pore filler dries').waitFor();
+  await section('Steps').getByText('Pore filler dries').first().waitFor();
   await section('Steps')
     .getByText(/Thu 5 Mar/)
     .first()

@@ -13,19 +13,27 @@ export function groundWaits(
   return running.reduce(withWait, steps);
 }
 
-function withWait(steps: readonly Step[], { id, ground, until: { earliestMs, likelyMs, lateMs } }: GroundOn) {
+function withWait(
+  steps: readonly Step[],
+  { id, atMs, ground, until: { earliestMs, likelyMs, lateMs } }: GroundOn,
+): readonly Step[] {
   const { until } = GROUND_STEPS[ground];
-  const minute = (ms: number): number => Math.ceil(ms / MINUTE_MS);
-  const ends: Band = { earliest: minute(earliestMs), likely: minute(likelyMs), late: minute(lateMs) };
+  const bandFrom = (fromMs: number): Band => ({
+    earliest: Math.ceil((earliestMs - fromMs) / MINUTE_MS),
+    likely: Math.ceil((likelyMs - fromMs) / MINUTE_MS),
+    late: Math.ceil((lateMs - fromMs) / MINUTE_MS),
+  });
+  const [ends, minutes] = [bandFrom(0), bandFrom(atMs)];
   const open = firstOpen(steps);
   const next = steps.findIndex((step, at) => at >= open && isHandwork(step));
   const index = steps.findIndex(
     (step, at) => at >= open && (next < 0 || at < next) && step.kind === 'wait' && step.until === until,
   );
   if (index < 0) {
-    const minutes: Band = { earliest: 0, likely: 0, late: 0 };
     const wait: Step = { kind: 'wait', id: `${id}:waits`, until, minutes, ends };
     return [...steps.slice(0, open), wait, ...steps.slice(open)];
   }
-  return steps.map((step, at): Step => (at === index && step.kind === 'wait' ? { ...step, ends } : step));
+  return steps.map(
+    (step, at): Step => (at === index && step.kind === 'wait' ? { ...step, minutes, ends } : step),
+  );
 }

@@ -10,7 +10,7 @@ export function Acts({ piece }: { readonly piece: Piece }) {
   const verdict = useShop().standings.value.get(piece.id)?.verdict;
   const isNext = verdict?.word === 'ready' || verdict?.word === 'perhaps';
   const act = isNext ? verdict.act : undefined;
-  const isCoat = act === 'coat' || (piece.coats.length === 0 && verdict?.word !== 'hold');
+  const isCoat = act === 'coat' || (piece.coats.length === 0 && !verdict);
   const sanding = act === 'level-sand' || act === 'rub-out' ? act : undefined;
   return (
     <div class="acts piece-acts">

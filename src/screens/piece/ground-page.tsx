@@ -20,7 +20,11 @@ import { whenWords } from '../../words/times';
 import { groundName } from './ground-words';
 import { usePiece } from './use-piece';
 
-const SORTS = GROUNDS.map((value) => ({ value, ...WORDS.sorts[value] }));
+const SORTS = GROUNDS.map((value) => ({
+  value,
+  label: WORDS.sorts[value].label,
+  hint: WORDS.sorts[value].hint,
+}));
 
 /** Logs filler, filler paste, grain sealer or glue, with the wait of its own sheet or the usual one. */
 export function GroundPage() {
@@ -56,7 +60,7 @@ export function GroundPage() {
           <Words label={WORDS.product} hint={WORDS.productHint} of={product} form={form} at="product" />
           <Quantity
             label={WORDS.waits}
-            hint={chosen && WORDS.waitsHint(WORDS.sorts[chosen].hint)}
+            hint={chosen && WORDS.waitsHint(chosen)}
             of={waits}
             limit={LIMITS.sheetTime}
             form={form}

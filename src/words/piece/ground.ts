@@ -1,13 +1,14 @@
 // English text of what stands beside the finish: filler, filler paste, grain sealer, glue.
 
 const SORTS = {
-  'pore-filler': { label: 'Pore filler', hint: '24 to 72 h by its sheet, then sanded back' },
+  'pore-filler': { label: 'Pore filler', usual: '24 to 72 h', hint: '24 to 72 h, then sand it back' },
   'filler-paste': {
     label: 'Filler paste',
-    hint: 'binding scraps softened in acetone: about an hour, several applications, then level',
+    usual: 'about an hour',
+    hint: 'binding scraps in acetone: about an hour, several times, then level',
   },
-  'grain-sealer': { label: 'Grain sealer', hint: '1 to 4 h' },
-  glue: { label: 'Glue and clamp', hint: '12 to 24 h in the clamps' },
+  'grain-sealer': { label: 'Grain sealer', usual: '1 to 4 h', hint: '1 to 4 h' },
+  glue: { label: 'Glue and clamp', usual: '12 to 24 h', hint: '12 to 24 h in the clamps' },
 } as const;
 type Sort = keyof typeof SORTS;
 
@@ -20,7 +21,7 @@ export const GROUND_WORDS = {
   productHint: 'Optional. As it stands on the can.',
   tinted: { label: 'Tinted', hint: 'its colour shows in the pores' },
   waits: 'Waits, by its sheet',
-  waitsHint: (hint: string): string => `Empty: ${hint} (common practice, no source).`,
+  waitsHint: (sort: Sort): string => `Empty: ${SORTS[sort].usual}. Common practice, no source.`,
   when: 'When',
   log: 'Log it',
   logged: (what: string, until: string): string => `${what} logged. It waits until about ${until}.`,

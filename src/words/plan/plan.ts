@@ -104,6 +104,7 @@ export const PIECE_PLAN = {
     estimate: 'by the drying model',
     own: 'set by you',
     practice: 'usual; the sheet governs',
+    logged: 'since it was logged',
   },
   change: 'Change',
   act: {

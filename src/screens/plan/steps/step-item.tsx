@@ -4,7 +4,7 @@ import { Icon, type IconName } from '../../../parts/frame/icons';
 import { toInstantMs } from '../../../planner/local-day';
 import type { PlannedStep } from '../../../planner/plan';
 import { boundWords, stepName } from '../../../planner/say';
-import type { Band } from '../../../planner/step';
+import type { Band, WaitStep } from '../../../planner/step';
 import { withoutStep, withStep, withStepMoved } from '../../../shop/plan/edit-plan';
 import { MINUTE_MS } from '../../../units';
 import { PIECE_PLAN } from '../../../words/plan/plan';
@@ -48,7 +48,7 @@ export function StepItem({ plan, planned, isNext, isEstimated, now }: StepItemPr
       <p class="digits">{isPassedOver ? PIECE_PLAN.passedOver : timesOf(planned, nowMs)}</p>
       {step.kind === 'wait' && !isDone && (
         <p class="quiet">
-          {bandText(step.minutes)}, {PIECE_PLAN.origin[originOf(own, isEstimated)]}
+          {bandText(step.minutes)}, {PIECE_PLAN.origin[originOf(own, step, isEstimated)]}
         </p>
       )}
       {closes !== undefined && !isDone && (
@@ -79,9 +79,10 @@ const bandText = ({ earliest, likely, late }: Band): string =>
     spanWords(late * MINUTE_MS),
   );
 
-function originOf(own: PiecePlan['steps'][number] | undefined, isEstimated: boolean) {
+function originOf(own: PiecePlan['steps'][number] | undefined, { ends }: WaitStep, isEstimated: boolean) {
   if (own?.kind === 'wait' && own.isOwn) return 'own';
-  return isEstimated ? 'estimate' : 'practice';
+  if (isEstimated) return 'estimate';
+  return ends ? 'logged' : 'practice';
 }
 
 function Change({
