@@ -26,7 +26,7 @@ export interface CarryNeeds {
   readonly connect: Connect;
   readonly known: KnownThere;
   readonly now: () => number;
-  /** Carries what is no entry, whenever all entries are there. */
+  /** Carries what is no entry, beside the entries and never before them. */
   readonly alongside?: (link: HubLink, tell: (waiting: number) => void) => Promise<void>;
 }
 
@@ -52,6 +52,7 @@ export function carry({ book, password, shop, connect, known, now, alongside }: 
   let pauseMs = FIRST_PAUSE_MS;
   let endPause = (): void => undefined;
   let change = gate();
+  let sent = gate();
   /** Put out over this line, and yet to be read back. */
   let out = new Set<string>();
 
@@ -126,8 +127,18 @@ export function carry({ book, password, shop, connect, known, now, alongside }: 
     while (link.peek() === open) {
       change = gate();
       await sendAll(open);
-      await alongside?.(open, (photosWaiting) => set({ photosWaiting }));
+      sent.open();
+      sent = gate();
       await change.passed;
+    }
+  }
+
+  /** In a loop of its own: a coat does not wait for the photos of a month. */
+  async function keepSendingAlongside(open: HubLink): Promise<void> {
+    while (link.peek() === open) {
+      const { passed } = sent;
+      await alongside?.(open, (photosWaiting) => set({ photosWaiting }));
+      await passed;
     }
   }
 
@@ -152,12 +163,15 @@ export function carry({ book, password, shop, connect, known, now, alongside }: 
         if (known.at >= last) caughtUp.open();
       });
       if (known.at >= last) caughtUp.open();
-      const sending = caughtUp.passed.then(() => keepSending(open));
+      const sending = caughtUp.passed.then(() =>
+        Promise.race([keepSending(open), keepSendingAlongside(open)]),
+      );
       await Promise.race([reading, sending, open.cut]);
     } finally {
       link.value = undefined;
       await open.close().catch(() => undefined);
       change.open();
+      sent.open();
     }
   }
 

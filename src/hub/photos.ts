@@ -24,34 +24,42 @@ export function photosOf({ entries }: Pick<Shop, 'entries'>): readonly string[] 
   );
 }
 
-/** Sends every photo that is on this phone and not on the hub, one after another. */
+/** Sends every photo that is on this phone and not on the hub, one after another, and tells how many wait. */
 export async function sendPhotos(
   ids: readonly string[],
   { link, shop, known, photos }: { link: HubLink; shop: ShopKey; known: KnownThere; photos: Photos },
   tell: (waiting: number) => void,
 ): Promise<void> {
-  const waiting = ids.filter((id) => !known.hasToo(id));
-  for (const [index, id] of waiting.entries()) {
+  const unknown = ids.filter((id) => !known.hasToo(id));
+  if (unknown.length === 0) return tell(0);
+  const here = await photos.ids(); // the others are on another phone
+  const waiting = unknown.filter((id) => here.has(id));
+  let left = waiting.length;
+  for (const id of waiting) {
+    tell(left);
     const picture = await photos.read(id);
-    if (!picture) continue; // it is on another phone
-    tell(waiting.length - index);
-    const head = photoSubject(shop.name, id, 'head');
-    if (!(await link.get(head))) await sendPhoto(picture, id, link, shop);
+    if (!picture || !(await isSent(picture, id, link, shop))) continue;
     await known.noteToo(id);
+    left--;
   }
-  tell(0);
+  tell(left);
 }
 
-async function sendPhoto(picture: Blob, id: string, link: HubLink, shop: ShopKey): Promise<void> {
+/** Puts a photo on the hub, unless it is there; false where something that this shop did not seal lies in its place. */
+async function isSent(picture: Blob, id: string, link: HubLink, shop: ShopKey): Promise<boolean> {
   const bytes = new Uint8Array(await picture.arrayBuffer());
-  const put = async (piece: number | 'head', content: Uint8Array<ArrayBuffer>): Promise<void> => {
+  const put = async (piece: number | 'head', content: Uint8Array<ArrayBuffer>): Promise<boolean> => {
     const subject = photoSubject(shop.name, id, piece);
-    await link.put(subject, await seal(shop.key, subject, content));
+    const answer = await link.put(subject, await seal(shop.key, subject, content));
+    return answer === 'stored' || (await unseal(shop.key, subject, answer)) !== undefined;
   };
+  const there = await link.get(photoSubject(shop.name, id, 'head'));
+  if (there) return (await unseal(shop.key, photoSubject(shop.name, id, 'head'), there)) !== undefined;
   const pieces = Math.ceil(bytes.length / PIECE_BYTES);
-  for (let n = 0; n < pieces; n++) await put(n, bytes.slice(n * PIECE_BYTES, (n + 1) * PIECE_BYTES));
+  for (let n = 0; n < pieces; n++)
+    if (!(await put(n, bytes.slice(n * PIECE_BYTES, (n + 1) * PIECE_BYTES)))) return false;
   const head: Head = { type: picture.type, bytes: bytes.length, pieces };
-  await put('head', new TextEncoder().encode(JSON.stringify(head)));
+  return put('head', new TextEncoder().encode(JSON.stringify(head)));
 }
 
 /** A photo from the hub; undefined where it is not there, or not whole, or not this shop's. */

@@ -5,11 +5,13 @@ import { WebSocket } from 'ws';
 import { type Carrier, carry } from '../../src/hub/carry';
 import { openKnownThere } from '../../src/hub/known-there';
 import { natsAt } from '../../src/hub/nats';
+import { photosOf, sendPhotos } from '../../src/hub/photos';
 import { type ShopKey, shopKey } from '../../src/hub/seal';
 import type { EntryBody } from '../../src/logbook/entry';
 import { createLogbook, type Logbook } from '../../src/logbook/logbook';
 import { newId } from '../../src/logbook/new-id';
 import type { Database, Row } from '../../src/logbook/storage/database';
+import { openPhotos, type Photos } from '../../src/logbook/storage/photos';
 import { openStore } from '../../src/logbook/storage/store';
 import { freePort, hashed, type Nats, type NatsGiven, startNats } from './nats-server.mjs';
 
@@ -73,6 +75,7 @@ export function aDisk(): Database {
 
 export interface Phone {
   readonly book: Logbook;
+  readonly photos: Photos;
   readonly carrier: Carrier;
   /** Everything kept, as the disk holds it. */
   kept(): Promise<string>;
@@ -87,11 +90,12 @@ export interface PhoneGiven {
   readonly shop?: ShopKey;
   readonly entries?: Database;
   readonly known?: Database;
+  readonly photos?: Database;
 }
 
 /** A phone with the app open and joined to a hub. */
 export async function openPhone({ address }: Pick<Hub, 'address'>, given: PhoneGiven = {}): Promise<Phone> {
-  const { entries = aDisk(), known = aDisk(), password = PASSWORD } = given;
+  const { entries = aDisk(), known = aDisk(), photos = aDisk(), password = PASSWORD } = given;
   const shop = given.shop ?? (await shopKey(SECRET));
   let isDead = false;
   // What a dead phone would still write is never written.
@@ -104,16 +108,21 @@ export async function openPhone({ address }: Pick<Hub, 'address'>, given: PhoneG
   const now = (): number => Date.now();
   const book = createLogbook({ store, now, zone: () => 'Europe/London', newId });
   await book.open();
+  const there = await openKnownThere(alive(known));
+  const pictures = openPhotos(photos);
   const carrier = carry({
     book,
     password,
     shop,
     connect: natsAt(address),
-    known: await openKnownThere(alive(known)),
+    known: there,
     now,
+    alongside: (link, tell) =>
+      sendPhotos(photosOf(book.shop.peek()), { link, shop, known: there, photos: pictures }, tell),
   });
   return {
     book,
+    photos: pictures,
     carrier,
     kept: async () => JSON.stringify(await entries.readAfter(undefined, 1_000_000)),
     die() {
@@ -121,7 +130,7 @@ export async function openPhone({ address }: Pick<Hub, 'address'>, given: PhoneG
       store.close();
       void carrier.stop();
     },
-    reopen: () => openPhone({ address }, { ...given, entries, known }),
+    reopen: () => openPhone({ address }, { ...given, entries, known, photos }),
   };
 }
 

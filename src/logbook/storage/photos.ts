@@ -18,6 +18,8 @@ export interface Photos {
   keep(id: string, picture: Blob): Promise<Result<void, StorageFailure>>;
   /** Undefined where the picture is not on this device. */
   read(id: string): Promise<Blob | undefined>;
+  /** Which pictures are on this device; none where that cannot be read. */
+  ids(): Promise<ReadonlySet<string>>;
   /** Takes pictures away again whose entries were not kept. */
   drop(ids: readonly string[]): Promise<void>;
 }
@@ -42,6 +44,7 @@ export function openPhotos(database: Database = openDatabase('coatwait-photos', 
         return undefined; // shown as not being on this device
       }
     },
+    ids: async () => new Set(await database.keys().catch(() => [])),
     drop: (ids) => database.remove(ids).catch(() => undefined), // left over they take room, and harm nothing
   };
 }
