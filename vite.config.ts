@@ -98,14 +98,7 @@ export default defineConfig({
       injectManifest: {
         globPatterns: ['**/*.{js,css,html,svg,woff2}'],
         // Only a page served without encryption needs the first two, and it has no service worker; without a network there is no hub.
-        // How well the dates have told is looked at now and then, and can wait for the network.
-        globIgnores: [
-          '**/sha2-*.js',
-          '**/not-secure-*.js',
-          '**/at-the-hub-*.js',
-          '**/hub-pages-*.js',
-          '**/told-*.js',
-        ],
+        globIgnores: ['**/sha2-*.js', '**/not-secure-*.js', '**/at-the-hub-*.js', '**/hub-pages-*.js'],
         rollupFormat: 'iife',
       },
       manifest: {

@@ -148,6 +148,7 @@ export function carry({ book, password, shop, connect, known, now, alongside }: 
     const open = await connect({ password, shop: shop.name }, 'hold');
     try {
       out = new Set();
+      sent = gate();
       const { since, count, last } = await open.look();
       const isSame = since === known.since && (last === known.at ? count === known.read : last > known.at);
       // The hub began anew or was put back from a copy, or this phone has lost entries: nothing is taken for granted.

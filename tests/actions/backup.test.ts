@@ -19,6 +19,7 @@ function photosFor(most: number): Photos & { readonly kept: ReadonlyMap<string, 
     kept,
     keep: async (id, picture) =>
       kept.size < most ? succeed(void kept.set(id, picture)) : fail({ kind: 'full' }),
+    ids: async () => new Set(kept.keys()),
     read: async (id) => kept.get(id),
     drop: async (ids) => {
       for (const id of ids) kept.delete(id);

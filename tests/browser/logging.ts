@@ -23,9 +23,12 @@ export const untilSaid = (page: Page, what: Said): Promise<void> =>
 export const closeLine = (page: Page) => press(page, 'Close');
 
 /** Each way of logging something; the mark is typed into it, so that it is known again. */
-export const logging = (weighUp: string): Record<Said, (page: Page, mark: string) => Promise<void>> => ({
+export const logging = (
+  weighUp: string,
+  at = base,
+): Record<Said, (page: Page, mark: string) => Promise<void>> => ({
   async coat(page, mark) {
-    await page.goto(`${base}#/lay`);
+    await page.goto(`${at}#/lay`);
     await page
       .getByRole('button', { name: /^(Log it|Read and done)/ })
       .first()
@@ -38,12 +41,12 @@ export const logging = (weighUp: string): Record<Said, (page: Page, mark: string
     await press(page, 'Log it');
   },
   async pour(page, mark) {
-    await page.goto(`${base}#/mix/weigh/${weighUp}`);
+    await page.goto(`${at}#/mix/weigh/${weighUp}`);
     await field(page, 'The scale shows now').fill(mark);
     await press(page, 'Log what was poured');
   },
   async air(page, mark) {
-    await page.goto(`${base}#/air/read`);
+    await page.goto(`${at}#/air/read`);
     await field(page, 'Air temperature').fill(`2${mark}`);
     await field(page, 'Humidity').fill('50');
     await press(page, 'Log the reading');
@@ -54,8 +57,8 @@ export const logging = (weighUp: string): Record<Said, (page: Page, mark: string
 export const typedAs = (what: Said, mark: string): string =>
   ({ coat: `6${mark}`, pour: mark, air: `2${mark}` })[what];
 
-export const startPiece = async (page: Page, name: string): Promise<void> => {
-  await page.goto(`${base}#/piece/new`);
+export const startPiece = async (page: Page, name: string, at = base): Promise<void> => {
+  await page.goto(`${at}#/piece/new`);
   await field(page, 'Name').fill(name);
   await page.getByRole('radio', { name: /^Sealed wood/ }).click();
   await press(page, 'Start this piece');

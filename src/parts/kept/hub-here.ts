@@ -28,8 +28,9 @@ const here = signal<HubHere | undefined>(undefined);
 /** Undefined on a phone that has not joined. */
 export const hubHere: ReadonlySignal<HubHere | undefined> = here;
 
+const AGAIN_MS = 10_000;
 const memberships = openMemberships();
-/** What speaks with the hub; without a network it cannot be had, and is asked for again when there is one. */
+/** What speaks with the hub; without a network it cannot be had, and is asked for again until there is one. */
 export const speaker = fetchOnce(() => import('../../actions/hub/at-the-hub'));
 
 /** Carries between the own logbook and the hub, on a phone that has joined one; gives the function that ends it. */
@@ -46,7 +47,14 @@ export function keepAtHub({ needs }: OpenShop): () => void {
     if (isOver || here.peek()?.at) return void at.stop();
     here.value = { member, at };
   }
-  const tryStart = (): void => void start().catch(() => undefined);
+  let again: ReturnType<typeof setTimeout>;
+  // Nothing says when the hub's computer is up again: it is asked now and then.
+  const tryStart = (): void => {
+    clearTimeout(again);
+    start().catch(() => {
+      if (!isOver) again = setTimeout(tryStart, AGAIN_MS);
+    });
+  };
   addEventListener('online', tryStart);
   tryStart();
   const stopShowing = effect(() => {
@@ -56,6 +64,7 @@ export function keepAtHub({ needs }: OpenShop): () => void {
   });
   end = async () => {
     isOver = true;
+    clearTimeout(again);
     removeEventListener('online', tryStart);
     stopShowing();
     const at = here.peek()?.at;
@@ -97,6 +106,6 @@ export async function leave(): Promise<void> {
   joined.set('no');
   showOnly.set('no');
   markIds('');
-  await end();
-  await memberships.drop().catch(() => undefined);
+  // A line that is being tried ends late; the code does not stay that long.
+  await Promise.all([memberships.drop().catch(() => undefined), end()]);
 }

@@ -4,6 +4,7 @@ import { linkTo } from '../../parts/frame/route';
 import { hubHere } from '../../parts/kept/hub-here';
 import { HubLine } from '../../parts/kept/hub-line';
 import { HUB_HERE } from '../../words/frame/hub';
+import { Leave } from './leave';
 
 /** Whether this phone is one of several, and the way to more of it. */
 export function HubSection() {
@@ -14,6 +15,7 @@ export function HubSection() {
       <div class="acts">
         <LinkButton href={linkTo('more', 'hub')}>{isJoined ? HUB_HERE.manage : HUB_HERE.setUp}</LinkButton>
       </div>
+      {isJoined && <Leave />}
     </Fold>
   );
 }

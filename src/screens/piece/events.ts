@@ -7,6 +7,7 @@ import { standsOf } from '../../shop/zone/stands';
 import { MATCH_WORDS } from '../../words/match/match';
 import { FILM_WORDS } from '../../words/piece/film';
 import { COAT_WORDS, EVENT_WORDS } from '../../words/piece/piece';
+import { TWICE_WORDS } from '../../words/piece/twice';
 import { OVERRIDE_WORDS, ruleWords } from '../../words/verdicts/reasons';
 import { filmAsTyped, typedWords } from './film-as-typed';
 import { groundName, groundWait } from './ground-words';
@@ -73,6 +74,8 @@ function tell(entry: Entry, piece: Piece, { jars }: Shop): readonly [what: strin
       return [EVENT_WORDS.sanded[entry.stage], sandingWords(entry)];
     case 'ground-laid':
       return [groundName(entry), groundWait(entry)];
+    case 'coat-apart':
+      return [TWICE_WORDS.event, TWICE_WORDS.kept];
     case 'hold-overridden':
       return [OVERRIDE_WORDS.event, OVERRIDE_WORDS.eventText(ruleWords(entry.rule), entry.reason)];
     case 'checked':

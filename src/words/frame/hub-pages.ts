@@ -89,13 +89,3 @@ export const HUB_LOST = {
   twoText:
     'Enter the hub’s new code here. This phone makes a new key and sends everything again under it. Then let the others join with the code that this phone shows.',
 } as const;
-
-export const HUB_LEAVE = {
-  title: 'Leave the hub',
-  text: 'Everything stays: on this phone, and on the others. They no longer hear of one another.',
-  act: 'Leave the hub',
-  sure: 'Leave now? What waits here stays here.',
-  yes: 'Yes, leave',
-  no: 'Stay',
-  left: 'This phone works alone again.',
-} as const;

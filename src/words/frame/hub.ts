@@ -45,3 +45,11 @@ export const HUB_STATUS = {
   staleNever: 'Not up to date: the hub has not been reached.',
   long: (left: number): string => `${entryCount(left)} not on the hub for over an hour`,
 } as const;
+
+export const HUB_LEAVE = {
+  title: 'Leave the hub',
+  sure: 'Everything stays: on this phone, and on the others. They no longer hear of one another, and what waits here stays here.',
+  yes: 'Yes, leave',
+  no: 'Stay',
+  left: 'This phone works alone again.',
+} as const;

@@ -9,5 +9,6 @@ export const TWICE_WORDS = {
   isOne: 'It is one',
   second: 'The second coat',
   answer: 'Keep both',
+  event: 'Two coats, not one',
   kept: 'Both coats kept.',
 } as const;

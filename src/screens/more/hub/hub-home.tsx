@@ -13,7 +13,6 @@ import { hubHere, showOnly } from '../../../parts/kept/hub-here';
 import { HubLine } from '../../../parts/kept/hub-line';
 import { HUB_HERE } from '../../../words/frame/hub';
 import { HUB_CODE, HUB_JOIN, HUB_LOST, HUB_SHOW, HUB_WORDS } from '../../../words/frame/hub-pages';
-import { Leave } from './leave';
 import { MayJoin } from './may-join';
 
 /** Whether this phone is one of several, how it stands, and what can be done about it. */
@@ -37,7 +36,6 @@ export function HubHome() {
               <LinkButton href={linkTo('more', 'hub', 'join')}>{HUB_JOIN.other}</LinkButton>
             </div>
           </Section>
-          <Leave />
         </>
       ) : (
         <>
