@@ -1,4 +1,4 @@
-import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { AtTheHub } from '../../actions/hub/at-the-hub';
 import { namePhone } from '../../actions/hub/name-phone';
 import type { OpenShop } from '../../actions/shop';
@@ -34,12 +34,16 @@ const memberships = openMemberships();
 export const speaker = fetchOnce(() => import('../../actions/hub/at-the-hub'));
 
 /** Carries between the own logbook and the hub, on a phone that has joined one; gives the function that ends it. */
-export function keepAtHub({ needs }: OpenShop): () => void {
-  if (joined.now.peek() === 'no') return () => void end(); // it may yet be joined
+export function keepAtHub({ needs, shop, isWhole }: OpenShop): () => void {
+  // The browser writes some seconds late that this phone has joined. One that died before knows it by its logbook.
+  const mayBeJoined = computed(
+    () => joined.now.value === 'yes' || (isWhole.value && shop.value.phones.size > 0),
+  );
   let isOver = false;
   async function start(): Promise<void> {
     const member = await memberships.read();
     if (!member || isOver || here.peek()?.at) return;
+    joined.set('yes');
     markIds(member.phone);
     here.value ??= { member, at: undefined };
     const { followHub } = await speaker();
@@ -47,7 +51,7 @@ export function keepAtHub({ needs }: OpenShop): () => void {
     if (isOver || here.peek()?.at) return void at.stop();
     here.value = { member, at };
   }
-  let again: ReturnType<typeof setTimeout>;
+  let again: ReturnType<typeof setTimeout> | undefined;
   // Nothing says when the hub's computer is up again: it is asked now and then.
   const tryStart = (): void => {
     clearTimeout(again);
@@ -56,7 +60,9 @@ export function keepAtHub({ needs }: OpenShop): () => void {
     });
   };
   addEventListener('online', tryStart);
-  tryStart();
+  const stopStarting = effect(() => {
+    if (mayBeJoined.value) tryStart();
+  });
   const stopShowing = effect(() => {
     const { place, rest } = route.value;
     const isAway = place !== 'board' && !(place === 'more' && rest[0] === 'hub');
@@ -66,6 +72,7 @@ export function keepAtHub({ needs }: OpenShop): () => void {
     isOver = true;
     clearTimeout(again);
     removeEventListener('online', tryStart);
+    stopStarting();
     stopShowing();
     const at = here.peek()?.at;
     here.value = undefined;
