@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { goTo, openApp, openPage, page, takePhone } from './app';
+import { context, goTo, openApp, openPage, page, takePhone } from './app';
 import { bringIn } from './fake-dialogs';
 import { startPiece } from './logging';
 
@@ -67,17 +67,40 @@ test('a clock set back gives no range that ends before it begins, and says what 
   expect(await page.getByText(/Give a time from/).count()).toBe(0);
 });
 
-test('a clock that has jumped a year forward is asked about before anything is logged by it', async () => {
+test('a clock that has jumped a month forward is asked about before anything is logged by it, and once', async () => {
   const nowMs = Date.now();
   await openApp();
   await startPiece(page, 'Resting box');
-  await page.clock.setSystemTime(nowMs + 100 * DAY_MS);
-  await page.reload();
-  await page.getByText('Resting box').first().waitFor();
-  expect(await page.getByText(asked).count()).toBe(0); // a long rest is no fault
-  await page.clock.setSystemTime(nowMs + 365 * DAY_MS);
-  await page.reload();
+  const comesBackAfter = async (days: number): Promise<void> => {
+    await page.clock.setSystemTime(nowMs + days * DAY_MS);
+    await page.reload();
+    await page.getByText(/A second copy/).waitFor(); // only then the clock is looked at
+  };
+  await goTo('#/more');
+  await comesBackAfter(13);
+  expect(await page.getByText(asked).count()).toBe(0); // a holiday is no fault
+  await comesBackAfter(31);
   await page.getByText(/the last entry is of/).waitFor();
   await page.getByRole('button', { name: 'It is right now' }).tap();
   await page.getByText(asked).waitFor({ state: 'detached' });
+  await comesBackAfter(32);
+  expect(await page.getByText(asked).count()).toBe(0);
+});
+
+test('a phone that travels across time zones is asked nothing', async () => {
+  await openApp();
+  await startPiece(page, 'Travelling box');
+  const devtools = await context.newCDPSession(page);
+  for (const timezoneId of ['Pacific/Auckland', 'Pacific/Honolulu', 'Europe/Berlin']) {
+    await devtools.send('Emulation.setTimezoneOverride', { timezoneId });
+    await page.reload();
+    await goTo('#/air/read');
+    await page.getByRole('textbox', { name: 'Air temperature', exact: true }).fill('21');
+    await page.getByRole('textbox', { name: 'Humidity', exact: true }).fill('50');
+    await page.getByRole('button', { name: 'Log the reading' }).tap();
+    await page.locator('.toast').getByText('Reading logged.').waitFor();
+    await goTo('#/more');
+    await page.getByText(/A second copy/).waitFor();
+    expect(await page.getByText(asked).count()).toBe(0);
+  }
 });

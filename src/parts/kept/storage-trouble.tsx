@@ -3,6 +3,7 @@ import { useEffect } from 'preact/hooks';
 import type { OpenShop } from '../../actions/shop';
 import { clockSaidMs, isClockBehind, isClockFarOn } from '../../logbook/clock';
 import { isFromNewerApp } from '../../logbook/entry';
+import type { Shop } from '../../logbook/fold/fold';
 import type { Held } from '../../logbook/logbook';
 import { LAZY } from '../../words/common';
 import { STORAGE_WORDS } from '../../words/frame/storage';
@@ -11,6 +12,7 @@ import { Notice } from '../frame/notice';
 import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';
 import { showToast } from '../frame/toast';
+import { remembered } from './remembered';
 
 /** Said on every screen while the logbook cannot be read, or something of it cannot be kept. */
 export function StorageTrouble() {
@@ -54,15 +56,23 @@ function MendedNotice() {
   );
 }
 
-const clockSeen = signal('');
+const isAnswer = (text: string): text is `${number}/${string}` => /^\d+\/[\da-f-]*$/.test(text);
+/** When the person last said that the clock is right, and the newest entry then. */
+const rightThen = remembered<`${number}/${string}`>('coatwait-clock', '0/', isAnswer);
 
-/** Asks whether the clock is right, where the logbook goes on beyond it, or ends long before it. */
+/** When the clock was last known to be right, as far as the logbook or the person has said, ms since 1970. */
+function knownRightMs(shop: Shop): number {
+  const [answeredMs, newest] = rightThen.now.value.split('/');
+  return newest === shop.newest ? Number(answeredMs) : clockSaidMs(shop);
+}
+
+/** Asks whether the clock is right, where it is behind what it said before, or has gone on longer than the bench ever rested. */
 function ClockNotice() {
   const { shop, nowMs, needs } = useShop();
-  const { newest } = shop.value;
-  const isBehind = isClockBehind(shop.value, nowMs.value);
-  const isAsked = isBehind || isClockFarOn(shop.value, nowMs.value);
-  if (!isAsked || clockSeen.value === newest) return null;
+  const { newest, entries } = shop.value;
+  const rightMs = knownRightMs(shop.value);
+  const isBehind = isClockBehind(rightMs, nowMs.value);
+  if (!isBehind && !isClockFarOn(entries, rightMs, nowMs.value)) return null;
   const textOf = isBehind ? STORAGE_WORDS.clockText : STORAGE_WORDS.clockFarText;
   const write = (ms: number): string =>
     new Intl.DateTimeFormat('en-GB', {
@@ -71,7 +81,7 @@ function ClockNotice() {
       timeStyle: 'short',
     }).format(ms);
   const isRight = (): void => {
-    clockSeen.value = newest;
+    rightThen.set(`${needs.now()}/${newest}`);
   };
   return (
     <Notice kind="caution" title={STORAGE_WORDS.clock} isNew>
