@@ -40,7 +40,7 @@ export async function mend(
     puttingBack.value = rows;
     return new Promise((resolve) => setTimeout(resolve, SEEN_MS));
   });
-  const count = brought.entries.length;
+  const count = brought.entries.length + brought.setAside.length;
   const isAlone = isBroken && copied !== undefined && !(isBack && count > 0);
   batch(() => {
     show(news(brought, shop.value, []));
