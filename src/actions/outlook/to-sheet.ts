@@ -4,6 +4,7 @@ import type { Estimator } from '../../estimator/run/client';
 import type { PlainRequest } from '../../estimator/run/plain';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
+import { jarFilmAt } from '../../shop/jar/film-at';
 import { sheetOf, sheetTimes } from '../../shop/stack/sheet-times';
 
 /** Air movement that data sheets have in mind, mass transfer of n-butyl acetate, m/s (judgement). */
@@ -11,7 +12,7 @@ const SHEET_TRANSFER_MS = 1.2e-3;
 
 /**
  * The estimate, moved to the data sheet of the newest jar where one was entered: one coat is worked out at the sheet's own
- * conditions, and the stack is moved by what the sheet says over what came out.
+ * conditions and film, and the stack is moved by what the sheet says over what came out.
  */
 export async function movedToSheet(
   estimate: Estimate,
@@ -23,12 +24,13 @@ export async function movedToSheet(
   const newest = piece.coats.findLast(({ how }) => how !== 'flash');
   const sheet = newest && sheetOf(newest.jar, shop);
   const coat = request.history.events.findLast((event) => event.kind === 'coat');
-  if (!sheet || !coat) return estimate;
-  const times = sheetTimes(sheet);
+  const jar = newest && shop.jars.get(newest.jar);
+  if (!sheet || !coat || !jar) return estimate;
+  const times = sheetTimes(sheet, jarFilmAt(jar, newest.atMs, shop).volumeSolids);
   const alone: PlainRequest = {
     history: {
       ...request.history,
-      events: [{ ...coat, atS: 0 }],
+      events: [{ ...coat, atS: 0, dryM: times.filmDryM ?? coat.dryM }],
       air: [{ fromS: 0, temperatureK: times.temperatureK, transferMS: SHEET_TRANSFER_MS }],
       openBaseM: 0,
       sandingK: times.temperatureK,

@@ -22,6 +22,8 @@ export interface LawCoat {
 export interface SheetTimes {
   readonly temperatureK: number;
   readonly relativeHumidity: number;
+  /** Dry film of the coat for which the times hold, m; that of a usual coat where the sheet does not say. */
+  readonly filmDryM?: number;
   readonly touchS?: number;
   readonly recoatFromS?: number;
   readonly recoatUntilS?: number;

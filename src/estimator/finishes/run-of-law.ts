@@ -22,8 +22,15 @@ export function runOf(law: FinishLaw, history: LawHistory, forS: number = LONGES
   return progress(law, history.air, newest(history).atS, stretchOf(law, history), forS);
 }
 
+const within = (factor: number): number => Math.min(MOST_STRETCH, Math.max(1 / MOST_STRETCH, factor));
+
+/** How much longer a coat of so much dry film takes to dry than a usual one, on a film of no more than the usual build. */
+export const stretchOfCoat = (law: FinishLaw, dryM: number): Stretch => ({
+  drying: within(dryM / law.usualDryM),
+  cure: 1,
+});
+
 function stretchOf(law: FinishLaw, history: LawHistory): Stretch {
-  const within = (factor: number): number => Math.min(MOST_STRETCH, Math.max(1 / MOST_STRETCH, factor));
   const build = Math.max(1, totalDryM(history) / law.usualTotalM);
-  return { drying: within(newest(history).dryM / law.usualDryM), cure: within(build ** law.buildPower) };
+  return { ...stretchOfCoat(law, newest(history).dryM), cure: within(build ** law.buildPower) };
 }

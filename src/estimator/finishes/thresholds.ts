@@ -1,6 +1,7 @@
 import { type FinishLaw, REFERENCE, type Spread } from './finish-law';
 import type { SheetTimes } from './law-history';
 import { LONGEST_S, type Progress, progress, valueAt } from './progress';
+import { stretchOfCoat } from './run-of-law';
 
 /** What is waited for, the end of the recoat window among it. */
 const LAW_MOMENTS = ['touch', 'recoat', 'recoatUntil', 'level', 'rubOut', 'settled'] as const;
@@ -24,10 +25,11 @@ export function momentTimes(law: FinishLaw, sheet?: SheetTimes): MomentTimes {
   );
 }
 
-/** How a coat comes on at the conditions that the times are given for. */
+/** How a coat comes on at the conditions, and of the film, that the times are given for. */
 export function runAtConditions(law: FinishLaw, sheet?: SheetTimes): Progress {
   const { temperatureK, relativeHumidity } = sheet ?? REFERENCE;
-  return progress(law, [{ fromS: 0, temperatureK, relativeHumidity }], 0, undefined, LONGEST_S);
+  const stretch = sheet?.filmDryM === undefined ? undefined : stretchOfCoat(law, sheet.filmDryM);
+  return progress(law, [{ fromS: 0, temperatureK, relativeHumidity }], 0, stretch, LONGEST_S);
 }
 
 /**

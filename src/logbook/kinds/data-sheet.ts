@@ -23,12 +23,19 @@ const Times = v.pipe(
 
 export const DATA_SHEET_KINDS = {
   /** The times that the product's own sheet gives, at the conditions that it gives them for. */
-  'sheet-entered': entryOf('sheet-entered', {
-    jar: Id,
-    temperature: typed(LIMITS.temperature),
-    humidity: typed(LIMITS.humidity),
-    times: Times,
-    potLife: Time,
-    totalFilm: v.exactOptional(typed(LIMITS.totalFilm)),
-  }),
+  'sheet-entered': entryOf(
+    'sheet-entered',
+    {
+      jar: Id,
+      temperature: typed(LIMITS.temperature),
+      humidity: typed(LIMITS.humidity),
+      times: Times,
+      potLife: Time,
+      totalFilm: v.exactOptional(typed(LIMITS.totalFilm)),
+    },
+    {
+      /** The wet film for which the times hold. */
+      wetFilm: v.exactOptional(typed(LIMITS.wetFilm)),
+    },
+  ),
 };

@@ -41,7 +41,7 @@ export function lawHistory(piece: Piece, shop: Shop): TimedLawHistory | undefine
         .map(({ atMs, removed }) => ({ atS: seconds(atMs), removedM: removed.si })),
       air: lawAir(shop, startMs, newest.atMs + OUTLOOK_MS),
       sandingK: sandingRoom(shop).temperatureK,
-      ...(sheet && { sheet: sheetTimes(sheet) }),
+      ...(sheet && jar && { sheet: sheetTimes(sheet, jarFilmAt(jar, newest.atMs, shop).volumeSolids) }),
     },
   };
 }

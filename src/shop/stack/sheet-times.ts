@@ -1,6 +1,7 @@
 import type { SheetTimes } from '../../estimator/finishes/law-history';
 import type { DataSheet } from '../../logbook/fold/data-sheets';
 import type { Shop } from '../../logbook/fold/fold';
+import { dryFilm } from '../../science/film/thickness';
 
 /**
  * The data sheet that holds for a jar: its own, or the newest that was entered for a jar of the same name and finish, for a
@@ -21,12 +22,19 @@ export function sheetOf(
     .sort((one, other) => other.atMs - one.atMs)[0];
 }
 
-/** The times of a sheet as the laws take them, s. */
-export function sheetTimes({ temperature, humidity, times }: DataSheet): SheetTimes {
+/**
+ * The times of a sheet as the laws take them, s.
+ * @param volumeSolids of the mix that is laid: what the sheet's wet film leaves
+ */
+export function sheetTimes(
+  { temperature, humidity, times, wetFilm }: DataSheet,
+  volumeSolids: number,
+): SheetTimes {
   const { touch, recoatFrom, recoatUntil, sand, cured } = times;
   return {
     temperatureK: temperature.si,
     relativeHumidity: humidity.si,
+    ...(wetFilm && { filmDryM: dryFilm(wetFilm.si, volumeSolids) }),
     ...(touch && { touchS: touch.si }),
     ...(recoatFrom && { recoatFromS: recoatFrom.si }),
     ...(recoatUntil && { recoatUntilS: recoatUntil.si }),

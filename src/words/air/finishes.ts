@@ -7,7 +7,8 @@ export const FINISH_WORDS = {
   kinds: 'Kinds of finish',
   sheets: 'Your jars',
   noSheet: 'No data sheet entered',
-  hasSheet: (conditions: string): string => `Data sheet at ${conditions}`,
+  hasSheet: (temperature: string, wet: string | undefined): string =>
+    `Data sheet at ${temperature}${wet ? `, ${wet} wet` : ''}`,
   noJars: 'Fill a jar under Mix; its data sheet is entered here.',
   hardens: 'Hardens',
   how: {
@@ -57,6 +58,8 @@ export const SHEET_WORDS = {
     'Enter what the sheet says, at its own conditions. The law of this finish is then scaled to it; what the sheet leaves out is scaled along.',
   temperature: 'Sheet’s temperature',
   humidity: 'Sheet’s humidity',
+  wetFilm: 'Sheet’s wet film of a coat',
+  wetFilmHint: 'Its times hold for this film. Empty: a usual coat.',
   touch: 'Dry to touch',
   recoatFrom: 'Recoat from',
   recoatUntil: 'Recoat until',

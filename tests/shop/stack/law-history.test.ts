@@ -65,11 +65,14 @@ describe('the history of a finish that cures', () => {
       temperature: C('20'),
       humidity: percent('50'),
       times: { recoatFrom: { text: '45', unit: 'min' } },
+      wetFilm: { text: '100', unit: 'um' },
     };
     expect(historyOf(...coated, sheet)?.history.sheet).toMatchObject({
       recoatFromS: 2700,
       relativeHumidity: 0.5,
     });
+    // 100 um wet at the 20 % of this jar leave 20 um.
+    expect(historyOf(...coated, sheet)?.history.sheet?.filmDryM).toBeCloseTo(20e-6, 9);
   });
 });
 

@@ -28,7 +28,12 @@ export function Finishes() {
               <Row key={id} href={linkTo('air', 'sheet', id)} title={name}>
                 <p class="quiet">
                   {FINISH_NAMES[product.finish].label}.{' '}
-                  {sheet ? WORDS.hasSheet(words(sheet.temperature.typed)) : WORDS.noSheet}
+                  {sheet
+                    ? WORDS.hasSheet(
+                        words(sheet.temperature.typed),
+                        sheet.wetFilm && words(sheet.wetFilm.typed),
+                      )
+                    : WORDS.noSheet}
                 </p>
               </Row>
             );

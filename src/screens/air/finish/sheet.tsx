@@ -32,6 +32,9 @@ function useDrafts(sheet: DataSheet | undefined, isUs: boolean) {
       (sheet?.temperature.typed ?? { text: isUs ? '70' : '21', unit: isUs ? 'F' : 'C' }) as Draft<'C' | 'F'>,
     ),
     humidity: useSignal<Draft<'%'>>({ text: sheet?.humidity.typed.text ?? '50', unit: '%' }),
+    wetFilm: useSignal(
+      (sheet?.wetFilm?.typed ?? { text: '', unit: isUs ? 'mil' : 'um' }) as Draft<'um' | 'mil'>,
+    ),
     touch: useSignal(time(sheet?.times.touch?.typed, 'min')),
     recoatFrom: useSignal(time(sheet?.times.recoatFrom?.typed, 'min')),
     recoatUntil: useSignal(time(sheet?.times.recoatUntil?.typed, 'h')),
@@ -48,7 +51,8 @@ function SheetForm({ jar }: { readonly jar: Jar }) {
   const { shop, needs, actions } = useShop();
   const form = useForm();
   const drafts = useDrafts(sheetOf(jar.id, shop.value), useUnits() === 'us');
-  const { temperature, humidity, touch, recoatFrom, recoatUntil, sand, cured, potLife, totalFilm } = drafts;
+  const { temperature, humidity, wetFilm, touch, recoatFrom, recoatUntil, sand, cured, potLife, totalFilm } =
+    drafts;
   const { finish } = jar.product;
   const { hasWindow } = finishTraits(finish);
   const times = [touch, recoatFrom, recoatUntil, sand, cured, potLife] as const;
@@ -59,7 +63,7 @@ function SheetForm({ jar }: { readonly jar: Jar }) {
     const isWhole =
       areWhole([temperature, LIMITS.temperature], [humidity, LIMITS.humidity]) &&
       areWhole(...times.map((one) => [one, LIMITS.sheetTime, 'optional'] as const)) &&
-      areWhole([totalFilm, LIMITS.totalFilm, 'optional']);
+      areWhole([totalFilm, LIMITS.totalFilm, 'optional'], [wetFilm, LIMITS.wetFilm, 'optional']);
     const said = {
       jar: jar.id,
       temperature: temperature.value,
@@ -71,6 +75,7 @@ function SheetForm({ jar }: { readonly jar: Jar }) {
         ...given('sand', sand),
         ...given('cured', cured),
       },
+      ...given('wetFilm', wetFilm),
       ...given('potLife', potLife),
       ...given('totalFilm', totalFilm),
     };
@@ -98,6 +103,15 @@ function SheetForm({ jar }: { readonly jar: Jar }) {
           at="temperature"
         />
         <Quantity label={WORDS.humidity} of={humidity} limit={LIMITS.humidity} form={form} at="humidity" />
+        <Quantity
+          label={WORDS.wetFilm}
+          of={wetFilm}
+          limit={LIMITS.wetFilm}
+          form={form}
+          at="wetFilm"
+          hint={WORDS.wetFilmHint}
+          isOptional
+        />
         {time(WORDS.touch, touch, 'times.touch')}
         {time(WORDS.recoatFrom, recoatFrom, 'times.recoatFrom')}
         {hasWindow && time(WORDS.recoatUntil, recoatUntil, 'times.recoatUntil', WORDS.recoatUntilHint)}
