@@ -16,7 +16,7 @@ const TENTH = 1.2816;
 export const UNTAUGHT: Belief = { mean: 0, spread: 1 };
 
 /** No product is believed to lie further out than this. */
-const FURTHEST = 3.5;
+export const FURTHEST = 3.5;
 const FINEST = 0.05;
 const WEIGHED_AT: readonly number[] = Array.from(
   { length: Math.round((2 * FURTHEST) / FINEST) + 1 },

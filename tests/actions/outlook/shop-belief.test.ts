@@ -28,6 +28,25 @@ describe('the belief of a shop', () => {
     expect(belief?.spread).toBeCloseTo(spread, 3);
   });
 
+  // One thin coat that should level after a day gummed the paper after 2, 4 and 6: that is so odd that its belief grew wider than it
+  // was (a spread of 0.78 for 0.69), and such a piece taught nothing.
+  test('a piece that was found against all belief speaks for that end, and makes nobody surer', () => {
+    const belief = shopBelief([{ mean: -0.65, spread: 0.78 }], OF_LACQUER);
+    // By hand: nothing is weighed beyond 1.8, so its word is 1.8 with the precision that moves a prior of 0.6861 by 0.65:
+    // 2.1244 x 0.65/1.15 = 1.2008, widened by 0.3 to 1.0837; of 1.9563 beside it.
+    expect(belief?.mean).toBeCloseTo((-1.8 * 1.0837) / (1.0837 + 1.9563), 3);
+    expect(belief?.spread).toBeCloseTo(PRIOR.spread, 6);
+    const passed = shopBelief([{ mean: 0.65, spread: 0.78 }], OF_LACQUER);
+    expect(passed?.mean).toBeCloseTo(-(belief?.mean ?? 0), 6);
+    const many = shopBelief(Array(50).fill({ mean: -0.65, spread: 0.78 }), OF_LACQUER);
+    expect(many?.mean).toBeGreaterThan(-1.8);
+  });
+
+  test('the further apart the less of it, for a word against all belief too', () => {
+    const at = (apart: number) => shopBelief([{ mean: -0.65, spread: 0.78, apart }], OF_LACQUER)?.mean ?? 0;
+    expect(at(0.8)).toBeGreaterThan(at(0.4) + 0.05);
+  });
+
   test('however sure one piece is, the next may differ', () => {
     expect(shopBelief([learned(1, 1e9)], OF_LACQUER)?.spread).toBeGreaterThan(0.27);
   });
