@@ -70,6 +70,11 @@ const happening: fc.Arbitrary<EntryBody> = fc.oneof(
     reason: fc.constant(REASON),
   }),
   fc.record({
+    kind: fc.constant('piece-promised' as const),
+    piece: fc.constant(PIECE),
+    promised: of('2026-04-20T15:00:00.000Z', '2026-06-20T15:00:00.000Z'),
+  }),
+  fc.record({
     kind: fc.constant('caution-silenced' as const),
     caution: fc.constantFrom(...CAUTIONS.map(({ id }) => id)),
     silenced: fc.constant(true),

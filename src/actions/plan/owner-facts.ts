@@ -35,6 +35,7 @@ export function ownerFacts(
     piece: names.piece(pieceId),
     promiseFrom: day(found.promise),
     promised: promised === undefined ? undefined : day(promised),
+    isPromiseKept: found.promiseState !== 'missed' && found.promiseState !== 'past',
     earliest: day(found.earliest),
     likely: day(found.likely),
     coatsDone: coatsOn,

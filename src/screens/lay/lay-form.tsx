@@ -18,7 +18,8 @@ import { BeforeSpraying } from './before-spraying';
 import { CardToo } from './card-too';
 import { type CoatDraft, prefilled } from './coat-draft';
 import { FilmFields } from './film-fields';
-import { Judged, useVerdictsOnCoat } from './judged';
+import { Judged } from './judged';
+import { verdictsOnCoat } from './judged-coat';
 import { PieceAndJar } from './piece-and-jar';
 import { SameRound } from './same-round';
 import { isSessionOpen } from './session';
@@ -27,14 +28,15 @@ import { useLay } from './use-lay';
 
 /** One page: what will be logged, the button that logs it, and below it everything that may be different this time. */
 export function LayForm() {
-  const { shop, nowMs } = useShop();
+  const open = useShop();
+  const { shop, nowMs } = open;
   const units = useUnits();
   const draft = useSignal(prefilled(shop.value, askedFor(), units));
   const air = useSignal(airFrom(shop.value.airReadings.at(-1), units));
   const form = useForm();
   const time = useTime();
   const reason = useSignal('');
-  const judged = useVerdictsOnCoat(draft.value);
+  const judged = verdictsOnCoat(open, draft.value);
   const held = judged.find(({ verdict }) => verdict && holdsOf(verdict).length > 0)?.verdict;
   const lay = useLay({ draft, air, form, reason, judged }, time.instantMs);
   const jar = shop.value.jars.get(draft.value.jar ?? '');

@@ -16,7 +16,7 @@ import { LAY_WORDS } from '../../words/piece/lay';
 import { type AirDraft, isAirWhole } from './air-draft';
 import { cardCoated } from './card-too';
 import { type CoatDraft, filmSaid, isFilmWhole } from './coat-draft';
-import type { JudgedCoat } from './judged';
+import type { JudgedCoat } from './judged-coat';
 import { layRound } from './lay-round';
 
 /** A coat as it is being said, and what the judge says of it. */

@@ -1,7 +1,5 @@
 import { useSignal } from '@preact/signals';
 import { overrideHolds } from '../../actions/verdicts/override-hold';
-import { verdictFor } from '../../actions/verdicts/verdict-for';
-import { readTyped } from '../../logbook/as-typed';
 import type { Sanding } from '../../logbook/fold/pieces';
 import { SANDING_STAGES } from '../../logbook/kinds/coat';
 import { LIMITS } from '../../logbook/limits';
@@ -16,13 +14,15 @@ import { Page, Section } from '../../parts/frame/page';
 import { fromHere } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
+import { JudgedLine } from '../../parts/verdict/judged-line';
 import { Reasons } from '../../parts/verdict/reasons';
 import { isReasonWhole, WhyAnyway } from '../../parts/verdict/why-anyway';
 import { closestPGrade, grainUm, gritOf } from '../../science/abrasives';
-import { SANDING_ACTS, stageOf } from '../../verdicts/sanding';
+import { SANDING_ACTS } from '../../verdicts/sanding';
 import { holdsOf } from '../../verdicts/verdict';
 import { EVENT_WORDS, SAND_FORM } from '../../words/piece/piece';
 import { typedWords } from './film-as-typed';
+import { isUsualRemoval, stageNext, verdictOnSanding } from './judged-sanding';
 import { usePiece } from './use-piece';
 import { usualRemoval } from './usual-removal';
 import { FillRest } from './zone/fill-rest';
@@ -40,6 +40,7 @@ export function SandPage() {
           <Choice label={SAND_FORM.stage} options={STAGES} value={stage} onChange={choose} />
           {zone && stage === 'level' && <FillRest piece={piece} zoneId={zone.zoneId} />}
           <SandingCautions />
+          <JudgedLine verdict={verdict} />
           <Reasons pieceId={piece.id} verdict={verdict} />
           <Quantity
             label={SAND_FORM.removed}
@@ -69,31 +70,21 @@ function grainWords(text: string): string {
   return paper.scale === 'P' ? SAND_FORM.grain(um) : SAND_FORM.grainLike(um, closestPGrade(paper));
 }
 
-/** The stage that is ready, or comes next; a scuff where no sanding does. */
-function useStage(): Sanding['stage'] {
-  const { standings } = useShop();
-  const { piece } = usePiece();
-  return stageOf(standings.peek().get(piece.id)?.verdict?.act ?? 'scuff') ?? 'scuff';
-}
-
 function useSanding() {
   const open = useShop();
   const { actions, needs } = open;
   const { piece, zone, place, home } = usePiece();
   const form = useForm();
   const time = useTime();
-  const stage = useSignal<Sanding['stage']>(useStage());
+  const stage = useSignal(stageNext(open.standings.peek().get(piece.id)));
   const unit = useUnits() === 'us' ? 'mil' : 'um';
   const removed = useSignal<Draft<'um' | 'mil'>>(usualRemoval(stage.value, unit));
-  const isUsual = removed.value.text === usualRemoval(stage.value, removed.value.unit).text;
+  const said = { stage: stage.value, removed: removed.value };
+  const isUsual = isUsualRemoval(said);
   const grit = useSignal('');
   const reason = useSignal('');
   const act = SANDING_ACTS[stage.value];
-  const read = readTyped(removed.value, LIMITS.removed);
-  const verdict = verdictFor(open, zone?.zoneId ?? piece.id, {
-    act,
-    ...(!isUsual && read.ok && { removedM: read.value }),
-  });
+  const verdict = verdictOnSanding(open, { standId: zone?.zoneId ?? piece.id, ...said });
 
   /** What is usual follows the stage; what was typed stays. */
   const choose = (next: Sanding['stage']): void => {
@@ -106,10 +97,9 @@ function useSanding() {
     event.preventDefault();
     const isWhole = draftProblem(removed.value, LIMITS.removed) === undefined && isReasonWhole(reason.value);
     const gritSaid = grit.value.trim();
-    const said = {
+    const sanding = {
       piece: piece.id,
-      stage: stage.value,
-      removed: removed.value,
+      ...said,
       ...place,
       ...(isUsual && { isUsual: true as const }),
       ...(gritSaid && { grit: gritSaid }),
@@ -121,11 +111,11 @@ function useSanding() {
         { piece: piece.id, act, reason: reason.value, ...place },
         holds,
       );
-      return kept.ok ? actions.sand(said, time.instantMs() ?? Number.NaN) : kept;
+      return kept.ok ? actions.sand(sanding, time.instantMs() ?? Number.NaN) : kept;
     });
     if (!logged) return;
-    const what = EVENT_WORDS.sanded[said.stage];
-    sayLogged(actions, logged.id, what, SAND_FORM.logged(what, typedWords(said.removed)));
+    const what = EVENT_WORDS.sanded[sanding.stage];
+    sayLogged(actions, logged.id, what, SAND_FORM.logged(what, typedWords(sanding.removed)));
     goOn(home);
   }
 

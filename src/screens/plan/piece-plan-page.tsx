@@ -15,6 +15,7 @@ import { Ready } from './ready';
 import { AddStep } from './steps/add-step';
 import { CoatsADay } from './steps/coats-a-day';
 import { StepItem } from './steps/step-item';
+import { firstJudged } from './steps/step-verdict';
 import { usePlan, usePlannedPiece } from './use-plan';
 
 /** The plan of one piece: when it is ready, what was promised, and its steps, freely changed. */
@@ -58,22 +59,24 @@ export function PiecePlanPage() {
 }
 
 function Steps({ plan }: { readonly plan: PiecePlan }) {
-  const { outlooks } = useShop();
+  const open = useShop();
   const piece = usePlannedPiece();
   const { bench, plan: made } = usePlan().planned.value;
-  const outlook = outlooks.value.get(piece.id);
+  const outlook = open.outlooks.value.get(piece.id);
   const own = bench.pieces.find(({ id }) => id === piece.id);
   const steps =
     made.ok && !own?.isLeftOut
       ? made.value.steps.filter(({ pieceId }) => pieceId === piece.id)
       : withoutTimes(own?.steps ?? [], piece.id);
   const next = steps.find(({ isDone, kind }) => !isDone && kind !== 'hold' && kind !== 'window');
+  const judged = firstJudged(open, steps);
   const items = (some: readonly PlannedStep[]) =>
     some.map((planned) => (
       <StepItem
         key={planned.stepId}
         {...{ plan, planned }}
         isNext={made.ok && planned === next}
+        verdict={planned.stepId === judged?.stepId ? judged.verdict : undefined}
         isEstimated={hasEstimate(
           planned.step,
           steps.map(({ step }) => step),

@@ -6,6 +6,8 @@ export interface OwnerFacts {
   /** The day from which a date may be promised. */
   readonly promiseFrom: string;
   readonly promised: string | undefined;
+  /** Whether it is likely to be ready by the day promised. */
+  readonly isPromiseKept: boolean;
   readonly earliest: string;
   readonly likely: string;
   readonly coatsDone: number;
@@ -60,8 +62,25 @@ const sentences = (...parts: readonly (string | undefined)[]): string =>
 const promise = ({ isHeld, promiseFrom }: OwnerFacts): string =>
   isHeld ? 'I cannot promise a date yet' : `I can promise ${promiseFrom}`;
 
+const NO_DATE_HOLDS = 'Something has to be cleared first, and no date holds until it is.';
+
+/** What became of the day that was promised. */
+function promisedDay({ promised, isHeld, isPromiseKept }: OwnerFacts): string | undefined {
+  if (promised === undefined) return isHeld ? NO_DATE_HOLDS : undefined;
+  if (isHeld) return `It was promised for ${promised}. ${NO_DATE_HOLDS}`;
+  return isPromiseKept
+    ? `It is promised for ${promised}.`
+    : `It will be later than ${promised}, the day promised.`;
+}
+
+const next = ({ next, nextWhen }: OwnerFacts): string | undefined =>
+  next === undefined ? undefined : `Next: ${next.toLowerCase()}, ${nextWhen}.`;
+
 const coats = ({ coatsDone, coatsPlanned }: OwnerFacts): string | undefined =>
   coatsPlanned === 0 ? undefined : `${coatsDone} of ${coatsPlanned} coats are on.`;
+
+const softUntil = ({ settled }: OwnerFacts): string | undefined =>
+  settled === undefined ? undefined : `Until about ${settled} keep anything heavy or warm off it.`;
 
 /** The draft of each kind of message. */
 export const OWNER_DRAFTS: Record<OwnerKind, (facts: OwnerFacts) => string> = {
@@ -70,7 +89,7 @@ export const OWNER_DRAFTS: Record<OwnerKind, (facts: OwnerFacts) => string> = {
       `${facts.piece} is accepted.`,
       facts.promised === undefined
         ? `As planned now it is ready about ${facts.likely}; ${promise(facts)}.`
-        : `It is promised for ${facts.promised}.`,
+        : promisedDay(facts),
       ...facts.setAside,
       'Most of that time is the finish drying, and cannot be hurried. I will write if the date moves.',
     ),
@@ -78,12 +97,9 @@ export const OWNER_DRAFTS: Record<OwnerKind, (facts: OwnerFacts) => string> = {
     sentences(
       `An update on ${facts.piece}.`,
       coats(facts),
-      facts.next === undefined ? undefined : `Next: ${facts.next.toLowerCase()}, ${facts.nextWhen}.`,
+      next(facts),
       `It is likely to be ready about ${facts.likely}.`,
-      facts.promised === undefined || facts.isHeld
-        ? undefined
-        : `The day promised, ${facts.promised}, stands.`,
-      facts.isHeld ? 'Something has to be cleared first, and no date holds until it is.' : undefined,
+      promisedDay(facts),
       ...facts.setAside,
     ),
   slip: (facts) =>
@@ -93,13 +109,19 @@ export const OWNER_DRAFTS: Record<OwnerKind, (facts: OwnerFacts) => string> = {
       facts.why === undefined ? undefined : `The reason: ${facts.why}.`,
       `It is now likely to be ready about ${facts.likely}, and ${promise(facts)}.`,
     ),
-  ready: (facts) => sentences(`${facts.piece} is ready and can be collected.`),
+  ready: (facts) =>
+    facts.next === undefined && !facts.isHeld
+      ? sentences(`${facts.piece} is ready and can be collected.`, softUntil(facts))
+      : sentences(
+          `${facts.piece} is not ready yet.`,
+          next(facts),
+          `It is likely to be ready about ${facts.likely}.`,
+          promisedDay(facts),
+        ),
   care: (facts) =>
     sentences(
       `The finish of ${facts.piece} goes on hardening after it leaves the shop.`,
-      facts.settled === undefined
-        ? 'Treat it as soft: keep anything heavy or warm off it.'
-        : `Until about ${facts.settled} keep anything heavy or warm off it.`,
+      softUntil(facts) ?? 'Treat it as soft: keep anything heavy or warm off it.',
       'Keep straps, rubber, vinyl and stands with soft plastic away from it: some of them mark lacquer for good.',
       'Dust with a soft dry cloth; no polish with silicone.',
     ),

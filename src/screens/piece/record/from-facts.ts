@@ -1,10 +1,16 @@
 import type { Outlook } from '../../../actions/outlook/outlook';
+import { standingSign } from '../../../parts/verdict/sign';
 import type { ZoneFacts } from '../../../shop/record/zone-facts';
+import type { Standing } from '../../../verdicts/standing';
 import { isFullyHard } from '../../../words/piece/moments';
 import { FROM_FACTS, RECORD } from '../../../words/piece/record';
 import { dateWords } from '../../../words/times';
 import { typedWords } from '../film-as-typed';
 import { zoneLine } from '../zone/zone-line';
+
+/** How a piece that is still in work stands, in the judge's own word. */
+export const inWorkWords = (standing: Standing | undefined, nowMs: number): string =>
+  `${RECORD.inWork}: ${standingSign(standing, nowMs).word}`;
 
 /** One paragraph for a sale, from the facts alone. */
 export function disclosureFrom(all: readonly ZoneFacts[]): string {

@@ -13,14 +13,14 @@ import { photoLine } from '../photo/photo-line';
 import { drawnOn } from '../photo/photo-page';
 import { usePiece } from '../use-piece';
 import { Condition } from './condition';
-import { careFrom, disclosureFrom } from './from-facts';
+import { careFrom, disclosureFrom, inWorkWords } from './from-facts';
 import { Logged } from './logged';
 import { RecordColour } from './record-colour';
 import { RecordZone } from './record-zone';
 
 /** Everything that the record says, from the logbook alone. */
 export function RecordBody({ withUndone }: { readonly withUndone: boolean }) {
-  const { shop, outlooks, nowMs } = useShop();
+  const { shop, outlooks, standings, nowMs } = useShop();
   const { piece, outlook } = usePiece();
   const { notes, wording } = documented(piece.id, shop.value);
   const own = ownOutlooks(piece, outlooks.value);
@@ -35,8 +35,10 @@ export function RecordBody({ withUndone }: { readonly withUndone: boolean }) {
         <h2>{piece.name}</h2>
         <p>
           {WORDS.started} {date(piece.startedMs)}.{' '}
-          {piece.closedMs === undefined ? WORDS.inWork : `${WORDS.finished} ${date(piece.closedMs)}`}.{' '}
-          {WORDS.written(date(nowMs.value))}
+          {piece.closedMs === undefined
+            ? inWorkWords(standings.value.get(piece.id), nowMs.value)
+            : `${WORDS.finished} ${date(piece.closedMs)}`}
+          . {WORDS.written(date(nowMs.value))}
         </p>
       </header>
       <Condition />

@@ -1,12 +1,14 @@
 import type { PiecePlan } from '../../../logbook/fold/plans';
 import { Button } from '../../../parts/frame/button';
 import { Icon, type IconName } from '../../../parts/frame/icons';
+import { JudgedLine } from '../../../parts/verdict/judged-line';
 import { toInstantMs } from '../../../planner/local-day';
 import type { PlannedStep } from '../../../planner/plan';
 import { boundWords, stepName } from '../../../planner/say';
 import type { Band, WaitStep } from '../../../planner/step';
 import { withoutStep, withStep, withStepMoved } from '../../../shop/plan/edit-plan';
 import { MINUTE_MS } from '../../../units';
+import type { Verdict } from '../../../verdicts/verdict';
 import { PIECE_PLAN } from '../../../words/plan/plan';
 import { clockWords, spanWords, whenWords } from '../../../words/times';
 import { useNames } from '../use-plan';
@@ -19,6 +21,8 @@ interface StepItemProps {
   readonly planned: PlannedStep;
   readonly isNext: boolean;
   readonly isEstimated: boolean;
+  /** What the judge says of it, where it is the first work to do. */
+  readonly verdict: Verdict | undefined;
   readonly now: number;
 }
 
@@ -30,7 +34,7 @@ const STATES = {
 } as const satisfies Record<string, { icon: IconName; word: string; kind: string }>;
 
 /** One step of a plan: when it is, why then, and everything that can be changed of it. */
-export function StepItem({ plan, planned, isNext, isEstimated, now }: StepItemProps) {
+export function StepItem({ plan, planned, isNext, isEstimated, verdict, now }: StepItemProps) {
   const names = useNames();
   const { step, stepId, isDone, bound, closes } = planned;
   const nowMs = toInstantMs(now);
@@ -57,6 +61,7 @@ export function StepItem({ plan, planned, isNext, isEstimated, now }: StepItemPr
       {!isDone && bound.by !== 'step' && bound.by !== 'done' && (
         <p class="quiet">{boundWords(bound, names)}</p>
       )}
+      <JudgedLine verdict={verdict} />
       {!own && <p class="quiet">{PIECE_PLAN.byApp}</p>}
       {isNext && own && <StepActs piece={plan.piece} step={step} />}
       {own && !isDone && <Change {...{ plan, planned, isEstimated, name }} />}
