@@ -68,18 +68,6 @@ describe('what was done', () => {
     expect(coats()).toBe(1);
   });
 
-  test('a backup carries the day of the shop’s own calendar, not that of Greenwich', async () => {
-    const before = process.env['TZ'];
-    try {
-      process.env['TZ'] = 'Pacific/Kiritimati'; // 14 h ahead (IANA time zone database)
-      const open = await aShop();
-      expect((await open.actions.exportBackup()).name).toBe('coatwait-2026-03-11.zip');
-    } finally {
-      if (before === undefined) delete process.env['TZ'];
-      else process.env['TZ'] = before;
-    }
-  });
-
   test('goes into a backup and out of it into another shop, once', async () => {
     const open = await aShop();
     const { coat } = await bench(open);

@@ -1,0 +1,21 @@
+import { defineConfig } from 'vitest/config';
+
+/**
+ * The unit tests that hold behaviour. Left out: those that read the source as text, that start a server, that set the
+ * process's time zone (the runner works in threads, which have none of their own), and the long simulation.
+ */
+export default defineConfig({
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  test: {
+    environment: 'node',
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: [
+      'tests/browser/**',
+      'tests/hub/**',
+      'tests/*.test.ts',
+      'tests/actions/backup-day.test.ts',
+      'tests/parts/fields/time-choice.test.ts',
+    ],
+    testTimeout: 60_000,
+  },
+});
