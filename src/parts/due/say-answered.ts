@@ -2,13 +2,14 @@ import type { Answered } from '../../actions/plan/answer-reminder';
 import type { OpenShop } from '../../actions/shop';
 import type { Answer } from '../../reminders/reminder';
 import { REMINDER_PAGE } from '../../words/plan/reminders';
+import { sayRefused } from '../frame/say-refused';
 import { showToast } from '../frame/toast';
 import { undoWithToast } from '../frame/undo';
 
 /** Says what came of an answer, with its undo. */
 export function sayAnswered(open: OpenShop, title: string, answer: Answer, answered: Answered): void {
   if (!answered.ok) {
-    showToast({ text: answered.failure.sentence });
+    sayRefused(answered.failure);
     return;
   }
   const { id, kind } = answered.value;

@@ -1,4 +1,5 @@
 import type { Signal } from '@preact/signals';
+import { TIME_FIELD } from '../../words/common';
 import { CORRECT_WORDS as WORDS } from '../../words/piece/correct';
 import { whenWords } from '../../words/times';
 import { clockText, instantOf, type TimeChoice } from './time-choice';
@@ -17,7 +18,10 @@ export function CorrectedTime({ of, form, nowMs }: { of: Signal<TimeChoice>; for
       }}
       nowMs={nowMs}
       shown={shownMs === undefined ? undefined : whenWords(shownMs, nowMs)}
-      problem={form.refused.value?.fields['at']}
+      problem={
+        form.refused.value?.fields['at'] ??
+        (form.isTried.value && shownMs === undefined ? TIME_FIELD.notGiven : undefined)
+      }
     />
   );
 }

@@ -39,16 +39,22 @@ export function useForm(): Form {
       if (done) refused.value = done.ok ? undefined : done.failure;
       if (done?.ok) return done.value;
       isTried.value = true;
-      if (isHere()) afterDrawing(focusFirstProblem);
+      if (isHere()) leadToProblem();
       else if (done) showToast({ text: LEFT_REFUSED(done.failure.sentence) });
       return undefined;
     },
   };
 }
 
+/** Puts the reader at the first field that says what is wrong with it, once it is drawn. */
+export const leadToProblem = (): void => afterDrawing(focusFirstProblem);
+
 function focusFirstProblem(): void {
-  const field = document.querySelector<HTMLElement>('main [aria-invalid="true"]');
-  const place = field ?? document.querySelector<HTMLElement>('main .problem:not(:empty)');
-  place?.focus({ preventScroll: true });
-  place?.scrollIntoView({ block: 'center' });
+  const first = document.querySelector<HTMLElement>('main :is([aria-invalid="true"], .problem:not(:empty))');
+  const group = first?.matches('.problem') ? first.closest('fieldset, .field, form') : undefined;
+  const field = group ? group.querySelector('input') : first;
+  for (let fold = first?.closest('details'); fold; fold = fold.parentElement?.closest('details'))
+    fold.open = true; // what is folded away takes no focus
+  field?.focus({ preventScroll: true });
+  (group?.matches('form') ? field : (group ?? first))?.scrollIntoView({ block: 'center' });
 }

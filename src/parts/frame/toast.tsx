@@ -7,6 +7,10 @@ export interface ToastMessage {
   /** What was done: "Coat 4 logged." */
   readonly text: string;
   readonly onUndo?: (() => void) | undefined;
+  /** Nothing was done, and why. */
+  readonly isRefused?: boolean;
+  /** Where that is put right. */
+  readonly way?: { readonly href: string; readonly label: string } | undefined;
 }
 
 const said = signal<{ readonly message: ToastMessage; readonly afterMoves: number } | undefined>(undefined);
@@ -44,11 +48,16 @@ export function ToastRegion({ caveat }: { readonly caveat?: string | undefined }
     <div class="toast-region" role="status">
       {message && (
         <div class="toast">
-          <Icon name="check" />
+          <Icon name={message.isRefused ? 'caution' : 'check'} />
           <span>
             {message.text}
             {caveat && ` ${caveat}`}
           </span>
+          {message.way && (
+            <a class="undo" href={message.way.href}>
+              {message.way.label}
+            </a>
+          )}
           {message.onUndo && (
             <button type="button" class="undo" onClick={undo}>
               <Icon name="undo" />

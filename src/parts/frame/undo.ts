@@ -1,18 +1,18 @@
 import type { Actions } from '../../actions/shop';
 import { UNDO } from '../../words/common';
+import { sayOutcome, sayRefused } from './say-refused';
 import { showToast } from './toast';
 
 /** Undoes an entry and says so; the toast can bring it back. */
 export async function undoWithToast(actions: Actions, entry: string, what: string): Promise<void> {
   const undone = await actions.undo(entry);
-  if (!undone.ok) return showToast({ text: undone.failure.sentence });
+  if (!undone.ok) return sayRefused(undone.failure);
   const strike = undone.value.id;
   showToast({ text: UNDO.undone(what), onUndo: () => void bringBack(actions, strike, what) });
 }
 
 async function bringBack(actions: Actions, strike: string, what: string): Promise<void> {
-  const back = await actions.undo(strike);
-  showToast({ text: back.ok ? UNDO.back(what) : back.failure.sentence });
+  sayOutcome(await actions.undo(strike), () => ({ text: UNDO.back(what) }));
 }
 
 /** Says what was logged, with its undo. */

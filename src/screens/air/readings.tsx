@@ -3,8 +3,8 @@ import { EmptyState } from '../../parts/frame/empty-state';
 import { Icon } from '../../parts/frame/icons';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
+import { sayOutcome } from '../../parts/frame/say-refused';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
-import { showToast } from '../../parts/frame/toast';
 import { LineChart } from '../../parts/time/line-chart';
 import type { BlushLimits } from '../../science/air/blush';
 import { ownBlush } from '../../shop/air/blush-seen';
@@ -103,9 +103,10 @@ function OneReading({ air }: { readonly air: MeasuredAir }) {
   const what = `${whenWords(air.reading.atMs, nowMs.value)}: ${WORDS.line(degrees, humidity, margin)}`;
 
   async function undo(): Promise<void> {
-    const struck = await actions.undo(air.reading.id);
-    const text = struck.ok ? WORDS.undone : struck.failure.sentence;
-    showToast({ text, onUndo: struck.ok ? () => void actions.undo(struck.value.id) : undefined });
+    sayOutcome(await actions.undo(air.reading.id), ({ id }) => ({
+      text: WORDS.undone,
+      onUndo: () => void actions.undo(id),
+    }));
   }
 
   return (

@@ -5,6 +5,7 @@ import type { Actions } from '../../actions/shop';
 import { overrideHolds } from '../../actions/verdicts/override-hold';
 import type { Form } from '../../parts/fields/use-form';
 import { fromHere, linkTo } from '../../parts/frame/route';
+import { sayRefused } from '../../parts/frame/say-refused';
 import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { sayLogged } from '../../parts/frame/undo';
@@ -93,7 +94,7 @@ export function useLay(
 async function undoAll(actions: Actions, coats: readonly string[]): Promise<void> {
   for (const id of coats.toReversed()) {
     const undone = await actions.undo(id);
-    if (!undone.ok) return showToast({ text: undone.failure.sentence });
+    if (!undone.ok) return sayRefused(undone.failure);
   }
 }
 

@@ -3,8 +3,8 @@ import { Button, LinkButton } from '../../parts/frame/button';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { Row } from '../../parts/frame/row';
+import { sayOutcome } from '../../parts/frame/say-refused';
 import { useShop } from '../../parts/frame/shop-context';
-import { showToast } from '../../parts/frame/toast';
 import { targetOf } from '../../shop/colour/aim';
 import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
 import { MATCH_WORDS as WORDS } from '../../words/match/match';
@@ -90,12 +90,10 @@ function TargetRow({ match }: OfMatch) {
 function PutAway({ match }: OfMatch) {
   const { needs, actions } = useShop();
   async function putAway(): Promise<void> {
-    const done = await putMatchAway(needs, match.id);
-    showToast(
-      done.ok
-        ? { text: WORDS.putAwayDone, onUndo: () => void actions.undo(done.value.id) }
-        : { text: done.failure.sentence },
-    );
+    sayOutcome(await putMatchAway(needs, match.id), ({ id }) => ({
+      text: WORDS.putAwayDone,
+      onUndo: () => void actions.undo(id),
+    }));
   }
   return (
     <Button kind="plain" onClick={putAway}>

@@ -2,8 +2,8 @@ import { keepBoth } from '../../actions/hub/keep-both';
 import type { Piece } from '../../logbook/fold/pieces';
 import { Button } from '../../parts/frame/button';
 import { Notice } from '../../parts/frame/notice';
+import { sayRefused } from '../../parts/frame/say-refused';
 import { useShop } from '../../parts/frame/shop-context';
-import { showToast } from '../../parts/frame/toast';
 import { sayLogged, undoWithToast } from '../../parts/frame/undo';
 import { byWhom } from '../../shop/record/by-whom';
 import { loggedTwice } from '../../shop/record/logged-twice';
@@ -22,7 +22,7 @@ export function LoggedTwice({ piece }: { readonly piece: Piece }) {
   const keep = async (): Promise<void> => {
     const kept = await keepBoth(needs, piece.id, second.id);
     if (kept.ok) sayLogged(actions, kept.value.id, TWICE_WORDS.answer, TWICE_WORDS.kept);
-    else showToast({ text: kept.failure.sentence });
+    else sayRefused(kept.failure);
   };
   return (
     <Notice kind="note" title={TWICE_WORDS.title}>

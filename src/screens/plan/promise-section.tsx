@@ -3,10 +3,12 @@ import { promisePiece } from '../../actions/plan/promise-piece';
 import type { Piece } from '../../logbook/fold/pieces';
 import { DateField } from '../../parts/fields/date-field';
 import { clockText } from '../../parts/fields/time-choice';
+import { leadToProblem } from '../../parts/fields/use-form';
 import { Button, LinkButton } from '../../parts/frame/button';
 import { Fold } from '../../parts/frame/fold';
 import { Icon } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';
+import { sayRefused } from '../../parts/frame/say-refused';
 import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { undoWithToast } from '../../parts/frame/undo';
@@ -66,12 +68,12 @@ function PromiseForm({ piece, found, promisedMs }: PromiseFormProps) {
     event.preventDefault();
     const atMs = Date.parse(`${day.value}${END_OF_DAY}`);
     problem.value = problemOf(atMs, nowMs.value, found);
-    if (problem.value !== undefined) return;
+    if (problem.value !== undefined) return leadToProblem();
     await say({ piece: piece.id, promised: new Date(atMs).toISOString() }, PIECE_PLAN.promiseKept);
   }
   async function say(said: Parameters<typeof promisePiece>[1], text: string): Promise<void> {
     const kept = await promisePiece(needs, said);
-    if (!kept.ok) return showToast({ text: kept.failure.sentence });
+    if (!kept.ok) return sayRefused(kept.failure);
     showToast({ text, onUndo: () => void undoWithToast(actions, kept.value.id, PIECE_PLAN.promise) });
   }
 

@@ -2,6 +2,7 @@ import { acceptTrial } from '../../../actions/match/accept-trial';
 import type { Match, Trial } from '../../../logbook/fold/matches';
 import { Button, LinkButton } from '../../../parts/frame/button';
 import { fromHere, linkTo } from '../../../parts/frame/route';
+import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { jarsOfMatch } from '../../../shop/colour/jars-of-match';
@@ -19,7 +20,7 @@ export function AcceptTrial({ match, trial }: OfTrial) {
   async function accept(): Promise<void> {
     const goOn = fromHere();
     const done = await acceptTrial(needs, match, trial.number);
-    if (!done.ok) return showToast({ text: done.failure.sentence });
+    if (!done.ok) return sayRefused(done.failure);
     const [accepted, written] = done.value.entries;
     showToast({
       text: WORDS.accepted,

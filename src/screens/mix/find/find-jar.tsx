@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useCallback } from 'preact/hooks';
 import { TextField } from '../../../parts/fields/text-field';
+import { leadToProblem } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
 import { goTo, linkTo } from '../../../parts/frame/route';
@@ -29,6 +30,7 @@ export function FindJar() {
     const jar = [...shop.value.jars.keys()].reverse().find((id) => jarCode(id) === code);
     problem.value = code === undefined ? WORDS.noCode : jar === undefined ? WORDS.unknown : undefined;
     if (jar !== undefined) show(jar);
+    else leadToProblem();
   }
   return (
     <Page title={WORDS.title} backTo={linkTo('mix')}>

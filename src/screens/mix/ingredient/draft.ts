@@ -130,6 +130,12 @@ export function dropG({ dropsG, dropsCount }: IngredientDraft): number | undefin
 /** What one drop may be, by weight or by volume. */
 const dropLimit = (unit: 'g' | 'mL') => (unit === 'g' ? LIMITS.dropMass : LIMITS.dropVolume);
 
+/** The drops are counted only with their weight: both may be left empty. */
+export const dropsCountProblem = ({ dropBy, dropsG, dropsCount }: IngredientDraft): string | undefined => {
+  if (dropBy === 'known' || (dropsG.trim() === '' && dropsCount.trim() === '')) return undefined;
+  return (parseNumber(dropsCount) ?? 0) > 0 ? undefined : INGREDIENT_WORDS.dropsCountProblem;
+};
+
 export const dropProblem = (draft: IngredientDraft): string | undefined => {
   if (draft.dropBy === 'known')
     return draftProblem(draft.oneDrop, dropLimit(draft.oneDrop.unit) as Limit, true);
@@ -150,6 +156,7 @@ export function ingredientProblems(draft: IngredientDraft): readonly string[] {
     draftProblem(draft.criticalPigment, LIMITS.critical, true),
     draft.solventsFrom === 'own' ? blendProblem(draft.blend) : undefined,
     draft.is === 'let-down' ? letDownProblem(draft) : undefined,
+    dropsCountProblem(draft),
     dropProblem(draft),
     tracerProblem(draft.tracer),
     dayProblem(draft.opened),

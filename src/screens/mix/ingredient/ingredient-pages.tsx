@@ -6,6 +6,7 @@ import { Notice } from '../../../parts/frame/notice';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
+import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { unitWord } from '../../../words/frame/logbook';
@@ -151,7 +152,7 @@ function Acts({ one }: { readonly one: ShopIngredient }) {
   const { needs, actions } = useShop();
   async function putAway(): Promise<void> {
     const done = await putIngredientAway(needs, one.id);
-    if (!done.ok) showToast({ text: done.failure.sentence });
+    if (!done.ok) sayRefused(done.failure);
     else showToast({ text: WORDS.putAwayDone(one.name), onUndo: () => void actions.undo(done.value.id) });
   }
   return (

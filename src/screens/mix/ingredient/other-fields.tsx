@@ -6,7 +6,7 @@ import { useShop } from '../../../parts/frame/shop-context';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import { numberWords } from '../../../words/quantities';
 import { TracerField } from '../tracer-field';
-import { dayProblem, dropG, dropProblem, isBase } from './draft';
+import { dayProblem, dropG, dropProblem, dropsCountProblem, isBase } from './draft';
 import type { IngredientPartProps } from './fact-fields';
 
 const DROP_BY = ['weighed', 'known'] as const;
@@ -59,6 +59,7 @@ function Twenty({ draft, patch, isTried }: IngredientPartProps) {
           label={INGREDIENT_WORDS.dropsCount}
           text={draft.dropsCount}
           onText={(dropsCount) => patch({ dropsCount })}
+          problem={isTried ? dropsCountProblem(draft) : undefined}
         />
         <NumberField
           label={INGREDIENT_WORDS.dropsWeight}

@@ -5,6 +5,7 @@ import { Button, LinkButton } from '../../../parts/frame/button';
 import { Fold } from '../../../parts/frame/fold';
 import { Page } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
+import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { matchOfJar } from '../../../shop/colour/jars-of-match';
@@ -97,7 +98,7 @@ function Acts({ jar }: { readonly jar: Jar }) {
   const { actions } = useShop();
   async function empty(): Promise<void> {
     const done = await actions.emptyJar(jar.id);
-    if (!done.ok) showToast({ text: done.failure.sentence });
+    if (!done.ok) sayRefused(done.failure);
     else showToast({ text: WORDS.emptied, onUndo: () => void actions.undo(done.value.id) });
   }
   return (

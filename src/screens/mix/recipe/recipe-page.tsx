@@ -9,6 +9,7 @@ import { Notice } from '../../../parts/frame/notice';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
+import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { batchOfLines, typedLines } from '../../../shop/recipe/batch';
@@ -124,7 +125,7 @@ function Acts({ recipe }: { readonly recipe: Recipe }) {
   const { needs, actions } = useShop();
   async function putAway(): Promise<void> {
     const done = await putRecipeAway(needs, recipe.id);
-    if (!done.ok) showToast({ text: done.failure.sentence });
+    if (!done.ok) sayRefused(done.failure);
     else showToast({ text: WORDS.putAwayDone(recipe.name), onUndo: () => void actions.undo(done.value.id) });
   }
   return (

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { describeIngredient } from '../../../actions/mix/ingredient';
+import { sayOutcome } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
-import { showToast } from '../../../parts/frame/toast';
 import type { Batch } from '../../../science/mixing/ingredient';
 import type { LetDown } from '../../../science/mixing/weighing';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
@@ -31,7 +31,7 @@ export function useLetDowns() {
         { ingredient: clear, massFraction: 1 - strength },
       ],
     });
-    showToast({ text: made.ok ? PLAN_WORDS.makeLetDown(made.value.name) : made.failure.sentence });
+    sayOutcome(made, ({ name }) => ({ text: PLAN_WORDS.makeLetDown(name) }));
     return made.ok ? made.value.ingredient : undefined;
   }
 

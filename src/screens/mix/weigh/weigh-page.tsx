@@ -5,6 +5,7 @@ import { Button, LinkButton } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';
 import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
+import { sayOutcome, sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
@@ -108,12 +109,12 @@ function Acts({ weighUp }: { readonly weighUp: WeighUp }) {
   const last = weighUp.pours.at(-1);
   async function undo(): Promise<void> {
     const done = last && (await actions.undo(last.entry));
-    if (done) showToast({ text: done.ok ? WORDS.undone : done.failure.sentence });
+    if (done) sayOutcome(done, () => ({ text: WORDS.undone }));
   }
   async function drop(): Promise<void> {
     const goOn = fromHere();
     const done = await dropWeighUp(needs, weighUp.id);
-    if (!done.ok) showToast({ text: done.failure.sentence });
+    if (!done.ok) sayRefused(done.failure);
     else {
       showToast({ text: WORDS.dropped, onUndo: () => void actions.undo(done.value.id) });
       goOn(linkTo('mix'));

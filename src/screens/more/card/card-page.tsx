@@ -3,8 +3,8 @@ import { Button, LinkButton } from '../../../parts/frame/button';
 import { CautionNotice } from '../../../parts/frame/caution';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
+import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
-import { showToast } from '../../../parts/frame/toast';
 import { sayLogged } from '../../../parts/frame/undo';
 import { type TestCard, takesCoats } from '../../../shop/card/cards';
 import { nextWeighing } from '../../../shop/card/next-weighing';
@@ -85,7 +85,7 @@ function End({ card }: CardProps) {
   async function end(): Promise<void> {
     const ended = await endCard(needs, card.id);
     if (ended.ok) sayLogged(actions, ended.value.id, CARD_NEXT.endedToast, CARD_NEXT.endedToast);
-    else showToast({ text: ended.failure.sentence });
+    else sayRefused(ended.failure);
   }
   return (
     <Button kind="plain" onClick={() => void end()}>

@@ -3,6 +3,7 @@ import { useCallback, useEffect } from 'preact/hooks';
 import type { HubTrouble } from '../../../hub/hub-failure';
 import { type CodeFault, newSecret, readCode } from '../../../hub/shop-code';
 import { TextField } from '../../../parts/fields/text-field';
+import { leadToProblem } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';
 import { speaker } from '../../../parts/kept/hub-here';
@@ -28,7 +29,8 @@ export function JoinForm({ code = '' }: { readonly code?: string | undefined }) 
     const read = readCode(text.peek(), location.href);
     problem.value = read.ok ? undefined : faultWords(read.failure);
     trouble.value = undefined;
-    if (!read.ok || isAsking.peek()) return;
+    if (!read.ok) return leadToProblem();
+    if (isAsking.peek()) return;
     const { password, secret } = read.value;
     if (secret === undefined) {
       found.value = { how: 'begin', password, secret: newSecret() };

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { HubTrouble } from '../../../hub/hub-failure';
 import { TextField } from '../../../parts/fields/text-field';
+import { leadToProblem } from '../../../parts/fields/use-form';
 import { isWide } from '../../../parts/frame/beside';
 import { Button } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';
@@ -35,7 +36,8 @@ export function JoinFound({ found, onCancel }: { readonly found: Found; readonly
     event.preventDefault();
     isTried.value = true;
     const said = name.value.trim();
-    if (isBusy.value || said === '') return;
+    if (said === '') return leadToProblem();
+    if (isBusy.value) return;
     isBusy.value = true;
     const goOn = fromHere();
     const { password, secret, how } = found;

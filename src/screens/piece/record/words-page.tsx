@@ -11,6 +11,7 @@ import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { zoneFacts } from '../../../shop/record/zone-facts';
 import { standsOf } from '../../../shop/zone/stands';
+import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
 import { RECORD_FORM as WORDS } from '../../../words/piece/record';
 import { usePiece } from '../use-piece';
 import { careFrom, disclosureFrom } from './from-facts';
@@ -102,13 +103,21 @@ function AddNote() {
     const kept = await form.send(said.text !== '', () => notePiece(needs, said));
     if (!kept) return;
     text.value = '';
+    form.reset();
     sayLogged(actions, kept.id, WORDS.note, WORDS.noteSaved);
   }
 
   return (
     <Section title={WORDS.noteTitle}>
       <form class="stack" onSubmit={save} noValidate>
-        <Words label={WORDS.note} of={text} form={form} at="text" isLong />
+        <Words
+          label={WORDS.note}
+          of={text}
+          form={form}
+          at="text"
+          problem={text.value.trim() === '' ? LOGBOOK_WORDS.empty : undefined}
+          isLong
+        />
         <Tick
           label={WORDS.isPrivate}
           isTicked={isPrivate.value}

@@ -4,7 +4,9 @@ import { setClosure } from '../../../actions/plan/set-closure';
 import { CLOSURES } from '../../../logbook/kinds/plan';
 import { Choice } from '../../../parts/fields/choice';
 import { DateField } from '../../../parts/fields/date-field';
+import { leadToProblem } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
+import { sayOutcome, sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
@@ -22,14 +24,10 @@ export function Closures() {
 
   async function lift(closure: string): Promise<void> {
     const lifted = await liftClosure(needs, { closure });
-    showToast(
-      lifted.ok
-        ? {
-            text: HOURS_WORDS.lifted,
-            onUndo: () => void undoWithToast(actions, lifted.value.id, HOURS_WORDS.lift),
-          }
-        : { text: lifted.failure.sentence },
-    );
+    sayOutcome(lifted, ({ id }) => ({
+      text: HOURS_WORDS.lifted,
+      onUndo: () => void undoWithToast(actions, id, HOURS_WORDS.lift),
+    }));
   }
   return (
     <>
@@ -64,13 +62,10 @@ function ClosureForm() {
     const fromMs = new Date(from.value).getTime();
     const toMs = new Date(to.value).getTime();
     problem.value = problemOf(fromMs, toMs);
-    if (problem.value !== undefined) return;
+    if (problem.value !== undefined) return leadToProblem();
     const span = { from: new Date(fromMs).toISOString(), to: new Date(toMs).toISOString() };
     const kept = await setClosure(needs, { closure: needs.newId(), span, closes: closes.value });
-    if (!kept.ok) {
-      problem.value = kept.failure.sentence;
-      return;
-    }
+    if (!kept.ok) return sayRefused(kept.failure);
     from.value = '';
     to.value = '';
     showToast({
@@ -97,6 +92,7 @@ function ClosureForm() {
           onDay={(value) => {
             from.value = value;
           }}
+          problem={from.value === '' ? problem.value : undefined}
         />
         <DateField
           kind="datetime-local"
@@ -105,7 +101,7 @@ function ClosureForm() {
           onDay={(value) => {
             to.value = value;
           }}
-          problem={problem.value}
+          problem={from.value === '' ? undefined : problem.value}
         />
         <div class="acts">
           <Button icon="add" isSubmit>

@@ -3,8 +3,8 @@ import { isFireKind, REMINDER_KINDS, type SwitchableKind } from '../../../logboo
 import { Tick } from '../../../parts/fields/tick';
 import { Notice } from '../../../parts/frame/notice';
 import { Section } from '../../../parts/frame/page';
+import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
-import { showToast } from '../../../parts/frame/toast';
 import { REMINDER_KIND_WORDS, REMINDER_SETTINGS } from '../../../words/plan/reminders';
 
 const FIRE = REMINDER_KINDS.filter(isFireKind);
@@ -21,7 +21,7 @@ export function KindSwitches() {
       off: isOn ? others : [...others, kind],
       ...(quiet && { quiet }),
     });
-    if (!kept.ok) showToast({ text: kept.failure.sentence });
+    if (!kept.ok) sayRefused(kept.failure);
   }
   return (
     <Section title={REMINDER_SETTINGS.kinds}>

@@ -1,6 +1,7 @@
 import { markStep } from '../../../actions/plan/mark-step';
 import { Button, LinkButton } from '../../../parts/frame/button';
 import { linkTo } from '../../../parts/frame/route';
+import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
@@ -15,7 +16,7 @@ export function StepActs({ piece, step }: { readonly piece: string; readonly ste
 
   async function mark(as: 'done' | 'not-passed'): Promise<void> {
     const marked = await markStep(needs, { piece, step: step.id, as });
-    if (!marked.ok) return showToast({ text: marked.failure.sentence });
+    if (!marked.ok) return sayRefused(marked.failure);
     const text = as === 'done' ? PIECE_PLAN.marked(name) : PIECE_PLAN.notPassed(name);
     showToast({ text, onUndo: () => void undoWithToast(actions, marked.value.id, name) });
   }

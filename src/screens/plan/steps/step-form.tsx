@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { type PlanStep, WEATHERS } from '../../../logbook/kinds/plan';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
+import { leadToProblem } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import type { Band } from '../../../planner/step';
 import { PIECE_PLAN, STEP_FIELDS } from '../../../words/plan/plan';
@@ -37,7 +38,7 @@ export function StepForm({ step, shown, isEstimated, onSave }: StepFormProps) {
   async function save(event: Event): Promise<void> {
     event.preventDefault();
     isTried.value = true;
-    if (Object.keys(draftProblems(draft.value, step.kind)).length > 0) return;
+    if (Object.keys(draftProblems(draft.value, step.kind)).length > 0) return leadToProblem();
     // A wait without a model behind it is the person's own as soon as it is changed.
     const isOwn = step.kind === 'wait' && (!isEstimated || draft.value.isOwn);
     await onSave(stepOf(step, { ...draft.value, isOwn }));

@@ -1,8 +1,8 @@
 import { planPiece } from '../../../actions/plan/plan-piece';
 import type { PiecePlan } from '../../../logbook/fold/plans';
 import type { PlanStep } from '../../../logbook/kinds/plan';
+import { sayOutcome } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
-import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
 import { PLAN_WORDS } from '../../../words/plan/plan';
 
@@ -21,10 +21,9 @@ export function useEditPlan(plan: PiecePlan) {
       ...(job && { job }),
       ...(since !== undefined && { since }),
     });
-    showToast(
-      kept.ok
-        ? { text: said, onUndo: () => void undoWithToast(actions, kept.value.id, PLAN_WORDS.title) }
-        : { text: kept.failure.sentence },
-    );
+    sayOutcome(kept, ({ id }) => ({
+      text: said,
+      onUndo: () => void undoWithToast(actions, id, PLAN_WORDS.title),
+    }));
   };
 }
