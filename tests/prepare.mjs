@@ -36,6 +36,7 @@ const PROGRAMS = [
     path: process.env['NATS_SERVER_PATH'] ?? '/usr/sbin/nats-server',
     packages: ['nats-server'],
   },
+  { name: 'pdftotext', path: '/usr/bin/pdftotext', packages: ['poppler-utils'] },
 ];
 
 const isAll = process.argv.includes('--browser');

@@ -106,4 +106,22 @@ test('an old white chair: oil paint in several layers; lead is found, and only c
   await goTo(`#/piece/${piece}`, 'Nursery chair');
   await unfold('Old finish');
   await section('Old finish').getByText('Lead was found.').waitFor();
+  await page.getByText('Set it aside in writing').tap();
+  await field('Your reason').fill('Wet only');
+  await button('Log the reason').tap();
+  await said(/at least 10 characters/).waitFor();
+  await field('Your reason').fill('Stabilised by wet methods, the owner keeps the child away.');
+  await button('Log the reason').tap();
+  await goTo(`#/piece/${piece}/record`, 'Treatment record');
+  const record = page.locator('article.record');
+  await record.getByText('found, by Swab on each layer', { exact: true }).waitFor();
+  await record
+    .getByText(/: “Stabilised by wet methods, the owner keeps the child away.”$/)
+    .first()
+    .waitFor();
+  await record
+    .getByText(
+      'Lead in the old finish: found, by Swab on each layer. Layers of it: off-white over cream over brown.',
+    )
+    .waitFor();
 });

@@ -117,6 +117,8 @@ export const FROM_FACTS = {
       : `${name}: ${what}; ${coats === 1 ? '1 application' : `${coats} applications`} of ${list(materials)}.`,
   all: (coats: number, materials: readonly string[]): string =>
     `All of it: ${coats === 1 ? '1 coat' : `${coats} coats`} of ${list(materials)}.`,
+  lead: (finding: string): string => `Lead in the old finish: ${finding}.`,
+  layers: (seen: string): string => `Layers of it: ${seen}.`,
   none: 'No new material is recorded.',
   soft: (date: string, isFully: boolean): string =>
     `The finish is ${isFully ? 'fully hardened' : 'hard'} by about ${date}. Until then no pressure, no straps, nothing left standing on it.`,

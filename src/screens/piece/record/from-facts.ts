@@ -1,6 +1,8 @@
 import type { Outlook } from '../../../actions/outlook/outlook';
+import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
 import { standingSign } from '../../../parts/verdict/sign';
 import type { ZoneFacts } from '../../../shop/record/zone-facts';
+import { sandingRule } from '../../../shop/stack/old-finish';
 import type { Standing } from '../../../verdicts/standing';
 import { isFullyHard } from '../../../words/piece/moments';
 import { FROM_FACTS, RECORD } from '../../../words/piece/record';
@@ -12,9 +14,9 @@ import { zoneLine } from '../zone/zone-line';
 export const inWorkWords = (standing: Standing | undefined, nowMs: number): string =>
   `${RECORD.inWork}: ${standingSign(standing, nowMs).word}`;
 
-/** One paragraph for a sale, from the facts alone. */
-export function disclosureFrom(all: readonly ZoneFacts[]): string {
-  const said = all.flatMap((facts) => disclosed(facts));
+/** One paragraph for a sale, from the facts alone: what was added, and what the old finish may hold. */
+export function disclosureFrom(all: readonly ZoneFacts[], old: OldFinishRecord): string {
+  const said = [...all.flatMap((facts) => disclosed(facts)), ...leadDisclosed(old)];
   return said.length > 0 ? said.join(' ') : FROM_FACTS.none;
 }
 
@@ -27,6 +29,15 @@ function disclosed({ stand: { zone }, own, materials, colour, tracers }: ZoneFac
     ...(own.length > 0 ? [RECORD.colours[colour]] : []),
     ...(zone?.overspray ? [RECORD.overspray(typedWords(zone.overspray.typed))] : []),
     ...(first ? [tracerWords(tracers)] : []),
+  ];
+}
+
+function leadDisclosed(old: OldFinishRecord): string[] {
+  const { lead, seen } = old;
+  if (sandingRule(old) === 'any') return [];
+  return [
+    FROM_FACTS.lead(RECORD.leadLine(RECORD.leadFindings[lead?.finding ?? 'untested'], lead?.method)),
+    ...(seen?.layersSeen ? [FROM_FACTS.layers(seen.layersSeen)] : []),
   ];
 }
 

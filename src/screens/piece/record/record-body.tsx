@@ -4,6 +4,7 @@ import { documented } from '../../../logbook/fold/zones';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { OutlinedPhoto } from '../../../parts/photo/outlined-photo';
 import { zoneFacts } from '../../../shop/record/zone-facts';
+import { oldFinishOf } from '../../../shop/stack/old-finish';
 import { standsOf } from '../../../shop/zone/stands';
 import { PHOTO_WORDS } from '../../../words/piece/photo';
 import { RECORD as WORDS } from '../../../words/piece/record';
@@ -60,7 +61,10 @@ export function RecordBody({ withUndone }: { readonly withUndone: boolean }) {
       <Air />
       <Logged withUndone={withUndone} />
       <Undoing text={wording?.undoing} facts={facts} />
-      <Said title={WORDS.disclosure} text={wording?.disclosure || disclosureFrom(facts)} />
+      <Said
+        title={WORDS.disclosure}
+        text={wording?.disclosure || disclosureFrom(facts, oldFinishOf(piece.id, shop.value))}
+      />
       <Said
         title={WORDS.care}
         text={wording?.care || careFrom(outlook as Outlook | undefined, nowMs.value)}

@@ -10,6 +10,7 @@ import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { zoneFacts } from '../../../shop/record/zone-facts';
+import { oldFinishOf } from '../../../shop/stack/old-finish';
 import { standsOf } from '../../../shop/zone/stands';
 import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
 import { RECORD_FORM as WORDS } from '../../../words/piece/record';
@@ -34,7 +35,7 @@ function RecordWords() {
   const form = useForm();
   const facts = standsOf(piece, shop.value).map((stand) => zoneFacts(stand, shop.value));
   const [known] = useState(() => ({
-    disclosure: disclosureFrom(facts),
+    disclosure: disclosureFrom(facts, oldFinishOf(piece.id, shop.value)),
     care: careFrom(outlook, nowMs.peek()),
   }));
   const drafts = {

@@ -1,0 +1,186 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeEach, expect, test } from 'vitest';
+import type { EntryBody } from '../../src/logbook/entry';
+import { entry, fillJar, id, layCoat, PIECE, sand, startPiece } from '../logbook/entries';
+import { goTo, openApp, page } from './app';
+import { button } from './on-screen';
+import { photoWithPlace } from './tagged-photo';
+import { fillDatabases } from './ten-years-in';
+
+const folder = mkdtempSync(join(tmpdir(), 'coatwait-print-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const CHIP = id(0xc1);
+const EDGE = id(0xc2);
+const mm = (text: string) => ({ text, unit: 'mm' }) as const;
+const zone = (zoneId: string, name: string, more = {}): EntryBody => ({
+  kind: 'zone-described',
+  piece: PIECE,
+  zoneId,
+  name,
+  is: 'chip',
+  length: mm('14'),
+  width: mm('6'),
+  depth: mm('0.18'),
+  ...more,
+});
+const WEEK_AGO_MS = Date.now() - 7 * 86_400_000;
+const onZone = (zoneId: string): EntryBody =>
+  ({ ...layCoat(), how: 'brush-fill', zoneId }) as unknown as EntryBody;
+/** A treatment of many weeks, in more lines than a page takes. */
+const BODIES: readonly EntryBody[] = [
+  {
+    ...startPiece(),
+    name: 'Octave mandolin, restoration of the soundboard',
+    note: 'Belongs to the museum.',
+  } as EntryBody,
+  fillJar(),
+  zone(CHIP, 'Lower bout, treble side'),
+  zone(EDGE, 'Upper edge behind the binding', {
+    overspray: mm('60'),
+    note: 'Worn by a strap, not by an accident.',
+  }),
+  ...Array.from({ length: 12 }, () => layCoat()),
+  ...Array.from({ length: 9 }, () => onZone(CHIP)),
+  ...Array.from({ length: 3 }, () => onZone(EDGE)),
+  {
+    kind: 'spot-tested',
+    piece: PIECE,
+    solvent: 'naphtha',
+    dwell: { text: '60', unit: 's' },
+    reading: 'nothing',
+  },
+  {
+    kind: 'spot-tested',
+    piece: PIECE,
+    solvent: 'lacquer-thinner',
+    dwell: { text: '20', unit: 's' },
+    reading: 'smooths',
+  },
+  {
+    kind: 'hold-overridden',
+    piece: PIECE,
+    rule: 'lead',
+    act: 'scuff',
+    reason: 'Wet methods alone, the owner was told in writing.',
+  },
+  {
+    kind: 'piece-noted',
+    piece: PIECE,
+    text: 'The strap button was moved before the treatment began.',
+    isPrivate: false,
+  },
+  sand(),
+];
+
+interface Word {
+  readonly page: number;
+  readonly text: string;
+  readonly box: readonly [left: number, top: number, right: number, bottom: number];
+}
+interface Printed {
+  readonly pages: readonly (readonly [width: number, height: number])[];
+  readonly words: readonly Word[];
+}
+
+/** The words of a PDF with the boxes that they stand in, points (1/72 in). */
+function read(pdf: Buffer): Printed {
+  const file = join(folder, 'record.pdf');
+  writeFileSync(file, pdf);
+  const xml = execFileSync('pdftotext', ['-bbox', file, '-'], { encoding: 'utf8' });
+  const pages: [number, number][] = [];
+  const words: Word[] = [];
+  const TAG =
+    /<page width="([\d.]+)" height="([\d.]+)">|<word xMin="([-\d.]+)" yMin="([-\d.]+)" xMax="([-\d.]+)" yMax="([-\d.]+)">([^<]*)</g;
+  for (const [, width, height, left, top, right, bottom, text] of xml.matchAll(TAG))
+    if (width !== undefined) pages.push([Number(width), Number(height)]);
+    else
+      words.push({
+        page: pages.length - 1,
+        text: plain(text ?? ''),
+        box: [Number(left), Number(top), Number(right), Number(bottom)],
+      });
+  return { pages, words };
+}
+const plain = (text: string): string =>
+  text.replace(
+    /&(quot|apos|lt|gt|amp);/g,
+    (_, name: string) => ({ quot: '"', apos: "'", lt: '<', gt: '>', amp: '&' })[name] ?? '',
+  );
+
+const MARGIN_PT = (14 / 25.4) * 72;
+const overlaps = ({ box: a, page: p }: Word, { box: b, page: q }: Word): boolean => {
+  const width = Math.min(a[2], b[2]) - Math.max(a[0], b[0]);
+  const height = Math.min(a[3], b[3]) - Math.max(a[1], b[1]);
+  return p === q && width > 1 && height > 0.4 * Math.min(a[3] - a[1], b[3] - b[1]);
+};
+const wordsOf = (text: string): string[] => text.split(/\s+/).filter((word) => word !== '');
+
+/** What is in the one and not in the other, each as often as it is missing. */
+function lacking(all: readonly string[], from: readonly string[]): string[] {
+  const left = [...from];
+  return all.filter((word) => {
+    const at = left.indexOf(word);
+    if (at >= 0) left.splice(at, 1);
+    return at < 0;
+  });
+}
+
+beforeEach(async () => {
+  await openApp();
+  const entries = BODIES.map((body, n) => entry(n + 1, body, WEEK_AGO_MS + n * 7_200_000 * 0.7));
+  await fillDatabases(page, entries, 0);
+  await page.reload();
+  await goTo(`#/piece/${PIECE}/photos`, 'Photos');
+  const buffer = await photoWithPlace(1200, 900);
+  for (let n = 1; n <= 5; n++) {
+    await page.locator('input[type=file]').setInputFiles({ name: 'top.jpg', mimeType: 'image/jpeg', buffer });
+    await page
+      .locator('.photo-list li')
+      .nth(n - 1)
+      .locator('img')
+      .waitFor();
+  }
+  await goTo(`#/piece/${PIECE}/record`, 'Treatment record');
+  await expect.poll(() => page.locator('.record-photos image[href]').count()).toBe(5);
+  await button('Save as a file').and(page.locator(':enabled')).waitFor({ timeout: 60_000 });
+});
+
+test('every word of the record is on the paper, whole, inside its margins and on its own place', {
+  timeout: 180_000,
+}, async () => {
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+  const said = wordsOf(await page.evaluate<string>("document.querySelector('article.record').innerText"));
+  const heads = wordsOf((await page.locator('article.record th').allInnerTexts()).join(' '));
+  expect(await page.locator('article.record').evaluate((one) => getComputedStyle(one).color)).toBe(
+    'rgb(0, 0, 0)',
+  );
+  for (const format of ['A4', 'Letter']) {
+    const { pages, words } = read(await page.pdf({ format }));
+    expect(pages.length, format).toBeGreaterThan(2);
+    expect(pages[0]?.[0], format).toBeCloseTo(format === 'A4' ? 595 : 612, -1);
+    const printed = words.map(({ text }) => text);
+    expect(lacking(said, printed), `${format}: not printed, or broken`).toEqual([]);
+    const more = lacking(printed, said).filter((word) => !heads.includes(word));
+    expect(more, `${format}: printed beside the record`).toEqual(['Treatment', 'record']);
+    for (const { box, page: on, text } of words) {
+      const [width, height] = pages[on] ?? [0, 0];
+      const isInside =
+        box[0] > MARGIN_PT - 1 &&
+        box[2] < width - MARGIN_PT + 1 &&
+        box[1] > MARGIN_PT - 6 &&
+        box[3] < height - MARGIN_PT + 6;
+      expect(isInside, `${format}, page ${on + 1}: “${text}” at ${box}`).toBe(true);
+    }
+    const over = words.flatMap((word, i) =>
+      words
+        .slice(i + 1)
+        .filter((other) => overlaps(word, other))
+        .map((other) => `${word.text} / ${other.text}`),
+    );
+    expect(over, `${format}: over each other`).toEqual([]);
+  }
+});
