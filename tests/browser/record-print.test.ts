@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeEach, expect, test } from 'vitest';
-import type { EntryBody } from '../../src/logbook/entry';
+import { type EntryBody, inItsVersion } from '../../src/logbook/entry';
 import { entry, fillJar, id, layCoat, PIECE, sand, startPiece } from '../logbook/entries';
 import { goTo, openApp, page } from './app';
 import { button } from './on-screen';
@@ -27,6 +27,7 @@ const zone = (zoneId: string, name: string, more = {}): EntryBody => ({
   depth: mm('0.18'),
   ...more,
 });
+const HOURS_APART_MS = 4 * 3_600_000;
 const WEEK_AGO_MS = Date.now() - 7 * 86_400_000;
 const onZone = (zoneId: string): EntryBody =>
   ({ ...layCoat(), how: 'brush-fill', zoneId }) as unknown as EntryBody;
@@ -131,7 +132,7 @@ function lacking(all: readonly string[], from: readonly string[]): string[] {
 
 beforeEach(async () => {
   await openApp();
-  const entries = BODIES.map((body, n) => entry(n + 1, body, WEEK_AGO_MS + n * 7_200_000 * 0.7));
+  const entries = BODIES.map((body, n) => inItsVersion(entry(n + 1, body, WEEK_AGO_MS + n * HOURS_APART_MS)));
   await fillDatabases(page, entries, 0);
   await page.reload();
   await goTo(`#/piece/${PIECE}/photos`, 'Photos');

@@ -50,29 +50,6 @@ async function firstDrop(): Promise<void> {
   await title('Lower edge');
 }
 
-test('a clear chip in an old gloss is filled drop by drop on its own place', async () => {
-  await markChip();
-  await said('7–11 drops').waitFor();
-  await said(/11 laid level, about 8 with a usual mound, 7 with the highest/).waitFor();
-  await said(/About 15 mm³ to fill\. That is the smallest pool: 1 mL is plenty\./).waitFor();
-  await said(/2–3 drops a day, at least 3 h apart/).waitFor();
-  await said(/^Last drop /).waitFor();
-  expect(await axeViolations()).toEqual([]);
-  expect(await overTheSide()).toBe(0);
-  await firstDrop();
-  await button('Log drop 2 of 7–11').tap();
-  await button('Log drop 3 of 7–11').waitFor();
-  await said(/2 drops are in\./).waitFor();
-  await said(/Level no earlier than /).waitFor();
-  await button('Take it into the plan').tap();
-  await page.getByText('In the plan: drops, rest, levelling, sink check.').waitFor();
-  await link('Sand here').tap();
-  await choose(/^Level/);
-  await said(/Too early to level/).waitFor();
-  await goTo(piece, 'Old gloss top');
-  await said('The piece waits for Lower edge.').waitFor();
-});
-
 test('a photo is kept without a tag, its place is drawn by finger, and a second one lies over it', {
   timeout: 180_000, // several large photos on a busy machine
 }, async () => {

@@ -14,7 +14,7 @@ export interface ZoneFacts {
   readonly own: readonly Coat[];
   readonly materials: readonly Material[];
   readonly colour: ColourWork;
-  /** Coats that hold a tracer, by their number among those of the place, from 1. */
+  /** Coats that hold a tracer, by their number in the film of the place, from the bottom. */
   readonly tracers: readonly { readonly coat: number; readonly nm: number }[];
 }
 
@@ -29,9 +29,9 @@ export function zoneFacts(stand: Stand, shop: Shop): ZoneFacts {
     own,
     materials,
     colour: colourOf(piece, own, shop),
-    tracers: own.flatMap(({ jar }, i) => {
-      const nm = nmOf.get(jar);
-      return nm === undefined ? [] : [{ coat: i + 1, nm }];
+    tracers: own.flatMap((coat) => {
+      const nm = nmOf.get(coat.jar);
+      return nm === undefined ? [] : [{ coat: piece.coats.indexOf(coat) + 1, nm }];
     }),
   };
 }

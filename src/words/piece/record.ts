@@ -46,7 +46,6 @@ export const RECORD = {
     'treat-as-lead': 'not tested, treated as lead',
     untested: 'not tested',
   },
-  notTested: 'not tested',
   asked: 'What was asked',
   proposed: 'What was proposed',
   photos: 'Photos',
@@ -79,7 +78,8 @@ export const RECORD = {
     `${grams} g ${name}${lot ? `, lot ${lot}` : ''}`,
   tracer: (coats: readonly string[], nm: number): string => `Tracer in ${list(coats)}, seen at ${nm} nm.`,
   coat: (number: number): string => `coat ${number}`,
-  filmNew: (film: string): string => `New film, estimated: ${film}.`,
+  filmNew: (film: string, isOverWhole: boolean): string =>
+    `New film${isOverWhole ? ', with the coats on all of it' : ''}, estimated: ${film}.`,
   colour: 'Colour',
   colourLine: (name: string, target: string, last: string, dE: string, light: string): string =>
     `${name}: target ${target}, last reading ${last}, difference ${dE} (deltaE00, ${light}).`,
@@ -123,6 +123,7 @@ export const FROM_FACTS = {
   soft: (date: string, isFully: boolean): string =>
     `The finish is ${isFully ? 'fully hardened' : 'hard'} by about ${date}. Until then no pressure, no straps, nothing left standing on it.`,
   softUnknown: 'The finish is new. Its hardening has not been worked out; treat it as soft.',
+  softLong: 'The finish may stay soft for more than a year: treat it as soft.',
   rubber: 'No stand or strap of rubber or vinyl for 6 months: it softens the finish for good.',
   cloth: 'Dust it with a soft dry cloth. No alcohol, no silicone polish.',
   cold: 'Keep it from frost and sudden cold; after transport leave it in its closed case for 12 to 24 h.',

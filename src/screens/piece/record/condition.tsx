@@ -7,6 +7,7 @@ import { typedWords } from '../film-as-typed';
 import { dropWords } from '../old-finish/drop-words';
 import { findingWords } from '../old-finish/finding-words';
 import { usePiece } from '../use-piece';
+import { leadWords } from './from-facts';
 
 /** How the piece was found: what lies below, what the drops said, and what is known of lead. */
 export function Condition() {
@@ -22,7 +23,7 @@ export function Condition() {
       tests.length > 0 || seen ? findingWords(findingOf(record), seen?.opaque ?? false) : undefined,
     ],
     [WORDS.layers, seen?.layersSeen],
-    [WORDS.lead, lead ? WORDS.leadLine(WORDS.leadFindings[lead.finding], lead.method) : WORDS.notTested],
+    [WORDS.lead, leadWords(lead)],
   ];
   return (
     <section>

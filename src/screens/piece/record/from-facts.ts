@@ -36,9 +36,16 @@ function leadDisclosed(old: OldFinishRecord): string[] {
   const { lead, seen } = old;
   if (sandingRule(old) === 'any') return [];
   return [
-    FROM_FACTS.lead(RECORD.leadLine(RECORD.leadFindings[lead?.finding ?? 'untested'], lead?.method)),
+    FROM_FACTS.lead(leadWords(lead)),
     ...(seen?.layersSeen ? [FROM_FACTS.layers(seen.layersSeen)] : []),
   ];
+}
+
+/** "found, by swab"; how it was tested only where it was. */
+export function leadWords(lead: OldFinishRecord['lead']): string {
+  const finding = RECORD.leadFindings[lead?.finding ?? 'untested'];
+  const isTested = lead?.finding === 'found' || lead?.finding === 'none-found';
+  return isTested ? RECORD.leadLine(finding, lead.method) : finding;
 }
 
 /** "Tracer in coat 1 and coat 2, seen at 365 nm." */
@@ -55,6 +62,8 @@ export function careFrom(outlook: Outlook | undefined, nowMs: number): string {
   const isCure = ready && 'law' in ready.estimate;
   const soft = Number.isFinite(lateMs)
     ? FROM_FACTS.soft(dateWords(lateMs, 0), isFullyHard({ isCure, lateMs }, nowMs))
-    : FROM_FACTS.softUnknown;
+    : ready
+      ? FROM_FACTS.softLong
+      : FROM_FACTS.softUnknown;
   return [soft, FROM_FACTS.rubber, FROM_FACTS.cloth, FROM_FACTS.cold].join(' ');
 }

@@ -66,17 +66,19 @@ function Layers({ facts: { stand, own }, outlook }: Omit<RecordZoneProps, 'numbe
   const layers = filmLayers(stand.piece, outlook, shop.value.jars, nowMs.value);
   const nowOf = new Map(layers.map(({ key, dryUm, solventUm }) => [key, umToMetres(dryUm + solventUm)]));
   const newUm = layers.filter(({ key }) => key !== OLD_FINISH).reduce((sum, { dryUm }) => sum + dryUm, 0);
+  const isOverWhole = own.length < stand.piece.coats.length;
   return (
     <>
       <table>
         <caption>{WORDS.layersAdded}</caption>
         <HeadRow heads={[WORDS.layer, WORDS.when, WORDS.material, WORDS.how, WORDS.now]} />
         <tbody>
-          {own.map(({ id, atMs, jar, how, film }, i) => {
+          {own.map((coat) => {
+            const { id, atMs, jar, how, film } = coat;
             const now = nowOf.get(id);
             return (
               <tr key={id}>
-                <td data-head={WORDS.layer}>{i + 1}</td>
+                <td data-head={WORDS.layer}>{stand.piece.coats.indexOf(coat) + 1}</td>
                 <td data-head={WORDS.when}>{dateWords(atMs, 0)}</td>
                 <td data-head={WORDS.material}>{shop.value.jars.get(jar)?.name ?? COAT_WORDS.gone}</td>
                 <td data-head={WORDS.how}>{COAT_WORDS.laid(COAT_WORDS.ways[how], filmAsTyped(film))}</td>
@@ -86,7 +88,7 @@ function Layers({ facts: { stand, own }, outlook }: Omit<RecordZoneProps, 'numbe
           })}
         </tbody>
       </table>
-      {newUm > 0 && <p>{WORDS.filmNew(filmWords(umToMetres(newUm), units))}</p>}
+      {newUm > 0 && <p>{WORDS.filmNew(filmWords(umToMetres(newUm), units), isOverWhole)}</p>}
     </>
   );
 }
