@@ -1,11 +1,13 @@
 import { useSignal } from '@preact/signals';
-import { parseNumber } from '../../../logbook/as-typed';
+import { parseNumber, readTyped } from '../../../logbook/as-typed';
+import { LIMITS, type Limit } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
+import { type Draft, TypedField } from '../../../parts/fields/typed-field';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { dropFillApplications, dropFillVolumeM3 } from '../../../science/film/drop-fill';
 import { jarAmount } from '../../../shop/jar/amount';
 import { AMOUNT_WORDS, FILL_WORDS as WORDS } from '../../../words/mix/tools';
@@ -14,14 +16,14 @@ import { numberWords } from '../../../words/quantities';
 const MOUNDS = ['1', '1.25', '1.5'] as const;
 type Mound = (typeof MOUNDS)[number];
 const MANUAL = 'manual';
-const MM = [{ value: 'mm', label: 'mm' }] as const;
 
+type Side = Draft<'mm' | 'cm' | 'in'>;
 interface FillDraft {
-  readonly depthMm: string;
-  readonly lengthMm: string;
-  readonly widthMm: string;
+  readonly depth: Draft<'mm' | 'in'>;
+  readonly length: Side;
+  readonly width: Side;
   /** Where length times width does not tell it. */
-  readonly areaMm2: string;
+  readonly area: Draft<'mm2' | 'cm2' | 'in2'>;
   readonly solids: string;
   readonly mound: Mound;
   readonly rest: string;
@@ -34,18 +36,28 @@ const within = (text: string, lowest: number, highest: number): number | undefin
 const problemOf = (text: string, lowest: number, highest: number, words: string): string | undefined =>
   text.trim() === '' || within(text, lowest, highest) !== undefined ? undefined : words;
 
-const NO_SIZE = { depthMm: '', lengthMm: '', widthMm: '', areaMm2: '' } as const;
+/** In SI; undefined while it cannot be read. */
+function said(draft: Draft, limit: Limit): number | undefined {
+  const read = readTyped(draft, limit);
+  return read.ok ? read.value : undefined;
+}
 
-/** The area of a chip: as said, or length times width; undefined while neither is whole, mm2. */
-function areaMm2Of({ lengthMm, widthMm, areaMm2 }: FillDraft): number | undefined {
-  if (areaMm2.trim() !== '') return within(areaMm2, 1e-3, 10_000);
-  const [length, width] = [within(lengthMm, 1e-3, 1000), within(widthMm, 1e-3, 1000)];
-  return length !== undefined && width !== undefined ? length * width : undefined;
+/** The area of a chip: as said, or length times width; undefined while neither is whole, m2. */
+function areaM2Of({ length, width, area }: FillDraft): number | undefined {
+  if (area.text.trim() !== '') return said(area, LIMITS.zoneArea);
+  const [lengthM, widthM] = [said(length, LIMITS.zoneSide), said(width, LIMITS.zoneSide)];
+  return lengthM !== undefined && widthM !== undefined ? lengthM * widthM : undefined;
+}
+
+function noSize(isUs: boolean): Pick<FillDraft, 'depth' | 'length' | 'width' | 'area'> {
+  const side = { text: '', unit: isUs ? 'in' : 'mm' } as const;
+  return { depth: side, length: side, width: side, area: { text: '', unit: isUs ? 'in2' : 'mm2' } };
 }
 
 /** How many drops fill a chip, and how much that takes. */
 export function FillPage() {
-  const draft = useSignal<FillDraft>({ ...NO_SIZE, solids: '22', mound: '1.25', rest: '5' });
+  const isUs = useUnits() === 'us';
+  const draft = useSignal<FillDraft>({ ...noSize(isUs), solids: '22', mound: '1.25', rest: '5' });
   const patch = (some: Partial<FillDraft>) => {
     draft.value = { ...draft.value, ...some };
   };
@@ -69,34 +81,30 @@ function Fields({ draft, patch }: FieldsProps) {
   return (
     <>
       <div class="pair">
-        <NumberField
+        <TypedField
           label={WORDS.length}
-          text={draft.lengthMm}
-          onText={(lengthMm) => patch({ lengthMm })}
-          units={MM}
-          problem={problemOf(draft.lengthMm, 1e-3, 1000, WORDS.sideProblem)}
+          limit={LIMITS.zoneSide}
+          draft={draft.length}
+          onDraft={(length) => patch({ length })}
         />
-        <NumberField
+        <TypedField
           label={WORDS.width}
-          text={draft.widthMm}
-          onText={(widthMm) => patch({ widthMm })}
-          units={MM}
-          problem={problemOf(draft.widthMm, 1e-3, 1000, WORDS.sideProblem)}
+          limit={LIMITS.zoneSide}
+          draft={draft.width}
+          onDraft={(width) => patch({ width })}
         />
-        <NumberField
+        <TypedField
           label={WORDS.depth}
-          text={draft.depthMm}
-          onText={(depthMm) => patch({ depthMm })}
-          units={MM}
-          problem={problemOf(draft.depthMm, 1e-3, 20, WORDS.depthProblem)}
+          limit={LIMITS.zoneDepth}
+          draft={draft.depth}
+          onDraft={(depth) => patch({ depth })}
         />
-        <NumberField
+        <TypedField
           label={WORDS.size}
           hint={WORDS.sizeHint}
-          text={draft.areaMm2}
-          onText={(areaMm2) => patch({ areaMm2 })}
-          units={[{ value: 'mm2', label: 'mm²' }]}
-          problem={problemOf(draft.areaMm2, 1e-3, 10_000, WORDS.sizeProblem)}
+          limit={LIMITS.zoneArea}
+          draft={draft.area}
+          onDraft={(area) => patch({ area })}
         />
       </div>
       <FromJar patch={patch} />
@@ -149,15 +157,14 @@ function FromJar({ patch }: Pick<FieldsProps, 'patch'>) {
 }
 
 function Answer({ draft }: { readonly draft: FillDraft }) {
-  const depthMm = within(draft.depthMm, 1e-3, 20);
-  const areaMm2 = areaMm2Of(draft);
+  const depthM = said(draft.depth, LIMITS.zoneDepth);
+  const areaM2 = areaM2Of(draft);
   const solids = within(draft.solids, 0.1, 65);
   const rest = within(draft.rest, 0.1, 99);
-  if (depthMm === undefined || areaMm2 === undefined || solids === undefined || rest === undefined)
-    return null;
+  if (depthM === undefined || areaM2 === undefined || solids === undefined || rest === undefined) return null;
   const chip = {
-    depthM: depthMm / 1000,
-    areaM2: areaMm2 / 1e6,
+    depthM,
+    areaM2,
     moundFactor: Number(draft.mound),
     volumeSolids: solids / 100,
     rest: rest / 100,
