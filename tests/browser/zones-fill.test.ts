@@ -29,8 +29,8 @@ test('a chip is said by length, width and depth, or by its area', async () => {
 });
 
 test('a chip is said in inches too', async () => {
-  await goTo('#/more', 'More');
-  await choose('Inches, °F, fl oz');
+  await goTo('#/more');
+  await choose(/^US/);
   await goTo('#/mix/fill', 'Drop fill of a chip');
   const inch = page.getByRole('radiogroup', { name: 'Length' }).getByRole('radio', { checked: true });
   expect(await inch.getAttribute('aria-label')).toMatch(/in/);
