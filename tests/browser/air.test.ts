@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { goTo, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field } from './on-screen';
+import { button, choose, field, unfold } from './on-screen';
 
 const go = (place: string, title: string): Promise<void> => goTo(`#/${place}`, title);
 const main = () => page.locator('main');
@@ -110,7 +110,9 @@ describe('before a coat', () => {
     await page.reload();
     await button('Log it').first().waitFor();
     await go('air/cautions', 'Cautions');
+    await unfold('Confirmed');
     await page.getByText(/^.*Spraying: \d+ confirmed$/).waitFor();
+    for (const title of ['Sanding dust', 'Hands and eyes']) await main().getByText(title).tap();
     expect(await button('Do not show this one again').count()).toBe(2); // dust and skin
   });
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, heading, section } from './on-screen';
+import { button, choose, field, heading, section, unfold } from './on-screen';
 
 const HOUR_MS = 3_600_000;
 const DAY_MS = 24 * HOUR_MS;
@@ -51,6 +51,7 @@ test('a card is made, coated in the same act as the piece, weighed, and narrows 
   await heading('Clear gloss').first().waitFor();
 
   await goTo(piece);
+  await unfold('This piece');
   await page.getByRole('link', { name: 'Make a test card' }).tap();
   await page.getByText(/Weighed for two days and dried warm/).waitFor();
   await field('Bare weight').fill('1.000');

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { context, goTo, openApp, openPage, page, takePhone } from './app';
 import { bringIn } from './fake-dialogs';
 import { startPiece } from './logging';
+import { unfold } from './on-screen';
 
 const DAY_MS = 86_400_000;
 const asked = 'Is this phone’s clock right?';
@@ -31,6 +32,7 @@ test('a clock that was a day ahead: it is asked, the entry is corrected, and the
   await page.reload();
   await page.getByText(asked).waitFor();
   await goTo(piece);
+  await unfold('What was done');
   await page.getByRole('link', { name: /^Correct: Started/ }).tap();
   await page.getByLabel('Day and time').fill(local(nowMs - 3_600_000));
   await page.getByRole('button', { name: 'Save the correction' }).tap();

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { goTo, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button } from './on-screen';
+import { button, unfoldAll } from './on-screen';
 
 // Every screen that can be reached in the demo shop, one of each kind, held to what every screen must be.
 const MANY_SCREENS = 80;
@@ -53,12 +53,6 @@ async function lookAtEach(look: (kind: string) => Promise<void>): Promise<readon
   }
   return [...found.keys()];
 }
-
-/** Opens every section that stands as one line, so that what lies in it is looked at too. */
-const unfoldAll = (): Promise<void> =>
-  page.locator('.fold > details').evaluateAll((all) => {
-    for (const details of all) (details as HTMLDetailsElement).open = true;
-  });
 
 async function turnTo({ colorScheme, width, textPercent }: Look): Promise<void> {
   await page.setViewportSize({ width, height: width < 390 ? 640 : 844 });

@@ -4,7 +4,7 @@ import type { Entry, EntryBody } from '../../src/logbook/entry';
 import { newId } from '../../src/logbook/new-id';
 import { goTo, openApp, page } from './app';
 import { MOBILE } from './browser';
-import { button, said, title } from './on-screen';
+import { button, said, title, unfold } from './on-screen';
 
 // A coat on the smallest phone, in a shop with more jars than fit on its screen.
 const SMALL = { ...MOBILE, viewport: { width: 360, height: 640 } } as const;
@@ -78,5 +78,6 @@ test('what was done is said below the time that was waited for, and is left behi
   await title('Bench');
   await expect.poll(() => toast().count()).toBe(0);
   await page.locator('.piece-row a', { hasText: 'Parlour guitar headstock' }).tap();
+  await unfold('What was done');
   await button(/^Undo: Coat 1/).waitFor(); // it can still be undone, from what was done
 });

@@ -14,7 +14,9 @@ async function addIngredient(sort: RegExp, name: string, { drops, density }: Fac
   await goTo('#/mix/ingredient/new', 'A new ingredient');
   await choose(sort);
   await field('Name').fill(name);
+  if (drops !== undefined) await unfold('Drops');
   if (drops !== undefined) await field('Weight of the drops').fill(drops);
+  if (density !== undefined) await unfold('Properties');
   if (density !== undefined) await field('Density').fill(density);
   await button('Save').tap();
   await page.getByText(`${name} is saved.`).waitFor();
@@ -74,6 +76,7 @@ describe('scenario E: scaling drops', () => {
 
     await link('How much to mix').tap();
     await field('Area').fill('0.46');
+    await unfold('Coats');
     await field('Wet film of a coat').fill('90');
     await field('Of what is sprayed, on the piece stays').fill('40');
     await field('Stays in the gun at each filling').fill('0');
@@ -190,6 +193,7 @@ describe('scenario B: a full clear', () => {
     await openApp();
     await goTo('#/mix/amount', 'How much to mix');
     await field('Area').fill('0.205');
+    await unfold('Coats');
     await field('Coats').fill('12');
     await field('Wet film of a coat').fill('85');
     await field('Keep back for repairs').fill('');

@@ -54,6 +54,7 @@ test('a clear chip in an old gloss: it re-dissolves, a nitrocellulose lacquer is
   await closeToast();
   await goTo(here().replace('/old', ''), 'Mandolin');
   await section('Old finish').getByText('Very likely a nitrocellulose lacquer').waitFor();
+  await unfold('What was done');
   const history = section('What was done');
   await history.getByText('Drop of lacquer thinner').waitFor();
   await history.getByText('20 s: softens, then smooth').waitFor();

@@ -16,6 +16,17 @@ export async function unfold(name: string): Promise<void> {
   if (!(await fold.evaluate((details) => (details as HTMLDetailsElement).open)))
     await fold.locator('summary').first().tap();
 }
+/** Opens fields that stand as one line, where they are not open yet. */
+export async function openLine(label: string): Promise<void> {
+  const line = page.locator('.line > details', { has: page.getByText(label, { exact: true }) }).first();
+  if (!(await line.evaluate((details) => (details as HTMLDetailsElement).open)))
+    await line.locator('summary').first().tap();
+}
+/** Opens every section and line of the page. */
+export const unfoldAll = (): Promise<void> =>
+  page.locator('.fold > details').evaluateAll((all) => {
+    for (const details of all) (details as HTMLDetailsElement).open = true;
+  });
 export const said = (text: Words): Locator => page.getByRole('main').getByText(text).first();
 /** A text is taken whole, a pattern anywhere. */
 export const choose = (name: Words): Promise<void> =>

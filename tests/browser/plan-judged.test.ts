@@ -44,6 +44,9 @@ async function logCoat(piece: string): Promise<void> {
   await page.getByRole('heading', { name: 'When it may be touched' }).waitFor({ timeout: 30_000 });
 }
 
+/** The steps after the next five. */
+const openMoreSteps = () => page.getByText(/^\d+ more steps?$/).tap();
+
 beforeEach(async () => {
   await takePhone({ ...MOBILE, timezoneId: 'Europe/Berlin' });
   await newPage();
@@ -54,6 +57,7 @@ beforeEach(async () => {
 test('lead found: no date is promised until it is resolved; a reason in writing lets it be, and is told to the owner', async () => {
   const piece = await startPiece('Nursery chair', /^Old finish that stays hard/);
   await goTo(`#/piece/${piece}/old`, 'Old finish');
+  await unfold('How it looks');
   await choose('Opaque: white or a colour');
   await button('Save').tap();
   await closeToast();
@@ -96,6 +100,7 @@ test('the coats are on already: the plan waits by the moments of the page, and a
   const day = /Level-sand from (\d+ Mar)/.exec(shown)?.[1] ?? '';
   await plan(piece, /^The coats are on already/);
   await said('Harden for level-sanding').waitFor();
+  await openMoreSteps();
   await said('Harden for rubbing out').waitFor();
   await page.clock.runFor(2000);
   expect(await page.getByText('The plan has moved').count()).toBe(0);
@@ -108,6 +113,7 @@ test('the coats are on already: the plan waits by the moments of the page, and a
 test('a clear drop fill: eight drops, three a day, hard in weeks, and a look for sinking a week after levelling', async () => {
   const piece = await startPiece('Mandolin', /^Old finish that softens/);
   await plan(piece, /^Clear drop fill/);
+  await openMoreSteps();
   const steps = section('Steps');
   expect(await steps.locator('strong', { hasText: 'Drop fill' }).count()).toBe(8);
   await steps.locator('strong', { hasText: 'no more sinking' }).waitFor();
@@ -119,6 +125,7 @@ test('a clear drop fill: eight drops, three a day, hard in weeks, and a look for
 test('shellac by pad: a concert on the sixth of April is not promised in green', async () => {
   const piece = await startPiece('Guitar top', /^Bare wood/);
   await plan(piece, /^Shellac by pad/);
+  await openMoreSteps();
   await section('Steps').getByText('Spirit off', { exact: true }).first().waitFor();
   await unfold('Promise to the owner');
   await page.getByLabel('Day promised').fill('2026-04-06');

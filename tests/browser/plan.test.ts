@@ -4,7 +4,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { base, context, goTo, here, newPage, page, takePhone } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, unfold } from './on-screen';
+import { button, openLine, unfold } from './on-screen';
 import type { WorkerScope } from './worker-scope';
 
 /** A Wednesday, nine o'clock in the shop. Long past, so that the worker's own clock is later than any tap. */
@@ -67,10 +67,7 @@ async function passMinutes(minutes: number): Promise<void> {
     await page.clock.runFor(Math.min(10, minutes - step) * MINUTE_MS);
 }
 
-const coats = () =>
-  page
-    .locator('section', { has: page.getByRole('heading', { name: 'What was done' }) })
-    .getByText(/^Coat \d/);
+const coats = () => page.locator('.history').getByText(/^Coat \d/);
 
 async function hide(): Promise<void> {
   await page.evaluate(() => {
@@ -205,6 +202,7 @@ describe('a reminder', () => {
   test('can be tested with a tap, and the page says what this phone can do', async () => {
     await allow();
     await page.goto(`${base}#/plan/reminders`);
+    await unfold('What this phone can do');
     await page.getByText('While it is open, out of sight').waitFor();
     await button('Test it now').tap();
     await expect
@@ -245,14 +243,18 @@ describe('the plan', () => {
     await button('Promise this date').tap();
     await page.getByText('That date is already past. Choose a later one and tell the owner.').waitFor();
     await page.goto(`${base}#/plan/hours`);
-    for (const day of ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday'])
-      await page.getByRole('checkbox', { name: day, exact: true }).uncheck();
+    for (const day of ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday']) await takeOut(day);
     await button('Save the week').tap();
     await page.goto(`${base}#/plan`);
     await page.getByText('The working week has no hours. Set at least one day when you work.').waitFor();
     await page.goto(`${base}#/plan/${id}`);
     await page.getByText('There is no plan as it stands').waitFor();
   });
+
+  async function takeOut(day: string): Promise<void> {
+    await openLine(day);
+    await page.getByRole('checkbox', { name: day, exact: true }).uncheck();
+  }
 
   async function calendar(): Promise<{ uid: string; sequence: number; status: string }[]> {
     const coming = page.waitForEvent('download');

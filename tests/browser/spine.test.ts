@@ -62,7 +62,7 @@ async function timesWorkedOut(): Promise<void> {
 /** What the piece's page says of its times and of what was done, as a reader would hear it. */
 const told = async () => ({
   times: await section('When it may be touched').locator('.band-time').allInnerTexts(),
-  done: await section('What was done').locator('li').allInnerTexts(),
+  done: await section('What was done').locator('li').allTextContents(),
 });
 
 describe('in the own shop', () => {
@@ -198,6 +198,7 @@ describe('in the own shop', () => {
       'Coat',
       'Started',
     ]);
+    await unfold('What was done');
     await button(/^Undo: Scuffed/).tap();
     await page.getByText('Undone: Scuffed.').waitFor();
     await heading('This piece').tap();

@@ -1,14 +1,16 @@
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, heading, link, said, title } from './on-screen';
+import { button, choose, field, heading, link, said, title, unfold } from './on-screen';
 
 async function addIngredient(sort: RegExp, name: string, density: string, drop?: string): Promise<void> {
   await goTo('#/mix/ingredient/new', 'A new ingredient');
   await choose(sort);
   await field('Name').fill(name);
+  await unfold('Properties');
   await field('Density').fill(density);
   if (drop !== undefined) {
+    await unfold('Drops');
     await choose(/^I know it in g or mL/);
     await field('One drop').fill(drop);
     await field('One drop').press('Tab');

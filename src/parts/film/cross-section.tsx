@@ -1,6 +1,7 @@
 import { FilmCoats } from './film-coats';
 import { FilmGrounds } from './film-grounds';
 import { FilmHandles } from './film-handles';
+import type { FilmMark } from './film-marks';
 import { type FilmLayer, type Frame, type GroundMark, stackBands } from './film-picture';
 import { FilmScale } from './film-scale';
 import { FilmWood } from './film-wood';
@@ -18,6 +19,8 @@ export interface CrossSectionProps {
   readonly scaleUmMax?: number | undefined;
   /** How thick it was as laid, with the words for it: the picture keeps that scale while it dries. */
   readonly asLaid?: { readonly um: number; readonly label: string } | undefined;
+  /** Sandings and flash coats, where they were. */
+  readonly marks?: readonly FilmMark[] | undefined;
   readonly unit?: { readonly label: string; readonly um: number } | undefined;
   readonly selectedKey?: string | undefined;
   readonly onPick?: ((key: string) => void) | undefined;
@@ -25,7 +28,7 @@ export interface CrossSectionProps {
   readonly compact?: boolean | undefined;
 }
 
-const FULL = { width: 244, height: 290, wood: 62, left: 44, right: 72 };
+const FULL = { width: 244, height: 252, wood: 52, left: 44, right: 72 };
 const COMPACT = { width: 72, height: 56, wood: 16, left: 0, right: 0 };
 const MICROMETRE = { label: 'µm', um: 1 };
 const THINNEST_SCALE_UM = 40;
@@ -44,6 +47,7 @@ export function CrossSection(props: CrossSectionProps) {
   const spanUm = Math.max(props.scaleUmMax ?? filmUm, filmUm, laidUm, THINNEST_SCALE_UM);
   const frame: Frame = { width: size.width, woodTop, perUm: (woodTop * (1 - AIR_SHARE)) / spanUm };
   const bands = stackBands(layers, frame);
+  const marks = (props.marks ?? []).map((mark) => ({ ...mark, at: bands[mark.above - 1]?.top ?? woodTop }));
   const isPicked = onPick !== undefined && !compact;
 
   return (
@@ -59,11 +63,18 @@ export function CrossSection(props: CrossSectionProps) {
           <rect class="film-air" width={size.width} height={size.height} />
           <FilmCoats bands={bands} frame={frame} depth={size.height} compact={compact} />
           <FilmWood frame={frame} depth={size.wood} />
+          {marks.map(({ key, kind, at }) => (
+            <path
+              key={key}
+              class={`film-${kind}`}
+              d={kind === 'sanded' ? `M0 ${at}H${size.width}` : `M${size.width - 10} ${at - 5}v10`}
+            />
+          ))}
           {props.grounds && <FilmGrounds {...{ frame, depth: size.wood, grounds: props.grounds }} />}
         </svg>
         {!compact && (
           <FilmScale
-            {...{ bands, frame, spanUm, unit }}
+            {...{ bands, frame, spanUm, unit, marks }}
             wood={{ label: props.woodLabel, depth: size.wood, grounds: props.grounds ?? [] }}
           />
         )}
@@ -91,7 +102,7 @@ const AsLaid = ({
 }) => (
   <g class="film-as-laid">
     <path d={`M0 ${y}H${width}`} />
-    <text class="film-name" x={width + 9} y={y + 4}>
+    <text class="film-name" x={width + 9} y={y}>
       {label}
     </text>
   </g>

@@ -11,13 +11,15 @@ export interface PieceFaceProps {
   readonly piece: Piece;
   /** One scale for all faces beside each other, so that a thick film looks thick. */
   readonly scaleUmMax?: number | undefined;
+  /** Whose film: that of the piece, or of a place on it. */
+  readonly standId?: string | undefined;
 }
 
 /** The small cross-section by which a piece is known in a list. */
-export function PieceFace({ piece, scaleUmMax }: PieceFaceProps) {
+export function PieceFace({ piece, scaleUmMax, standId = piece.id }: PieceFaceProps) {
   const { shop, outlooks, nowMs } = useShop();
   const units = useUnits();
-  const layers = filmLayers(piece, outlooks.value.get(piece.id), shop.value.jars, nowMs.value);
+  const layers = filmLayers(piece, outlooks.value.get(standId), shop.value.jars, nowMs.value);
   const um = layers.reduce((sum, layer) => sum + layer.dryUm + layer.solventUm, 0);
   return (
     <CrossSection

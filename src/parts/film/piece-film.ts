@@ -22,7 +22,7 @@ export function filmLayers(
   outlook: Outlook | undefined,
   jars: ReadonlyMap<string, Jar>,
   nowMs: number,
-  isTraced?: (jar: string) => boolean,
+  look: { isTraced?(jar: string): boolean; tintOf?(jar: string): string | undefined } = {},
 ): readonly FilmLayer[] {
   if (outlook?.state !== 'ready' && outlook?.state !== 'kept') return [];
   const held = heldAt(outlook.estimate.profiles, (nowMs - outlook.startMs) / 1000);
@@ -34,14 +34,14 @@ export function filmLayers(
     const thick = { dryUm: metresToUm(layer.dryM), solventUm: metresToUm(layer.solventM) };
     if (!coat) return { key: OLD_FINISH, label: FILM_WORDS.oldFinish, pattern: 'cross', ...thick };
     const label = FILM_WORDS.coat(piece.coats.indexOf(coat) + 1);
-    const tint = jars.get(coat.jar)?.pigment && PIGMENTED;
+    const tint = look.tintOf?.(coat.jar) ?? (jars.get(coat.jar)?.pigment && PIGMENTED);
     return {
       key: coat.id,
       label,
       pattern: patternOf(coat, jars),
       ...thick,
       ...(tint && { tint }),
-      ...(isTraced?.(coat.jar) && { isTraced: true }),
+      ...(look.isTraced?.(coat.jar) && { isTraced: true }),
     };
   });
   return layers.filter(({ dryUm }) => dryUm > SANDED_AWAY_UM);

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { CAUTION_WORDS, type Caution } from '../../words/air/cautions';
 import { Icon } from './icons';
 import { Notice, type NoticeKind } from './notice';
@@ -39,7 +40,14 @@ export function CautionNotice({ caution }: { readonly caution: Caution }) {
 }
 
 /** One caution in a line: its sign and its heading; what to do and why on a tap. What stops the work stands open. */
-export function CautionRow({ caution }: { readonly caution: Caution }) {
+export function CautionRow({
+  caution,
+  children,
+}: {
+  readonly caution: Caution;
+  /** What can be done about it. */
+  readonly children?: ComponentChildren;
+}) {
   const kind = lookOf(caution);
   return (
     <details class="caution-row" data-kind={kind} open={caution.id === 'isocyanate' || undefined}>
@@ -49,6 +57,18 @@ export function CautionRow({ caution }: { readonly caution: Caution }) {
       </summary>
       <p>{caution.text}</p>
       <Grounds caution={caution} />
+      {children}
     </details>
   );
 }
+
+/** Cautions as one card of lines. */
+export const CautionRows = ({ cautions }: { readonly cautions: readonly Caution[] }) => (
+  <ul class="caution-rows">
+    {cautions.map((caution) => (
+      <li key={caution.id}>
+        <CautionRow caution={caution} />
+      </li>
+    ))}
+  </ul>
+);

@@ -2,8 +2,9 @@ import { silenceCaution } from '../../actions/air/silence-caution';
 import { mayBeSilenced } from '../../logbook/kinds/caution-acts';
 import { useForm } from '../../parts/fields/use-form';
 import { Button } from '../../parts/frame/button';
-import { CautionNotice } from '../../parts/frame/caution';
-import { Page, Section } from '../../parts/frame/page';
+import { CautionRow } from '../../parts/frame/caution';
+import { Fold } from '../../parts/frame/fold';
+import { Page } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { AIR_WORDS } from '../../words/air/air';
@@ -20,13 +21,16 @@ export function Cautions() {
   return (
     <Page title={WORDS.title} backTo={linkTo('air')} backLabel={AIR_WORDS.back}>
       <p>{WHO_DECIDES}</p>
-      {CAUTIONS.map((caution) => (
-        <div key={caution.id} class="stack">
-          <CautionNotice caution={caution} />
-          {mayBeSilenced(caution.id) && <Silence caution={caution} />}
-        </div>
-      ))}
-      <Section title={WORDS.log}>
+      <ul class="caution-rows">
+        {CAUTIONS.map((caution) => (
+          <li key={caution.id}>
+            <CautionRow caution={caution}>
+              {mayBeSilenced(caution.id) && <Silence caution={caution} />}
+            </CautionRow>
+          </li>
+        ))}
+      </ul>
+      <Fold title={WORDS.log} brief={reads[0] && whenWords(reads[0].atMs, nowMs.value)}>
         {reads.length === 0 && <p>{WORDS.none}</p>}
         <ul class="plain-list">
           {reads.map(({ id, atMs, act, cautions }) => (
@@ -36,7 +40,7 @@ export function Cautions() {
             </li>
           ))}
         </ul>
-      </Section>
+      </Fold>
     </Page>
   );
 }

@@ -3,7 +3,7 @@ import type { Jar } from '../../logbook/fold/jars';
 import { Refusal } from '../../parts/fields/refusal';
 import { useForm } from '../../parts/fields/use-form';
 import { Button, LinkButton } from '../../parts/frame/button';
-import { CautionRow } from '../../parts/frame/caution';
+import { CautionRows } from '../../parts/frame/caution';
 import { Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
@@ -27,13 +27,7 @@ export function BeforeSpraying({ jar, how }: { readonly jar: Jar; readonly how: 
   return (
     <Section title={CAUTION_WORDS.before[act]}>
       <p>{CAUTION_WORDS.lead}</p>
-      <ul class="caution-rows">
-        {cautions.map((caution) => (
-          <li key={caution.id}>
-            <CautionRow caution={caution} />
-          </li>
-        ))}
-      </ul>
+      <CautionRows cautions={cautions} />
       <p class="quiet">{WHO_DECIDES}</p>
       <Refusal refused={form.refused.value} />
       <div class="acts form-foot">

@@ -1,5 +1,7 @@
 import { putMatchAway } from '../../actions/match/describe-match';
+import type { Trial } from '../../logbook/fold/matches';
 import { Button, LinkButton } from '../../parts/frame/button';
+import { Fold } from '../../parts/frame/fold';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { Row } from '../../parts/frame/row';
@@ -19,9 +21,14 @@ import { NextAddition } from './trial/next-addition';
 import { TrialRow } from './trial/trial-row';
 import type { OfMatch } from './use-match';
 
+/** The newest trials stand open; the others are folded. */
+const OPEN_TRIALS = 2;
+
 /** One match: how it stands, what to add next, and everything read for it. */
 export function MatchPage({ match }: OfMatch) {
   const shop = useShop();
+  const newest = match.trials.toReversed();
+  const row = (trial: Trial) => <TrialRow key={trial.id} match={match} trial={trial} />;
   const piece = match.piece === undefined ? undefined : shop.shop.value.pieces.get(match.piece);
   return (
     <Page title={match.name} backTo={linkTo('match')} backLabel={WORDS.back}>
@@ -34,16 +41,20 @@ export function MatchPage({ match }: OfMatch) {
       <Section title={WORDS.trials}>
         <ul class="rows">
           <TargetRow match={match} />
-          {match.trials.toReversed().map((trial) => (
-            <TrialRow key={trial.id} match={match} trial={trial} />
-          ))}
+          {newest.slice(0, OPEN_TRIALS).map(row)}
         </ul>
+        {newest.length > OPEN_TRIALS && (
+          <details class="folded">
+            <summary>{WORDS.earlierTrials(newest.length - OPEN_TRIALS)}</summary>
+            <ul class="rows">{newest.slice(OPEN_TRIALS).map(row)}</ul>
+          </details>
+        )}
       </Section>
       <CameOfIt match={match} />
-      <Section title={WORDS.more}>
+      <Fold title={WORDS.more}>
         <FurtherRows match={match} />
         {match.putAwayMs === undefined && <PutAway match={match} />}
-      </Section>
+      </Fold>
     </Page>
   );
 }

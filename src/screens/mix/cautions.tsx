@@ -1,4 +1,4 @@
-import { CautionNotice } from '../../parts/frame/caution';
+import { CautionRows } from '../../parts/frame/caution';
 import { Section } from '../../parts/frame/page';
 import { useShop } from '../../parts/frame/shop-context';
 import { cautionsFor } from '../../reminders/cautions';
@@ -12,9 +12,7 @@ export function MixCautions({ ingredients }: { readonly ingredients: readonly st
   const cautions = cautionsFor('mix', ingredientHazards(ingredients, shop.value));
   return (
     <Section title={PLAN_WORDS.cautions}>
-      {cautions.map((caution) => (
-        <CautionNotice key={caution.id} caution={caution} />
-      ))}
+      <CautionRows cautions={cautions} />
       <p class="quiet">{WHO_DECIDES}</p>
     </Section>
   );

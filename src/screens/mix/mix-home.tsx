@@ -1,6 +1,7 @@
 import { standingOf } from '../../actions/mix/weigh-up';
 import { LinkButton } from '../../parts/frame/button';
 import { EmptyState } from '../../parts/frame/empty-state';
+import { Fold } from '../../parts/frame/fold';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { Row } from '../../parts/frame/row';
@@ -96,7 +97,7 @@ const TOOLS = [
 ] as const;
 
 const Tools = () => (
-  <Section title={WORDS.tools}>
+  <Fold title={WORDS.tools} brief={WORDS.toolsBrief}>
     <ul class="rows">
       {TOOLS.map(([where, title, text]) => (
         <Row key={where} href={linkTo('mix', where)} title={title}>
@@ -104,5 +105,5 @@ const Tools = () => (
         </Row>
       ))}
     </ul>
-  </Section>
+  </Fold>
 );

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { Outlook } from '../../actions/outlook/outlook';
 import type { Piece } from '../../logbook/fold/pieces';
 import { CrossSection } from '../../parts/film/cross-section';
+import { filmMarks } from '../../parts/film/film-marks';
 import type { FilmLayer } from '../../parts/film/film-picture';
 import { asLaidUm, filmLayers, OLD_FINISH } from '../../parts/film/piece-film';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
@@ -16,6 +17,7 @@ import { filmWords, percentWords, type UnitSystem } from '../../words/quantities
 import { CoatDetails } from './coat-details';
 import { groundMarks } from './ground-marks';
 import { groundName } from './ground-words';
+import { jarTint } from './jar-tint';
 
 interface FinishProps {
   readonly piece: Piece;
@@ -31,8 +33,11 @@ export function Finish({ piece, outlook }: FinishProps) {
   const units = useUnits();
   const picked = useSignal<string | undefined>(undefined);
   const nmOf = new Map(materialsOf(piece, shop.value).map(({ jar, tracerNm }) => [jar.id, tracerNm]));
-  const isTraced = (jar: string): boolean => nmOf.get(jar) !== undefined;
-  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value, isTraced);
+  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value, {
+    isTraced: (jar) => nmOf.get(jar) !== undefined,
+    tintOf: (jar) => jarTint(jar, shop.value),
+  });
+  const marks = filmMarks(piece, layers, units === 'us' ? MIL.um : 1);
   const layer = layers.find(({ key }) => key === picked.value);
   return (
     <>
@@ -40,7 +45,11 @@ export function Finish({ piece, outlook }: FinishProps) {
         layers={layers}
         grounds={groundMarks(piece, shop.value)}
         woodLabel={FILM_WORDS.woods[piece.base]}
-        describe={describeFilm(piece, layers, units)}
+        describe={
+          describeFilm(piece, layers, units) +
+          (marks.length > 0 ? FILM_FACTS.marks(marks.map(({ label }) => label)) : '')
+        }
+        marks={marks}
         asLaid={{ um: asLaidUm(outlook), label: FILM_FACTS.asLaid }}
         selectedKey={layer?.key}
         {...(units === 'us' && { unit: MIL })}

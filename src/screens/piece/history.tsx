@@ -1,4 +1,5 @@
 import type { Piece } from '../../logbook/fold/pieces';
+import { Fold } from '../../parts/frame/fold';
 import { Icon } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
@@ -7,7 +8,7 @@ import { byWhom } from '../../shop/record/by-whom';
 import { HISTORY_FOLD } from '../../words/piece/acts';
 import { CORRECT_WORDS } from '../../words/piece/correct';
 import { OLD_WORDS } from '../../words/piece/old-finish';
-import { EVENT_WORDS } from '../../words/piece/piece';
+import { EVENT_WORDS, PIECE_WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';
 import { eventsOf, type PieceEvent } from './events';
 
@@ -16,7 +17,7 @@ const OPEN_LINES = 5;
 
 /** What was done to a piece, newest first, each with its undo. */
 export function History({ piece }: { readonly piece: Piece }) {
-  const { shop } = useShop();
+  const { shop, nowMs } = useShop();
   const events = eventsOf(piece, shop.value).filter(({ isUndone }) => !isUndone);
   const newest = events.toReversed();
   const lines = (some: readonly PieceEvent[]) => (
@@ -26,8 +27,12 @@ export function History({ piece }: { readonly piece: Piece }) {
       ))}
     </ol>
   );
+  const [last] = newest;
   return (
-    <>
+    <Fold
+      title={PIECE_WORDS.history}
+      brief={last && HISTORY_FOLD.last(last.what, whenWords(last.atMs, nowMs.value))}
+    >
       {lines(newest.slice(0, OPEN_LINES))}
       {newest.length > OPEN_LINES && (
         <details class="folded">
@@ -35,7 +40,7 @@ export function History({ piece }: { readonly piece: Piece }) {
           {lines(newest.slice(OPEN_LINES))}
         </details>
       )}
-    </>
+    </Fold>
   );
 }
 

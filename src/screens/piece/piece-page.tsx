@@ -16,7 +16,6 @@ import { CARD_LINK_WORDS, PIECE_WORDS } from '../../words/piece/piece';
 import { ZONE_WORDS } from '../../words/piece/zone';
 import { whenWords } from '../../words/times';
 import { Acts } from './acts';
-import { ColdNote } from './cold-note';
 import { Finish } from './finish';
 import { Headline } from './headline';
 import { History } from './history';
@@ -53,15 +52,11 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
         <Section title={PIECE_WORDS.finish}>
           <Finish piece={piece} outlook={outlook} />
         </Section>
-        <Section title={PIECE_WORDS.history}>
-          <History piece={piece} />
-        </Section>
         <div class="folds">
+          <History piece={piece} />
           <ul class="rows">
             {isOpen && <Row href={linkTo('plan', piece.id)} title={PIECE_WORDS.plan} />}
-            {times === 'ready' && <Row href={linkTo('piece', piece.id, 'why')} title={PIECE_WORDS.why} />}
             {isOpen && <Row href={linkTo('piece', piece.id, 'ground')} title={PIECE_WORDS.ground} />}
-            {isOpen && <CardLink piece={piece.id} />}
           </ul>
           <Places piece={piece} />
           <OldFinishSummary piece={piece} />
@@ -76,10 +71,13 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
 /** The test card beside the piece, or a new one. */
 function CardLink({ piece }: { readonly piece: string }) {
   const [card] = cardsBeside(piece, useShop().shop.value);
-  return card ? (
-    <Row href={linkTo('more', 'cards', card.id)} title={CARD_LINK_WORDS.card} />
-  ) : (
-    <Row href={`${linkTo('more', 'cards', 'new')}?piece=${piece}`} title={CARD_LINK_WORDS.make} />
+  return (
+    <LinkButton
+      icon="check"
+      href={card ? linkTo('more', 'cards', card.id) : `${linkTo('more', 'cards', 'new')}?piece=${piece}`}
+    >
+      {CARD_LINK_WORDS[card ? 'card' : 'make']}
+    </LinkButton>
   );
 }
 
@@ -99,6 +97,7 @@ const Papers = ({ piece }: { readonly piece: Piece }) => (
       <LinkButton icon="print" href={linkTo('piece', piece.id, 'label')}>
         {HANGER_WORDS.link}
       </LinkButton>
+      {piece.closedMs === undefined && <CardLink piece={piece.id} />}
     </div>
   </Fold>
 );
@@ -115,11 +114,9 @@ const Times = ({ piece, outlook }: { readonly piece: Piece; readonly outlook: Ou
   <Section title={PIECE_WORDS.milestones}>
     <MilestoneList piece={piece} outlook={outlook} />
     <CureNotes piece={piece} outlook={outlook} />
-    <details class="folded">
-      <summary>{PIECE_WORDS.meant}</summary>
-      <ColdNote piece={piece} />
-      <p class="quiet small">{PIECE_WORDS.estimate}</p>
-    </details>
+    <ul class="rows folds">
+      <Row href={linkTo('piece', piece.id, 'why')} title={PIECE_WORDS.why} />
+    </ul>
   </Section>
 );
 

@@ -1,26 +1,27 @@
 import { linkTo } from '../../parts/frame/route';
 import { Row } from '../../parts/frame/row';
 import { toInstantMs } from '../../planner/local-day';
-import type { Plan } from '../../planner/plan';
+import type { Plan, PlannedStep } from '../../planner/plan';
 import { boundWords, stepName } from '../../planner/say';
-import { PLAN_WORDS } from '../../words/plan/plan';
+import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan/plan';
 import { whenWords } from '../../words/times';
 import { plainBound } from './plain-bound';
 import { useNames } from './use-plan';
 
-const SHOWN = 5;
+const OPEN = 3;
+const MOST_SHOWN = 8;
 
 /** The next things to do, in the order in which they come. */
 export function NextSteps({ plan }: { readonly plan: Plan }) {
   const names = useNames();
-  const next = plan.steps
+  const coming = plan.steps
     .filter(({ kind, isDone }) => !isDone && (kind === 'work' || kind === 'gate'))
     .sort((one, other) => one.start - other.start)
-    .slice(0, SHOWN);
-  if (next.length === 0) return <p class="quiet">{PLAN_WORDS.nothingNext}</p>;
-  return (
+    .slice(0, MOST_SHOWN);
+  if (coming.length === 0) return <p class="quiet">{PLAN_WORDS.nothingNext}</p>;
+  const rows = (some: readonly PlannedStep[]) => (
     <ul class="rows">
-      {next.map((planned) => (
+      {some.map((planned) => (
         <Row
           key={planned.stepId}
           href={linkTo('plan', planned.pieceId)}
@@ -35,5 +36,16 @@ export function NextSteps({ plan }: { readonly plan: Plan }) {
         </Row>
       ))}
     </ul>
+  );
+  return (
+    <>
+      {rows(coming.slice(0, OPEN))}
+      {coming.length > OPEN && (
+        <details class="folded">
+          <summary>{PIECE_PLAN.moreSteps(coming.length - OPEN)}</summary>
+          {rows(coming.slice(OPEN))}
+        </details>
+      )}
+    </>
   );
 }

@@ -18,6 +18,9 @@ import { StepItem } from './steps/step-item';
 import { firstJudged } from './steps/step-verdict';
 import { usePlan, usePlannedPiece } from './use-plan';
 
+/** The next steps stand open; the others are folded. */
+const OPEN_STEPS = 5;
+
 /** The plan of one piece: when it is ready, what was promised, and its steps, freely changed. */
 export function PiecePlanPage() {
   const { shop } = useShop();
@@ -86,6 +89,7 @@ function Steps({ plan }: { readonly plan: PiecePlan }) {
         now={bench.now}
       />
     ));
+  const open = steps.filter(({ isDone }) => !isDone);
   const done = steps.filter(({ isDone }) => isDone);
   const over = done.filter(({ step }) => !step.done).length;
   return (
@@ -97,7 +101,13 @@ function Steps({ plan }: { readonly plan: PiecePlan }) {
           <ol class="plan-steps">{items(done)}</ol>
         </details>
       )}
-      <ol class="plan-steps">{items(steps.filter(({ isDone }) => !isDone))}</ol>
+      <ol class="plan-steps">{items(open.slice(0, OPEN_STEPS))}</ol>
+      {open.length > OPEN_STEPS && (
+        <details class="folded">
+          <summary>{PIECE_PLAN.moreSteps(open.length - OPEN_STEPS)}</summary>
+          <ol class="plan-steps">{items(open.slice(OPEN_STEPS))}</ol>
+        </details>
+      )}
     </>
   );
 }

@@ -2,6 +2,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { PieceFace } from '../../parts/film/piece-face';
 import { Button, LinkButton } from '../../parts/frame/button';
 import { EmptyState } from '../../parts/frame/empty-state';
+import { Fold } from '../../parts/frame/fold';
 import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { Row } from '../../parts/frame/row';
@@ -99,7 +100,7 @@ export function PlanHome() {
 /** Pieces that could be planned. */
 function Unplanned({ pieces }: { readonly pieces: readonly Piece[] }) {
   return (
-    <Section title={PLAN_WORDS.unplanned}>
+    <Fold title={PLAN_WORDS.unplanned} brief={String(pieces.length)}>
       <ul class="rows">
         {pieces.map((piece) => (
           <Row
@@ -112,6 +113,6 @@ function Unplanned({ pieces }: { readonly pieces: readonly Piece[] }) {
           </Row>
         ))}
       </ul>
-    </Section>
+    </Fold>
   );
 }

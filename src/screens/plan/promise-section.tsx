@@ -2,11 +2,11 @@ import { useSignal } from '@preact/signals';
 import { promisePiece } from '../../actions/plan/promise-piece';
 import type { Piece } from '../../logbook/fold/pieces';
 import { DateField } from '../../parts/fields/date-field';
+import { Line } from '../../parts/fields/line';
 import { clockText } from '../../parts/fields/time-choice';
 import { leadToProblem } from '../../parts/fields/use-form';
 import { Button, LinkButton } from '../../parts/frame/button';
 import { Fold } from '../../parts/frame/fold';
-import { Icon } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';
 import { sayRefused } from '../../parts/frame/say-refused';
 import { useShop } from '../../parts/frame/shop-context';
@@ -17,7 +17,6 @@ import type { PlannedPiece } from '../../planner/plan';
 import { checkPromise } from '../../planner/promise';
 import { faultSentence } from '../../planner/say';
 import { PIECE_PLAN } from '../../words/plan/plan';
-import { PROMISE_WORDS } from '../../words/plan/planner';
 import { dayWords } from '../../words/times';
 import { Held } from './held';
 import { usePlan } from './use-plan';
@@ -32,18 +31,19 @@ export function PromiseSection({ piece }: { readonly piece: Piece }) {
   const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
   const promisedMs = shop.value.promises.get(piece.id);
   const told = promisedMs === undefined ? undefined : dayWords(promisedMs, nowMs.value);
-  const isInDoubt = found !== undefined && found.promiseState !== 'none' && found.promiseState !== 'kept';
+  const form = found && <PromiseForm piece={piece} found={found} promisedMs={promisedMs} />;
   return (
-    <Fold title={PIECE_PLAN.promise} brief={told} isOpen={isInDoubt || found?.isHeld}>
+    <Fold title={PIECE_PLAN.promise} brief={told} isOpen={found?.isHeld}>
       {told !== undefined && <p>{PIECE_PLAN.promised(told)}</p>}
-      {found && found.promiseState !== 'none' && (
-        <p class="state" data-kind={found.promiseState === 'kept' ? 'ready' : 'stop'}>
-          <Icon name={found.promiseState === 'kept' ? 'check' : 'caution'} />
-          {PROMISE_WORDS[found.promiseState]}
-        </p>
-      )}
       <Held piece={piece} />
-      {found && <PromiseForm piece={piece} found={found} promisedMs={promisedMs} />}
+      {found &&
+        (told === undefined ? (
+          form
+        ) : (
+          <Line label={PIECE_PLAN.promiseDay} says={told}>
+            {form}
+          </Line>
+        ))}
       <div class="acts">
         <LinkButton icon="share" href={linkTo('plan', piece.id, 'owner')}>
           {PIECE_PLAN.draft}

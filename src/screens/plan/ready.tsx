@@ -11,6 +11,7 @@ import { absorbedWords } from '../../planner/say';
 import { MINUTE_MS } from '../../units';
 import { bandSentence } from '../../words/piece/moments';
 import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan/plan';
+import { PROMISE_WORDS } from '../../words/plan/planner';
 import { dayWords, spanWords } from '../../words/times';
 import { readyBand } from './ready-band';
 import { useNames, usePlan } from './use-plan';
@@ -60,6 +61,12 @@ function ToCome({ found, now }: { readonly found: PlannedPiece; readonly now: nu
         {isHeld ? PIECE_PLAN.noPromise : PIECE_PLAN.promiseFrom(dayWords(toInstantMs(promise), nowMs))}{' '}
         {reserveMinutes > 0 ? PIECE_PLAN.reserve(minutesWords(reserveMinutes)) : PIECE_PLAN.noReserve}
       </p>
+      {found.promiseState !== 'none' && (
+        <p class="state" data-kind={found.promiseState === 'kept' ? 'ready' : 'stop'}>
+          <Icon name={found.promiseState === 'kept' ? 'check' : 'caution'} />
+          {PROMISE_WORDS[found.promiseState]}
+        </p>
+      )}
       {dominant && <Costs dominant={dominant} />}
       {missedWindows.length > 0 && (
         <Notice kind="caution">

@@ -52,6 +52,7 @@ export const MATCH_WORDS = {
   stand: 'Result so far',
   next: 'What to add next',
   trials: 'Target and trials',
+  earlierTrials: (count: number): string => `${count} earlier`,
   more: 'More tools',
   change: 'Change this match',
   changeHint: 'Place, tinters, scale, let-downs',

@@ -19,6 +19,7 @@ export const MIX_WORDS = {
   usedUpJars: (count: number): string => (count === 1 ? '1 empty jar' : `${count} empty jars`),
   goOn: (done: number, all: number): string => `${done} of ${all} poured: go on`,
   tools: 'Calculators',
+  toolsBrief: 'amounts, cup, drops',
   ingredients: 'Ingredients',
   ingredientsText: 'Bases, tinters, thinners, with their properties',
   amount: 'How much to mix',

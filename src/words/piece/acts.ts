@@ -17,7 +17,20 @@ export const ROUND_WORDS = {
 } as const;
 
 /** The history of a piece, folded after its newest lines. */
-export const HISTORY_FOLD = { more: (count: number): string => `${count} earlier` } as const;
+export const HISTORY_FOLD = {
+  more: (count: number): string => `${count} earlier`,
+  last: (what: string, when: string): string => `${what}, ${when}`,
+} as const;
 
 /** Words within the section. */
-export const FILM_FACTS = { asLaid: 'as laid' } as const;
+export const FILM_FACTS = {
+  asLaid: 'as laid',
+  flash: 'flash',
+  /** "−3 scuff": what it took, in the unit of the ruler. */
+  sanded: {
+    scuff: (taken: string): string => `−${taken} scuff`,
+    level: (taken: string): string => `−${taken} level`,
+    'rub-out': (taken: string): string => `−${taken} rub`,
+  },
+  marks: (marks: readonly string[]): string => ` On it: ${marks.join(', ')}.`,
+} as const;

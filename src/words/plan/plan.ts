@@ -96,6 +96,7 @@ export const PIECE_PLAN = {
   passedOver: 'Passed over: a later step was done.',
   doneSteps: (count: number, over: number): string =>
     `${plural(count, 'step')} done${over > 0 ? `, ${over} passed over` : ''}`,
+  moreSteps: (count: number): string => plural(count, 'more step'),
   byApp: 'Added by the plan',
   closes: (when: string): string => `closes ${when}`,
   takes: (likely: string, earliest: string, late: string): string =>
@@ -198,6 +199,7 @@ export const HOURS_WORDS = {
   quietFrom: 'Quiet from',
   quietTo: 'Quiet to',
   missing: 'Give both times.',
+  off: 'off',
   noDays: 'No day has hours: nothing can be planned. Set at least one day when you work.',
   save: 'Save the week',
   saved: 'Working hours saved.',

@@ -2,8 +2,10 @@ import { useSignal } from '@preact/signals';
 import { readTyped } from '../../../logbook/as-typed';
 import type { Room } from '../../../logbook/fold/shop-air';
 import { LIMITS } from '../../../logbook/limits';
+import { Line } from '../../../parts/fields/line';
 import { type Draft, TypedField } from '../../../parts/fields/typed-field';
 import { LinkButton } from '../../../parts/frame/button';
+import { Fold } from '../../../parts/frame/fold';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
@@ -30,42 +32,58 @@ export function RoomPage() {
   return (
     <Page title={WORDS.title} backTo={linkTo('air')} backLabel={AIR_WORDS.back}>
       <p>{WORDS.intro}</p>
-      <Section title={WORDS.room}>
-        {room ? <RoomFacts room={room} /> : <p>{WORDS.none}</p>}
-        <div class="acts">
-          <LinkButton kind={room ? 'usual' : 'main'} href={linkTo('air', 'room-form')}>
-            {room ? WORDS.change : WORDS.describe}
-          </LinkButton>
-        </div>
-      </Section>
-      {room && <Session room={room} />}
+      {room ? (
+        <Session room={room} />
+      ) : (
+        <Section title={WORDS.room}>
+          <p>{WORDS.none}</p>
+          <div class="acts">
+            <LinkButton kind="main" href={linkTo('air', 'room-form')}>
+              {WORDS.describe}
+            </LinkButton>
+          </div>
+        </Section>
+      )}
       <Section title={WORDS.clearance}>
         <Clearance />
       </Section>
-      <Section title={WORDS.assumptions}>
-        <ul class="plain-list small">
-          {WORDS.assumptionList.map((text) => (
-            <li key={text}>{text}</li>
-          ))}
-        </ul>
-      </Section>
+      <div class="folds">
+        {room && (
+          <Fold title={WORDS.room} brief={typedWords(room.volume)}>
+            <RoomFacts room={room} />
+            <div class="acts">
+              <LinkButton href={linkTo('air', 'room-form')}>{WORDS.change}</LinkButton>
+            </div>
+          </Fold>
+        )}
+        <Fold title={WORDS.assumptions}>
+          <ul class="plain-list small">
+            {WORDS.assumptionList.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </Fold>
+      </div>
     </Page>
   );
 }
 
+const typedWords = ({ typed: { text, unit } }: Room['volume' | 'airFlow']): string =>
+  `${text} ${unitWord(unit)}`;
+
 function RoomFacts({ room }: { readonly room: Room }) {
-  const typed = ({ typed: { text, unit } }: Room['volume' | 'airFlow']): string =>
-    `${text} ${unitWord(unit)}`;
   return (
     <Facts
       rows={[
-        { label: WORDS.volume, value: typed(room.volume) },
-        { label: WORDS.flow, value: typed(room.airFlow), note: WORDS.flowOrigins[room.flowFrom].label },
+        { label: WORDS.volume, value: typedWords(room.volume) },
+        { label: WORDS.flow, value: typedWords(room.airFlow), note: WORDS.flowOrigins[room.flowFrom].label },
         { label: WORDS.mixing, value: room.mixing.typed.text },
       ]}
     />
   );
 }
+
+const said = ({ text, unit }: Draft): string => `${text} ${unitWord(unit)}`;
 
 function Session({ room }: { readonly room: Room }) {
   const amount = useSignal<Draft<'mL' | 'fl-oz-us'>>(USUAL_MIX);
@@ -76,26 +94,7 @@ function Session({ room }: { readonly room: Room }) {
   const span = readTyped(lasting.value, LIMITS.sprayTime);
   return (
     <Section title={WORDS.session}>
-      {!jar && <p>{WORDS.needJar}</p>}
-      {jar && <p class="quiet">{jar.name}</p>}
-      <TypedField
-        label={WORDS.amount}
-        limit={MIX_LIMIT}
-        draft={amount.value}
-        onDraft={(draft) => {
-          amount.value = draft;
-        }}
-        isTried
-      />
-      <TypedField
-        label={WORDS.minutes}
-        limit={LIMITS.sprayTime}
-        draft={lasting.value}
-        onDraft={(draft) => {
-          lasting.value = draft;
-        }}
-        isTried
-      />
+      {jar ? <p class="quiet">{jar.name}</p> : <p>{WORDS.needJar}</p>}
       {jar && mix.ok && span.ok && (
         <Figures
           session={sessionSolvent(jar, mix.value, room, shopPressurePa(shop.settings))}
@@ -103,6 +102,28 @@ function Session({ room }: { readonly room: Room }) {
           spanS={span.value}
         />
       )}
+      <Line label={WORDS.amount} says={said(amount.value)}>
+        <TypedField
+          label={WORDS.amount}
+          limit={MIX_LIMIT}
+          draft={amount.value}
+          onDraft={(draft) => {
+            amount.value = draft;
+          }}
+          isTried
+        />
+      </Line>
+      <Line label={WORDS.minutes} says={said(lasting.value)}>
+        <TypedField
+          label={WORDS.minutes}
+          limit={LIMITS.sprayTime}
+          draft={lasting.value}
+          onDraft={(draft) => {
+            lasting.value = draft;
+          }}
+          isTried
+        />
+      </Line>
     </Section>
   );
 }
@@ -117,10 +138,12 @@ function Figures({ session, room, spanS }: FiguresProps) {
   if (session.massKg === 0) return <p>{WORDS.waterOnly}</p>;
   return (
     <>
-      <p>{WORDS.released(gramWords(session.massKg))}</p>
-      <Facts rows={session.parts.map(({ name, massKg }) => ({ label: name, value: gramWords(massKg) }))} />
       <AgainstFire session={session} room={room} spanS={spanS} />
       <ForBreath session={session} room={room} spanS={spanS} />
+      <details class="folded">
+        <summary>{WORDS.released(gramWords(session.massKg))}</summary>
+        <Facts rows={session.parts.map(({ name, massKg }) => ({ label: name, value: gramWords(massKg) }))} />
+      </details>
     </>
   );
 }

@@ -4,10 +4,12 @@ import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
 import { TypedField } from '../../../parts/fields/typed-field';
+import { Fold } from '../../../parts/frame/fold';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { USUAL_AREAS_M2 } from '../../../science/film/shapes';
+import { unitWord } from '../../../words/frame/logbook';
 import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
 import type { UnitSystem } from '../../../words/quantities';
 import { areaWords } from '../../../words/volumes';
@@ -70,13 +72,19 @@ export function AmountPage() {
           }}
         />
       </Section>
-      <Section title={WORDS.coats}>
+      <Fold title={WORDS.coats} brief={coatsBrief(draft)}>
         <CoatFields {...parts} />
-      </Section>
+      </Fold>
       <ItTakes draft={draft} source={source.value} facts={facts} piece={job.piece?.id} />
     </Page>
   );
 }
+
+/** "3 × 100 µm" */
+const coatsBrief = ({ coats, by, wetFilm, rate }: JobDraft): string => {
+  const { text, unit } = by === 'rate' ? rate : wetFilm;
+  return `${coats} × ${text} ${unitWord(unit)}`;
+};
 
 const askedFor = (jar: string | null, recipe: string | null): Source => {
   if (jar !== null) return { from: 'jar', id: jar };

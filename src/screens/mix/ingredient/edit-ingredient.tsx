@@ -3,16 +3,16 @@ import { describeIngredient } from '../../../actions/mix/ingredient';
 import { INGREDIENT_KINDS_OF } from '../../../logbook/kinds/ingredient';
 import { FINISHES } from '../../../logbook/kinds/jar';
 import { Choice } from '../../../parts/fields/choice';
-import { Refusal } from '../../../parts/fields/refusal';
+import { Send } from '../../../parts/fields/form-fields';
 import { SelectField } from '../../../parts/fields/select-field';
 import { TextField } from '../../../parts/fields/text-field';
 import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
+import { Fold } from '../../../parts/frame/fold';
 import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo, sentFrom } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { SORT_WORDS, INGREDIENT_WORDS as WORDS } from '../../../words/mix/ingredient';
+import { FACT_FROM, SORT_WORDS, INGREDIENT_WORDS as WORDS } from '../../../words/mix/ingredient';
 import { FINISH_NAMES } from '../../../words/mix/jar';
 import { NothingHere } from '../nothing-here';
 import {
@@ -86,19 +86,20 @@ function IngredientForm({ title, start, backTo, id }: FormProps) {
           <NameFields {...parts} />
           {draft.value.is === 'let-down' && <LetDownFields {...parts} />}
         </Section>
-        <Section title={WORDS.facts}>
-          <FactFields {...parts} />
-        </Section>
-        <Section title={WORDS.drops}>
-          <DropFields {...parts} />
-        </Section>
-        <Section title={WORDS.where}>
-          <OriginFields {...parts} />
-          <Refusal refused={form.refused.value} />
-          <Button kind="main" icon="check" isWide isSubmit disabled={form.isBusy.value}>
-            {WORDS.keep}
-          </Button>
-        </Section>
+        <div class="folds">
+          <Fold title={WORDS.facts} brief={id === undefined ? FACT_FROM.usual : undefined}>
+            <FactFields {...parts} />
+          </Fold>
+          <Fold title={WORDS.drops}>
+            <DropFields {...parts} />
+          </Fold>
+          <Fold title={WORDS.where}>
+            <OriginFields {...parts} />
+          </Fold>
+        </div>
+        <Send form={form} icon="check">
+          {WORDS.keep}
+        </Send>
       </form>
     </Page>
   );

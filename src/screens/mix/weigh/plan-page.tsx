@@ -6,6 +6,7 @@ import { NumberField } from '../../../parts/fields/number-field';
 import { Refusal } from '../../../parts/fields/refusal';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
+import { Fold } from '../../../parts/frame/fold';
 import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
@@ -55,9 +56,9 @@ function Plan({ recipe }: { readonly recipe: Recipe }) {
         />
         <JobHint recipe={recipe} size={size} />
       </Section>
-      <Section title={WORDS.scale}>
+      <Fold title={WORDS.scale} brief={WORDS.divisions[division.now.value]}>
         <ScaleFields />
-      </Section>
+      </Fold>
       {batch.ok ? (
         <Ready
           recipe={recipe}

@@ -1,7 +1,8 @@
+import { Fold } from '../../../parts/frame/fold';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
-import { findingOf, oldFinishOf } from '../../../shop/stack/old-finish';
+import { findingOf, oldFinishOf, sandingRule } from '../../../shop/stack/old-finish';
 import { OLD_WORDS as WORDS } from '../../../words/piece/old-finish';
 import { usePiece } from '../use-piece';
 import { DropForm } from './drop-form';
@@ -15,6 +16,7 @@ export function OldFinishPage() {
   const { piece } = usePiece();
   const record = oldFinishOf(piece.id, useShop().shop.value);
   const finding = findingOf(record);
+  const rule = sandingRule(record);
   return (
     <Page title={WORDS.title} backTo={linkTo('piece', piece.id)} backLabel={piece.name}>
       <Section title={WORDS.finding}>
@@ -25,12 +27,14 @@ export function OldFinishPage() {
         <DropForm key={record.tests.length} piece={piece} next={finding.next} />
         <DropList tests={record.tests} />
       </Section>
-      <Section title={WORDS.look}>
-        <LookForm piece={piece} seen={record.seen} />
-      </Section>
-      <Section title={WORDS.lead}>
-        <Lead key={record.lead?.id} piece={piece} record={record} />
-      </Section>
+      <div class="folds">
+        <Fold title={WORDS.look} isOpen={record.tests.length > 0 && record.seen === undefined}>
+          <LookForm piece={piece} seen={record.seen} />
+        </Fold>
+        <Fold title={WORDS.lead} isOpen={rule !== 'any' && record.lead === undefined}>
+          <Lead key={record.lead?.id} piece={piece} record={record} />
+        </Fold>
+      </div>
     </Page>
   );
 }

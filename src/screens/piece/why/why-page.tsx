@@ -5,7 +5,9 @@ import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { LAW_UNKNOWN } from '../../../words/air/finishes';
+import { PIECE_WORDS } from '../../../words/piece/piece';
 import { UNKNOWN_WORDS, WHY_WORDS } from '../../../words/piece/why';
+import { ColdNote } from '../cold-note';
 import { Headline } from '../headline';
 import { usePiece } from '../use-piece';
 import { HardnessChart } from './hardness-chart';
@@ -41,6 +43,10 @@ export function WhyPage() {
           <HardnessChart {...curve} />
         </Fold>
         <InputList piece={piece} estimate={outlook.estimate} />
+        <Fold title={PIECE_WORDS.meant}>
+          <ColdNote piece={piece} />
+          <p class="quiet small">{PIECE_WORDS.estimate}</p>
+        </Fold>
         <Fold title={UNKNOWN_WORDS.title}>
           <ul class="lines">
             {(lawOf(outlook.estimate) ? LAW_UNKNOWN : UNKNOWN_WORDS.lines).map((line) => (

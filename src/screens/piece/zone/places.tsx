@@ -1,10 +1,12 @@
 import type { Piece } from '../../../logbook/fold/pieces';
 import { documented } from '../../../logbook/fold/zones';
+import { PieceFace } from '../../../parts/film/piece-face';
 import { LinkButton } from '../../../parts/frame/button';
 import { Fold } from '../../../parts/frame/fold';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
+import { standById } from '../../../shop/zone/stands';
 import { PHOTO_WORDS } from '../../../words/piece/photo';
 import { ZONE_WORDS as WORDS } from '../../../words/piece/zone';
 import { zoneLine } from './zone-line';
@@ -20,7 +22,14 @@ export function Places({ piece }: { readonly piece: Piece }) {
       ) : (
         <ul class="rows">
           {zones.map((zone) => (
-            <Row key={zone.zoneId} href={linkTo('piece', piece.id, 'zone', zone.zoneId)} title={zone.name}>
+            <Row
+              key={zone.zoneId}
+              href={linkTo('piece', piece.id, 'zone', zone.zoneId)}
+              title={zone.name}
+              face={
+                <PieceFace piece={standById(zone.zoneId, shop.value)?.piece ?? piece} standId={zone.zoneId} />
+              }
+            >
               <p class="quiet small digits">{zoneLine(zone)}</p>
             </Row>
           ))}

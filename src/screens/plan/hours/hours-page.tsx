@@ -1,17 +1,27 @@
 import { useSignal } from '@preact/signals';
 import { setHours } from '../../../actions/plan/set-hours';
 import { Send } from '../../../parts/fields/form-fields';
+import { Line } from '../../../parts/fields/line';
 import { Tick } from '../../../parts/fields/tick';
 import { useForm } from '../../../parts/fields/use-form';
+import { Fold } from '../../../parts/frame/fold';
 import { Notice } from '../../../parts/frame/notice';
-import { Page, Section } from '../../../parts/frame/page';
+import { Page } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
 import { HOURS_WORDS, PLAN_WORDS } from '../../../words/plan/plan';
 import { Closures } from './closures';
-import { type DayDraft, isSpanWhole, isWhole, type WeekDraft, weekDraft, weekSaid } from './hours-draft';
+import {
+  type DayDraft,
+  isSpanWhole,
+  isWhole,
+  type Stretch,
+  type WeekDraft,
+  weekDraft,
+  weekSaid,
+} from './hours-draft';
 import { SpanFields } from './span-fields';
 import { StretchFields } from './stretch-fields';
 
@@ -20,9 +30,9 @@ export function HoursPage() {
   return (
     <Page title={HOURS_WORDS.title} backTo={linkTo('plan')} backLabel={PLAN_WORDS.toPlan} columns="two">
       <WeekForm />
-      <Section title={HOURS_WORDS.closures}>
+      <Fold title={HOURS_WORDS.closures}>
         <Closures />
-      </Section>
+      </Fold>
     </Page>
   );
 }
@@ -63,7 +73,7 @@ function WeekForm() {
           isTried={form.isTried.value}
         />
       ))}
-      <Section title={HOURS_WORDS.quiet}>
+      <Line label={HOURS_WORDS.quiet} says={quiet.isOn ? stretchesText([quiet]) : HOURS_WORDS.off}>
         <Tick
           label={HOURS_WORDS.quietOn}
           isTicked={quiet.isOn}
@@ -78,7 +88,7 @@ function WeekForm() {
             problem={form.isTried.value && !isSpanWhole(quiet) ? HOURS_WORDS.missing : undefined}
           />
         )}
-      </Section>
+      </Line>
       <Send form={form} icon="check">
         {HOURS_WORDS.save}
       </Send>
@@ -96,8 +106,7 @@ interface DayFieldsProps {
 function DayFields({ name, day, onDay, isTried }: DayFieldsProps) {
   const { work, booth } = day;
   return (
-    <fieldset class="day-fields">
-      <legend class="heard">{name}</legend>
+    <Line label={name} says={work.isOn ? stretchesText(work.stretches) : HOURS_WORDS.off}>
       <Tick label={name} isTicked={work.isOn} onTick={(isOn) => onDay({ ...day, work: { ...work, isOn } })} />
       {work.isOn && (
         <>
@@ -134,6 +143,9 @@ function DayFields({ name, day, onDay, isTried }: DayFieldsProps) {
           </details>
         </>
       )}
-    </fieldset>
+    </Line>
   );
 }
+
+const stretchesText = (stretches: readonly Stretch[]): string =>
+  stretches.map(({ open, close }) => `${open} – ${close}`).join(', ');

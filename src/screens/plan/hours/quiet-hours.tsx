@@ -4,7 +4,7 @@ import { Refusal } from '../../../parts/fields/refusal';
 import { Tick } from '../../../parts/fields/tick';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
-import { Section } from '../../../parts/frame/page';
+import { Fold } from '../../../parts/frame/fold';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
@@ -34,7 +34,7 @@ export function QuietHours() {
       });
   }
   return (
-    <Section title={REMINDER_SETTINGS.quiet}>
+    <Fold title={REMINDER_SETTINGS.quiet} brief={quiet && `${quiet.open} – ${quiet.close}`}>
       <p class="quiet">{REMINDER_SETTINGS.quietText}</p>
       <Tick
         label={REMINDER_SETTINGS.quietOn}
@@ -60,6 +60,6 @@ export function QuietHours() {
           {REMINDER_SETTINGS.save}
         </Button>
       </div>
-    </Section>
+    </Fold>
   );
 }

@@ -2,8 +2,8 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { testReminder } from '../../../actions/plan/test-reminder';
 import { Button } from '../../../parts/frame/button';
+import { Fold } from '../../../parts/frame/fold';
 import { Icon } from '../../../parts/frame/icons';
-import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { abilities, type Abilities as Found } from '../../../reminders/phone/abilities';
@@ -30,34 +30,38 @@ export function Abilities() {
   }
   const can = found.value;
   return (
-    <Section title={ABILITY_WORDS.title}>
-      <p class="quiet">{ABILITY_WORDS.text}</p>
-      {can && (
-        <dl class="abilities">
-          {linesOf(can).map(({ name, does, text }) => (
-            <div key={name}>
-              <dt>
-                <Icon name={SIGNS[does]} />
-                {name}
-                <span class="heard">: {ABILITY_WORDS[does]}</span>
-              </dt>
-              <dd>{text}</dd>
-            </div>
-          ))}
-        </dl>
-      )}
-      <div class="acts">
-        {can?.notifications === 'default' && (
+    <>
+      {can?.notifications === 'default' && (
+        <div class="acts">
           <Button kind="main" icon="bell" onClick={() => void allow()}>
             {ABILITY_WORDS.allow}
           </Button>
+        </div>
+      )}
+      <Fold title={ABILITY_WORDS.title}>
+        <p class="quiet">{ABILITY_WORDS.text}</p>
+        {can && (
+          <dl class="abilities">
+            {linesOf(can).map(({ name, does, text }) => (
+              <div key={name}>
+                <dt>
+                  <Icon name={SIGNS[does]} />
+                  {name}
+                  <span class="heard">: {ABILITY_WORDS[does]}</span>
+                </dt>
+                <dd>{text}</dd>
+              </div>
+            ))}
+          </dl>
         )}
-        <Button icon="bell" onClick={() => void test()}>
-          {ABILITY_WORDS.test}
-        </Button>
-      </div>
-      {can?.notifications === 'denied' && <p class="quiet">{ABILITY_WORDS.denied}</p>}
-    </Section>
+        <div class="acts">
+          <Button icon="bell" onClick={() => void test()}>
+            {ABILITY_WORDS.test}
+          </Button>
+        </div>
+        {can?.notifications === 'denied' && <p class="quiet">{ABILITY_WORDS.denied}</p>}
+      </Fold>
+    </>
   );
 }
 

@@ -1,8 +1,8 @@
 import { setReminders } from '../../../actions/plan/set-reminders';
 import { isFireKind, REMINDER_KINDS, type SwitchableKind } from '../../../logbook/kinds/reminder-kinds';
 import { Tick } from '../../../parts/fields/tick';
+import { Fold } from '../../../parts/frame/fold';
 import { Notice } from '../../../parts/frame/notice';
-import { Section } from '../../../parts/frame/page';
 import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { REMINDER_KIND_WORDS, REMINDER_SETTINGS } from '../../../words/plan/reminders';
@@ -24,7 +24,7 @@ export function KindSwitches() {
     if (!kept.ok) sayRefused(kept.failure);
   }
   return (
-    <Section title={REMINDER_SETTINGS.kinds}>
+    <Fold title={REMINDER_SETTINGS.kinds}>
       {FIRE.map((kind) => (
         <Notice key={kind} kind="fire" title={REMINDER_KIND_WORDS[kind]}>
           <p>{REMINDER_SETTINGS.fireNote}</p>
@@ -40,6 +40,6 @@ export function KindSwitches() {
           />
         ))}
       </div>
-    </Section>
+    </Fold>
   );
 }

@@ -56,7 +56,7 @@ export function RemindersPage() {
         </Section>
         <CalendarAct />
       </div>
-      <div class="stack">
+      <div class="folds">
         <Abilities />
         <QuietHours />
         <KindSwitches />

@@ -42,8 +42,8 @@ export function StepItem({ plan, planned, isNext, isEstimated, verdict, now }: S
   const name = stepName(step);
   const isPassedOver = isDone && !step.done;
   const state = STATES[isPassedOver ? 'over' : isDone ? 'done' : isNext ? 'next' : 'planned'];
-  return (
-    <li class="plan-step" data-state={isDone ? 'done' : isNext ? 'next' : 'planned'}>
+  const says = (
+    <div class="plan-step-says">
       <p class="plan-step-name">
         <Icon name={state.icon} />
         <span class="heard">{state.word}: </span>
@@ -63,8 +63,25 @@ export function StepItem({ plan, planned, isNext, isEstimated, verdict, now }: S
       )}
       <JudgedLine verdict={verdict} />
       {!own && <p class="quiet">{PIECE_PLAN.byApp}</p>}
+    </div>
+  );
+  return (
+    <li class="plan-step" data-state={isDone ? 'done' : isNext ? 'next' : 'planned'}>
+      {own && !isDone ? (
+        <details class="step-open">
+          <summary>
+            {says}
+            <span class="plan-change">
+              {PIECE_PLAN.change}
+              <span class="heard"> {name}</span>
+            </span>
+          </summary>
+          <Change {...{ plan, planned, isEstimated, name }} />
+        </details>
+      ) : (
+        says
+      )}
       {isNext && own && <StepActs piece={plan.piece} step={step} />}
-      {own && !isDone && <Change {...{ plan, planned, isEstimated, name }} />}
     </li>
   );
 }
@@ -101,43 +118,35 @@ function Change({
   if (!own) return null;
   const shown = step.kind === 'wait' && isEstimated ? step.minutes : undefined;
   return (
-    <details class="folded">
-      <summary>
-        {PIECE_PLAN.change}
-        <span class="heard"> {name}</span>
-      </summary>
-      <div class="stack">
-        <StepForm
-          key={JSON.stringify(own)}
-          step={own}
-          shown={own.kind === 'wait' && own.isOwn ? undefined : shown}
-          isEstimated={isEstimated}
-          onSave={(changed) => keep({ steps: withStep(plan.steps, changed) }, PIECE_PLAN.saved(name))}
-        />
-        <div class="acts">
-          <Button
-            icon="up"
-            onClick={() =>
-              void keep({ steps: withStepMoved(plan.steps, stepId, -1) }, PIECE_PLAN.saved(name))
-            }
-          >
-            {PIECE_PLAN.moveUp}
-          </Button>
-          <Button
-            icon="down"
-            onClick={() => void keep({ steps: withStepMoved(plan.steps, stepId, 1) }, PIECE_PLAN.saved(name))}
-          >
-            {PIECE_PLAN.moveDown}
-          </Button>
-          <Button
-            kind="danger"
-            icon="remove"
-            onClick={() => void keep({ steps: withoutStep(plan.steps, stepId) }, PIECE_PLAN.removed(name))}
-          >
-            {PIECE_PLAN.remove}
-          </Button>
-        </div>
+    <div class="stack">
+      <StepForm
+        key={JSON.stringify(own)}
+        step={own}
+        shown={own.kind === 'wait' && own.isOwn ? undefined : shown}
+        isEstimated={isEstimated}
+        onSave={(changed) => keep({ steps: withStep(plan.steps, changed) }, PIECE_PLAN.saved(name))}
+      />
+      <div class="acts">
+        <Button
+          icon="up"
+          onClick={() => void keep({ steps: withStepMoved(plan.steps, stepId, -1) }, PIECE_PLAN.saved(name))}
+        >
+          {PIECE_PLAN.moveUp}
+        </Button>
+        <Button
+          icon="down"
+          onClick={() => void keep({ steps: withStepMoved(plan.steps, stepId, 1) }, PIECE_PLAN.saved(name))}
+        >
+          {PIECE_PLAN.moveDown}
+        </Button>
+        <Button
+          kind="danger"
+          icon="remove"
+          onClick={() => void keep({ steps: withoutStep(plan.steps, stepId) }, PIECE_PLAN.removed(name))}
+        >
+          {PIECE_PLAN.remove}
+        </Button>
       </div>
-    </details>
+    </div>
   );
 }
