@@ -27,6 +27,7 @@ describe('a small side table, waterborne, in US units', () => {
     await field('Area').blur();
     expect(await field('Area').inputValue()).toBe('8.6');
     await choose(/^Slim legs or rails/);
+    await unfold('Coats');
     await field('Coats').fill('5');
     await choose(/^Spreading rate/);
     await field('It covers, in one coat').fill('300');
@@ -80,6 +81,7 @@ describe('what may be two numbers', () => {
   test('is asked, and one tap answers', async () => {
     await openApp();
     await goTo('#/mix/amount', 'How much to mix');
+    await unfold('Coats');
     await field('Wet film of a coat').fill('1,000');
     await field('Wet film of a coat').blur();
     await said('Is that 1000 or 1.000? Choose one.').waitFor();
