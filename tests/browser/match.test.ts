@@ -5,7 +5,7 @@ import { encodeSrgb, xyzToLinearRgb } from '../science/colour/shown-srgb';
 import { base, context, goTo, here, killAndReopen, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, link, title } from './on-screen';
+import { button, choose, field, link, title, unfold } from './on-screen';
 
 type Lab = readonly [L: string, a: string, b: string];
 
@@ -110,6 +110,7 @@ test('the radio cabinet: from three readings of the target to the new aim under 
   await says(/ΔE00\s*1\.09/);
   await says('Not yet');
 
+  await unfold('More tools');
   await link(/^Clear shift/).tap();
   await says('−0.6 / −0.1 / +2.2');
   await says('87.1 / −0.5 / 12.6');
