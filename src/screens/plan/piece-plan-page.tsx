@@ -89,7 +89,7 @@ function Steps({ plan }: { readonly plan: PiecePlan }) {
         now={bench.now}
       />
     ));
-  const open = steps.filter(({ isDone }) => !isDone);
+  const toCome = steps.filter(({ isDone }) => !isDone);
   const done = steps.filter(({ isDone }) => isDone);
   const over = done.filter(({ step }) => !step.done).length;
   return (
@@ -101,11 +101,11 @@ function Steps({ plan }: { readonly plan: PiecePlan }) {
           <ol class="plan-steps">{items(done)}</ol>
         </details>
       )}
-      <ol class="plan-steps">{items(open.slice(0, OPEN_STEPS))}</ol>
-      {open.length > OPEN_STEPS && (
+      <ol class="plan-steps">{items(toCome.slice(0, OPEN_STEPS))}</ol>
+      {toCome.length > OPEN_STEPS && (
         <details class="folded">
-          <summary>{PIECE_PLAN.moreSteps(open.length - OPEN_STEPS)}</summary>
-          <ol class="plan-steps">{items(open.slice(OPEN_STEPS))}</ol>
+          <summary>{PIECE_PLAN.moreSteps(toCome.length - OPEN_STEPS)}</summary>
+          <ol class="plan-steps">{items(toCome.slice(OPEN_STEPS))}</ol>
         </details>
       )}
     </>
