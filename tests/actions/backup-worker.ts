@@ -4,7 +4,8 @@ import { unpack } from '../../src/logbook/backup/unpack';
 export class BackupWorker {
   onmessage: (event: { readonly data: unknown }) => void = () => undefined;
   postMessage(file: Blob): void {
-    void unpack(file).then((data) => this.onmessage({ data }));
+    const onProgress = (done: number, of: number) => this.onmessage({ data: { done, of } });
+    void unpack(file, onProgress).then((unpacked) => this.onmessage({ data: { unpacked } }));
   }
   terminate(): void {
     this.onmessage = () => undefined;

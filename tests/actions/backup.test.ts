@@ -102,6 +102,27 @@ describe('the entries of a backup come in whole, or none of them', () => {
     expect(photos.kept.size).toBe(3);
   });
 
+  test('stopped at the second photo: the entries and the first are there, and the same file brings the others', async () => {
+    const file = await aBackup();
+    const photos = photosFor(99);
+    const { needs, shop } = await aShop();
+    const stopping = new AbortController();
+    const seen: string[] = [];
+    const onProgress = (at: number, of: number): void => {
+      seen.push(`${at} of ${of}, ${photos.kept.size} kept`);
+      if (photos.kept.size === 1) stopping.abort();
+    };
+    const stopped = done(await importBackup(needs, file, photos, { onProgress, signal: stopping.signal }));
+    expect(stopped).toMatchObject({ entries: shop.value.entries.size, photos: 1, photosLeft: 2 });
+    expect(stopped.entries).toBeGreaterThan(3);
+    // While it is taken apart, and again while the photos are kept.
+    expect(seen).toEqual([
+      ...['0 of 3', '1 of 3', '2 of 3', '0 of 3'].map((how) => `${how}, 0 kept`),
+      '1 of 3, 1 kept',
+    ]);
+    expect(done(await importBackup(needs, file, photos))).toMatchObject({ photos: 2, photosLeft: 0 });
+  });
+
   test('a file that is gone by the time it is read is told as that', async () => {
     const gone = new File(['PK'], 'coatwait.zip');
     gone.slice = () => {

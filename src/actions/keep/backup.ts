@@ -44,31 +44,31 @@ export async function importBackup(
 ): Promise<Result<Restored, Refused>> {
   const read = await readAside(file, watch);
   if (!read.ok) return fail({ sentence: sentenceForBackup(read.failure), fields: {} });
-  const missing = await notHere(photos, read.value.photos);
   const before = logbook.shop.value.entries.size;
   const taken = await logbook.take(read.value); // first: photos must not take the room that entries need
+  if (!taken.ok) return refuse(taken.failure, zone());
+  const entries = logbook.shop.value.entries.size - before;
   const unread = read.value.setAside.length;
-  if (taken.ok) {
-    const entries = logbook.shop.value.entries.size - before;
-    const photosLeft = await keepPhotos(photos, missing);
-    return succeed({ entries, unread, photos: missing.length - photosLeft, photosLeft });
-  }
-  return refuse(taken.failure, zone());
+  return succeed({ entries, unread, ...(await keepPhotos(photos, read.value.photos, watch)) });
 }
 
-async function notHere(photos: Photos, brought: readonly Photo[]): Promise<readonly Photo[]> {
-  const missing: Photo[] = [];
-  for (const photo of brought) if (!(await photos.read(photo.id))) missing.push(photo);
-  return missing;
-}
-
-/** How many of them this device would not keep; the same file brings them another time. */
-async function keepPhotos(photos: Photos, some: readonly Photo[]): Promise<number> {
+/** Keeps those that are not here, until it is stopped; the same file brings what is left another time. */
+async function keepPhotos(
+  photos: Photos,
+  brought: readonly Photo[],
+  watch?: Watch,
+): Promise<Pick<Restored, 'photos' | 'photosLeft'>> {
+  let count = 0;
   let left = 0;
-  for (const [i, { id, picture }] of some.entries()) {
+  for (const [i, { id, picture }] of brought.entries()) {
+    watch?.onProgress(i, brought.length);
+    const rest = { photos: count, photosLeft: left + brought.length - i };
+    if (watch?.signal.aborted) return rest;
+    if (await photos.read(id)) continue;
     const kept = await photos.keep(id, picture);
-    if (!kept.ok && kept.failure.kind === 'no-answer') return left + some.length - i; // not ten seconds for each
-    if (!kept.ok) left++;
+    if (!kept.ok && kept.failure.kind === 'no-answer') return rest; // not ten seconds for each
+    if (kept.ok) count++;
+    else left++;
   }
-  return left;
+  return { photos: count, photosLeft: left };
 }

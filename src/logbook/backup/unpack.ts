@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../../result';
+import type { OnProgress } from './backup';
 import { type BackupFailure, type Content, marksIn, readContent, sha256 } from './content';
 import { readZip, type ZipFiles } from './zip';
 
@@ -25,14 +26,19 @@ export interface Unpacked {
   readonly photos: readonly Photo[];
 }
 
+/** What a worker that takes one apart says: how far it is, and in the end what came of it. */
+export type Unpacking =
+  | { readonly done: number; readonly of: number }
+  | { readonly unpacked: Result<Unpacked, BackupFailure> };
+
 export const placeOf = (id: string): string => `photos/${id}`;
 
-/** Takes a backup file apart, or says why nothing of it can be taken. */
-export const unpack = (file: Blob): Promise<Result<Unpacked, BackupFailure>> =>
+/** Takes a backup file apart, or says why nothing of it can be taken; meanwhile, how many of its photos are looked at. */
+export const unpack = (file: Blob, onProgress?: OnProgress): Promise<Result<Unpacked, BackupFailure>> =>
   // The file may be taken away while it is read, or be larger than the memory.
-  unpackWhole(file).catch(() => fail({ kind: 'unreadable' }));
+  unpackWhole(file, onProgress).catch(() => fail({ kind: 'unreadable' }));
 
-async function unpackWhole(file: Blob): Promise<Result<Unpacked, BackupFailure>> {
+async function unpackWhole(file: Blob, onProgress?: OnProgress): Promise<Result<Unpacked, BackupFailure>> {
   const files = await filesOf(file);
   if (!files.ok) return files;
   const logbook = await files.value.get(LOGBOOK)?.();
@@ -41,7 +47,9 @@ async function unpackWhole(file: Blob): Promise<Result<Unpacked, BackupFailure>>
   const content = await readContent(await logbook.text());
   if (!content.ok) return content;
   const photos: Photo[] = [];
-  for (const mark of marksIn(content.value)) {
+  const marks = marksIn(content.value);
+  for (const mark of marks) {
+    onProgress?.(photos.length, marks.length);
     const picture = await files.value.get(placeOf(mark.id))?.();
     if (!picture || picture.size > MOST_PHOTO_BYTES) return fail({ kind: 'damaged' });
     if ((await sha256(new Uint8Array(await picture.arrayBuffer()))) !== mark.sha256)

@@ -43,7 +43,7 @@ export const MORE_WORDS = {
     },
     photosLeft: 'Not every photo was kept',
     photosLeftText: (count: number): string =>
-      `This phone would not keep ${some(count, 'photo', 'photos')} of this backup. Make room, then restore the same file again.`,
+      `${some(count, 'photo', 'photos')} of this backup did not get onto this phone. If it is full, make room; then restore the same file again.`,
     reading: 'Reading the backup',
     stop: 'Stop',
     refused: 'Nothing was restored',
