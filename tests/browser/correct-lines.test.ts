@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { goTo, openApp, page } from './app';
+import { crashShop } from './crash-shop';
+import { bringIn } from './fake-dialogs';
 import { button, link, said, title } from './on-screen';
 
 // What was typed wrong of a line that is on no piece is put right by a later line.
@@ -45,4 +47,23 @@ test('a weight of a jar that was typed wrong is corrected', async () => {
   await title('Clear gloss');
   await said(/\b420 g/).waitFor();
   expect(await page.getByText(/4.?200 g/).count()).toBe(0);
+});
+
+test('a pour that was typed wrong is corrected, and what is still to pour follows', async () => {
+  await openApp();
+  const { backup, weighUp } = await crashShop();
+  await bringIn(Buffer.from(backup), 'backup.json');
+  await goTo(`#/mix/weigh/${weighUp}`);
+  await fill('The scale shows now', '100');
+  await button('Log what was poured').tap();
+  await said(/^Tint logged|so far: 100(\.0+)? g/).waitFor();
+  await link(/^Correct: .*100/).tap();
+  await title('Correct a pour');
+  await fill('The scale showed', '1000');
+  await button('Save the correction').tap();
+  await title('Mix');
+  await said(/so far: 1.?000(\.0+)? g/).waitFor();
+  expect(await page.getByText(/^Undo the last pour/).count()).toBe(1);
+  await page.reload();
+  await said(/so far: 1.?000(\.0+)? g/).waitFor();
 });

@@ -15,18 +15,20 @@ import { useShop } from '../frame/shop-context';
 import { sayLogged } from '../frame/undo';
 
 type To = EntryOf<'corrected'>['to'];
-type Line = EntryOf<'air-read' | 'jar-weighed'>;
-type Field = 'temperature' | 'humidity' | 'mass';
+type Line = EntryOf<'air-read' | 'jar-weighed' | 'poured'>;
+type Field = 'temperature' | 'humidity' | 'mass' | 'scale';
 
 const LIMIT_OF = {
   temperature: LIMITS.temperature,
   humidity: LIMITS.humidity,
   mass: LIMITS.mass,
+  scale: LIMITS.mass,
 } as const satisfies Readonly<Record<Field, Limit>>;
 
 /** What of each line can be corrected; a humidity worked out from another thermometer was never read off. */
 const fieldsOf = (line: Line): readonly Field[] => {
   if (line.kind === 'jar-weighed') return ['mass'];
+  if (line.kind === 'poured') return ['scale'];
   return line.humidityFrom ? [] : ['temperature', 'humidity'];
 };
 
@@ -42,13 +44,14 @@ function draftsOf(line: Line) {
 
 const backOf = (line: Line): string => {
   if (line.kind === 'jar-weighed') return linkTo('mix', 'jar', line.jar);
+  if (line.kind === 'poured') return linkTo('mix', 'weigh', line.weighUp);
   return linkTo('air', 'readings');
 };
 
 const isLine = (entry: Entry | undefined): entry is Line =>
-  entry?.kind === 'air-read' || entry?.kind === 'jar-weighed';
+  entry?.kind === 'air-read' || entry?.kind === 'jar-weighed' || entry?.kind === 'poured';
 
-/** Corrects a reading of the air or a weighing of a jar: when it was, and what was read off. */
+/** Corrects a reading of the air, a weighing of a jar or a pour: when it was, and what was read off. */
 export function CorrectLine({ id }: { readonly id: string }) {
   const { shop } = useShop();
   const entry = shop.value.corrected.get(id)?.entry ?? shop.value.entries.get(id);

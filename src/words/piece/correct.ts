@@ -18,11 +18,12 @@ export const CORRECT_WORDS = {
   /** Beside an entry that was corrected. */
   mark: 'Corrected',
   /** Lines that are on no piece. */
-  lines: { 'air-read': 'Correct a reading', 'jar-weighed': 'Correct a weight' },
+  lines: { 'air-read': 'Correct a reading', 'jar-weighed': 'Correct a weight', poured: 'Correct a pour' },
   fields: {
     temperature: 'Temperature of the air',
     humidity: 'Humidity, as the hygrometer showed it',
     mass: 'It weighed, without the jar',
+    scale: 'The scale showed',
   },
   lineDone: 'Corrected.',
   lineGone: 'This entry is not in the logbook any more.',

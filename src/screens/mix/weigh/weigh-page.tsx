@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { dropWeighUp, overPouredLine, standingOf } from '../../../actions/mix/weigh-up';
 import type { WeighUp } from '../../../logbook/fold/weigh-ups';
 import { Button, LinkButton } from '../../../parts/frame/button';
+import { Icon } from '../../../parts/frame/icons';
 import { Notice } from '../../../parts/frame/notice';
 import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
@@ -9,6 +10,7 @@ import { sayOutcome, sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
+import { CORRECT_WORDS } from '../../../words/piece/correct';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { gramsWords } from '../grams';
 import { NothingHere } from '../nothing-here';
@@ -96,12 +98,34 @@ function Batch({ weighUp }: { readonly weighUp: WeighUp }) {
         {[...lines.entries()].map(([i, { ingredient, pouredKg, toPourKg }]) => (
           <div key={i}>
             <dt>{shop.value.ingredients.get(ingredient)?.name}</dt>
-            <dd class="digits">{WORDS.of(gramsWords(pouredKg), gramsWords(pouredKg + toPourKg))}</dd>
+            <dd class="digits">
+              {WORDS.of(gramsWords(pouredKg), gramsWords(pouredKg + toPourKg))}
+              <Corrections weighUp={weighUp} line={i} />
+            </dd>
           </div>
         ))}
       </dl>
     </Section>
   );
+}
+
+/** The way to correct each pour of a line; a jar that was filled has its own facts. */
+function Corrections({ weighUp, line }: { readonly weighUp: WeighUp; readonly line: number }) {
+  const { shop } = useShop();
+  const name = shop.value.ingredients.get(weighUp.plan[line]?.ingredient ?? '')?.name ?? '';
+  if (weighUp.jar !== undefined) return null;
+  return weighUp.pours
+    .filter((pour) => pour.line === line)
+    .map(({ entry, massKg }) => (
+      <a
+        key={entry}
+        class="undo"
+        href={linkTo('mix', 'correct', entry)}
+        aria-label={CORRECT_WORDS.leadLine(`${name}, ${gramsWords(massKg)} g`)}
+      >
+        <Icon name="edit" />
+      </a>
+    ));
 }
 
 function Acts({ weighUp }: { readonly weighUp: WeighUp }) {
