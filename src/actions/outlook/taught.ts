@@ -22,7 +22,8 @@ export interface Taught {
   readonly law: LawBelief | undefined;
 }
 
-interface Bench {
+/** What is known on the bench. */
+export interface Bench {
   readonly shop: Shop;
   readonly outlooks: ReadonlyMap<PieceId, Outlook>;
   readonly cards: CardOutlooks;
@@ -95,7 +96,7 @@ const texts = new WeakMap<Jar['product'], string>();
  * The product of a piece's newest coat, as a text: what other pieces have taught of it holds for this one. Where it cures, that is
  * held against its sheet, so the sheet belongs to it.
  */
-function productOf({ coats }: Piece, shop: Shop): string | undefined {
+export function productOf({ coats }: Piece, shop: Shop): string | undefined {
   const jar = shop.jars.get(coats.at(-1)?.jar ?? '');
   if (!jar) return undefined;
   const { product } = jar;

@@ -1,4 +1,5 @@
 import type { Band, Milestone } from '../../estimator/estimate';
+import { isCuring } from '../../estimator/finishes/finish-law';
 import type { Estimator } from '../../estimator/run/client';
 import type { Entry } from '../../logbook/entry';
 import { createFold, type Shop } from '../../logbook/fold/fold';
@@ -11,7 +12,7 @@ import type { CardOutlook } from './card-outlook';
 import { lawOutlook } from './law-outlook';
 import type { Outlook } from './outlook';
 import { requestFor } from './request';
-import { taughtTo } from './taught';
+import { productOf, taughtTo } from './taught';
 import { movedToSheet } from './to-sheet';
 
 /** A date as it stood when the last coat was on, and what was then found. Times in milliseconds after that coat. */
@@ -19,6 +20,10 @@ export interface Told {
   readonly stand: string;
   readonly name: string;
   readonly finish: string;
+  /** What was learned of it holds for the others with it. */
+  readonly product: string;
+  /** What it is called on its jar. */
+  readonly jar: string;
   readonly test: Check['test'];
   readonly lastCoatMs: number;
   readonly earliest: number;
@@ -34,10 +39,15 @@ interface Found {
   readonly test: Check['test'];
   readonly lastCoatMs: number;
   readonly found: number;
+  readonly asked: Milestone;
 }
 
-/** What each test asks for; a print has no date of its own on a lacquer. */
-const ASKS: Partial<Record<Check['test'], Milestone>> = { gum: 'level', smell: 'rubOut' };
+/** What each test asks for. A lacquer is told no date for its last print; what cures can be coated again from then on. */
+const asks = (test: Check['test'], finish: string): Milestone | undefined =>
+  ({ gum: 'level', smell: 'rubOut', print: isCuring(finish) ? 'recoat' : undefined, blush: undefined })[
+    test
+  ] as Milestone | undefined;
+const TESTS: readonly Check['test'][] = ['print', 'gum', 'smell'];
 /** A check that failed and one that passed further apart than this tell next to nothing. */
 const MOST_APART = 3;
 
@@ -46,14 +56,18 @@ export function foundIn(shop: Shop): readonly Found[] {
   const stands = [...shop.pieces.values()].flatMap((piece) => standsOf(piece, shop));
   return stands
     .flatMap((stand) =>
-      (Object.keys(ASKS) as Check['test'][]).flatMap((test) => {
-        const lastCoatMs = stand.piece.coats.at(-1)?.atMs ?? Number.POSITIVE_INFINITY;
+      TESTS.flatMap((test) => {
+        const last = stand.piece.coats.at(-1);
+        const lastCoatMs = last?.atMs ?? Number.POSITIVE_INFINITY;
+        const asked = asks(test, shop.jars.get(last?.jar ?? '')?.product.finish ?? '');
         const own = stand.piece.checks.filter((one) => one.test === test && one.atMs > lastCoatMs);
         const pass = own.find(({ result }) => result === 'passes');
         const fail = own.findLast(({ result, atMs }) => result === 'fails' && atMs < (pass?.atMs ?? 0));
-        if (!pass || !fail) return [];
+        if (!asked || !pass || !fail) return [];
         const [from, to] = [fail.atMs - lastCoatMs, pass.atMs - lastCoatMs];
-        return to / from > MOST_APART ? [] : [{ stand, test, lastCoatMs, found: Math.sqrt(from * to) }];
+        return to / from > MOST_APART
+          ? []
+          : [{ stand, test, lastCoatMs, asked, found: Math.sqrt(from * to) }];
       }),
     )
     .sort((one, other) => one.lastCoatMs - other.lastCoatMs);
@@ -112,7 +126,7 @@ export async function toldSoFar(shop: Shop, estimator: Estimator): Promise<reado
     return { outlooks, cards };
   }
 
-  for (const { stand: now, test, lastCoatMs, found: foundAfter } of found) {
+  for (const { stand: now, test, lastCoatMs, asked, found: foundAfter } of found) {
     const until = before.findIndex(({ at }) => Date.parse(at) > lastCoatMs);
     const end = until < 0 ? before.length : until;
     then = grow(before.slice(next, Math.max(next, end)));
@@ -122,13 +136,15 @@ export async function toldSoFar(shop: Shop, estimator: Estimator): Promise<reado
     const taught = taughtTo(stand, { shop: then, ...(await learnedBy(lastCoatMs)) });
     const outlook = await outlookOf(stand, lastCoatMs, taught);
     if (outlook?.state !== 'ready') continue;
-    const { earliestS, likelyS, lateS }: Band = outlook.estimate.milestones[ASKS[test] as Milestone];
+    const { earliestS, likelyS, lateS }: Band = outlook.estimate.milestones[asked];
     const after = (s: number): number => outlook.startMs + s * 1000 - lastCoatMs;
     const jar = shop.jars.get(stand.piece.coats.at(-1)?.jar ?? '');
     told.push({
       stand: now.id,
       name: now.zone?.name ?? now.piece.name,
       finish: jar?.product.finish ?? '',
+      product: productOf(stand.piece, shop) ?? '',
+      jar: jar?.name ?? '',
       test,
       lastCoatMs,
       earliest: after(earliestS),

@@ -19,9 +19,16 @@ export const SCORE_WORDS = {
   likely: 'likely',
   late: '4 times later',
   how: 'Each band as it stood at the last coat, before any check on that coat could move it. Found: midway between the last check that failed and the first that passed.',
-  byFinish: 'By finish',
+  by: 'By finish and product',
+  learned: 'Learned so far',
+  slower: (jar: string, factor: string, within: string): string =>
+    `${jar} dries ${factor} times slower than usual, give or take a factor of ${within}.`,
+  faster: (jar: string, factor: string, within: string): string =>
+    `${jar} dries ${factor} times faster than usual, give or take a factor of ${within}.`,
+  asUsual: (jar: string, within: string): string =>
+    `${jar} dries as usual, give or take a factor of ${within}.`,
   dates: 'Date by date',
-  tests: { gum: 'level-sand', smell: 'rub out' },
+  tests: { print: 'recoat', gum: 'level-sand', smell: 'rub out' },
   found: 'found',
   said: 'said',
 } as const;

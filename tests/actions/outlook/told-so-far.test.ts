@@ -35,6 +35,28 @@ test('a date counts where a check failed before and one passed after, not too fa
   expect(found(checked(A, 'fails', -0.5), checked(A, 'passes', 0.9))).toEqual([]);
 });
 
+const CURED: readonly Entry[] = [
+  entry(1, {
+    ...(fillJar(JAR) as Extract<EntryBody, { kind: 'jar-filled' }>),
+    product: { finish: 'precatalysed', volumeSolids: { text: '22', unit: '%' } },
+  } as EntryBody),
+];
+const HOUR = 1 / 24;
+
+test('of a finish that cures the last print counts, for it can then be coated again', async () => {
+  const checks = [checked(A, 'fails', 0.5 * HOUR, 'print'), checked(A, 'passes', HOUR, 'print')];
+  const shop = fold([...CURED, ...begun(A), ...checks]);
+  expect(foundIn(shop).map(({ test: by, asked }) => [by, asked])).toEqual([['print', 'recoat']]);
+  const [told] = await toldSoFar(
+    shop,
+    createEstimator(() => worker()),
+  );
+  // Of 20 um usually after 52 minutes, of these 12 sooner; to be sanded after days.
+  expect((told?.likely ?? 0) / 60_000).toBeGreaterThan(25);
+  expect((told?.likely ?? 0) / 60_000).toBeLessThan(52);
+  expect(told).toMatchObject({ finish: 'precatalysed', jar: 'Gloss', test: 'print' });
+});
+
 test('is held against the date of the last coat, which its own checks have not moved, and earlier checks of others have', async () => {
   const estimator = createEstimator(() => worker());
   const own = [checked(A, 'fails', 2), checked(A, 'passes', 4)];

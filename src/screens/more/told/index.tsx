@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { type LearnedOf, learnedSoFar } from '../../../actions/outlook/learned-so-far';
 import { foundIn, type Told, toldSoFar } from '../../../actions/outlook/told-so-far';
 import { LinkButton } from '../../../parts/frame/button';
 import { EmptyState } from '../../../parts/frame/empty-state';
@@ -56,8 +57,9 @@ export function ToldSoFar() {
 }
 
 function Scores({ scores }: { readonly scores: readonly Told[] }) {
-  const { nowMs } = useShop();
-  const finishes = [...new Set(scores.map(({ finish }) => finish))];
+  const { shop, outlooks, cards, nowMs } = useShop();
+  const learned = learnedSoFar({ shop: shop.value, outlooks: outlooks.value, cards: cards.value });
+  const groups = groupsOf(scores);
   return (
     <>
       <Section title={WORDS.all}>
@@ -68,20 +70,23 @@ function Scores({ scores }: { readonly scores: readonly Told[] }) {
         <ScorePicture scores={scores} />
         <p class="quiet small">{WORDS.how}</p>
       </Section>
-      {finishes.length > 1 && (
-        <Section title={WORDS.byFinish}>
+      {learned.length > 0 && (
+        <Section title={WORDS.learned}>
           <ul class="lines">
-            {finishes.map((finish) => {
-              const own = scores.filter((one) => one.finish === finish);
-              const name =
-                (FINISH_NAMES as Readonly<Record<string, { readonly label: string }>>)[finish]?.label ??
-                finish;
-              return (
-                <li key={finish}>
-                  {name}: {insideWords(own)} {own.length >= FEWEST && offWords(own)}
-                </li>
-              );
-            })}
+            {learned.map((one) => (
+              <li key={one.product}>{learnedWords(one)}</li>
+            ))}
+          </ul>
+        </Section>
+      )}
+      {groups.length > 0 && (
+        <Section title={WORDS.by}>
+          <ul class="lines">
+            {groups.map(([name, own]) => (
+              <li key={name}>
+                {name}: {insideWords(own)} {offWords(own)}
+              </li>
+            ))}
           </ul>
         </Section>
       )}
@@ -89,7 +94,7 @@ function Scores({ scores }: { readonly scores: readonly Told[] }) {
         <ul class="lines">
           {scores.map((one) => (
             <li key={`${one.stand} ${one.test}`}>
-              {one.name}, {WORDS.tests[one.test as 'gum' | 'smell']}: {WORDS.found}{' '}
+              {one.name}, {WORDS.tests[one.test as keyof typeof WORDS.tests]}: {WORDS.found}{' '}
               {dateWords(one.lastCoatMs + one.found, nowMs.value)}; {WORDS.said}{' '}
               {dateWords(one.lastCoatMs + one.earliest, nowMs.value)}–
               {dateWords(one.lastCoatMs + one.late, nowMs.value)}
@@ -104,6 +109,38 @@ function Scores({ scores }: { readonly scores: readonly Told[] }) {
 const isInside = ({ earliest, late, found }: Told): boolean => found >= earliest && found <= late;
 const insideWords = (scores: readonly Told[]): string =>
   WORDS.inside(scores.filter(isInside).length, scores.length);
+
+const nameOf = (finish: string): string =>
+  (FINISH_NAMES as Readonly<Record<string, { readonly label: string }>>)[finish]?.label ?? finish;
+
+/** The dates of each finish and of each product, where they are enough to say something and not all there are. */
+function groupsOf(scores: readonly Told[]): (readonly [name: string, own: readonly Told[]])[] {
+  const groups = new Map<string, { name: string; own: Told[] }>();
+  for (const one of scores)
+    for (const [key, name] of [
+      [one.finish, nameOf(one.finish)],
+      [one.product, one.jar],
+    ] as const) {
+      const group = groups.get(key) ?? { name, own: [] };
+      group.own.push(one);
+      groups.set(key, { ...group, name });
+    }
+  const enough = [...groups.values()].filter(({ own }) => own.length >= FEWEST && own.length < scores.length);
+  // A finish of one product is said once.
+  return enough.flatMap(({ name, own }, i) =>
+    enough.slice(0, i).some((one) => one.own.length === own.length && one.own[0] === own[0])
+      ? []
+      : [[name, own] as const],
+  );
+}
+
+/** "Gloss dries 1.6 times slower than usual, give or take a factor of 1.3." */
+function learnedWords({ jar, slower, within }: LearnedOf): string {
+  const factor = numberWords(Math.max(slower, 1 / slower), 1);
+  const by = numberWords(within, 1);
+  if (factor === '1') return WORDS.asUsual(jar, by);
+  return slower > 1 ? WORDS.slower(jar, factor, by) : WORDS.faster(jar, factor, by);
+}
 
 /** How much later or earlier than likely the middle one was found. */
 function offWords(scores: readonly Told[]): string {
