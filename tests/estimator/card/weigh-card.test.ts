@@ -3,6 +3,7 @@ import { PRIOR } from '../../../src/estimator/belief';
 import type { Card, Weighing } from '../../../src/estimator/card/card';
 import { foretellCard } from '../../../src/estimator/card/foretell';
 import { heldBetween, heldTable, laidDryKg } from '../../../src/estimator/card/held';
+import { marched } from '../../../src/estimator/card/marched';
 import { createNormal } from '../../../src/estimator/card/normal';
 import { warmFor } from '../../../src/estimator/card/warm-for';
 import { weighCard } from '../../../src/estimator/card/weigh-card';
@@ -99,6 +100,38 @@ describe('a normal of what is shared', () => {
   test('says how much of it is shared', () => {
     // s^2 a C^-1 x = 9 ((13 - 18) + (20 - 9)) / 49 = 54 / 49, by hand
     expect(normal.shared([1, 2])[0]).toBeCloseTo(54 / 49, 12);
+  });
+});
+
+describe('a film that was laid thicker', () => {
+  // It holds s f(D t / s^2), so that more of it holds f - 2 df/d ln D more; and the march itself, with films a tenth thicker and thinner.
+  test.each([
+    { coats: 1, dryUm: 25, days: [0.25, 1, 2] },
+    { coats: 1, dryUm: 60, days: [0.25, 2, 7] },
+    { coats: 3, dryUm: 25, days: [1, 3, 7] },
+  ])('holds as much more as the march says: $coats coats of $dryUm um', ({ coats, dryUm, days }) => {
+    const history = { ...stack({ coats, dryUm }), panelEffusivity: 60 };
+    const last = history.events.at(-1)?.atS as number;
+    const atS = days.map((day) => last + day * DAY_S);
+    const by = (thick: number) => {
+      const events = history.events.map((event) =>
+        event.kind === 'coat' ? { ...event, dryM: event.dryM * thick } : event,
+      );
+      return heldTable({ ...history, events }, AREA_M2, atS);
+    };
+    const [more, less] = [by(1.1), by(0.9)];
+    const film = marched({ history, areaM2: AREA_M2, bareKg: 0, divisionKg: 1e-6, weighings: [] }, atS);
+    for (const i of days.keys())
+      for (const lnD of [-0.6, 0, 0.6]) {
+        const truly = (heldBetween(more, i, lnD, 0) - heldBetween(less, i, lnD, 0)) / 0.2;
+        expect(film.ifThicker(i, lnD) / truly).toBeGreaterThan(0.8);
+        expect(film.ifThicker(i, lnD) / truly).toBeLessThan(1.25);
+      }
+  });
+
+  test('is told from a slow one: what it holds more stands out from its dry weight', () => {
+    const thicker = weighCard(card(weighed(0, 1.3, [0.25, 1, 2], false)));
+    expect(Math.abs(thicker.diffusivity.mean)).toBeLessThan(0.35);
   });
 });
 
