@@ -124,8 +124,8 @@ describe('a film that was laid thicker', () => {
     for (const i of days.keys())
       for (const lnD of [-0.6, 0, 0.6]) {
         const truly = (heldBetween(more, i, lnD, 0) - heldBetween(less, i, lnD, 0)) / 0.2;
-        expect(film.ifThicker(i, lnD) / truly).toBeGreaterThan(0.8);
-        expect(film.ifThicker(i, lnD) / truly).toBeLessThan(1.25);
+        expect(film.ifThicker(i, lnD) / truly).toBeGreaterThan(0.97);
+        expect(film.ifThicker(i, lnD) / truly).toBeLessThan(1.03);
       }
   });
 
