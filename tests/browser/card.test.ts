@@ -98,3 +98,39 @@ test('a card is made, coated in the same act as the piece, weighed, and narrows 
   await expect.poll(rubOutBand, { timeout: 20_000 }).toBeLessThan(before * 0.75);
   expect(await page.getByRole('link', { name: 'Test card', exact: true }).getAttribute('href')).toBe(card);
 });
+
+test('a card beside no piece is coated on its own and weighed from its reminder in one tap; odd weights are asked about', async () => {
+  await openApp();
+  const now = Date.now();
+  await goTo('#/mix/jar/new');
+  await field('Name of the jar').fill('Clear gloss');
+  await button('Fill the jar').tap();
+  await heading('Clear gloss').first().waitFor();
+  await goTo('#/more/cards/new');
+  await field('Bare weight').fill('1.000');
+  await sayWhen(now - 9 * DAY_MS);
+  await button('Make the card').tap();
+  await page.getByRole('heading', { level: 1, name: 'Test card', exact: true }).waitFor();
+  expect(await axeViolations()).toEqual([]);
+  expect(await overTheSide()).toBe(0);
+  await sayWhen(now - 2 * DAY_MS);
+  await button('Log the coat').tap();
+  await page.getByText('Coat logged on the card.').waitFor();
+
+  await goTo('#/plan/reminders');
+  await page.getByRole('link', { name: 'Weigh it' }).first().tap();
+  await field('Weight').fill('1285');
+  await button('Log the weight').tap();
+  await button('It is 1.285 g').tap();
+  await page.getByText('1.285 g logged.').waitFor();
+  await field('Weight').fill('0.950');
+  await button('Log the weight').tap();
+  await page.getByText(/less than the bare foil/).waitFor();
+  await button('Leave it out: torn').tap();
+  await page.getByText('left out: torn').first().waitFor();
+  await field('Weight').fill('1.28');
+  await button('Log the weight').tap();
+  await page.getByText(/goes by 0.01 g/).waitFor();
+  await button('Another scale').tap();
+  await page.getByText('another scale').first().waitFor();
+});

@@ -3,8 +3,18 @@ import { filmSaidBy } from '../film-said';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 
 /** Makes a test card. */
-export const makeCard = (needs: ActionNeeds, said: Omit<Said<'card-made'>, 'card'>): Logged<'card-made'> =>
-  log(needs, 'card-made', { card: needs.newId(), ...said });
+export const makeCard = (
+  needs: ActionNeeds,
+  said: Omit<Said<'card-made'>, 'card'>,
+  atMs?: number,
+): Logged<'card-made'> => log(needs, 'card-made', { card: needs.newId(), ...said }, atMs);
+
+/** Says that a card got a coat on its own, beside no piece. */
+export const coatCard = (
+  needs: ActionNeeds,
+  said: Said<'card-coated'>,
+  atMs?: number,
+): Logged<'card-coated'> => log(needs, 'card-coated', said, atMs);
 
 /** Says that a card got the same coat as a piece, at the same time. */
 export const coatCardWith = (needs: ActionNeeds, card: string, coat: Coat): Logged<'card-coated'> => {

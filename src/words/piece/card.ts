@@ -39,6 +39,7 @@ export const CARD_FORM = {
     '0.01': { label: '0.01 g' },
     '0.1': { label: '0.1 g', hint: 'tells next to nothing' },
   },
+  when: 'Weighed bare',
   tells: 'What it can tell',
   working: 'Working it out',
   prior: (factor: string): string =>
@@ -61,9 +62,18 @@ export const CARD_NEXT = {
   anyTime: 'You can weigh it at any other time too.',
   warm: 'Dry it warm for a day and weigh it: nothing tells more now.',
   nothing: 'Nothing more would tell. End the card.',
+  coatAlone: 'Coat it as you coat your pieces, and log each coat below.',
   lay: 'Log a coat',
   end: 'End this card',
   endedToast: 'Test card ended.',
+} as const;
+
+export const COAT_ALONE = {
+  title: 'Log a coat on the card',
+  when: 'When',
+  log: 'Log the coat',
+  coat: 'Coat on the card',
+  logged: 'Coat logged on the card.',
 } as const;
 
 export const WEIGH_FORM = {

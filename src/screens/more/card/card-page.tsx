@@ -10,6 +10,7 @@ import { type TestCard, takesCoats } from '../../../shop/card/cards';
 import { nextWeighing } from '../../../shop/card/next-weighing';
 import { CARD_NEXT, CARD_WORDS, WARM_CAUTION } from '../../../words/piece/card';
 import { whenWords } from '../../../words/times';
+import { CoatAlone } from './coat-alone';
 import { CoatsOnIt } from './coats-on-it';
 import { WeighForm } from './weigh-form';
 import { Weighings } from './weighings';
@@ -29,6 +30,7 @@ export function CardPage({ card }: CardProps) {
       <div class="stack">
         <p class="row-title">{piece ? CARD_WORDS.beside(piece.name) : CARD_WORDS.alone}</p>
         {isOpen ? <Next card={card} /> : <p class="quiet">{CARD_WORDS.ended}</p>}
+        {!card.pieceId && takesCoats(card) && <CoatAlone key={card.coats.length} card={card} />}
         {isOpen && card.coats.length > 0 && <WeighForm key={card.weighings.length} card={card} />}
         <WhatItTold card={card} />
       </div>
@@ -54,7 +56,7 @@ function Next({ card }: CardProps) {
   const outlook = cards.value.get(card.id);
   const next = outlook?.state === 'ready' ? nextWeighing(card, outlook, nowMs.value) : undefined;
   const words = (): string | undefined => {
-    if (card.coats.length === 0) return CARD_NEXT.coat;
+    if (card.coats.length === 0) return card.pieceId ? CARD_NEXT.coat : CARD_NEXT.coatAlone;
     if (next?.do === 'dry-warm') return CARD_NEXT.warm;
     if (next?.do === 'nothing') return CARD_NEXT.nothing;
     if (!next) return undefined;

@@ -4,8 +4,10 @@ import { readTyped } from '../../../logbook/as-typed';
 import { LIMITS } from '../../../logbook/limits';
 import { FewFirst } from '../../../parts/fields/few-first';
 import { areWhole, OneOf, Quantity, Send } from '../../../parts/fields/form-fields';
+import { TimeField } from '../../../parts/fields/time-field';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { useForm } from '../../../parts/fields/use-form';
+import { useTime } from '../../../parts/fields/use-time';
 import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
@@ -30,6 +32,7 @@ export function NewCard() {
     isUs ? { text: '31', unit: 'in2' } : { text: '200', unit: 'cm2' },
   );
   const faces = useSignal<'1' | '2'>('1');
+  const time = useTime();
   const bare = useSignal<Draft<'g'>>({ text: '', unit: 'g' });
   const division = useSignal<(typeof DIVISIONS)[number]['value']>('0.001');
   const pieceId = piece.value === NONE ? undefined : piece.value;
@@ -39,13 +42,17 @@ export function NewCard() {
     event.preventDefault();
     const goOn = fromHere();
     const made = await form.send(areWhole([area, LIMITS.area], [bare, LIMITS.mass]), () =>
-      makeCard(needs, {
-        ...(pieceId !== undefined && { piece: pieceId }),
-        area: area.value,
-        faces: faces.value === '2' ? 2 : 1,
-        bare: bare.value,
-        division: { text: division.value, unit: 'g' },
-      }),
+      makeCard(
+        needs,
+        {
+          ...(pieceId !== undefined && { piece: pieceId }),
+          area: area.value,
+          faces: faces.value === '2' ? 2 : 1,
+          bare: bare.value,
+          division: { text: division.value, unit: 'g' },
+        },
+        time.instantMs() ?? Number.NaN,
+      ),
     );
     if (!made) return;
     sayLogged(actions, made.id, CARD_WORDS.one, WORDS.logged);
@@ -88,6 +95,7 @@ export function NewCard() {
           form={form}
           at="bare"
         />
+        <TimeField label={WORDS.when} {...time.field} problem={form.refused.value?.fields['at']} />
         <Section title={WORDS.tells}>
           <WhatItTells
             pieceId={pieceId}
