@@ -97,3 +97,32 @@ test('a reload during the very first visit is no new version', async () => {
   await page.waitForTimeout(1000);
   expect(await page.getByRole('button', { name: 'Reload now' }).count()).toBe(0);
 });
+
+test('a newer version in that folder is offered, and takes over with everything logged', async () => {
+  await open();
+  await page.goto(`${host.address}#/piece/new`);
+  await page.getByLabel('Name', { exact: true }).fill('Small box');
+  await page.getByRole('button', { name: 'Start this piece' }).tap();
+  await page.getByRole('heading', { level: 1, name: 'Small box' }).waitFor();
+  const isNewer = () =>
+    page.evaluate(async () => {
+      const { active } = await navigator.serviceWorker.ready;
+      const { port1, port2 } = new MessageChannel();
+      const answered = new Promise((resolve) => {
+        port1.onmessage = () => resolve(true);
+        setTimeout(() => resolve(false), 1_000);
+      });
+      active?.postMessage('newer?', [port2]);
+      return answered;
+    });
+  expect(await isNewer()).toBe(false);
+  host.release(
+    ";self.addEventListener('message', ({ data, ports }) => data === 'newer?' && ports[0].postMessage(0));",
+  );
+  await page.goto(`${host.address}?later`);
+  await page.getByRole('button', { name: 'Reload now' }).tap();
+  await expect.poll(isNewer).toBe(true);
+  await page.getByText('Small box').first().waitFor();
+  expect(await page.getByRole('button', { name: 'Reload now' }).count()).toBe(0);
+  host.release('');
+});

@@ -15,6 +15,7 @@ const TYPES: Readonly<Record<string, string>> = {
 /** The built app as free static hosts serve it: in a folder, types by ending, not one header more. */
 export async function serveInFolder(folder = '/shop/wait/') {
   let isPaused = false;
+  let addition = '';
   const server = createServer(async ({ url = '/' }, response) => {
     if (isPaused) return void response.destroy();
     const { pathname } = new URL(url, 'http://host');
@@ -24,7 +25,7 @@ export async function serveInFolder(folder = '/shop/wait/') {
     const bytes = await readFile(join('dist', normalize(file))).catch(() => undefined);
     if (!bytes) return void response.writeHead(404).end();
     response.setHeader('Content-Type', TYPES[extname(file)] ?? 'application/octet-stream');
-    response.end(bytes);
+    response.end(file === 'service-worker.js' ? `${bytes}${addition}` : bytes);
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
@@ -32,6 +33,10 @@ export async function serveInFolder(folder = '/shop/wait/') {
     origin,
     address: `${origin}${folder}`,
     close: () => server.close(),
+    /** From now on there is a newer version, whose worker does this too. */
+    release: (more: string) => {
+      addition = more;
+    },
     pause: () => {
       isPaused = true;
     },
