@@ -1,7 +1,6 @@
 // Every form of the app, how it is reached in the demo shop, and what it refuses. What a number field refuses is walked by itself.
 
 export interface AForm {
-  /** Where it stands in the source. */
   readonly file: string;
   /** Its address, or the links that lead to it one from another: each is the first on its page that fits. */
   readonly at: string | readonly [from: string, ...links: readonly RegExp[]];
@@ -13,9 +12,8 @@ export interface AForm {
   readonly taps?: readonly (string | RegExp)[];
   /** The button that sends it, or how its words begin. */
   readonly send: string;
-  /** Fields that must not be empty. */
+  /** Fields that must not be empty, and questions that must be answered. */
   readonly filled?: readonly string[];
-  /** Questions that must be answered. */
   readonly answered?: readonly string[];
 }
 
@@ -175,31 +173,3 @@ export const FORMS: readonly AForm[] = [
     filled: ['Code or link'],
   },
 ];
-
-/** Forms without a field that can be refused, or walked elsewhere. */
-export const OTHERS: Readonly<Record<string, string>> = {
-  'piece/piece-form.tsx': 'a part of piece/start-page.tsx and piece/change-page.tsx',
-  'lay/before-spraying.tsx': 'one button',
-  'mix/jar/box-with.tsx': 'its button waits for a choice',
-  'mix/jar/life.tsx': 'buttons alone',
-  'mix/weigh/fill-from-weigh-up.tsx': 'the fields of match/trial/jar-page.tsx',
-  'match/photo/photo-result.tsx': 'photo-marks.test.ts',
-  'piece/zone/toner-page.tsx': 'a list that is always answered',
-  'piece/zone/toner-passes.tsx': 'buttons alone',
-  'piece/zone/drop-fill-section.tsx': 'buttons alone',
-  'piece/zone/use-log-drop.ts': 'a button alone',
-  'piece/photo/photos-page.tsx': 'a file, refused beside its button',
-  'piece/photo/draw-zone.tsx': 'its button waits for an outline',
-  'piece/photo/compare-page.tsx': 'points that are always there',
-  'piece/old-finish/finding.tsx': 'buttons alone',
-  'plan/steps/coats-a-day.tsx': 'says it while it is typed; its button comes with a number',
-  'plan/steps/add-step.tsx': 'lists that are always answered',
-  'more/card/weigh-form.tsx': 'card.test.ts',
-  'parts/verdict/why-anyway.tsx': 'old-finish.test.ts',
-  'more/card/coats-on-it.tsx': 'its button comes with a choice',
-  'more/hub/hub-home.tsx': 'hub.test.ts',
-  'more/hub/join-found.tsx': 'hub.test.ts',
-  'air/room/filters.tsx': 'a button alone',
-  'air/cautions.tsx': 'buttons alone',
-  'air/day-end.tsx': 'one button',
-};

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
-import { type AForm, FORMS, OTHERS } from './forms';
+import { type AForm, FORMS } from './forms';
+import { NO_FIELDS, OTHERS } from './forms-elsewhere';
 import { button, choose, field, title, unfold } from './on-screen';
 
 /** What the form said no to, and where the reader is put: on a field in sight, or elsewhere. */
@@ -130,7 +131,9 @@ test('every form of the app stands in the list', () => {
       )
       .map((file) => (folder === 'parts' ? `parts/${file}` : file)),
   );
-  expect(files.toSorted()).toEqual([...FORMS.map(({ file }) => file), ...Object.keys(OTHERS)].toSorted());
+  expect(files.toSorted()).toEqual(
+    [...FORMS.map(({ file }) => file), ...Object.keys(OTHERS), ...NO_FIELDS].toSorted(),
+  );
 });
 
 test('whatever a form refuses it leads to the field, in sight on a small phone', {
