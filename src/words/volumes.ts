@@ -4,7 +4,7 @@ import { numberWords, type UnitSystem } from './quantities';
 /** A volume in m3 as "109 mL"; in US units "3.7 fl oz (109 mL)". */
 export function volumeWords(m3: number, units: UnitSystem): string {
   const mL = m3 * 1e6;
-  const metric = `${numberWords(mL, mL < 10 ? 1 : 0)} mL`;
+  const metric = `${numberWords(mL, decimals(mL))} mL`;
   return units === 'us' ? `${fluidOunces(m3)} fl oz (${metric})` : metric;
 }
 
@@ -15,9 +15,15 @@ export function volumeRangeWords(fromM3: number, toM3: number, units: UnitSystem
   return units === 'us' ? `${fluidOunces(fromM3)} to ${fluidOunces(toM3)} fl oz (${metric})` : metric;
 }
 
+/** Drops are told to two figures. */
+const decimals = (value: number): number => {
+  if (value >= 10) return 0;
+  return value >= 1 ? 1 : Math.min(4, 1 - Math.floor(Math.log10(value)));
+};
+
 function fluidOunces(m3: number): string {
   const ounces = (m3 * 1e6) / ML_PER_US_FLUID_OUNCE;
-  return numberWords(ounces, ounces < 20 ? 1 : 0);
+  return numberWords(ounces, ounces < 20 ? Math.max(1, decimals(ounces)) : 0);
 }
 
 /** An area in m2 as "0.24 m²" or "2.6 ft²". */

@@ -103,7 +103,9 @@ test('a chair rail is toned pass by pass: what is on, what is to go, and a half 
   await read(/^As it is now/, [76, 10, 33]);
 
   await said('1.5 to go: 1 full, one at half strength, then read it again.').waitFor();
-  await said('Half strength: thin the mix 1:1 and spray one pass.').waitFor();
+  await said(
+    /^Half strength: thin the mix 1:1 and spray one pass\. 10 mL of the mix and 10 mL of thinner/,
+  ).waitFor();
   await said('A full pass too many cannot be taken off.').waitFor();
   await said(
     /30–60 mm .*1–2 clear mists before any sanding: sanding cuts the colour\. No clamp on it for 21 days\./,

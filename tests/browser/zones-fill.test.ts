@@ -20,7 +20,7 @@ test('a chip is said by length, width and depth, or by its area', async () => {
     .first()
     .waitFor();
   await field('Or its area').fill('840'); // outranks the sides: ten times as much
-  await said(/^It takes 0\.57\d? mL in all/).waitFor();
+  await said(/^It takes 0\.5[78] mL in all/).waitFor();
   await field('Or its area').fill('0');
   await field('Or its area').press('Tab');
   await page.getByText(/0\.1 to 10[,.  ]?000[,.  ]?000 mm²/).waitFor(); // the range that it takes
@@ -40,5 +40,7 @@ test('a chip is said in inches too', async () => {
   await field('Volume solids of the fill').fill('25');
   await said('8 applications').waitFor();
   // By hand: 0.5625 x 0.24 x 0.007 in3 is 15.49 mm3 (25.4 mm an inch), of which 95 % at 25 % solids is 58.8 mm3.
-  await said(/^It takes 0\.059 mL in all/).waitFor();
+  await said(/^It takes 0\.002 fl oz \(0\.059 mL\) in all/).waitFor();
+  await goTo('#/mix/cup', 'Flow cup');
+  expect(await field('You have of the second').inputValue()).toBe('4');
 });

@@ -22,6 +22,9 @@ test.each([
   // One US fluid ounce is 29.5735 mL, one square foot 0.0929 m2.
   { words: volumeWords(108.5e-6, 'metric'), expected: '109 mL' },
   { words: volumeWords(108.5e-6, 'us'), expected: '3.7 fl oz (109 mL)' },
+  { words: volumeWords(0.5e-6, 'us'), expected: '0.017 fl oz (0.5 mL)' },
+  { words: volumeWords(0.0582e-6, 'metric'), expected: '0.058 mL' },
+  { words: volumeWords(20e-6, 'us'), expected: '0.68 fl oz (20 mL)' },
   { words: volumeRangeWords(814e-6, 1085e-6, 'us'), expected: '28 to 37 fl oz (814 to 1,085 mL)' },
   { words: volumeRangeWords(814e-6, 814e-6, 'metric'), expected: '814 mL' },
   { words: areaWords(0.24, 'us'), expected: '2.6 ft²' },

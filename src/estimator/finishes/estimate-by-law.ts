@@ -67,6 +67,7 @@ export function estimateByLaw(finish: CuringFinish, request: LawRequest): LawEst
       finish,
       learned: learnedFrom(evidence),
       ...(wanted.recoatUntil && { recoatUntil: bandOf('recoatUntil', wanted, run) }),
+      lightUse: bandOf('lightUse', wanted, run),
       isScaledToSheet: history.sheet !== undefined,
       totalDryM: totalDryM(history),
       wasTooCold: wasTooCold(law, history, nowS),

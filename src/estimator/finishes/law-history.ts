@@ -61,6 +61,8 @@ export interface OfLaw {
     readonly learned: LawBelief;
     /** When the recoat window closes; absent where it has no upper end. */
     readonly recoatUntil?: Band;
+    /** When it may be used with care; `settled` is its full cure. */
+    readonly lightUse: Band;
     readonly isScaledToSheet: boolean;
     /** Dry film of all coats less what was sanded away, m. */
     readonly totalDryM: number;

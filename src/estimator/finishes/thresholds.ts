@@ -3,8 +3,8 @@ import type { SheetTimes } from './law-history';
 import { LONGEST_S, type Progress, progress, valueAt } from './progress';
 import { stretchOfCoat } from './run-of-law';
 
-/** What is waited for, the end of the recoat window among it. */
-const LAW_MOMENTS = ['touch', 'recoat', 'recoatUntil', 'level', 'rubOut', 'settled'] as const;
+/** What is waited for, the end of the recoat window and light use among it. */
+const LAW_MOMENTS = ['touch', 'recoat', 'recoatUntil', 'level', 'rubOut', 'settled', 'lightUse'] as const;
 export type LawMoment = (typeof LAW_MOMENTS)[number];
 /** Moments that come by drying; the others come by cure. */
 export const BY_DRYING: ReadonlySet<LawMoment> = new Set(['touch', 'recoat']);

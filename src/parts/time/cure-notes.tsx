@@ -3,9 +3,9 @@ import { type LawEstimate, lawOf } from '../../estimator/finishes/law-history';
 import { totalFilm, totalLimitM } from '../../estimator/finishes/total-film';
 import type { Piece } from '../../logbook/fold/pieces';
 import { sheetOf } from '../../shop/stack/sheet-times';
-import { CURE_WORDS, SHEET_WORDS } from '../../words/air/finishes';
+import { CURE_WORDS, FINISH_WORDS, SHEET_WORDS } from '../../words/air/finishes';
 import { filmWords } from '../../words/quantities';
-import { bandWords } from '../../words/times';
+import { type BandMs, bandWords } from '../../words/times';
 import { Notice } from '../frame/notice';
 import { useShop, useUnits } from '../frame/shop-context';
 import { BandTime } from './band-time';
@@ -30,6 +30,7 @@ export function CureNotes({ piece, outlook, isWarningOnly }: CureNotesProps) {
       {law?.recoatUntil && (
         <Window startMs={outlook.startMs} until={law.recoatUntil} isWarningOnly={isWarningOnly} />
       )}
+      {law && !isWarningOnly && <LightUse startMs={outlook.startMs} band={law.lightUse} />}
       {law?.wasTooCold && (
         <Notice kind="stop">
           <p>{CURE_WORDS.tooCold}</p>
@@ -41,6 +42,24 @@ export function CureNotes({ piece, outlook, isWarningOnly }: CureNotesProps) {
   );
 }
 
+/** When it may be used with care, long before its full cure. */
+function LightUse({
+  startMs,
+  band,
+}: {
+  readonly startMs: number;
+  readonly band: LawEstimate['law']['lightUse'];
+}) {
+  const nowMs = useShop().nowMs.value;
+  return <BandTime label={FINISH_WORDS.lightUse} {...bandWords(bandMs(startMs, band), nowMs)} size="row" />;
+}
+
+const bandMs = (startMs: number, { earliestS, likelyS, lateS }: LawEstimate['law']['lightUse']): BandMs => ({
+  earliestMs: startMs + earliestS * 1000,
+  likelyMs: startMs + likelyS * 1000,
+  lateMs: startMs + lateS * 1000,
+});
+
 interface WindowProps {
   readonly startMs: number;
   readonly until: NonNullable<LawEstimate['law']['recoatUntil']>;
@@ -49,8 +68,7 @@ interface WindowProps {
 
 function Window({ startMs, until, isWarningOnly }: WindowProps) {
   const nowMs = useShop().nowMs.value;
-  const ms = (seconds: number): number => startMs + seconds * 1000;
-  const band = { earliestMs: ms(until.earliestS), likelyMs: ms(until.likelyS), lateMs: ms(until.lateS) };
+  const band = bandMs(startMs, until);
   if (nowMs >= band.likelyMs)
     return (
       <Notice kind="caution">

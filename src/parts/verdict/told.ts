@@ -1,5 +1,11 @@
 import type { Reason } from '../../verdicts/reason';
-import { filmWords, percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
+import {
+  filmWords,
+  lowestWords,
+  percentWords,
+  temperatureWords,
+  type UnitSystem,
+} from '../../words/quantities';
 import { dayWords, likelyWords } from '../../words/times';
 import { REASON_WORDS } from '../../words/verdicts/reasons';
 
@@ -9,14 +15,13 @@ const NONE = '';
 export function reasonWords({ says, figures = {}, until }: Reason, units: UnitSystem, nowMs: number): string {
   const { atMs, filmM, limitM, temperatureK, limitK, share, limitShare } = figures;
   const film = (m: number | undefined): string => (m === undefined ? NONE : filmWords(m, units));
-  const degrees = (k: number | undefined): string => (k === undefined ? NONE : temperatureWords(k, units));
   const percent = (part: number | undefined): string => (part === undefined ? NONE : percentWords(part));
   return REASON_WORDS[says]({
     at: atMs === undefined ? NONE : until ? likelyWords(until, nowMs) : dayWords(atMs, nowMs),
     film: film(filmM),
     limitFilm: film(limitM),
-    temperature: degrees(temperatureK),
-    limitTemperature: degrees(limitK),
+    temperature: temperatureK === undefined ? NONE : temperatureWords(temperatureK, units),
+    limitTemperature: limitK === undefined ? NONE : lowestWords(limitK, units),
     share: percent(share),
     limitShare: percent(limitShare),
   });

@@ -146,10 +146,10 @@ export const CUP_WORDS = {
   wanted: 'Wanted time',
   answer: (ofLacquer: string, ofMix: string): string =>
     `Thin to ${ofLacquer} % of the lacquer, which is ${ofMix} % of the mix.`,
-  add: (ml: string, volume: string): string =>
-    `To ${volume} mL at the second thinning add ${ml} mL of thinner.`,
-  addLacquer: (ml: string, volume: string): string =>
-    `To ${volume} mL at the second thinning that is more than it needs: ${ml} mL of thinner too much.`,
+  add: (thinner: string, volume: string): string =>
+    `To ${volume} at the second thinning add ${thinner} of thinner.`,
+  addLacquer: (thinner: string, volume: string): string =>
+    `To ${volume} at the second thinning that is more than it needs: ${thinner} of thinner too much.`,
   extrapolated: 'It is outside the two readings, so try it on a little first.',
   have: 'You have of the second',
   failures: {
@@ -190,7 +190,7 @@ export const FILL_WORDS = {
     `At 2 to 3 a day, 3 to 5 h apart (common practice): ${days}. Then 7 to 30 days before it is levelled.`,
   days: (from: number, to: number): string =>
     from === to ? `${from} day${from === 1 ? '' : 's'}` : `${from} to ${to} days`,
-  takes: (ml: string): string => `It takes ${ml} mL in all, without what stays on the brush.`,
+  takes: (volume: string): string => `It takes ${volume} in all, without what stays on the brush.`,
 } as const;
 
 export const FIND_WORDS = {

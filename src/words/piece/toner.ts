@@ -16,10 +16,11 @@ export const TONER = {
     const parts = [...(full > 0 ? [`${full} full`] : []), ...(half ? ['one at half strength'] : [])];
     return `${full + (half ? 0.5 : 0)} to go: ${parts.join(', ')}, then read it again.`;
   },
-  dose: (name: string, ml: string): string => `${name}: ${ml} mL in it.`,
-  doseInDrops: (name: string, ml: string, drops: number): string =>
-    `${name}: ${ml} mL in it, about ${drops} drops of this bottle.`,
-  half: 'Half strength: thin the mix 1:1 and spray one pass.',
+  dose: (name: string, volume: string): string => `${name}: ${volume} in it.`,
+  doseInDrops: (name: string, volume: string, drops: number): string =>
+    `${name}: ${volume} in it, about ${drops} drops of this bottle.`,
+  half: (each: string): string =>
+    `Half strength: thin the mix 1:1 and spray one pass. ${each} of the mix and ${each} of thinner are plenty.`,
   last: 'A full pass too many cannot be taken off.',
   tooDark: 'It is darker than the target already. A toner cannot make it lighter.',
   there: (dE: string): string => `It is there: ΔE00 ${dE} from the target.`,

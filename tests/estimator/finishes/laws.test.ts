@@ -148,6 +148,19 @@ describe('vitrification', () => {
   });
 });
 
+// Common practice, no source: light use, in days.
+test.each([
+  { finish: 'waterborne', days: [3, 5, 7] },
+  { finish: 'precatalysed', days: [2, 3, 5] },
+  { finish: 'urethane', days: [1, 2, 3] },
+] as const)('$finish: light use after $days days, before its full cure', ({ finish, days }) => {
+  const { law: own, milestones } = estimateByLaw(finish, onePiece({ dryM: law(finish).usualDryM }));
+  const { earliestS, likelyS, lateS } = own.lightUse;
+  for (const [i, s] of [earliestS, likelyS, lateS].entries())
+    expect(Math.abs(s / 86_400 / (days[i] ?? 0) - 1)).toBeLessThan(0.02);
+  expect(likelyS).toBeLessThan(milestones.settled.likelyS);
+});
+
 describe('a data sheet', () => {
   test.each(CURING)('%s: at the sheet’s own conditions the law gives the sheet’s own times', (finish) => {
     const sheet = SHEET_AT_20;

@@ -2,12 +2,15 @@ import { useSignal } from '@preact/signals';
 import { parseNumber, readTyped } from '../../../logbook/as-typed';
 import { LIMITS } from '../../../logbook/limits';
 import { NumberField } from '../../../parts/fields/number-field';
+import { type Draft, TypedField } from '../../../parts/fields/typed-field';
 import { Section } from '../../../parts/frame/page';
+import { useUnits } from '../../../parts/frame/shop-context';
 import { asOfLacquer, thinnedOfLacquer } from '../../../science/film/thinning';
 import type { Cup } from '../../../science/viscosity/cups';
 import { thinnerToAdd, thinningForTime } from '../../../science/viscosity/thinner-to-target';
 import { CUP_WORDS as WORDS } from '../../../words/mix/tools';
 import { numberWords } from '../../../words/quantities';
+import { volumeWords } from '../../../words/volumes';
 
 const FIELDS = [
   ['first', '%'],
@@ -15,15 +18,18 @@ const FIELDS = [
   ['second', '%'],
   ['secondSeconds', 's'],
   ['wanted', 's'],
-  ['have', 'mL'],
 ] as const;
+type Have = Draft<'mL' | 'L' | 'fl-oz-us' | 'fl-oz-imperial'>;
 type Field = (typeof FIELDS)[number][0];
 type Texts = Readonly<Record<Field, string>>;
-const START: Texts = { first: '0', firstSeconds: '', second: '', secondSeconds: '', wanted: '', have: '100' };
+const START: Texts = { first: '0', firstSeconds: '', second: '', secondSeconds: '', wanted: '' };
 
 /** How far to thin so that the cup runs in a wanted time, learned from two readings. */
 export function ThinnerToTime({ one }: { readonly one: Cup }) {
   const texts = useSignal(START);
+  const have = useSignal<Have>(
+    useUnits() === 'us' ? { text: '4', unit: 'fl-oz-us' } : { text: '100', unit: 'mL' },
+  );
   return (
     <Section title={WORDS.target}>
       <p>{WORDS.targetText}</p>
@@ -40,25 +46,34 @@ export function ThinnerToTime({ one }: { readonly one: Cup }) {
             problem={fieldProblem(texts.value[field], unit)}
           />
         ))}
+        <TypedField
+          label={WORDS.have}
+          limit={LIMITS.volume}
+          draft={have.value}
+          onDraft={(draft) => {
+            have.value = draft;
+          }}
+        />
       </div>
-      <Answer one={one} texts={texts.value} />
+      <Answer one={one} texts={texts.value} have={have.value} />
     </Section>
   );
 }
 
-function fieldProblem(text: string, unit: '%' | 's' | 'mL'): string | undefined {
+function fieldProblem(text: string, unit: '%' | 's'): string | undefined {
   if (text.trim() === '') return undefined;
-  const limit = unit === '%' ? LIMITS.thinningOfLacquer : LIMITS.volume;
   if (unit === 's') return parseNumber(text) === undefined ? WORDS.notSeconds : undefined;
-  const read = readTyped({ text, unit }, limit);
+  const read = readTyped({ text, unit }, LIMITS.thinningOfLacquer);
   return read.ok ? undefined : read.failure;
 }
 
-function Answer({ one, texts }: { readonly one: Cup; readonly texts: Texts }) {
+function Answer({ one, texts, have }: { readonly one: Cup; readonly texts: Texts; readonly have: Have }) {
+  const units = useUnits();
+  const volume = readTyped(have, LIMITS.volume);
   const filled = FIELDS.every(
     ([field, unit]) => texts[field].trim() !== '' && !fieldProblem(texts[field], unit),
   );
-  if (!filled) return null;
+  if (!filled || !volume.ok) return null;
   const number = (field: Field): number => parseNumber(texts[field]) ?? 0;
   const thinning = (field: Field) => thinnedOfLacquer(number(field) / 100);
   const answer = thinningForTime(
@@ -71,8 +86,8 @@ function Answer({ one, texts }: { readonly one: Cup; readonly texts: Texts }) {
   );
   if (!answer.ok) return <p role="status">{WORDS.failures[answer.failure.kind]}</p>;
   const { thinning: wanted, isExtrapolated } = answer.value;
-  const addMl = thinnerToAdd(number('have'), thinning('second'), wanted);
-  const add = addMl >= 0 ? WORDS.add : WORDS.addLacquer;
+  const addM3 = thinnerToAdd(volume.value, thinning('second'), wanted);
+  const add = addM3 >= 0 ? WORDS.add : WORDS.addLacquer;
   return (
     <div role="status">
       <p class="outcome-figure digits">
@@ -81,7 +96,7 @@ function Answer({ one, texts }: { readonly one: Cup; readonly texts: Texts }) {
           numberWords(wanted.fraction * 100, 0),
         )}
       </p>
-      <p class="digits">{add(numberWords(Math.abs(addMl), 1), texts.have)}</p>
+      <p class="digits">{add(volumeWords(Math.abs(addM3), units), volumeWords(volume.value, units))}</p>
       {isExtrapolated && <p>{WORDS.extrapolated}</p>}
     </div>
   );

@@ -157,6 +157,7 @@ function FromJar({ patch }: Pick<FieldsProps, 'patch'>) {
 }
 
 function Answer({ draft }: { readonly draft: FillDraft }) {
+  const units = useUnits();
   const depthM = said(draft.depth, LIMITS.zoneDepth);
   const areaM2 = areaM2Of(draft);
   const solids = within(draft.solids, 0.1, 65);
@@ -175,7 +176,7 @@ function Answer({ draft }: { readonly draft: FillDraft }) {
       <p class="outcome-figure digits" role="status">
         {WORDS.answer(count)}
       </p>
-      <p class="digits">{WORDS.takes(numberWords(dropFillVolumeM3(chip) * 1e6, 3))}</p>
+      <p class="digits">{WORDS.takes(volumeWords(dropFillVolumeM3(chip), units))}</p>
       <p>{WORDS.rhythm(WORDS.days(Math.ceil(count / 3), Math.ceil(count / 2)))}</p>
     </Section>
   );

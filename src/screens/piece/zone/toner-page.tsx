@@ -7,13 +7,13 @@ import { Button } from '../../../parts/frame/button';
 import { HeadRow } from '../../../parts/frame/head-row';
 import { Notice } from '../../../parts/frame/notice';
 import { Page, Section } from '../../../parts/frame/page';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { TonerShare } from '../../../parts/mix/toner-share';
 import { type TonerState, tonerOn } from '../../../shop/zone/toner';
 import { tonerMix } from '../../../shop/zone/toner-mix';
 import { TONER as WORDS } from '../../../words/piece/toner';
-import { numberWords } from '../../../words/quantities';
+import { volumeWords } from '../../../words/volumes';
 import { usePiece } from '../use-piece';
 import { ReadToner } from './read-toner';
 import { TonerPasses } from './toner-passes';
@@ -45,7 +45,11 @@ export function TonerPage() {
   );
 }
 
+/** Of the mix and of thinner: with what stays in the gun, one pass (common practice, no source). */
+const HALF_OF_EACH_M3 = 10e-6;
+
 function ToGo({ state: { plan } }: { readonly state: TonerState }) {
+  const units = useUnits();
   switch (plan?.kind) {
     case undefined:
       return <p>{WORDS.missing}</p>;
@@ -53,7 +57,7 @@ function ToGo({ state: { plan } }: { readonly state: TonerState }) {
       return (
         <>
           <p class="outcome-figure">{WORDS.toGo(plan.fullPasses, plan.endsWithHalfPass)}</p>
-          {plan.endsWithHalfPass && <p>{WORDS.half}</p>}
+          {plan.endsWithHalfPass && <p>{WORDS.half(volumeWords(HALF_OF_EACH_M3, units))}</p>}
           <p>{WORDS.last}</p>
         </>
       );
@@ -73,11 +77,12 @@ function ToGo({ state: { plan } }: { readonly state: TonerState }) {
 /** What the jar holds: lacquer against what a toner takes, and each dye by drops of its bottle. */
 function InJar({ jar }: { readonly jar: string }) {
   const { shop } = useShop();
+  const units = useUnits();
   const { share, doses } = tonerMix(jar, shop.value);
   return (
     <>
       {doses.map(({ name, volumeM3, drops }) => {
-        const amount = numberWords(volumeM3 * 1e6, 2);
+        const amount = volumeWords(volumeM3, units);
         return (
           <p key={name} class="digits">
             {drops === undefined ? WORDS.dose(name, amount) : WORDS.doseInDrops(name, amount, drops)}
