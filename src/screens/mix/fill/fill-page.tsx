@@ -12,6 +12,7 @@ import { dropFillApplications, dropFillVolumeM3 } from '../../../science/film/dr
 import { jarAmount } from '../../../shop/jar/amount';
 import { AMOUNT_WORDS, FILL_WORDS as WORDS } from '../../../words/mix/tools';
 import { numberWords } from '../../../words/quantities';
+import { volumeWords } from '../../../words/volumes';
 
 const MOUNDS = ['1', '1.25', '1.5'] as const;
 type Mound = (typeof MOUNDS)[number];
