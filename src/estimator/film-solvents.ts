@@ -29,8 +29,6 @@ const BINDING: Partial<Record<SolventId, number>> = {
 export function filmSolvent(id: SolventId): FilmSolvent {
   const facts = solvent(id);
   const { A, B, C } = facts.antoine;
-  const lnA = (A + 5) * Math.LN10;
-  const lnB = B * Math.LN10;
   const molarVolumeM3 = facts.molarMassKgMol / facts.densityKgM3;
   const bySize = (molarVolumeM3 / TOLUENE_MOLAR_VOLUME_M3) ** VOLUME_POWER * (BINDING[id] ?? 1);
   return {
@@ -40,7 +38,6 @@ export function filmSolvent(id: SolventId): FilmSolvent {
     molarMassKgMol: facts.molarMassKgMol,
     latentHeatJMol: facts.latentHeatJMol,
     transferRatio: transferRatio(facts),
-    // Antoine in exponential form: it is asked for at every step.
-    vapourPressurePa: (temperatureK) => Math.exp(lnA - lnB / (temperatureK + C)),
+    vapour: { lnA: (A + 5) * Math.LN10, lnB: B * Math.LN10, cK: C },
   };
 }

@@ -1,8 +1,8 @@
 import { onTestFinished } from 'vitest';
 import { type OpenShop, openShop, type ShopNeeds } from '../../src/actions/shop';
+import type { EstimateRequest } from '../../src/estimator/estimate';
 import { answer } from '../../src/estimator/run/answer';
 import type { WorkerPort } from '../../src/estimator/run/client';
-import type { PlainRequest } from '../../src/estimator/run/plain';
 import { newId } from '../../src/logbook/new-id';
 import { openDatabase } from '../../src/logbook/storage/database';
 import { openStore, type Store } from '../../src/logbook/storage/store';
@@ -16,11 +16,13 @@ export function storeOn(name: string): Store {
 }
 
 /** A worker in the same thread, behind the same structured clone. */
-export function worker(answered: (request: PlainRequest) => ReturnType<typeof answer> = answer): WorkerPort {
+export function worker(
+  answered: (request: EstimateRequest) => ReturnType<typeof answer> = answer,
+): WorkerPort {
   let isEnded = false;
   const port: WorkerPort = {
     postMessage(message) {
-      const request = structuredClone(message) as PlainRequest;
+      const request = structuredClone(message) as EstimateRequest;
       setTimeout(() => {
         if (!isEnded) port.onmessage?.({ data: structuredClone(answered(request)) });
       });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { EstimateRequest } from '../../src/estimator/estimate';
 import { answer } from '../../src/estimator/run/answer';
 import {
   CancelledError,
@@ -6,14 +7,10 @@ import {
   EstimatorError,
   type WorkerPort,
 } from '../../src/estimator/run/client';
-import type { PlainRequest } from '../../src/estimator/run/plain';
 import { HOUR_S, stack } from './stacks';
 
-const history = {
-  ...stack({ coats: 1 }),
-  solvents: ['acetone', 'mek', 'toluene', 'isobutyl-acetate', 'n-butyl-acetate', '2-butoxyethanol'],
-};
-const REQUEST = { history, nowS: HOUR_S, checks: [], whatIf: [] } as unknown as PlainRequest;
+const history = stack({ coats: 1 });
+const REQUEST: EstimateRequest = { history, nowS: HOUR_S, checks: [], whatIf: [] };
 
 /** A worker in the same thread: what crosses is cloned as it would be, and the real handler answers a turn later. */
 function startWorker(
@@ -36,7 +33,7 @@ function startWorker(
 }
 
 const really = (port: WorkerPort, message: unknown) =>
-  port.onmessage?.({ data: structuredClone(answer(message as PlainRequest)) });
+  port.onmessage?.({ data: structuredClone(answer(message as EstimateRequest)) });
 
 test('an estimate crosses the wall and comes back', async () => {
   const { result } = createEstimator(() => startWorker(really)).estimate(REQUEST);

@@ -4,7 +4,6 @@ import type { StackEvent, StackHistory } from '../../src/estimator/history';
 import { known, NotKnownError } from '../../src/estimator/known';
 import { lastWetS, secondsTo } from '../../src/estimator/read-off';
 import { answer } from '../../src/estimator/run/answer';
-import type { PlainRequest } from '../../src/estimator/run/plain';
 import { runEstimate } from '../../src/estimator/run-estimate';
 import { simulate, TooMuchWorkError } from '../../src/estimator/simulate';
 import { toKelvin } from '../../src/units';
@@ -45,8 +44,8 @@ test('a number that is none is named and goes no further', () => {
 });
 
 test('a request with a number that is none is refused at the border', () => {
-  const history = { ...stack({ coats: 1 }), solvents: ['toluene'], sandingK: Number.NaN };
-  const said = answer({ history, nowS: 0, checks: [], whatIf: [] } as unknown as PlainRequest);
+  const history = { ...stack({ coats: 1 }), sandingK: Number.NaN };
+  const said = answer({ history, nowS: 0, checks: [], whatIf: [] });
   expect(said).toMatchObject({
     ok: false,
     why: 'unsolvable',

@@ -71,7 +71,7 @@ function tolueneKept(
     molarMassKgMol: M,
     latentHeatJMol: 0,
     transferRatio: 1,
-    vapourPressurePa: () => p_sat_Pa,
+    vapour: { lnA: Math.log(p_sat_Pa), lnB: 0, cK: 0 },
   };
   const run = {
     dryM: L_um * 1e-6,
@@ -166,7 +166,8 @@ describe.each([
     molarMassKgMol: M,
     latentHeatJMol: 43_900,
     transferRatio: 1,
-    vapourPressurePa: (T: number) => 1664 * Math.exp((-43_900 / 8.314) * (1 / T - 1 / 298.15)),
+    // 1664 Pa at 25 C, and the slope of the latent heat (Clausius and Clapeyron)
+    vapour: { lnA: Math.log(1664) + 43_900 / 8.314 / 298.15, lnB: 43_900 / 8.314, cK: 0 },
   };
   const tg = createTgOf(binder, [solvent]);
   const rows = runFilm(

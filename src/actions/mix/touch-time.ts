@@ -1,5 +1,6 @@
 import { binderOf } from '../../estimator/binders';
 import type { Band } from '../../estimator/estimate';
+import { filmSolvent } from '../../estimator/film-solvents';
 import type { Estimator } from '../../estimator/run/client';
 import type { JarFilm } from '../../shop/jar/film';
 import { toKelvin, umToMetres } from '../../units';
@@ -23,7 +24,7 @@ export async function touchTime(
   const estimate = await estimator.estimate({
     history: {
       binder,
-      solvents: film.solvents.map(({ id }) => id),
+      solvents: film.solvents.map(({ id }) => filmSolvent(id)),
       events: [
         {
           kind: 'coat',

@@ -1,5 +1,4 @@
-import type { Belief, Check } from '../../estimator/estimate';
-import type { PlainRequest } from '../../estimator/run/plain';
+import type { Belief, Check, EstimateRequest } from '../../estimator/estimate';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/jars';
 import type { Piece } from '../../logbook/fold/pieces';
@@ -17,7 +16,7 @@ import { thinnerLast, type WhatIf, warmerFrom } from './what-if';
 
 /** What the estimator is asked, and the instant from which its seconds count. */
 export interface TimedRequest {
-  readonly request: PlainRequest;
+  readonly request: EstimateRequest;
   readonly startMs: number;
 }
 

@@ -1,7 +1,7 @@
+import type { EstimateRequest } from '../../estimator/estimate';
 import { type Estimate, MILESTONES, type Milestone } from '../../estimator/estimate';
 import { type SheetFactors, scaledToSheet, sheetFactors } from '../../estimator/finishes/to-sheet';
 import type { Estimator } from '../../estimator/run/client';
-import type { PlainRequest } from '../../estimator/run/plain';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import { jarFilmAt } from '../../shop/jar/film-at';
@@ -16,7 +16,7 @@ const SHEET_TRANSFER_MS = 1.2e-3;
  */
 export async function movedToSheet(
   estimate: Estimate,
-  request: PlainRequest,
+  request: EstimateRequest,
   piece: Piece,
   shop: Shop,
   estimator: Estimator,
@@ -27,7 +27,7 @@ export async function movedToSheet(
   const jar = newest && shop.jars.get(newest.jar);
   if (!sheet || !coat || !jar) return estimate;
   const times = sheetTimes(sheet, jarFilmAt(jar, newest.atMs, shop).volumeSolids);
-  const alone: PlainRequest = {
+  const alone: EstimateRequest = {
     history: {
       ...request.history,
       events: [{ ...coat, atS: 0, dryM: times.filmDryM ?? coat.dryM }],

@@ -16,9 +16,9 @@ export interface Weighing {
 }
 
 /** A card of foil that was coated beside a piece and is weighed now and then, SI. */
-export interface Card<History = StackHistory> {
+export interface Card {
   /** The film on it, as on a piece; its `panelEffusivity` is that of foil. */
-  readonly history: History;
+  readonly history: StackHistory;
   /** Of all faces that were coated. */
   readonly areaM2: number;
   readonly bareKg: number;
@@ -27,6 +27,11 @@ export interface Card<History = StackHistory> {
   readonly weighings: readonly Weighing[];
   /** Moments, rising, for which the weight is to be told. */
   readonly lookAtS?: readonly number[];
+}
+
+/** A card that is to be weighed up, as the worker is asked. */
+export interface CardRequest {
+  readonly card: Card;
 }
 
 /** What it is to weigh at a moment, as is believed now. */

@@ -8,7 +8,12 @@ import { warmFor } from './warm-for';
 import { weighCard } from './weigh-card';
 
 /** A card that is yet to be made. */
-export type CardPlan<History = StackHistory> = Pick<Card<History>, 'history' | 'areaM2' | 'divisionKg'>;
+export type CardPlan = Pick<Card, 'history' | 'areaM2' | 'divisionKg'>;
+
+/** The plan of a card, as the worker is asked. */
+export interface CardPlanRequest {
+  readonly plan: CardPlan;
+}
 
 /** Factor of the band either way after weighings of a card as usual. */
 export interface CardForetold {

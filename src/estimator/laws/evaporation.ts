@@ -9,8 +9,12 @@ export interface Volatile {
   readonly latentHeatJMol: number;
   /** Mass transfer coefficient relative to n-butyl acetate: (ratio of diffusivities in air)^(2/3). */
   readonly transferRatio: number;
-  readonly vapourPressurePa: (temperatureK: number) => number;
+  /** Antoine's law in exponential form, for it is asked at every step: psat = exp(lnA - lnB/(T + cK)), Pa and K. */
+  readonly vapour: { readonly lnA: number; readonly lnB: number; readonly cK: number };
 }
+
+const vapourPressure = ({ vapour: { lnA, lnB, cK } }: Volatile, temperatureK: number): number =>
+  Math.exp(lnA - lnB / (temperatureK + cK));
 
 /** What the film gets its heat from as solvent cools it. */
 export interface HeatSource {
@@ -52,7 +56,7 @@ export function evaporation(
     let cooling = 0;
     for (let i = 0; i < solvents.length; i++) {
       const solvent = solvents[i] as Volatile;
-      const vapourMolM3 = solvent.vapourPressurePa(temperatureK) / (GAS_CONSTANT * temperatureK);
+      const vapourMolM3 = vapourPressure(solvent, temperatureK) / (GAS_CONSTANT * temperatureK);
       const moles = transferMS * solvent.transferRatio * vapourMolM3 * (wetnessFactor[i] as number);
       conductance[i] = (moles * solvent.molarMassKgMol) / solvent.densityKgM3;
       cooling += moles * (surface[i] as number) * solvent.latentHeatJMol;

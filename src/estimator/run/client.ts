@@ -1,7 +1,6 @@
-import type { CardReading } from '../card/card';
-import type { CardForetold } from '../card/foretell';
-import type { Estimate } from '../estimate';
-import type { PlainCardPlan, PlainCardRequest, PlainRequest } from './plain';
+import type { CardReading, CardRequest } from '../card/card';
+import type { CardForetold, CardPlanRequest } from '../card/foretell';
+import type { Estimate, EstimateRequest } from '../estimate';
 
 /** The part of a Worker that is needed here. */
 export interface WorkerPort {
@@ -44,11 +43,11 @@ export type LookEvery = (look: () => void) => () => void;
 const MOST_LOOKS = 15;
 
 export interface Estimator {
-  estimate(request: PlainRequest): Asked<Estimate>;
+  estimate(request: EstimateRequest): Asked<Estimate>;
   /** What the weighings of a test card say. */
-  weigh(request: PlainCardRequest): Asked<CardReading>;
+  weigh(request: CardRequest): Asked<CardReading>;
   /** What a test card that is yet to be made can tell. */
-  foretell(request: PlainCardPlan): Asked<CardForetold>;
+  foretell(request: CardPlanRequest): Asked<CardForetold>;
 }
 
 /** An answer that is on its way. */
@@ -59,7 +58,7 @@ interface Asked<Value> {
 type Done = Extract<Answer, { ok: true }>;
 
 interface Job {
-  readonly request: PlainRequest | PlainCardRequest | PlainCardPlan;
+  readonly request: EstimateRequest | CardRequest | CardPlanRequest;
   readonly resolve: (done: Done) => void;
   readonly reject: (reason: Error) => void;
 }

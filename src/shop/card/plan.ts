@@ -1,4 +1,4 @@
-import type { PlainCardPlan } from '../../estimator/run/plain';
+import type { CardPlanRequest } from '../../estimator/card/foretell';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat } from '../../logbook/fold/pieces';
 import { fail, type Result, succeed } from '../../result';
@@ -17,7 +17,7 @@ const GAP_MS = 2 * HOUR_S * 1000;
 const USUAL = { by: 'wet', wetFilm: { si: umToMetres(85), typed: { text: '85', unit: 'um' } } } as const;
 
 /** What the worker is asked before a card is made: three coats like the last one on its piece, or from the jar filled last. */
-export function cardPlan(draft: CardDraft, shop: Shop, nowMs: number): Result<PlainCardPlan, HistoryFault> {
+export function cardPlan(draft: CardDraft, shop: Shop, nowMs: number): Result<CardPlanRequest, HistoryFault> {
   const last = shop.pieces.get(draft.pieceId ?? '')?.coats.findLast(({ how }) => how !== 'flash');
   const jar = last?.jar ?? [...shop.jars.values()].findLast(({ emptiedMs }) => emptiedMs === undefined)?.id;
   if (jar === undefined) return fail({ kind: 'unknown-jar' });

@@ -1,7 +1,6 @@
-import type { Weighing } from '../../estimator/card/card';
+import type { CardRequest, Weighing } from '../../estimator/card/card';
 import { warmFor } from '../../estimator/card/warm-for';
 import type { AirSpan } from '../../estimator/history';
-import type { PlainCardRequest } from '../../estimator/run/plain';
 import type { Shop } from '../../logbook/fold/fold';
 import { type Result, succeed } from '../../result';
 import { DAY_S, HOUR_S } from '../../units';
@@ -10,7 +9,7 @@ import { type HistoryFault, stackHistory, type TimedHistory } from '../stack/his
 import { asPiece, type CardWeighing, counted, type TestCard } from './cards';
 
 /** What the worker is asked about a card, and the instant from which its seconds count. */
-export interface TimedCardRequest extends PlainCardRequest {
+export interface TimedCardRequest extends CardRequest {
   readonly startMs: number;
 }
 

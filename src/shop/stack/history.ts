@@ -1,6 +1,6 @@
 import { binderOf } from '../../estimator/binders';
-import type { AirSpan } from '../../estimator/history';
-import type { PlainHistory } from '../../estimator/run/plain';
+import { filmSolvent } from '../../estimator/film-solvents';
+import type { AirSpan, StackHistory } from '../../estimator/history';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import { fail, type Result, succeed } from '../../result';
@@ -14,7 +14,7 @@ import { type CoatFromJar, solventsOf, stackEvents } from './stack-events';
 
 /** The history of a stack, and the instant from which its seconds count. */
 export interface TimedHistory {
-  readonly history: PlainHistory;
+  readonly history: StackHistory;
   readonly startMs: number;
 }
 
@@ -48,7 +48,7 @@ export function stackHistory(piece: Piece, stock: Stock): Result<TimedHistory, H
 }
 
 /** What of a history does not hang on the air. */
-export type Stack = Pick<PlainHistory, 'binder' | 'solvents' | 'events' | 'openBaseM'>;
+export type Stack = Pick<StackHistory, 'binder' | 'solvents' | 'events' | 'openBaseM'>;
 
 /** What was laid on a piece and sanded off it. */
 export function stackOf(
@@ -66,7 +66,10 @@ export function stackOf(
   const solvents = solventsOf(coats.value);
   const openBaseM = openBase(piece);
   const events = stackEvents(piece, coats.value, solvents, openBaseM);
-  return succeed({ startMs: first.coat.atMs, stack: { binder, solvents, events, openBaseM } });
+  return succeed({
+    startMs: first.coat.atMs,
+    stack: { binder, solvents: solvents.map(filmSolvent), events, openBaseM },
+  });
 }
 
 function coatsFromJars(

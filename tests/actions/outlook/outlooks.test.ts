@@ -2,10 +2,10 @@ import 'fake-indexeddb/auto';
 import { describe, expect, test, vi } from 'vitest';
 import { lawOutlook } from '../../../src/actions/outlook/law-outlook';
 import type { OpenShop } from '../../../src/actions/shop';
+import type { EstimateRequest } from '../../../src/estimator/estimate';
 import { type Belief, type Estimate, MILESTONES } from '../../../src/estimator/estimate';
 import { answer } from '../../../src/estimator/run/answer';
 import type { Answer, WorkerPort } from '../../../src/estimator/run/client';
-import type { PlainRequest } from '../../../src/estimator/run/plain';
 import type { Jar } from '../../../src/logbook/fold/jars';
 import type { Piece } from '../../../src/logbook/fold/pieces';
 import { aShop, done, NOW_MS, newName, storeOn, worker } from '../a-shop';
@@ -23,7 +23,7 @@ const JAR = {
 } as const;
 
 /** An estimate that only says how many coats it is of. */
-const estimateOf = ({ history }: PlainRequest, learned: Belief = { mean: 0, spread: 0.7 }): Answer => ({
+const estimateOf = ({ history }: EstimateRequest, learned: Belief = { mean: 0, spread: 0.7 }): Answer => ({
   ok: true,
   estimate: {
     now: { dryM: history.events.length },
@@ -34,11 +34,11 @@ const estimateOf = ({ history }: PlainRequest, learned: Belief = { mean: 0, spre
 
 /** A shop whose worker notes what it is asked. */
 async function watched(
-  answered: (request: PlainRequest) => Answer = estimateOf,
+  answered: (request: EstimateRequest) => Answer = estimateOf,
   restMs = 0,
   startWorker?: () => WorkerPort,
 ) {
-  const asked: PlainRequest[] = [];
+  const asked: EstimateRequest[] = [];
   let nowMs = NOW_MS;
   const ticks: (() => void)[] = [];
   const open = await aShop({
@@ -196,7 +196,7 @@ describe('an outlook', () => {
     const { open } = await watched(({ history }) =>
       history.events.length > 1
         ? { ok: false, why: 'too-thick', message: 'no' }
-        : estimateOf({ history } as PlainRequest),
+        : estimateOf({ history } as EstimateRequest),
     );
     const { piece, coat } = await pieceWithCoat(open);
     await ready(open, piece);

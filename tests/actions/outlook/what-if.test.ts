@@ -1,15 +1,16 @@
 import { expect, test } from 'vitest';
 import { thinnerLast, warmerFrom } from '../../../src/actions/outlook/what-if';
 import { binderOf } from '../../../src/estimator/binders';
+import { filmSolvent } from '../../../src/estimator/film-solvents';
+import type { StackHistory } from '../../../src/estimator/history';
 import type { Binder } from '../../../src/estimator/laws/lacquer';
-import type { PlainHistory } from '../../../src/estimator/run/plain';
 
 const span = (fromS: number, temperatureK: number) => ({ fromS, temperatureK, transferMS: 1.2e-3 });
 const coat = (atS: number, dryM: number) =>
   ({ kind: 'coat', atS, dryM, wetness: [4], pigment: 0, passage: 1 }) as const;
-const HISTORY: PlainHistory = {
+const HISTORY: StackHistory = {
   binder: binderOf('nitrocellulose') as Binder,
-  solvents: ['toluene'],
+  solvents: [filmSolvent('toluene')],
   events: [coat(0, 12e-6), coat(7200, 15e-6), { kind: 'sand', atS: 90_000, removedM: 2e-6 }],
   air: [span(0, 294), span(100, 289), span(200, 294)],
   openBaseM: 0,

@@ -118,7 +118,7 @@ describe('the demo shop', () => {
     expect(daysAfterLast(level.earliestS)).toBeLessThan(28);
     expect(rubOut.likelyS).toBeGreaterThan(level.likelyS);
     expect(startMs + level.likelyS * 1000).toBeGreaterThan(nowMs);
-    expect(request.whatIf.map(({ name }) => name)).toEqual([
+    expect(request.whatIf?.map(({ name }) => name)).toEqual([
       'warmer',
       'cooler',
       'thinner-coats',

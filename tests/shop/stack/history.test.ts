@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { binderOf } from '../../../src/estimator/binders';
+import { filmSolvent } from '../../../src/estimator/film-solvents';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
+import type { SolventId } from '../../../src/science/solvents/solvents';
 import { stackHistory } from '../../../src/shop/stack/history';
 import { DAY_1_MS, entry, fillJar, id, layCoat, PIECE, strike } from '../../logbook/entries';
 
@@ -79,9 +81,8 @@ describe('what was done', () => {
     };
     const [first, second] = history.events;
     if (first?.kind !== 'coat' || second?.kind !== 'coat') throw new Error('two coats expected');
-    expect(Object.fromEntries(history.solvents.map((name, i) => [name, first.wetness[i]]))).toEqual(
-      Object.fromEntries(Object.entries(expected).map(([name, u]) => [name, expect.closeTo(u, 9)])),
-    );
+    expect(history.solvents).toEqual((Object.keys(expected) as SolventId[]).map(filmSolvent));
+    expect(first.wetness).toEqual(Object.values(expected).map((u) => expect.closeTo(u, 9)));
     expect([first.dryM, first.passage, first.pigment]).toEqual([expect.closeTo(22e-6, 12), 1, 0]);
     expect([second.dryM, second.atS]).toEqual([expect.closeTo(11e-6, 12), 7200]);
   });
