@@ -54,7 +54,7 @@ if (isAll || process.argv.includes('--hub')) {
     if (!isInstalled || still.length > 0) {
       stop(
         `This needs ${wanted.map(({ name }) => name).join(', ')}. On Debian, as root: apt-get install ` +
-          `${packages.join(' ')}. Or name one that is installed: CHROMIUM_PATH=/path FIREFOX_PATH=/path NATS_SERVER_PATH=/path npm test`,
+          `${packages.join(' ')}. Or name one that is installed: ${isAll ? 'CHROMIUM_PATH=/path FIREFOX_PATH=/path NATS_SERVER_PATH=/path npm test' : 'NATS_SERVER_PATH=/path npm run hub'}`,
       );
     }
   }

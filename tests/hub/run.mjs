@@ -59,7 +59,7 @@ function readOptions() {
 /** The packages, the built app and the engine, where they are missing. */
 function prepare() {
   const run = (command, ...args) => spawnSync(command, args, { stdio: 'inherit' }).status === 0;
-  if (!run('node', 'tests/prepare.mjs', '--hub')) process.exit(1);
+  if (!run(process.execPath, 'tests/prepare.mjs', '--hub')) process.exit(1);
   if (!existsSync('dist/service-worker.js') && !run('npx', 'vite', 'build'))
     stop('The app could not be built.');
 }
