@@ -84,7 +84,7 @@ export async function restore(on: Page, backup: string): Promise<void> {
   await on
     .locator('input[type=file]')
     .setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer: Buffer.from(backup) });
-  await on.getByText(/entries restored/).waitFor();
+  await on.getByText(/entr(y|ies) restored/).waitFor();
 }
 
 /** Starts a piece by touch. */
