@@ -1,12 +1,9 @@
-import type { BrowserContextOptions } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { goTo, openApp, page } from './app';
-import { MOBILE } from './browser';
+import { goTo, page } from './app';
+import { lookAtEach, MANY_SCREENS, openDemo } from './each-screen';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, unfoldAll } from './on-screen';
 
-// Every screen that can be reached in the demo shop, one of each kind, held to what every screen must be.
-const MANY_SCREENS = 80;
+// Every screen that can be reached in the demo shop, held to what every screen must be.
 
 /** A way in which the same screen is seen; the walk goes once, and each screen is turned about on the spot. */
 interface Look {
@@ -23,36 +20,6 @@ const LOOKS: readonly Look[] = [
 ];
 // 200 % zoom of a small window.
 const ZOOMED: Look = { name: '320 wide', colorScheme: 'light', width: 320, textPercent: 100 };
-
-/** The kind of a screen: its address without ids, so that one of each is looked at. */
-const kindOf = (hash: string): string =>
-  hash.replace(/[0-9a-f]{8}-[0-9a-f-]{27}/g, '*').replace(/([?&][^=]+=)[^&]*/g, '$1*');
-
-async function openDemo(options: BrowserContextOptions = {}): Promise<void> {
-  await openApp({ ...MOBILE, deviceScaleFactor: 1, ...options }); // fewer pixels to paint, the same page
-  await button(/demo shop/)
-    .first()
-    .tap();
-  await page.locator('.piece-row .wait-bar').first().waitFor();
-}
-
-/**
- * Follows every link and looks at one of each kind of screen; gives the kinds. It sets out from the plan, where a link leads to a
- * piece that has one: the page of another piece looks the same by its address, and leads nowhere further.
- */
-async function lookAtEach(look: (kind: string) => Promise<void>): Promise<readonly string[]> {
-  const found = new Map<string, string>([['#/plan', '#/plan']]);
-  for (const [kind, hash] of found) {
-    await goTo(hash);
-    await unfoldAll();
-    await look(kind);
-    const links = await page
-      .locator('a[href^="#/"]')
-      .evaluateAll((all) => all.map((link) => link.getAttribute('href') ?? ''));
-    for (const link of links) if (!found.has(kindOf(link))) found.set(kindOf(link), link);
-  }
-  return [...found.keys()];
-}
 
 async function turnTo({ colorScheme, width, textPercent }: Look): Promise<void> {
   await page.setViewportSize({ width, height: width < 390 ? 640 : 844 });

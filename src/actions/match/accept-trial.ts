@@ -2,7 +2,7 @@ import type { Match } from '../../logbook/fold/matches';
 import { type Result, succeed } from '../../result';
 import { hidingFilmUm } from '../../shop/colour/hides';
 import { contentOf, partsOf } from '../../shop/colour/jar-content';
-import { RECIPE_FROM_MATCH } from '../../words/match/match';
+import { RECIPE_FROM_MATCH } from '../../words/match/trial';
 import { type ActionNeeds, log, type Said } from '../log';
 import { writeRecipe } from '../mix/recipe';
 import type { Refused } from '../refused';

@@ -5,7 +5,7 @@ import { quantity } from '../../logbook/typed';
 import { impossiblePart } from '../../science/colour/lab';
 import { type FarReading, farReading } from '../../shop/colour/far-reading';
 import { labOf } from '../../shop/colour/lab-of';
-import { READ_PROBLEMS } from '../../words/match/match';
+import { READ_PROBLEMS } from '../../words/match/read';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseWith } from '../mix/mix-refused';
 

@@ -1,5 +1,5 @@
 import { hidingOf } from '../../shop/colour/hides';
-import { HIDING_PROBLEMS } from '../../words/match/match';
+import { HIDING_PROBLEMS } from '../../words/match/tools';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseWith } from '../mix/mix-refused';
 

@@ -2,7 +2,7 @@ import { fail, type Result, succeed } from '../../result';
 import { type FileReading, parseReadingFile } from '../../science/colour/readings/reading-files';
 import type { White } from '../../science/colour/white-points';
 import { isSpectral } from '../../shop/colour/lab-of';
-import { FILE_PROBLEMS, fileLine } from '../../words/match/match';
+import { FILE_PROBLEMS, fileLine } from '../../words/match/read';
 import type { ReadingSaid } from './read-colour';
 
 /** A reading out of a file, to be chosen from. */

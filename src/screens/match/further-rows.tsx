@@ -5,13 +5,8 @@ import { shiftOf } from '../../shop/colour/aim';
 import { hidingFilmUm } from '../../shop/colour/hides';
 import { knownTinters } from '../../shop/colour/model';
 import { umToMetres } from '../../units';
-import {
-  HIDING_WORDS,
-  SHIFT_WORDS,
-  TINTER_WORDS,
-  TONER_WORDS,
-  MATCH_WORDS as WORDS,
-} from '../../words/match/match';
+import { MATCH_WORDS as WORDS } from '../../words/match/match';
+import { HIDING_WORDS, SHIFT_WORDS, TINTER_WORDS, TONER_WORDS } from '../../words/match/tools';
 import { filmWords } from '../../words/quantities';
 import { signedText } from './colour-text';
 import { type OfMatch, useMatches } from './use-match';

@@ -1,6 +1,6 @@
 import type { Lab } from '../../science/colour/lab';
 import { labToHex } from '../../shop/colour/screen-colour';
-import { STAND_WORDS as WORDS } from '../../words/match/match';
+import { STAND_WORDS as WORDS } from '../../words/match/next';
 import { labText } from './colour-text';
 
 /** Target and sample side by side, edge to edge; labelled as what it is. */

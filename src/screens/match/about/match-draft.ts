@@ -7,7 +7,7 @@ import { LIMITS } from '../../../logbook/limits';
 import type { Quantity } from '../../../logbook/typed';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import type { White } from '../../../science/colour/white-points';
-import { FORM_WORDS as WORDS } from '../../../words/match/match';
+import { FORM_WORDS as WORDS } from '../../../words/match/form';
 
 export type UsualName = (typeof USUAL_NAMES)[number];
 export const NEW_BASE = 'new';

@@ -13,7 +13,8 @@ import { fromHere, linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { WHITE_POINTS, type White } from '../../../science/colour/white-points';
-import { lightWords, MATCH_WORDS, FORM_WORDS as WORDS } from '../../../words/match/match';
+import { FORM_WORDS as WORDS } from '../../../words/match/form';
+import { lightWords, MATCH_WORDS } from '../../../words/match/match';
 import type { OfMatch } from '../use-match';
 import {
   candidates,

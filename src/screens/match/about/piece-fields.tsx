@@ -4,7 +4,7 @@ import { Choice } from '../../../parts/fields/choice';
 import { SelectField } from '../../../parts/fields/select-field';
 import { TextField } from '../../../parts/fields/text-field';
 import { useShop } from '../../../parts/frame/shop-context';
-import { FORM_WORDS as WORDS } from '../../../words/match/match';
+import { FORM_WORDS as WORDS } from '../../../words/match/form';
 import { PIECE_FORM } from '../../../words/piece/piece';
 import { type FormPart, NEW_PIECE, NO_PIECE, openPieces } from './match-draft';
 

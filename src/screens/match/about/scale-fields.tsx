@@ -3,7 +3,7 @@ import { Choice } from '../../../parts/fields/choice';
 import { SelectField } from '../../../parts/fields/select-field';
 import { TypedField } from '../../../parts/fields/typed-field';
 import { useShop } from '../../../parts/frame/shop-context';
-import { FORM_WORDS as WORDS } from '../../../words/match/match';
+import { FORM_WORDS as WORDS } from '../../../words/match/form';
 import { clears, type FormPart, NEW_BASE, NEW_CLEAR, whiteBases } from './match-draft';
 
 /** What the mix is weighed from, and how finely. */

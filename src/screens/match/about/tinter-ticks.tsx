@@ -2,7 +2,7 @@ import type { Match } from '../../../logbook/fold/matches';
 import { USUAL_NAMES } from '../../../logbook/kinds/match';
 import { SelectField } from '../../../parts/fields/select-field';
 import { useShop } from '../../../parts/frame/shop-context';
-import { FORM_WORDS as WORDS } from '../../../words/match/match';
+import { FORM_WORDS as WORDS } from '../../../words/match/form';
 import { Ticks } from '../ticks';
 import { type Candidate, candidates, type FormPart, likeOf, type UsualName, usualOf } from './match-draft';
 

@@ -6,7 +6,7 @@ import { linkTo } from '../../../parts/frame/route';
 import { passDensity, planToner, type TonerPlan } from '../../../science/pigment/dye-toner';
 import { setsOf, targetOf, toleranceOf } from '../../../shop/colour/aim';
 import { isFirm, readSurface, type Surface } from '../../../shop/colour/surface';
-import { TONER_WORDS as WORDS } from '../../../words/match/match';
+import { TONER_WORDS as WORDS } from '../../../words/match/tools';
 import { differenceText, labText } from '../colour-text';
 import { ReadingSets } from '../reading/reading-sets';
 import type { OfMatch } from '../use-match';

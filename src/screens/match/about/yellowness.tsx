@@ -1,6 +1,6 @@
 import { type Lab, labToXyz } from '../../../science/colour/lab';
 import { hasYellowness, yellownessE313 } from '../../../science/colour/yellowness';
-import { TRIAL_WORDS as WORDS } from '../../../words/match/match';
+import { TRIAL_WORDS as WORDS } from '../../../words/match/trial';
 
 interface YellownessProps {
   readonly sample: Lab;

@@ -3,7 +3,7 @@ import { LineChart } from '../../../parts/time/line-chart';
 import { HIDING_CONTRAST_RATIO } from '../../../science/pigment/hiding';
 import type { Hiding } from '../../../shop/colour/hides';
 import { umToMetres } from '../../../units';
-import { HIDING_WORDS as WORDS } from '../../../words/match/match';
+import { HIDING_WORDS as WORDS } from '../../../words/match/tools';
 import { filmWords, numberWords } from '../../../words/quantities';
 
 const STEPS = 24;

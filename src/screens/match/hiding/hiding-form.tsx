@@ -8,7 +8,7 @@ import { type Draft, draftProblem, TypedField } from '../../../parts/fields/type
 import { useForm } from '../../../parts/fields/use-form';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { HIDING_WORDS as WORDS } from '../../../words/match/match';
+import { HIDING_WORDS as WORDS } from '../../../words/match/tools';
 import type { OfMatch } from '../use-match';
 
 const FIELDS = ['blackCard', 'blackCoated', 'whiteCard', 'whiteCoated'] as const;

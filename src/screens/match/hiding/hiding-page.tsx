@@ -7,7 +7,7 @@ import { hides } from '../../../shop/colour/hides';
 import { jarFilmAt } from '../../../shop/jar/film-at';
 import { dryFilmM } from '../../../shop/stack/stack-events';
 import { metresToUm, umToMetres } from '../../../units';
-import { HIDING_WORDS as WORDS } from '../../../words/match/match';
+import { HIDING_WORDS as WORDS } from '../../../words/match/tools';
 import { filmWords } from '../../../words/quantities';
 import type { OfMatch } from '../use-match';
 import { HidingChart } from './hiding-chart';

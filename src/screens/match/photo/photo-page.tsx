@@ -7,7 +7,7 @@ import { Button } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';
 import { Page } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
-import { COLOUR_PHOTO_WORDS as WORDS } from '../../../words/match/match';
+import { COLOUR_PHOTO_WORDS as WORDS } from '../../../words/match/colour-photo';
 import { PHOTO_FAULTS } from '../../../words/match/photo';
 import { type ReadOf, readOf } from '../reading/read-of';
 import { useDesk } from '../trial/use-advice';

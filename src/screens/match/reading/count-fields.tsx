@@ -3,7 +3,7 @@ import { COUNTS } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
 import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
-import { READ_WORDS as WORDS } from '../../../words/match/match';
+import { READ_WORDS as WORDS } from '../../../words/match/read';
 
 /** Four coats are the usual clear over a repair of colour. Common practice, no source. */
 const USUAL_CLEARS = '4';

@@ -3,7 +3,8 @@ import type { Match } from '../../../logbook/fold/matches';
 import { SelectField } from '../../../parts/fields/select-field';
 import { Notice } from '../../../parts/frame/notice';
 import type { FarReading } from '../../../shop/colour/far-reading';
-import { MATCH_WORDS, READ_WORDS as WORDS } from '../../../words/match/match';
+import { MATCH_WORDS } from '../../../words/match/match';
+import { READ_WORDS as WORDS } from '../../../words/match/read';
 import { differenceText, labText } from '../colour-text';
 import type { ReadOf } from './read-of';
 

@@ -5,7 +5,8 @@ import type { Match } from '../../../logbook/fold/matches';
 import { Notice } from '../../../parts/frame/notice';
 import type { Result } from '../../../result';
 import { labOf, type ReadingValue } from '../../../shop/colour/lab-of';
-import { lightWords, READ_WORDS as WORDS } from '../../../words/match/match';
+import { lightWords } from '../../../words/match/match';
+import { READ_WORDS as WORDS } from '../../../words/match/read';
 import { Ticks } from '../ticks';
 import type { ReadDrafts } from './use-read-drafts';
 

@@ -1,7 +1,8 @@
 import type { Match } from '../../../logbook/fold/matches';
 import { SelectField } from '../../../parts/fields/select-field';
 import { WHITE_POINTS, type White } from '../../../science/colour/white-points';
-import { lightWords, READ_WORDS as WORDS } from '../../../words/match/match';
+import { lightWords } from '../../../words/match/match';
+import { READ_WORDS as WORDS } from '../../../words/match/read';
 import type { ReadDrafts } from './use-read-drafts';
 
 const LIGHTS = (Object.keys(WHITE_POINTS) as White[]).map((value) => ({ value, label: lightWords(value) }));

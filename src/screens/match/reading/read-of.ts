@@ -1,7 +1,8 @@
 import type { ColourSaid } from '../../../actions/match/read-colour';
 import type { Match } from '../../../logbook/fold/matches';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { MATCH_WORDS, READ_WORDS as WORDS } from '../../../words/match/match';
+import { MATCH_WORDS } from '../../../words/match/match';
+import { READ_WORDS as WORDS } from '../../../words/match/read';
 
 // What is read on a piece itself is read where its toner is.
 type As = Exclude<ColourSaid['of']['as'], 'on-piece'>;

@@ -5,7 +5,7 @@ import { impossiblePart } from '../../../science/colour/lab';
 import { meanReading } from '../../../science/colour/readings/readings';
 import { hexToLab } from '../../../shop/colour/screen-colour';
 import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
-import { READ_PROBLEMS, READ_WORDS as WORDS } from '../../../words/match/match';
+import { READ_PROBLEMS, READ_WORDS as WORDS } from '../../../words/match/read';
 import { differenceText, labText } from '../colour-text';
 import { BLANK_ROW, type How, partProblem, type RowDraft, rowLab } from './read-draft';
 import type { ReadDrafts } from './use-read-drafts';

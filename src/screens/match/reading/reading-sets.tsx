@@ -3,7 +3,9 @@ import { Button } from '../../../parts/frame/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { undoWithToast } from '../../../parts/frame/undo';
 import { labOf } from '../../../shop/colour/lab-of';
-import { lightWords, READ_WORDS, TRIAL_WORDS as WORDS } from '../../../words/match/match';
+import { lightWords } from '../../../words/match/match';
+import { READ_WORDS } from '../../../words/match/read';
+import { TRIAL_WORDS as WORDS } from '../../../words/match/trial';
 import { whenWords } from '../../../words/times';
 import { labText } from '../colour-text';
 

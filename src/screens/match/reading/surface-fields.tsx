@@ -5,7 +5,7 @@ import { TimeField } from '../../../parts/fields/time-field';
 import { TypedField } from '../../../parts/fields/typed-field';
 import type { Form } from '../../../parts/fields/use-form';
 import type { useTime } from '../../../parts/fields/use-time';
-import { READ_WORDS as WORDS } from '../../../words/match/match';
+import { READ_WORDS as WORDS } from '../../../words/match/read';
 import { ClearFields, CountField } from './count-fields';
 import type { ReadOf } from './read-of';
 import type { ReadDrafts } from './use-read-drafts';

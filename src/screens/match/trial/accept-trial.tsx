@@ -6,7 +6,7 @@ import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { jarsOfMatch } from '../../../shop/colour/jars-of-match';
-import { TRIAL_WORDS as WORDS } from '../../../words/match/match';
+import { TRIAL_WORDS as WORDS } from '../../../words/match/trial';
 
 interface OfTrial {
   readonly match: Match;

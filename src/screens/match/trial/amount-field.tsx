@@ -7,7 +7,8 @@ import { draftProblem } from '../../../parts/fields/typed-field';
 import { COARSE_UNCERTAINTY, weighingUncertainty } from '../../../science/mixing/weighing';
 import { FORM_SHARE, type Form, toWeigh } from '../../../science/pigment/weighing';
 import { formsOf } from '../../../shop/colour/advice';
-import { NEXT_WORDS, MIX_WORDS as WORDS } from '../../../words/match/match';
+import { NEXT_WORDS } from '../../../words/match/next';
+import { MIX_WORDS as WORDS } from '../../../words/match/trial';
 import { percentWords } from '../../../words/quantities';
 import { gramsText } from '../colour-text';
 

@@ -16,7 +16,7 @@ import { JarFields, useJarDraft } from '../../../parts/mix/jar-fields';
 import { LackingFields, useLacking } from '../../../parts/mix/lacking-fields';
 import { batchMassKg } from '../../../science/mixing/ingredient';
 import { lackingIn } from '../../../shop/recipe/lacking';
-import { TRIAL_JAR_WORDS as WORDS } from '../../../words/match/match';
+import { TRIAL_JAR_WORDS as WORDS } from '../../../words/match/trial';
 import { JAR_FORM } from '../../../words/mix/jar';
 import { gramsText } from '../colour-text';
 import { NotHere, type OfMatch, pathOfPage } from '../use-match';

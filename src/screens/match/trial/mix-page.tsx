@@ -10,7 +10,8 @@ import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { NEXT_WORDS, MIX_WORDS as WORDS } from '../../../words/match/match';
+import { NEXT_WORDS } from '../../../words/match/next';
+import { MIX_WORDS as WORDS } from '../../../words/match/trial';
 import { type OfMatch, useNames } from '../use-match';
 import { type AmountDraft, AmountField } from './amount-field';
 

@@ -1,7 +1,7 @@
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import type { Advice } from '../../../shop/colour/advice';
-import { NEXT_WORDS as WORDS } from '../../../words/match/match';
+import { NEXT_WORDS as WORDS } from '../../../words/match/next';
 import { numberWords, percentWords } from '../../../words/quantities';
 
 interface StrengthsProps {
