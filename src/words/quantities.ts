@@ -36,9 +36,12 @@ export const lowestWords = (kelvin: number, units: UnitSystem): string =>
     ? `${Math.ceil((celsiusToFahrenheit(toCelsius(kelvin)) - 0.01) / 5) * 5} °F`
     : temperatureWords(kelvin, units);
 
-/** A difference of temperature in kelvin as "8 K" or, in US units, "14 °F". */
-export const differenceWords = (kelvin: number, units: UnitSystem): string =>
-  units === 'us' ? `${numberWords((kelvin * 9) / 5, 0)} °F` : `${numberWords(kelvin, 0)} K`;
+const TENTHS_BELOW = 10; // degrees: there a tenth may decide
+/** A difference of temperature in kelvin as "8.3 °C" or, in US units, "15 °F". */
+export function differenceWords(kelvin: number, units: UnitSystem): string {
+  const degrees = units === 'us' ? (kelvin * 9) / 5 : kelvin;
+  return `${numberWords(degrees, Math.abs(degrees) < TENTHS_BELOW ? 1 : 0)} °${units === 'us' ? 'F' : 'C'}`;
+}
 
 /** A fraction as "48 %". */
 export const percentWords = (fraction: number, decimals = 0): string =>

@@ -42,7 +42,7 @@ describe('the air', () => {
     expect(await page.locator('.margin-value').textContent()).toBe('1.2 K');
     await page.getByText('Do not coat').waitFor();
     await page
-      .getByText('Let the piece warm to the room: 4.2 K above the dew point. Still: blush likely.')
+      .getByText('Let the piece warm to the room: 4.2 °C above the dew point. Still: blush likely.')
       .waitFor();
     await page.reload();
     await page.getByText('Do not coat').waitFor();
@@ -55,7 +55,7 @@ describe('the air', () => {
     await field('By night').fill('16');
     await field('Humidity by day').fill('60');
     await button('Set the forecast').tap();
-    await page.getByText('By day, from 07:00, the forecast gives 8.4 K above the dew point.').waitFor();
+    await page.getByText('By day, from 07:00, the forecast gives 8.4 °C above the dew point.').waitFor();
   });
 
   test('Fahrenheit is kept as typed, and undo takes the reading back', async () => {

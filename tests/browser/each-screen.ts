@@ -39,7 +39,7 @@ export async function lookAtEach(look: (kind: string) => Promise<void>): Promise
 }
 
 /** Opens every section that stands as one line, so that what lies in it is looked at too. */
-const unfoldAll = (): Promise<void> =>
-  page.locator('.fold > details').evaluateAll((all) => {
+export const unfoldAll = (): Promise<void> =>
+  page.locator('details').evaluateAll((all) => {
     for (const details of all) (details as HTMLDetailsElement).open = true;
   });

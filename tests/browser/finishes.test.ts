@@ -104,7 +104,7 @@ describe('what may be two numbers', () => {
     );
     await field('Area').fill('0.5');
     await section('Buy')
-      .getByText(/^\d+ 400 mL spray cans?$/)
+      .getByText(/^\d+ spray cans? of 400 mL \(13.5 fl oz\)$/)
       .waitFor();
   });
 });

@@ -17,8 +17,10 @@ test.each([
   { words: temperatureWords(294.15, 'metric'), expected: '21 °C' },
   { words: temperatureWords(294.15, 'us'), expected: '70 °F' },
   { words: temperatureWords(268.15, 'metric'), expected: '−5 °C' },
-  { words: differenceWords(8, 'metric'), expected: '8 K' },
+  { words: differenceWords(8.3, 'metric'), expected: '8.3 °C' },
+  { words: differenceWords(11.7, 'metric'), expected: '12 °C' }, // a tenth decides nothing that far off
   { words: differenceWords(8, 'us'), expected: '14 °F' },
+  { words: differenceWords(3, 'us'), expected: '5.4 °F' },
   // One US fluid ounce is 29.5735 mL, one square foot 0.0929 m2.
   { words: volumeWords(108.5e-6, 'metric'), expected: '109 mL' },
   { words: volumeWords(108.5e-6, 'us'), expected: '3.7 fl oz (109 mL)' },

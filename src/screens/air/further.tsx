@@ -1,18 +1,20 @@
 import type { Shop } from '../../logbook/fold/fold';
+import { typedWords } from '../../parts/fields/typed-words';
 import { Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { Row, type RowProps } from '../../parts/frame/row';
-import { useShop } from '../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { filterClock, filtersInUse } from '../../shop/air/filter-clock';
 import { dayEndRead, isDayEndDue } from '../../shop/cautions/day-end-due';
 import { FORECAST_WORDS, READINGS_WORDS, AIR_WORDS as WORDS } from '../../words/air/air';
 import { ROOM_WORDS } from '../../words/air/room';
-import { unitWord } from '../../words/frame/logbook';
+import type { UnitSystem } from '../../words/quantities';
 
 /** The way to everything else of air, breath and fire. */
 export function Further() {
   const { shop, nowMs } = useShop();
   const now = shop.value;
+  const units = useUnits();
   return (
     <Section title={WORDS.more}>
       <ul class="rows">
@@ -23,10 +25,10 @@ export function Further() {
           </Row>
         )}
         <Row href={linkTo('air', 'forecast')} title={WORDS.forecast}>
-          <p class="quiet">{forecastLine(now)}</p>
+          <p class="quiet">{forecastLine(now, units)}</p>
         </Row>
         <Row href={linkTo('air', 'room')} title={WORDS.room}>
-          <p class="quiet">{now.room ? roomLine(now.room) : WORDS.roomNone}</p>
+          <p class="quiet">{now.room ? roomLine(now.room, units) : WORDS.roomNone}</p>
         </Row>
         <Row {...filters(now, nowMs.value)} />
         <Row href={linkTo('air', 'cautions')} title={WORDS.cautions}>
@@ -61,12 +63,12 @@ function filters({ filters: all }: Shop, nowMs: number): RowProps {
   return { ...row, children: <p class="quiet">{line}</p> };
 }
 
-type TypedOf = { readonly typed: { readonly text: string; readonly unit: string } };
-const typedWords = ({ typed: { text, unit } }: TypedOf): string => `${text} ${unitWord(unit)}`;
-
-const forecastLine = ({ forecast }: Shop): string =>
+const forecastLine = ({ forecast }: Shop, units: UnitSystem): string =>
   forecast
-    ? FORECAST_WORDS.line(typedWords(forecast.dayTemperature), typedWords(forecast.nightTemperature))
+    ? FORECAST_WORDS.line(
+        typedWords(forecast.dayTemperature.typed, units),
+        typedWords(forecast.nightTemperature.typed, units),
+      )
     : WORDS.forecastNone;
-const roomLine = ({ volume, airFlow }: NonNullable<Shop['room']>): string =>
-  `${typedWords(volume)}; ${ROOM_WORDS.flow.toLowerCase()} ${typedWords(airFlow)}`;
+const roomLine = ({ volume, airFlow }: NonNullable<Shop['room']>, units: UnitSystem): string =>
+  `${typedWords(volume.typed, units)}; ${ROOM_WORDS.flow.toLowerCase()} ${typedWords(airFlow.typed, units)}`;

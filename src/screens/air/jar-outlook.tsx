@@ -9,8 +9,7 @@ import { jarFilm } from '../../shop/jar/film';
 import { toKelvin } from '../../units';
 import { JAR_BLUSH_WORDS as WORDS } from '../../words/air/air';
 import { FINISH_WORDS } from '../../words/air/finishes';
-import { temperatureWords } from '../../words/quantities';
-import { gapWords } from './gap-words';
+import { differenceWords, temperatureWords } from '../../words/quantities';
 import { jarsInUse } from './jars-in-use';
 
 const STATE: Record<JarBlushOutlook, { icon: IconName; kind: 'ready' | 'wait' | 'stop' }> = {
@@ -58,7 +57,11 @@ function OfJar({ jar, air }: { readonly jar: Jar; readonly air: MeasuredAir }) {
         {WORDS[blush.outlook]}
       </p>
       <p>
-        {WORDS.cools(jar.name, gapWords(blush.coolsFromK, units), gapWords(blush.coolsToK, units))}{' '}
+        {WORDS.cools(
+          jar.name,
+          differenceWords(blush.coolsFromK, units),
+          differenceWords(blush.coolsToK, units),
+        )}{' '}
         {WORDS.film(degrees(blush.filmLowestC), degrees(blush.filmHighestC), degrees(air.dewPointC))}
       </p>
       <p class="quiet small">

@@ -19,11 +19,10 @@ import { shopLimits } from '../../shop/air/shop-limits';
 import { HOUR_MS, toKelvin } from '../../units';
 import { LIMIT_WORDS, OUTLOOK_WORDS, SLOWER_THINNER, AIR_WORDS as WORDS } from '../../words/air/air';
 import { FINISH_NAMES } from '../../words/mix/jar';
-import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
+import { differenceWords, percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
 import { agoWords, whenWords } from '../../words/times';
 import { Facts } from './facts';
 import { Further } from './further';
-import { gapWords } from './gap-words';
 import { JarOutlook } from './jar-outlook';
 import { jarsInUse } from './jars-in-use';
 import { LimitsCard } from './limits-card';
@@ -126,7 +125,7 @@ function BlushCard({ air, learned, jar, takesSlower }: NowProps & { readonly tak
   return (
     <div class="margin-card" data-kind={kind}>
       <p class="margin-label">{WORDS.marginRow}</p>
-      <p class="margin-value digits">{gapWords(air.marginK, units)}</p>
+      <p class="margin-value digits">{differenceWords(air.marginK, units)}</p>
       <p class="state" data-kind={kind}>
         <Icon name={icon} />
         {word}
@@ -153,7 +152,7 @@ function factsOf(air: MeasuredAir, units: UnitSystem) {
     },
     ...(wood === undefined
       ? []
-      : [{ label: WORDS.woodRow, value: WORDS.woodMoisture(percentWords(wood, 1)), note: WORDS.woodHint }]),
+      : [{ label: WORDS.woodRow, value: percentWords(wood, 1), note: WORDS.woodHint }]),
   ];
 }
 
@@ -163,13 +162,13 @@ function humidityNote({ reading }: MeasuredAir): string | undefined {
 }
 
 function Limits({ learned, units }: { readonly learned: LearnedBlush; readonly units: UnitSystem }) {
-  const care = gapWords(learned.limits.careK, units);
-  const easy = gapWords(learned.limits.easyK, units);
+  const care = differenceWords(learned.limits.careK, units);
+  const easy = differenceWords(learned.limits.easyK, units);
   return (
     <p class="quiet small">
       {learned.seen === 0
         ? `${LIMIT_WORDS.usual(care, easy)} ${LIMIT_WORDS.teach}`
-        : LIMIT_WORDS.own(learned.seen, care, easy, gapWords(learned.spreadK, units))}
+        : LIMIT_WORDS.own(learned.seen, care, easy, differenceWords(learned.spreadK, units))}
     </p>
   );
 }

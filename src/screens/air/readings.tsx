@@ -12,9 +12,8 @@ import { type MeasuredAir, measuredAir } from '../../shop/air/now';
 import { DAY_MS, toKelvin } from '../../units';
 import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air/air';
 import { CORRECT_WORDS } from '../../words/piece/correct';
-import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
+import { differenceWords, percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
 import { clockWords, dateWords, whenWords } from '../../words/times';
-import { gapWords } from './gap-words';
 
 const SHOWN = 30;
 /** Where the time axis is named, as shares of its length: the ends would run off. */
@@ -71,7 +70,10 @@ function Margins({ airs, limits }: { readonly airs: readonly MeasuredAir[]; read
         label: WORDS.margin,
         min: inUnits(low),
         max: inUnits(top),
-        ticks: [0, limits.careK, limits.easyK].map((K) => ({ at: inUnits(K), label: gapWords(K, units) })),
+        ticks: [0, limits.careK, limits.easyK].map((K) => ({
+          at: inUnits(K),
+          label: differenceWords(K, units),
+        })),
       }}
       lines={[
         {
@@ -93,7 +95,7 @@ function Margins({ airs, limits }: { readonly airs: readonly MeasuredAir[]; read
 const numbersOf = ({ airC, humidity, marginK }: MeasuredAir, units: UnitSystem): [string, string, string] => [
   temperatureWords(toKelvin(airC), units),
   percentWords(humidity),
-  gapWords(marginK, units),
+  differenceWords(marginK, units),
 ];
 
 function OneReading({ air }: { readonly air: MeasuredAir }) {

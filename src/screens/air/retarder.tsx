@@ -9,9 +9,8 @@ import type { BlushLimits } from '../../science/air/blush';
 import { jarBlush, withMoreRetarder } from '../../shop/air/jar-blush';
 import type { MeasuredAir } from '../../shop/air/now';
 import { HELP_WORDS as WORDS } from '../../words/air/air';
-import { percentWords } from '../../words/quantities';
+import { differenceWords, percentWords } from '../../words/quantities';
 import { spanWords } from '../../words/times';
-import { gapWords } from './gap-words';
 import { jarsInUse } from './jars-in-use';
 
 const STEPS = [0.05, 0.1];
@@ -33,7 +32,7 @@ export function Retarder({ air, limits }: { readonly air: MeasuredAir; readonly 
         {STEPS.map((more) => {
           const after = jarBlush(withMoreRetarder(jar, more), air);
           const lessK = before.coolsToK - (after?.coolsToK ?? before.coolsToK);
-          return <li key={more}>{WORDS.retarderStep(percentWords(more), gapWords(lessK, units))}</li>;
+          return <li key={more}>{WORDS.retarderStep(percentWords(more), differenceWords(lessK, units))}</li>;
         })}
       </ul>
       {piece && <Cost key={piece.id} piece={piece} />}

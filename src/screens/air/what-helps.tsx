@@ -6,8 +6,7 @@ import type { MeasuredAir } from '../../shop/air/now';
 import { type Help, whatHelps } from '../../shop/air/what-helps';
 import { toKelvin } from '../../units';
 import { OUTLOOK_WORDS, HELP_WORDS as WORDS } from '../../words/air/air';
-import { percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
-import { gapWords } from './gap-words';
+import { differenceWords, percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
 import { Retarder } from './retarder';
 
 export interface WhatHelpsProps {
@@ -37,15 +36,15 @@ export function WhatHelps({ air, limits }: WhatHelpsProps) {
 function sentence(help: Help, forecast: Forecast | undefined, units: UnitSystem): string {
   switch (help.by) {
     case 'piece-to-room':
-      return `${WORDS.room(gapWords(help.marginK, units))} ${verdict(help)}`;
+      return `${WORDS.room(differenceWords(help.marginK, units))} ${verdict(help)}`;
     case 'piece-to':
       return WORDS.piece(temperatureWords(toKelvin(help.pieceC), units));
     case 'drier-air':
       return WORDS.drier(percentWords(help.humidity));
     case 'forecast-day':
-      return `${WORDS.day(forecast?.dayFrom ?? '', gapWords(help.marginK, units))} ${verdict(help)}`;
+      return `${WORDS.day(forecast?.dayFrom ?? '', differenceWords(help.marginK, units))} ${verdict(help)}`;
     case 'forecast-night':
-      return `${WORDS.night(forecast?.nightFrom ?? '', gapWords(help.marginK, units))} ${verdict(help)}`;
+      return `${WORDS.night(forecast?.nightFrom ?? '', differenceWords(help.marginK, units))} ${verdict(help)}`;
   }
 }
 

@@ -3,13 +3,13 @@ import { LIMITS, type Limit } from '../../logbook/limits';
 import type { Unit } from '../../logbook/unit';
 import { Refusal } from '../../parts/fields/refusal';
 import { type Draft, draftProblem, TypedField } from '../../parts/fields/typed-field';
+import { typedWords } from '../../parts/fields/typed-words';
 import { useForm } from '../../parts/fields/use-form';
 import { Button } from '../../parts/frame/button';
 import { Fold } from '../../parts/frame/fold';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { undoWithToast } from '../../parts/frame/undo';
-import { unitWord } from '../../words/frame/logbook';
 import { MORE_WORDS } from '../../words/frame/more';
 
 interface KeptSettingProps<U extends Unit> {
@@ -34,6 +34,7 @@ export function Altitude() {
 
 function KeptSetting<U extends Unit>({ setting, words, limit, unit }: KeptSettingProps<U>) {
   const { shop, actions } = useShop();
+  const units = useUnits();
   const form = useForm();
   const kept = shop.value.settings[setting]?.typed as Draft<U> | undefined;
   const draft = useSignal<Draft<U>>(kept ?? { text: '', unit });
@@ -47,7 +48,7 @@ function KeptSetting<U extends Unit>({ setting, words, limit, unit }: KeptSettin
   }
 
   return (
-    <Fold title={words.title} brief={kept && `${kept.text} ${unitWord(kept.unit)}`}>
+    <Fold title={words.title} brief={kept && typedWords(kept, units)}>
       <form class="stack" onSubmit={(event) => void keep(event)} noValidate>
         <TypedField
           label={words.label}

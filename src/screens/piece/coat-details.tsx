@@ -45,13 +45,14 @@ export function CoatDetails({ piece, layer, onClose }: CoatDetailsProps) {
 
 function Laid({ coat }: { readonly coat: Coat }) {
   const { shop, nowMs } = useShop();
+  const units = useUnits();
   const jar = shop.value.jars.get(coat.jar);
   return (
     <>
       <Fact term={COAT_WORDS.logged} text={whenWords(coat.atMs, nowMs.value)} />
       <Fact
         term={COAT_WORDS.asTyped}
-        text={COAT_WORDS.laid(COAT_WORDS.ways[coat.how], filmAsTyped(coat.film))}
+        text={COAT_WORDS.laid(COAT_WORDS.ways[coat.how], filmAsTyped(coat.film, units))}
       />
       <Fact term={COAT_WORDS.jar} text={jar?.name ?? COAT_WORDS.gone} />
     </>

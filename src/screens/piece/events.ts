@@ -1,6 +1,7 @@
 import type { Entry } from '../../logbook/entry';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
+import { typedWords } from '../../parts/fields/typed-words';
 import { linkTo } from '../../parts/frame/route';
 import { matchOfJar } from '../../shop/colour/jars-of-match';
 import { standsOf } from '../../shop/zone/stands';
@@ -9,7 +10,7 @@ import { FILM_WORDS } from '../../words/piece/film';
 import { COAT_WORDS, EVENT_WORDS } from '../../words/piece/piece';
 import { TWICE_WORDS } from '../../words/piece/twice';
 import { OVERRIDE_WORDS, ruleWords } from '../../words/verdicts/reasons';
-import { filmAsTyped, typedWords } from './film-as-typed';
+import { filmAsTyped } from './film-as-typed';
 import { groundName, groundWait } from './ground-words';
 import { oldFinishLine } from './old-finish/old-finish-line';
 
@@ -60,7 +61,7 @@ export function eventsOf(piece: Piece, shop: Shop): readonly PieceEvent[] {
   });
 }
 
-function tell(entry: Entry, piece: Piece, { jars }: Shop): readonly [what: string, how?: string] | undefined {
+function tell(entry: Entry, piece: Piece, shop: Shop): readonly [what: string, how?: string] | undefined {
   switch (entry.kind) {
     case 'piece-started':
       return [EVENT_WORDS.started, entry.name];
@@ -69,9 +70,9 @@ function tell(entry: Entry, piece: Piece, { jars }: Shop): readonly [what: strin
     case 'piece-closed':
       return [EVENT_WORDS.closed];
     case 'coat-laid':
-      return coatLine(entry.id, entry.jar, piece, jars) ?? [COAT_WORDS.ways[entry.how]];
+      return coatLine(entry.id, entry.jar, piece, shop) ?? [COAT_WORDS.ways[entry.how]];
     case 'sanded':
-      return [EVENT_WORDS.sanded[entry.stage], sandingWords(entry)];
+      return [EVENT_WORDS.sanded[entry.stage], sandingWords(entry, shop)];
     case 'ground-laid':
       return [groundName(entry), groundWait(entry)];
     case 'coat-apart':
@@ -108,19 +109,22 @@ function coatLine(
   id: string,
   jarId: string,
   { coats }: Piece,
-  jars: Shop['jars'],
+  { jars, settings }: Shop,
 ): readonly [string, string] | undefined {
   const index = coats.findIndex((coat) => coat.id === id);
   const coat = coats[index];
   if (!coat) return undefined;
-  const laid = COAT_WORDS.laid(COAT_WORDS.ways[coat.how], filmAsTyped(coat.film));
+  const laid = COAT_WORDS.laid(COAT_WORDS.ways[coat.how], filmAsTyped(coat.film, settings.units ?? 'metric'));
   // A jar that is there is named by its link.
   const from = jars.has(jarId) ? '' : ` ${COAT_WORDS.fromJar(COAT_WORDS.gone)}.`;
   return [FILM_WORDS.coat(index + 1), `${laid}.${from}`];
 }
 
-function sandingWords({ removed, grit, isUsual }: Extract<Entry, { kind: 'sanded' }>): string {
-  const amount = typedWords(removed);
+function sandingWords(
+  { removed, grit, isUsual }: Extract<Entry, { kind: 'sanded' }>,
+  { settings }: Shop,
+): string {
+  const amount = typedWords(removed, settings.units ?? 'metric');
   const taken = isUsual ? EVENT_WORDS.removedUsual(amount) : EVENT_WORDS.removed(amount);
   return grit ? `${taken}, ${EVENT_WORDS.grit(grit)}` : taken;
 }

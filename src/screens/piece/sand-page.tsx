@@ -8,6 +8,7 @@ import { Quantity, Send, Words } from '../../parts/fields/form-fields';
 import { SandingCautions } from '../../parts/fields/sanding-cautions';
 import { TimeField } from '../../parts/fields/time-field';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
+import { typedWords } from '../../parts/fields/typed-words';
 import { useForm } from '../../parts/fields/use-form';
 import { useTime } from '../../parts/fields/use-time';
 import { Page, Section } from '../../parts/frame/page';
@@ -21,7 +22,6 @@ import { closestPGrade, grainUm, gritOf } from '../../science/abrasives';
 import { SANDING_ACTS } from '../../verdicts/sanding';
 import { holdsOf } from '../../verdicts/verdict';
 import { EVENT_WORDS, SAND_FORM } from '../../words/piece/piece';
-import { typedWords } from './film-as-typed';
 import { isUsualRemoval, stageNext, verdictOnSanding } from './judged-sanding';
 import { usePiece } from './use-piece';
 import { usualRemoval } from './usual-removal';
@@ -44,7 +44,7 @@ export function SandPage() {
           <Reasons pieceId={piece.id} verdict={verdict} />
           <Quantity
             label={SAND_FORM.removed}
-            hint={SAND_FORM.removedHint}
+            hint={SAND_FORM.removedHint(useUnits())}
             of={removed}
             limit={LIMITS.removed}
             form={form}
@@ -77,7 +77,8 @@ function useSanding() {
   const form = useForm();
   const time = useTime();
   const stage = useSignal(stageNext(open.standings.peek().get(piece.id)));
-  const unit = useUnits() === 'us' ? 'mil' : 'um';
+  const units = useUnits();
+  const unit = units === 'us' ? 'mil' : 'um';
   const removed = useSignal<Draft<'um' | 'mil'>>(usualRemoval(stage.value, unit));
   const said = { stage: stage.value, removed: removed.value };
   const isUsual = isUsualRemoval(said);
@@ -115,7 +116,7 @@ function useSanding() {
     });
     if (!logged) return;
     const what = EVENT_WORDS.sanded[sanding.stage];
-    sayLogged(actions, logged.id, what, SAND_FORM.logged(what, typedWords(sanding.removed)));
+    sayLogged(actions, logged.id, what, SAND_FORM.logged(what, typedWords(sanding.removed, units)));
     goOn(home);
   }
 

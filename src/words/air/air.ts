@@ -16,7 +16,6 @@ export const AIR_WORDS = {
   dewRow: 'Dew point',
   marginRow: 'Above the dew point',
   woodRow: 'Wood moisture',
-  woodMoisture: (percent: string): string => `${percent} moisture`,
   woodHint: 'For bare wood and fillers: the moisture that wood comes to in this air after days to weeks.',
   corrected: (shown: string): string => `hygrometer shows ${shown}`,
   worked: { 'dew-point': 'from the dew point', 'wet-bulb': 'from the wet bulb' },
@@ -45,7 +44,7 @@ export const AIR_WORDS = {
 export const OUTLOOK_WORDS = {
   'below-floor': {
     word: 'Do not coat',
-    text: 'The piece is within 3 K of its dew point. Water settles on it and in the film.',
+    text: 'The piece is within 3 °C (5 °F) of its dew point. Water settles on it and in the film.',
   },
   'expect-blush': {
     word: 'Blush likely',
@@ -76,9 +75,9 @@ export const SHOP_LIMIT_WORDS = {
 /** Where the limits come from. */
 export const LIMIT_WORDS = {
   usual: (care: string, easy: string): string =>
-    `Usual limits: blush likely under ${care}, unlikely from ${easy}. Common practice; floor 3 K after ISO 8502-4.`,
+    `Usual limits: blush likely under ${care}, unlikely from ${easy}. Common practice; floor 3 °C (5 °F) after ISO 8502-4.`,
   own: (seen: number, care: string, easy: string, spread: string): string =>
-    `Your own limits, from ${seen} ${seen === 1 ? 'coat' : 'coats'} you looked at: blush likely under ${care} (give or take ${spread}), unlikely from ${easy}. The floor of 3 K stays.`,
+    `Your own limits, from ${seen} ${seen === 1 ? 'coat' : 'coats'} you looked at: blush likely under ${care} (give or take ${spread}), unlikely from ${easy}. The floor of 3 °C (5 °F) stays.`,
   teach: 'Log “Blushed” or “No blush” on a piece and this limit becomes your own.',
 } as const;
 

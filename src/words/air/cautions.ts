@@ -73,7 +73,7 @@ export const CAUTIONS = [
     'fire',
     'The can’s gas burns too',
     'Treat a spray can as spraying: no ignition, air moving. Never heat a can, and empty it by its nozzle only.',
-    'The propellant is mostly a flammable gas, and the can bursts when it is warmed over about 50 °C.',
+    'The propellant is mostly a flammable gas, and the can bursts when it is warmed over about 50 °C (120 °F).',
     'Short passes in moving air, the can stored cool.',
   ),
   caution(

@@ -6,7 +6,7 @@ export const SHIFT_WORDS = {
     'Clear makes a colour yellower and darker. Read one dry card bare, coat it with the clear it will get, read it again: the opaque is then aimed at the target less that shift.',
   none: 'Not read yet',
   usual:
-    'Usual for 100 µm of nitrocellulose over white: b* +1 to +3.5, L* −0.3 to −1.2 (common practice, no source).',
+    'Usual for 100 µm (4 mil) of nitrocellulose over white: b* +1 to +3.5, L* −0.3 to −1.2 (common practice, no source).',
   onTrial: (number: number): string => `Read on trial ${number}`,
   onCard: 'Read on a card',
   coats: (coats: number): string => `under ${coats} ${coats === 1 ? 'coat' : 'coats'} of clear`,
@@ -65,7 +65,7 @@ export const HIDING_WORDS = {
   },
   chart: (film: string): string => `Contrast ratio against dry film: it hides at ${film}.`,
   chartNever: 'Contrast ratio against dry film: it never hides.',
-  filmAxis: 'dry film, µm',
+  filmAxis: { metric: 'dry film, µm', us: 'dry film, mil' },
   ratioAxis: 'contrast ratio',
 } as const;
 

@@ -231,7 +231,7 @@ export const JAR_WORDS = {
 export const LABEL_WORDS = {
   title: 'Label',
   print: 'Print it',
-  lead: 'Printed at 62 by 45 mm. The code and the link lead back to this jar without a network.',
+  lead: 'Printed at 62 by 45 mm (2.4 by 1.8 in). The code and the link lead back to this jar without a network.',
   qr: (code: string): string => `QR code that leads to jar ${code}`,
   ratio: (percent: string, of: 'lacquer' | 'mix'): string => `Thinner ${percent} % of the ${of}`,
   mixed: (count: number): string => `Mixed of ${count}`,

@@ -25,7 +25,7 @@ export const MIX_WORDS = {
   amount: 'How much to mix',
   amountText: 'From area, coats and wet film',
   cup: 'Flow cup',
-  cupText: 'Seconds to mm²/s, and thinner to a time',
+  cupText: 'What the seconds mean, and how far to thin',
   fill: 'Drop fill of a chip',
   fillText: 'How many drops, how often',
   find: 'Find a jar by its label',

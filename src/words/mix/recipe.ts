@@ -113,7 +113,7 @@ export const RECIPE_WORDS = {
   flash: 'Lowest flash point of its solvents',
   flashText: 'A hint: a mixture may flash lower. The safety data sheet outranks it.',
   film: (wet: string): string => `A wet coat of ${wet} dries to`,
-  touch: 'Dry to touch, 21 °C in gentle air',
+  touch: 'Dry to touch, 21 °C (70 °F) in gentle air',
   touchBand: (likely: string, earliest: string, late: string): string => `${likely} (${earliest} to ${late})`,
   solvents: 'What evaporates first',
   leaves: 'Solvent',

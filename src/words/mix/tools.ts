@@ -19,7 +19,7 @@ const CONTAINERS = {
   gallon: ['gallon', 'gallons'],
   litre: ['1 L can', '1 L cans'],
   'five-litres': ['5 L can', '5 L cans'],
-  'spray-can': ['400 mL spray can', '400 mL spray cans'],
+  'spray-can': ['spray can of 400 mL (13.5 fl oz)', 'spray cans of 400 mL (13.5 fl oz)'],
 } as const;
 
 /** What a finish and what thins it are called in a sum. */
@@ -58,7 +58,7 @@ export const AMOUNT_WORDS = {
   width: 'Width',
   height: 'Height',
   diameter: 'Diameter',
-  sizeProblem: 'Give a size above 0 and up to 10 m.',
+  sizeProblem: 'Give a size above 0 and up to 10 m (33 ft).',
   slim: 'It is mostly',
   slims: {
     flat: { label: 'Flat faces', hint: 'as measured' },
@@ -102,7 +102,7 @@ export const AMOUNT_WORDS = {
   bought: (some: readonly { readonly size: keyof typeof CONTAINERS; readonly count: number }[]): string =>
     some.map(({ size, count }) => `${count} ${CONTAINERS[size][count === 1 ? 0 : 1]}`).join(' and '),
   buyText: 'With what is kept back. Sizes differ by maker: check the label.',
-  sprayCanText: 'About 250 mL of a 400 mL can is lacquer; the rest is propellant (common practice).',
+  sprayCanText: 'About 250 mL (8.5 fl oz) of a 400 mL (13.5 fl oz) can is lacquer; the rest is propellant (common practice).',
   parts: (finish: string, lacquer: string, thinner: string): string => {
     const [product, thin] = namesOf(finish);
     return `${lacquer} ${product} and ${thinner} ${thin}.`;
@@ -124,9 +124,10 @@ export const CUP_WORDS = {
   seconds: 'Time',
   secondsHint: (from: number, to: number): string => `This cup is good from ${from} to ${to} s.`,
   notSeconds: 'Enter the seconds, such as 24.',
-  is: (mm2s: string): string => `${mm2s} mm²/s`,
+  is: (mm2s: string, units: UnitSystem): string => `${mm2s} ${units === 'us' ? 'cSt' : 'mm²/s'}`,
   atC: (temperature: string): string => `At ${temperature}, as its standard asks.`,
-  mPas: (value: string): string => `About ${value} mPa·s at 0.95 g/mL.`,
+  mPas: (value: string, units: UnitSystem): string =>
+    units === 'us' ? `About ${value} cP at 7.9 lb/gal.` : `About ${value} mPa·s at 0.95 g/mL.`,
   spread: (percent: string): string => `Cups of this kind differ by ${percent} between generations.`,
   zahn: 'Zahn cups: two readings of one person differ by up to 11 %, two shops’ by up to 33 %.',
   others: 'The same in other cups',

@@ -23,7 +23,7 @@ export const CARD_WORDS = {
 
 export const CARD_FORM = {
   title: 'Make a test card',
-  lead: 'Foil, flat and clean, some 10 by 20 cm. Write its number on it, then weigh it bare.',
+  lead: 'Foil, flat and clean, about 10 by 20 cm (4 by 8 in). Write its number on it, then weigh it bare.',
   piece: 'Which piece does it lie beside?',
   noPiece: 'None',
   noPieceHint: 'It is coated on its own',

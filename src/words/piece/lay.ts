@@ -13,7 +13,7 @@ export const LAY_WORDS = {
   fromJar: (jar: string): string => `From ${jar}`,
   airAsRead: (air: string, ago: string): string => `Air ${air}, read ${ago}`,
   airNew: 'Air as typed below',
-  airNone: 'Air not known: 21 °C and gentle movement assumed (common practice)',
+  airNone: 'Air not known: 21 °C (70 °F) and gentle movement assumed (common practice)',
   laid: (coat: number, piece: string): string => `Coat ${coat} logged on ${piece}.`,
   change: 'Change anything',
   piece: 'Piece',
@@ -43,7 +43,7 @@ export const LAY_WORDS = {
   hints: {
     wet: 'Common practice: 75–125 µm (3–5 mil) a coat; 150 µm (6 mil) may sag.',
     perPass: 'Common practice: 25–40 µm (1–1.6 mil) a pass.',
-    usual: 'Common practice: 8–15 µm (0.3–0.6 mil) sprayed, 1–3 µm a pad session.',
+    usual: 'Common practice: 8–15 µm (0.3–0.6 mil) sprayed, 1–3 µm (0.04–0.12 mil) a pad session.',
     fill: 'As deep as the chip is filled, when dry.',
     flash: 'Common practice: a light wet pass, 20–40 µm (0.8–1.6 mil).',
   },

@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../quantities';
 // English text of a piece's pages.
 
 export const PIECE_WORDS = {
@@ -143,6 +144,11 @@ export const CHECK_FORM = {
   logged: (what: string): string => `Logged: ${what}.`,
 } as const;
 
+const USUAL_OFF: Record<UnitSystem, string> = {
+  metric: 'scuff 2–4 µm, level 10–25 µm, rub out 3–8 µm',
+  us: 'scuff 0.1–0.2 mil, level 0.4–1 mil, rub out 0.1–0.3 mil',
+};
+
 export const SAND_FORM = {
   title: 'Sand',
   stage: 'Purpose',
@@ -152,8 +158,8 @@ export const SAND_FORM = {
     'rub-out': { label: 'Rub out', hint: 'to final gloss' },
   },
   removed: 'Taken off',
-  removedHint:
-    'Filled in with what is usual (common practice: scuff 2–4 µm, level 10–25 µm, rub out 3–8 µm). Change it if you measured.',
+  removedHint: (units: UnitSystem): string =>
+    `Filled in with what is usual (common practice: ${USUAL_OFF[units]}). Change it if you measured.`,
   grit: 'Grit',
   gritHint: 'Such as P800, or 600 for a US grade. Optional.',
   grain: (um: string): string => `Grain about ${um} µm.`,

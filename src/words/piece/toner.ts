@@ -47,7 +47,7 @@ export const TONER = {
   halfPass: 'Log half a pass',
   passLogged: 'Pass logged.',
   passWhat: 'The pass',
-  fade: 'Fade it out over 30–60 mm (common practice, no source).',
+  fade: 'Fade it out over 30–60 mm, 1–2½ in (common practice, no source).',
   lockIn: 'Lock it in with 1–2 clear mists before any sanding: sanding cuts the colour.',
   clamp: 'No clamp on it for 21 days.',
 } as const;

@@ -25,8 +25,8 @@ export const MOVES_WORDS = {
   lead: 'Level-sanding would come, and rubbing out:',
   rubOut: (shift: string): string => `rub out ${shift}`,
   names: {
-    warmer: 'Shop 5 K (9 °F) warmer from now on',
-    cooler: 'Shop 5 K (9 °F) colder from now on',
+    warmer: 'Shop 5 °C (9 °F) warmer from now on',
+    cooler: 'Shop 5 °C (9 °F) colder from now on',
     'thinner-coats': 'Last coat a third thinner',
     'no-retarder': 'No retarder in the jar',
   },
@@ -38,7 +38,7 @@ export const MOVES_WORDS = {
   ruleOfThumb: (shift: string): string => `rule of thumb: ${shift}`,
   feeds:
     'Here the colder shop is no gain. The hard top feels the cold less than the soft depth does, and the depth gives up less to it: the top is hard sooner, but the film goes on sinking for longer.',
-  both: 'The rule of thumb halves or doubles the time for 10 K; drying from fresh, this model makes 10 K colder about 3.5 times as long. Where they part, neither has been measured for this finish.',
+  both: 'The rule of thumb halves or doubles the time for 10 °C (18 °F); for drying from fresh, this model makes it 3.5 times as long that much colder. Where they part, neither has been measured for this finish.',
 } as const;
 
 export const INPUT_WORDS = {
@@ -73,7 +73,7 @@ export const INPUT_WORDS = {
   airText: (count: number): string => (count === 1 ? '1 reading, then' : `${count} readings, then`),
   airForecast: (day: string, night: string): string => `forecast: ${day} by day, ${night} by night`,
   airLast: 'the last reading carried on, the air still after the working day',
-  airNone: '21 °C and gentle movement',
+  airNone: '21 °C (70 °F) and gentle movement',
   sanding: 'Sanding room',
   sandingText: (degrees: string, why: string): string => `${degrees}, ${why}`,
   sandingFrom: {

@@ -60,9 +60,9 @@ export const DROP_WORDS = {
   range: (few: number, many: number): string => (few === many ? `${few} drops` : `${few}–${many} drops`),
   rangeText: (few: number, usual: number, many: number): string =>
     `${many} laid level, about ${usual} with a usual mound, ${few} with the highest. Until 5 % of the depth is open.`,
-  void: (mm3: string): string => `About ${mm3} mm³ to fill.`,
-  smallest: 'That is the smallest pool: 1 mL is plenty.',
-  pool: (mL: string): string => `Have ${mL} mL ready.`,
+  void: (volume: string): string => `About ${volume} to fill.`,
+  smallest: (volume: string): string => `That is the smallest pool: ${volume} is plenty.`,
+  pool: (volume: string): string => `Have ${volume} ready.`,
   rhythm: '2–3 drops a day, at least 3 h apart (common practice, no source).',
   last: (from: string, to: string): string =>
     from === to ? `Last drop ${from}.` : `Last drop ${from} to ${to}, by number and drops a day.`,

@@ -1,12 +1,12 @@
 import { FINISHES } from '../../../logbook/kinds/jar';
+import { typedWords } from '../../../parts/fields/typed-words';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sheetOf } from '../../../shop/stack/sheet-times';
 import { AIR_WORDS } from '../../../words/air/air';
 import { FINISH_WORDS as WORDS } from '../../../words/air/finishes';
-import { unitWord } from '../../../words/frame/logbook';
 import { FINISH_NAMES } from '../../../words/mix/jar';
 import { jarsInUse } from '../jars-in-use';
 
@@ -14,8 +14,7 @@ import { jarsInUse } from '../jars-in-use';
 export function Finishes() {
   const shop = useShop().shop.value;
   const jars = jarsInUse(shop);
-  const words = ({ text, unit }: { readonly text: string; readonly unit: string }): string =>
-    `${text} ${unitWord(unit)}`;
+  const units = useUnits();
   return (
     <Page title={WORDS.title} backTo={linkTo('air')} backLabel={AIR_WORDS.back}>
       <p>{WORDS.intro}</p>
@@ -30,8 +29,8 @@ export function Finishes() {
                   {FINISH_NAMES[product.finish].label}.{' '}
                   {sheet
                     ? WORDS.hasSheet(
-                        words(sheet.temperature.typed),
-                        sheet.wetFilm && words(sheet.wetFilm.typed),
+                        typedWords(sheet.temperature.typed, units),
+                        sheet.wetFilm && typedWords(sheet.wetFilm.typed, units),
                       )
                     : WORDS.noSheet}
                 </p>

@@ -4,6 +4,7 @@ import type { Room } from '../../../logbook/fold/shop-air';
 import { LIMITS } from '../../../logbook/limits';
 import { Line } from '../../../parts/fields/line';
 import { type Draft, TypedField } from '../../../parts/fields/typed-field';
+import { typedWords } from '../../../parts/fields/typed-words';
 import { LinkButton } from '../../../parts/frame/button';
 import { Fold } from '../../../parts/frame/fold';
 import { Page, Section } from '../../../parts/frame/page';
@@ -14,14 +15,13 @@ import { flowFor, sessionSolvent } from '../../../shop/air/session-solvent';
 import { AIR_WORDS } from '../../../words/air/air';
 import { airVolumeWords, flowWords, gramWords } from '../../../words/air/flows';
 import { ROOM_WORDS as WORDS } from '../../../words/air/room';
-import { unitWord } from '../../../words/frame/logbook';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { Facts } from '../facts';
 import { jarsInUse } from '../jars-in-use';
 import { Clearance } from './clearance';
 import { Verdict } from './verdict';
 
-const USUAL_MIX = { text: '300', unit: 'mL' } as const;
+const USUAL_MIX = { metric: { text: '300', unit: 'mL' }, us: { text: '10', unit: 'fl-oz-us' } } as const;
 const USUAL_SESSION = { text: '30', unit: 'min' } as const;
 /** A session is sprayed by the cup: smaller units than a jar's. */
 const MIX_LIMIT = { ...LIMITS.volume, units: ['mL', 'fl-oz-us'] } as const;
@@ -29,6 +29,7 @@ const MIX_LIMIT = { ...LIMITS.volume, units: ['mL', 'fl-oz-us'] } as const;
 /** The vapour of a planned session against fire and for breath, the room it goes into, and the clearance clock. */
 export function RoomPage() {
   const { room } = useShop().shop.value;
+  const units = useUnits();
   return (
     <Page title={WORDS.title} backTo={linkTo('air')} backLabel={AIR_WORDS.back}>
       <p>{WORDS.intro}</p>
@@ -49,7 +50,7 @@ export function RoomPage() {
       </Section>
       <div class="folds">
         {room && (
-          <Fold title={WORDS.room} brief={typedWords(room.volume)}>
+          <Fold title={WORDS.room} brief={typedWords(room.volume.typed, units)}>
             <RoomFacts room={room} />
             <div class="acts">
               <LinkButton href={linkTo('air', 'room-form')}>{WORDS.change}</LinkButton>
@@ -68,25 +69,26 @@ export function RoomPage() {
   );
 }
 
-const typedWords = ({ typed: { text, unit } }: Room['volume' | 'airFlow']): string =>
-  `${text} ${unitWord(unit)}`;
-
 function RoomFacts({ room }: { readonly room: Room }) {
+  const units = useUnits();
   return (
     <Facts
       rows={[
-        { label: WORDS.volume, value: typedWords(room.volume) },
-        { label: WORDS.flow, value: typedWords(room.airFlow), note: WORDS.flowOrigins[room.flowFrom].label },
+        { label: WORDS.volume, value: typedWords(room.volume.typed, units) },
+        {
+          label: WORDS.flow,
+          value: typedWords(room.airFlow.typed, units),
+          note: WORDS.flowOrigins[room.flowFrom].label,
+        },
         { label: WORDS.mixing, value: room.mixing.typed.text },
       ]}
     />
   );
 }
 
-const said = ({ text, unit }: Draft): string => `${text} ${unitWord(unit)}`;
-
 function Session({ room }: { readonly room: Room }) {
-  const amount = useSignal<Draft<'mL' | 'fl-oz-us'>>(USUAL_MIX);
+  const units = useUnits();
+  const amount = useSignal<Draft<'mL' | 'fl-oz-us'>>(USUAL_MIX[units]);
   const lasting = useSignal<Draft<'min' | 'h'>>(USUAL_SESSION);
   const shop = useShop().shop.value;
   const [jar] = jarsInUse(shop);
@@ -102,7 +104,7 @@ function Session({ room }: { readonly room: Room }) {
           spanS={span.value}
         />
       )}
-      <Line label={WORDS.amount} says={said(amount.value)}>
+      <Line label={WORDS.amount} says={typedWords(amount.value, units)}>
         <TypedField
           label={WORDS.amount}
           limit={MIX_LIMIT}
@@ -113,7 +115,7 @@ function Session({ room }: { readonly room: Room }) {
           isTried
         />
       </Line>
-      <Line label={WORDS.minutes} says={said(lasting.value)}>
+      <Line label={WORDS.minutes} says={typedWords(lasting.value, units)}>
         <TypedField
           label={WORDS.minutes}
           limit={LIMITS.sprayTime}

@@ -2,7 +2,7 @@ import { useUnits } from '../../../parts/frame/shop-context';
 import { LineChart } from '../../../parts/time/line-chart';
 import { HIDING_CONTRAST_RATIO } from '../../../science/pigment/hiding';
 import type { Hiding } from '../../../shop/colour/hides';
-import { umToMetres } from '../../../units';
+import { umToMetres, umToMil } from '../../../units';
 import { HIDING_WORDS as WORDS } from '../../../words/match/tools';
 import { filmWords, numberWords } from '../../../words/quantities';
 
@@ -20,10 +20,13 @@ export function HidingChart({ hiding }: { readonly hiding: Hiding }) {
   });
   const hidesAt = filmToHideUm === undefined ? undefined : filmWords(umToMetres(filmToHideUm), units);
   const tick = (at: number) => ({ at, label: numberWords(at, 2) });
+  const inUnits = (um: number): number => (units === 'us' ? umToMil(um) : um);
+  const filmTick = (at: number) => ({ at, label: numberWords(inUnits(at), units === 'us' ? 1 : 0) });
+  const filmAxis = WORDS.filmAxis[units];
   return (
     <LineChart
       describe={hidesAt === undefined ? WORDS.chartNever : WORDS.chart(hidesAt)}
-      x={{ label: WORDS.filmAxis, min: 0, max: endUm, ticks: [0, endUm / 2, endUm].map(tick) }}
+      x={{ label: filmAxis, min: 0, max: endUm, ticks: [0, endUm / 2, endUm].map(filmTick) }}
       y={{
         label: WORDS.ratioAxis,
         min: LOWEST_RATIO,
@@ -33,8 +36,8 @@ export function HidingChart({ hiding }: { readonly hiding: Hiding }) {
       lines={[{ key: 'ratio', label: WORDS.ratioAxis, points }]}
       marks={filmToHideUm === undefined || hidesAt === undefined ? [] : [{ x: filmToHideUm, label: hidesAt }]}
       table={{
-        head: [WORDS.filmAxis, WORDS.ratioAxis],
-        rows: points.filter((_, i) => i % 4 === 3).map(({ x, y }) => [numberWords(x, 0), y.toFixed(3)]),
+        head: [filmAxis, WORDS.ratioAxis],
+        rows: points.filter((_, i) => i % 4 === 3).map(({ x, y }) => [filmTick(x).label, y.toFixed(3)]),
       }}
     />
   );

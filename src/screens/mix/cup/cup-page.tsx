@@ -60,9 +60,11 @@ function Reading({ one, seconds }: { readonly one: Cup; readonly seconds: number
   const isZahn = one.id.startsWith('zahn');
   return (
     <div role="status">
-      <p class="outcome-figure digits">{WORDS.is(numberWords(read.value, read.value < 100 ? 1 : 0))}</p>
+      <p class="outcome-figure digits">
+        {WORDS.is(numberWords(read.value, read.value < 100 ? 1 : 0), units)}
+      </p>
       <p class="digits">
-        {WORDS.mPas(numberWords(dynamicViscosityMPaS(read.value, USUAL_DENSITY_KG_M3), 0))}{' '}
+        {WORDS.mPas(numberWords(dynamicViscosityMPaS(read.value, USUAL_DENSITY_KG_M3), 0), units)}{' '}
         {WORDS.atC(temperatureWords(toKelvin(one.temperatureC), units))}
       </p>
       {one.tableSpread !== undefined && <p class="quiet">{WORDS.spread(percentWords(one.tableSpread))}</p>}

@@ -2,7 +2,10 @@ import { usualIngredient } from '../../../actions/mix/usual-ingredient';
 import { LIMITS } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
 import { TypedField } from '../../../parts/fields/typed-field';
+import { typedWords } from '../../../parts/fields/typed-words';
+import { useUnits } from '../../../parts/frame/shop-context';
 import { FACT_FROM, INGREDIENT_WORDS } from '../../../words/mix/ingredient';
+import type { UnitSystem } from '../../../words/quantities';
 import { BlendRows } from '../jar/blend-rows';
 import { type FactDraft, type IngredientDraft, isColour, isPigmented, isVolatile } from './draft';
 
@@ -50,16 +53,24 @@ function Fact({ name, draft, patch, isTried }: IngredientPartProps & { readonly 
       limit={LIMIT[name] as typeof LIMITS.solids}
       draft={fact as FactDraft<'%'>}
       onDraft={(typed) => patch({ [name]: { ...typed, from: 'data-sheet' } })}
-      hint={hintOf(name, fact, usual)}
+      hint={hintOf(name, fact, usual, useUnits())}
       isOptional
       isTried={isTried}
     />
   );
 }
 
-function hintOf(name: FactKey, fact: FactDraft<'g/mL' | '%'>, usual: string | undefined): string | undefined {
+function hintOf(
+  name: FactKey,
+  fact: FactDraft<'g/mL' | '%'>,
+  usual: string | undefined,
+  units: UnitSystem,
+): string | undefined {
   if (fact.text !== '' && fact.from === 'usual') return FACT_FROM.usual;
-  if (usual !== undefined) return INGREDIENT_WORDS.usual(usual, name === 'density' ? 'g/mL' : '%');
+  if (usual !== undefined)
+    return INGREDIENT_WORDS.usual(
+      typedWords({ text: usual, unit: name === 'density' ? 'g/mL' : '%' }, units),
+    );
   return name === 'weightSolids' ? INGREDIENT_WORDS.weightSolidsHint : undefined;
 }
 

@@ -1,5 +1,7 @@
 import { putIngredientAway } from '../../../actions/mix/ingredient';
 import type { ShopIngredient } from '../../../logbook/fold/ingredients';
+import type { Typed } from '../../../logbook/typed';
+import { typedWords } from '../../../parts/fields/typed-words';
 import { Button, LinkButton } from '../../../parts/frame/button';
 import { EmptyState } from '../../../parts/frame/empty-state';
 import { Notice } from '../../../parts/frame/notice';
@@ -7,16 +9,15 @@ import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
 import { sayRefused } from '../../../parts/frame/say-refused';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
-import { unitWord } from '../../../words/frame/logbook';
 import {
   FACT_FROM,
   SORT_WORDS,
   TRACER_WORDS,
   INGREDIENT_WORDS as WORDS,
 } from '../../../words/mix/ingredient';
-import { numberWords, percentWords } from '../../../words/quantities';
+import { numberWords, percentWords, type UnitSystem } from '../../../words/quantities';
 import { Facts } from '../facts';
 import { NothingHere } from '../nothing-here';
 
@@ -59,6 +60,7 @@ export function IngredientList() {
 /** One ingredient with its facts. */
 export function IngredientPage({ id }: { readonly id: string }) {
   const { shop, nowMs } = useShop();
+  const units = useUnits();
   const one = shop.value.ingredients.get(id);
   if (!one) return <NothingHere title={WORDS.one} />;
   const isOver = one.useBy !== undefined && Date.parse(one.useBy) < nowMs.value;
@@ -67,7 +69,7 @@ export function IngredientPage({ id }: { readonly id: string }) {
       {one.putAwayMs !== undefined && <Notice kind="note">{WORDS.isAway}</Notice>}
       {isOver && one.useBy && <Notice kind="caution">{WORDS.pastUseBy(one.useBy)}</Notice>}
       <Section title={WORDS.facts}>
-        <Facts rows={factRows(one)} />
+        <Facts rows={factRows(one, units)} />
       </Section>
       {one.madeOf && <MadeOf one={one} />}
       <UsedIn id={id} />
@@ -78,17 +80,14 @@ export function IngredientPage({ id }: { readonly id: string }) {
 
 type TypedFact =
   | {
-      readonly value: { readonly typed: { readonly text: string; readonly unit: string } };
+      readonly value: { readonly typed: Typed };
       readonly from: keyof typeof FACT_FROM;
     }
   | undefined;
 
-const typedFact = (fact: TypedFact): string =>
-  fact
-    ? `${fact.value.typed.text} ${unitWord(fact.value.typed.unit)} (${FACT_FROM[fact.from]})`
-    : WORDS.unknown;
-
-function factRows(one: ShopIngredient): readonly (readonly [string, string])[] {
+function factRows(one: ShopIngredient, units: UnitSystem): readonly (readonly [string, string])[] {
+  const typedFact = (fact: TypedFact): string =>
+    fact ? `${typedWords(fact.value.typed, units)}, ${FACT_FROM[fact.from]}` : WORDS.unknown;
   const rows: (readonly [string, string])[] = [
     [WORDS.sort, SORT_WORDS[one.is].label],
     [WORDS.density, typedFact(one.density)],

@@ -1,21 +1,20 @@
 import type { Shop } from '../../../logbook/fold/fold';
 import type { Jar } from '../../../logbook/fold/jars';
-import type { Quantity } from '../../../logbook/typed';
+import { typedWords } from '../../../parts/fields/typed-words';
 import { Button, LinkButton } from '../../../parts/frame/button';
 import { Fold } from '../../../parts/frame/fold';
 import { Page } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { sayRefused } from '../../../parts/frame/say-refused';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { matchOfJar } from '../../../shop/colour/jars-of-match';
 import { jarCode } from '../../../shop/jar/code';
 import { jarFilm } from '../../../shop/jar/film';
 import { tracerOf } from '../../../shop/record/materials';
-import { unitWord } from '../../../words/frame/logbook';
 import { INGREDIENT_WORDS, TRACER_WORDS } from '../../../words/mix/ingredient';
 import { FINISH_NAMES, JAR_WORDS as WORDS } from '../../../words/mix/jar';
-import { percentWords } from '../../../words/quantities';
+import { percentWords, type UnitSystem } from '../../../words/quantities';
 import { whenWords } from '../../../words/times';
 import { Facts } from '../facts';
 import { NothingHere } from '../nothing-here';
@@ -27,6 +26,7 @@ import { Life } from './life';
 /** One jar: what is in it, how much, how long it keeps, and what to do with it. */
 export function JarPage({ id }: { readonly id: string }) {
   const { shop, nowMs } = useShop();
+  const units = useUnits();
   const jar = findJar(id, shop.value.jars);
   if (!jar) return <NothingHere title={WORDS.title} />;
   const piece = matchOfJar(jar, shop.value)?.piece;
@@ -48,7 +48,7 @@ export function JarPage({ id }: { readonly id: string }) {
       <Life jar={jar} />
       <div class="folds">
         <Fold title={WORDS.inIt} brief={FINISH_NAMES[jar.product.finish].label}>
-          <Facts rows={contentRows(jar, shop.value, nowMs.value)} />
+          <Facts rows={contentRows(jar, shop.value, nowMs.value, units)} />
           {jar.note && <p class="note-text">{jar.note}</p>}
         </Fold>
         <ExactRecipe jar={jar} />
@@ -65,9 +65,12 @@ function findJar(id: string, jars: ReadonlyMap<string, Jar>): Jar | undefined {
   return jars.get(id) ?? [...jars.values()].findLast((jar) => jarCode(jar.id) === id.toUpperCase());
 }
 
-const asTyped = ({ typed: { text, unit } }: Quantity): string => `${text.trim()} ${unitWord(unit)}`;
-
-function contentRows(jar: Jar, shop: Shop, nowMs: number): readonly (readonly [string, string])[] {
+function contentRows(
+  jar: Jar,
+  shop: Shop,
+  nowMs: number,
+  units: UnitSystem,
+): readonly (readonly [string, string])[] {
   const film = jarFilm(jar);
   const { thinning, retarder } = jar;
   const isThinned = thinning.percent.si > 0;
@@ -75,7 +78,7 @@ function contentRows(jar: Jar, shop: Shop, nowMs: number): readonly (readonly [s
     [WORDS.finish, FINISH_NAMES[jar.product.finish].label],
     [WORDS.solids, percentWords(film.volumeSolids, 1)],
   ];
-  if (jar.cut) rows.push([WORDS.cut, asTyped(jar.cut)]);
+  if (jar.cut) rows.push([WORDS.cut, typedWords(jar.cut.typed, units)]);
   if (jar.mixedOn) rows.push([WORDS.mixedOn, jar.mixedOn]);
   if (isThinned)
     rows.push([

@@ -1,7 +1,7 @@
 import { testJar } from '../../../actions/mix/jar';
 import type { Jar } from '../../../logbook/fold/jars';
-import type { Quantity } from '../../../logbook/typed';
 import { Refusal } from '../../../parts/fields/refusal';
+import { typedWords } from '../../../parts/fields/typed-words';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { Notice } from '../../../parts/frame/notice';
@@ -9,12 +9,10 @@ import { Section } from '../../../parts/frame/page';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { glassPlate, type JarLife, jarLife } from '../../../shop/jar/life';
-import { unitWord } from '../../../words/frame/logbook';
 import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
 import { dateWords, spanWords, whenWords } from '../../../words/times';
 
 const WORTH_SAYING = 0.05;
-const asTyped = ({ typed: { text, unit } }: Quantity): string => `${text.trim()} ${unitWord(unit)}`;
 
 /** How long the jar keeps, in the air it stood in. */
 export function Life({ jar }: { readonly jar: Jar }) {
@@ -33,7 +31,10 @@ export function Life({ jar }: { readonly jar: Jar }) {
       <p class="digits">{WORDS.until(endWords(life, life.endMs, nowMs.value))}</p>
       {life.sheet && (
         <p class="digits">
-          {WORDS.lifeFromSheet(asTyped(life.sheet.potLife), asTyped(life.sheet.temperature))}
+          {WORDS.lifeFromSheet(
+            typedWords(life.sheet.potLife.typed, units),
+            typedWords(life.sheet.temperature.typed, units),
+          )}
         </p>
       )}
       <Warmth life={life} />

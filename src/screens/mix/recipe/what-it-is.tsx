@@ -22,14 +22,9 @@ import { mixedProduct } from '../../../shop/jar/mixed-product';
 import { mixIngredients } from '../../../shop/recipe/ingredients';
 import { toKelvin, umToMetres } from '../../../units';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
-import {
-  filmWords,
-  numberWords,
-  percentWords,
-  temperatureWords,
-  type UnitSystem,
-} from '../../../words/quantities';
+import { filmWords, percentWords, temperatureWords, type UnitSystem } from '../../../words/quantities';
 import { spanWords } from '../../../words/times';
+import { densityWords, vocWords } from '../../../words/volumes';
 import { Facts } from '../facts';
 import { Leaving } from './leaving';
 
@@ -90,13 +85,13 @@ function factRows(facts: MixFacts, units: UnitSystem, touch: Band | undefined): 
   };
   put(WORDS.volumeSolids, facts.volumeSolids, (value) => percentWords(value, 1));
   put(WORDS.weightSolids, facts.weightSolids, (value) => percentWords(value, 1));
-  put(WORDS.density, facts.densityKgM3, (value) => `${numberWords(value / 1000, 3)} g/mL`);
+  put(WORDS.density, facts.densityKgM3, (value) => densityWords(value, units));
   if (facts.pigment.ok && facts.pigment.value > 0) {
     put(WORDS.pigment, facts.pigment, (value) => percentWords(value, 1));
     put(WORDS.critical, facts.ofCritical, (value) => percentWords(value));
   }
-  put(WORDS.voc, facts.voc, ({ lessExemptKgM3 }) => `${numberWords(lessExemptKgM3, 0)} g/L`);
-  put(WORDS.vocActual, facts.voc, ({ actualKgM3 }) => `${numberWords(actualKgM3, 0)} g/L`);
+  put(WORDS.voc, facts.voc, ({ lessExemptKgM3 }) => vocWords(lessExemptKgM3, units));
+  put(WORDS.vocActual, facts.voc, ({ actualKgM3 }) => vocWords(actualKgM3, units));
   if (facts.solvents.ok) {
     const flashC = lowestFlashPointC(facts.solvents.value);
     if (flashC !== undefined) rows.push([WORDS.flash, temperatureWords(toKelvin(flashC), units)]);

@@ -3,6 +3,7 @@ import { readTyped } from '../../../logbook/as-typed';
 import type { Piece } from '../../../logbook/fold/pieces';
 import type { Recipe } from '../../../logbook/fold/recipes';
 import { LIMITS } from '../../../logbook/limits';
+import { UNITS } from '../../../logbook/unit';
 import { SelectField } from '../../../parts/fields/select-field';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { Button, LinkButton } from '../../../parts/frame/button';
@@ -84,7 +85,10 @@ function Enough({ need, size, piece }: EnoughProps) {
       <div class="acts">
         <Button
           onClick={() => {
-            size.value = { text: String(Math.round(need.wholeM3 * 1e6)), unit: 'mL' };
+            size.value =
+              units === 'us'
+                ? { text: UNITS['fl-oz-us'].fromSi(need.wholeM3).toFixed(1), unit: 'fl-oz-us' }
+                : { text: String(Math.round(need.wholeM3 * 1e6)), unit: 'mL' };
           }}
         >
           {WORDS.takeNeed(whole)}

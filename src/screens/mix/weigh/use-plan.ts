@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { readTyped } from '../../../logbook/as-typed';
 import type { Recipe } from '../../../logbook/fold/recipes';
 import { LIMITS } from '../../../logbook/limits';
+import { UNITS } from '../../../logbook/unit';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { succeed } from '../../../result';
@@ -57,8 +58,8 @@ function startSize(
   volume: Worked<number>,
 ): Draft<SizeUnit> {
   const round = (value: number): string => String(Number(value.toPrecision(4)));
-  if (wantedMl !== null) return { text: wantedMl, unit: 'mL' };
-  if (volume.ok && isUs) return { text: round((volume.value * 1e6) / 29.5735), unit: 'fl-oz-us' };
-  if (volume.ok) return { text: round(volume.value * 1e6), unit: 'mL' };
+  const unit = isUs ? 'fl-oz-us' : 'mL';
+  const m3 = wantedMl !== null ? Number(wantedMl) * 1e-6 : volume.ok ? volume.value : undefined;
+  if (m3 !== undefined) return { text: round(UNITS[unit].fromSi(m3)), unit };
   return { text: written.ok ? round(batchMassKg(written.value) * 1000) : '', unit: 'g' };
 }

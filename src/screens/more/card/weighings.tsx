@@ -1,9 +1,9 @@
+import { typedWords } from '../../../parts/fields/typed-words';
 import { Icon } from '../../../parts/frame/icons';
 import { Section } from '../../../parts/frame/page';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { undoWithToast } from '../../../parts/frame/undo';
 import type { CardWeighing, TestCard } from '../../../shop/card/cards';
-import { unitWord } from '../../../words/frame/logbook';
 import { TOLD_WORDS as WORDS } from '../../../words/piece/card';
 import { whenWords } from '../../../words/times';
 import { bareText } from './bare-text';
@@ -49,9 +49,11 @@ export function Weighings({ card }: { readonly card: TestCard }) {
 }
 
 function Noted({ line: { warm, leftOut, division } }: { readonly line: CardWeighing }) {
-  const shown = ({ text, unit }: CardWeighing['mass']['typed']): string => `${text} ${unitWord(unit)}`;
+  const units = useUnits();
   const notes = [
-    ...(warm ? [WORDS.warm(shown(warm.temperature.typed), shown(warm.time.typed))] : []),
+    ...(warm
+      ? [WORDS.warm(typedWords(warm.temperature.typed, units), typedWords(warm.time.typed, units))]
+      : []),
     ...(leftOut ? [WORDS.leftOut[leftOut]] : []),
     ...(division ? [WORDS.otherScale] : []),
   ];

@@ -1,9 +1,9 @@
-import { useShop } from '../../../parts/frame/shop-context';
+import { typedWords } from '../../../parts/fields/typed-words';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { findingOf, oldFinishOf } from '../../../shop/stack/old-finish';
 import { OLD_WORDS } from '../../../words/piece/old-finish';
 import { PIECE_FORM } from '../../../words/piece/piece';
 import { RECORD as WORDS } from '../../../words/piece/record';
-import { typedWords } from '../film-as-typed';
 import { dropWords } from '../old-finish/drop-words';
 import { findingWords } from '../old-finish/finding-words';
 import { usePiece } from '../use-piece';
@@ -12,12 +12,13 @@ import { leadWords } from './from-facts';
 /** How the piece was found: what lies below, what the drops said, and what is known of lead. */
 export function Condition() {
   const { shop } = useShop();
+  const units = useUnits();
   const { piece } = usePiece();
   const record = oldFinishOf(piece.id, shop.value);
   const { tests, seen, lead } = record;
   const facts: readonly (readonly [string, string | undefined])[] = [
     [WORDS.base, PIECE_FORM.bases[piece.base].label],
-    [WORDS.area, piece.area && typedWords(piece.area.typed)],
+    [WORDS.area, piece.area && typedWords(piece.area.typed, units)],
     [
       WORDS.oldFinish,
       tests.length > 0 || seen ? findingWords(findingOf(record), seen?.opaque ?? false) : undefined,

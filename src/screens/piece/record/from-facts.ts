@@ -1,4 +1,5 @@
 import type { Outlook } from '../../../actions/outlook/outlook';
+import { typedWords } from '../../../parts/fields/typed-words';
 import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
 import { standingSign } from '../../../parts/verdict/sign';
 import type { ZoneFacts } from '../../../shop/record/zone-facts';
@@ -6,8 +7,8 @@ import { sandingRule } from '../../../shop/stack/old-finish';
 import type { Standing } from '../../../verdicts/standing';
 import { isFullyHard } from '../../../words/piece/moments';
 import { FROM_FACTS, RECORD } from '../../../words/piece/record';
+import type { UnitSystem } from '../../../words/quantities';
 import { dateWords } from '../../../words/times';
-import { typedWords } from '../film-as-typed';
 import { zoneLine } from '../zone/zone-line';
 
 /** How a piece that is still in work stands, in the judge's own word. */
@@ -15,19 +16,24 @@ export const inWorkWords = (standing: Standing | undefined, nowMs: number): stri
   `${RECORD.inWork}: ${standingSign(standing, nowMs).word}`;
 
 /** One paragraph for a sale, from the facts alone: what was added, and what the old finish may hold. */
-export function disclosureFrom(all: readonly ZoneFacts[], old: OldFinishRecord): string {
-  const said = [...all.flatMap((facts) => disclosed(facts)), ...leadDisclosed(old)];
+export function disclosureFrom(all: readonly ZoneFacts[], old: OldFinishRecord, units: UnitSystem): string {
+  const said = [...all.flatMap((facts) => disclosed(facts, units)), ...leadDisclosed(old)];
   return said.length > 0 ? said.join(' ') : FROM_FACTS.none;
 }
 
-function disclosed({ stand: { zone }, own, materials, colour, tracers }: ZoneFacts): string[] {
+function disclosed(
+  { stand: { zone }, own, materials, colour, tracers }: ZoneFacts,
+  units: UnitSystem,
+): string[] {
   const names = materials.map(({ jar }) => jar.name);
   if (!zone && own.length === 0) return [];
   const [first] = tracers;
   return [
-    zone ? FROM_FACTS.place(zone.name, zoneLine(zone), own.length, names) : FROM_FACTS.all(own.length, names),
+    zone
+      ? FROM_FACTS.place(zone.name, zoneLine(zone, units), own.length, names)
+      : FROM_FACTS.all(own.length, names),
     ...(own.length > 0 ? [RECORD.colours[colour]] : []),
-    ...(zone?.overspray ? [RECORD.overspray(typedWords(zone.overspray.typed))] : []),
+    ...(zone?.overspray ? [RECORD.overspray(typedWords(zone.overspray.typed, units))] : []),
     ...(first ? [tracerWords(tracers)] : []),
   ];
 }

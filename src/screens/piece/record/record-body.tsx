@@ -29,6 +29,7 @@ export function RecordBody({ withUndone }: { readonly withUndone: boolean }) {
   const told = facts.filter(
     (one) => one.stand.zone !== undefined || one.own.length > 0 || facts.length === 1,
   );
+  const units = useUnits();
   const date = (atMs: number): string => dateWords(atMs, 0);
   return (
     <>
@@ -63,7 +64,7 @@ export function RecordBody({ withUndone }: { readonly withUndone: boolean }) {
       <Undoing text={wording?.undoing} facts={facts} />
       <Said
         title={WORDS.disclosure}
-        text={wording?.disclosure || disclosureFrom(facts, oldFinishOf(piece.id, shop.value))}
+        text={wording?.disclosure || disclosureFrom(facts, oldFinishOf(piece.id, shop.value), units)}
       />
       <Said
         title={WORDS.care}

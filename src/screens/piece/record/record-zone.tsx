@@ -1,4 +1,5 @@
 import type { Outlook } from '../../../actions/outlook/outlook';
+import { typedWords } from '../../../parts/fields/typed-words';
 import { filmLayers, OLD_FINISH } from '../../../parts/film/piece-film';
 import { HeadRow } from '../../../parts/frame/head-row';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
@@ -10,7 +11,7 @@ import { COAT_WORDS } from '../../../words/piece/piece';
 import { RECORD as WORDS } from '../../../words/piece/record';
 import { filmWords, numberWords } from '../../../words/quantities';
 import { dateWords } from '../../../words/times';
-import { filmAsTyped, typedWords } from '../film-as-typed';
+import { filmAsTyped } from '../film-as-typed';
 import { groundName, groundWait } from '../ground-words';
 import { zoneLine } from '../zone/zone-line';
 import { tracerWords } from './from-facts';
@@ -29,14 +30,15 @@ export function RecordZone({ facts, number, outlook }: RecordZoneProps) {
   const grounds = groundsOn(piece, useShop().shop.value).filter(
     ({ logged }) => logged?.zoneId === zone?.zoneId,
   );
+  const units = useUnits();
   return (
     <section class="record-zone">
       <h4>{zone ? WORDS.zone(number, zone.name) : WORDS.whole}</h4>
-      {zone && <p>{zoneLine(zone)}.</p>}
+      {zone && <p>{zoneLine(zone, units)}.</p>}
       {zone?.note && <p class="as-written">{zone.note}</p>}
       <p>
         {WORDS.original(WORDS.baseTexts[piece.base])} {own.length > 0 ? WORDS.colours[colour] : WORDS.nothing}{' '}
-        {zone?.overspray && WORDS.overspray(typedWords(zone.overspray.typed))}
+        {zone?.overspray && WORDS.overspray(typedWords(zone.overspray.typed, units))}
       </p>
       {grounds.length > 0 && (
         <ul>
@@ -81,7 +83,9 @@ function Layers({ facts: { stand, own }, outlook }: Omit<RecordZoneProps, 'numbe
                 <td data-head={WORDS.layer}>{stand.piece.coats.indexOf(coat) + 1}</td>
                 <td data-head={WORDS.when}>{dateWords(atMs, 0)}</td>
                 <td data-head={WORDS.material}>{shop.value.jars.get(jar)?.name ?? COAT_WORDS.gone}</td>
-                <td data-head={WORDS.how}>{COAT_WORDS.laid(COAT_WORDS.ways[how], filmAsTyped(film))}</td>
+                <td data-head={WORDS.how}>
+                  {COAT_WORDS.laid(COAT_WORDS.ways[how], filmAsTyped(film, units))}
+                </td>
                 <td data-head={WORDS.now}>{now === undefined ? '–' : filmWords(now, units)}</td>
               </tr>
             );

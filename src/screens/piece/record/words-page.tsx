@@ -7,7 +7,7 @@ import { Tick } from '../../../parts/fields/tick';
 import { useForm } from '../../../parts/fields/use-form';
 import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { zoneFacts } from '../../../shop/record/zone-facts';
 import { oldFinishOf } from '../../../shop/stack/old-finish';
@@ -32,10 +32,11 @@ function RecordWords() {
   const { shop, needs, actions, nowMs } = useShop();
   const { piece, outlook } = usePiece();
   const { wording } = documented(piece.id, shop.value);
+  const units = useUnits();
   const form = useForm();
   const facts = standsOf(piece, shop.value).map((stand) => zoneFacts(stand, shop.value));
   const [known] = useState(() => ({
-    disclosure: disclosureFrom(facts, oldFinishOf(piece.id, shop.value)),
+    disclosure: disclosureFrom(facts, oldFinishOf(piece.id, shop.value), units),
     care: careFrom(outlook, nowMs.peek()),
   }));
   const drafts = {

@@ -31,7 +31,7 @@ export function HardnessChart(props: CurveProps) {
         curve={props}
         describe={WHY_WORDS.hardnessDescribe(piece.name)}
         line={WHY_WORDS.hardnessLine}
-        unit={isUs ? '°F' : 'K'}
+        unit={isUs ? '°F' : '°C'}
         decimals={0}
         min={toShown(Math.min(...hardnessLowK))}
         max={Math.max(toShown(rubOut + ROOM_ABOVE_K), ...high)}

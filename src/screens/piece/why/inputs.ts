@@ -2,6 +2,7 @@ import type { Estimate } from '../../../estimator/estimate';
 import type { Shop } from '../../../logbook/fold/fold';
 import type { Jar } from '../../../logbook/fold/jars';
 import type { Piece } from '../../../logbook/fold/pieces';
+import { typedWords } from '../../../parts/fields/typed-words';
 import { jarFilm } from '../../../shop/jar/film';
 import { jarFilmAt } from '../../../shop/jar/film-at';
 import { layersLeft } from '../../../shop/stack/layers-left';
@@ -10,7 +11,6 @@ import { FINISH_NAMES } from '../../../words/mix/jar';
 import { PIECE_FORM } from '../../../words/piece/piece';
 import { INPUT_WORDS as WORDS } from '../../../words/piece/why';
 import { filmWords, percentWords, temperatureWords, type UnitSystem } from '../../../words/quantities';
-import { typedWords } from '../film-as-typed';
 
 export type Origin = keyof typeof WORDS.origins;
 
@@ -38,23 +38,25 @@ export function inputsOf(piece: Piece, shop: Shop, estimate: Estimate, units: Un
     input(WORDS.finish, FINISH_NAMES[finish].label, 'log'),
     input(WORDS.constants, WORDS.constantsText, 'fit'),
     input(WORDS.coats, WORDS.coatsText(piece.coats.length, filmWords(ownM, units)), 'log'),
-    ...jars.flatMap((jar) => ofJar(jar, piece, shop)),
+    ...jars.flatMap((jar) => ofJar(jar, piece, shop, units)),
     input(WORDS.base, PIECE_FORM.bases[piece.base].label, 'log'),
     ...ofOldFinish(piece, estimate.now.dryM - ownM, units),
-    ofAir(piece, shop),
+    ofAir(piece, shop, units),
     input(WORDS.movement, WORDS.movementText, 'practice'),
     ofSanding(shop, units),
     input(WORDS.checks, WORDS.checksText(piece.checks.length), 'log'),
   ];
 }
 
-function ofJar(jar: Jar, piece: Piece, shop: Shop): readonly Input[] {
+function ofJar(jar: Jar, piece: Piece, shop: Shop, units: UnitSystem): readonly Input[] {
   const film = jarFilm(jar);
   const { name, product, thinner, thinning, retarder, pigment } = jar;
   const isSaid = film.ownSolvents === 'said';
   const laid = laidSolids(jar, piece, shop);
   const isMixed = jar.weighUp !== undefined || jar.boxedFrom !== undefined;
-  const solids = isMixed ? WORDS.mixed(laid) : WORDS.sprayed(typedWords(product.volumeSolids.typed), laid);
+  const solids = isMixed
+    ? WORDS.mixed(laid)
+    : WORDS.sprayed(typedWords(product.volumeSolids.typed, units), laid);
   const rows = [
     input(name, solids, 'log', `${jar.id} solids`),
     input(
@@ -64,10 +66,10 @@ function ofJar(jar: Jar, piece: Piece, shop: Shop): readonly Input[] {
       `${jar.id} own`,
     ),
   ];
-  const added = `${thinner.name}, ${typedWords(thinning.percent.typed)}`;
+  const added = `${thinner.name}, ${typedWords(thinning.percent.typed, units)}`;
   if (!isMixed) rows.push(input(WORDS.thinner, added, 'log', `${jar.id} thinner`));
   if (retarder)
-    rows.push(input(WORDS.retarder, typedWords(retarder.percent.typed), 'log', `${jar.id} retarder`));
+    rows.push(input(WORDS.retarder, typedWords(retarder.percent.typed, units), 'log', `${jar.id} retarder`));
   if (pigment)
     rows.push(
       input(WORDS.pigment, WORDS.pigmentText(percentWords(film.pigment)), 'log', `${jar.id} pigment`),
@@ -82,7 +84,7 @@ function laidSolids(jar: Jar, { coats }: Piece, shop: Shop): string {
   return [...new Set([solids[0], solids.at(-1)])].join('–');
 }
 
-function ofAir(piece: Piece, { airReadings, forecast }: Shop): Input {
+function ofAir(piece: Piece, { airReadings, forecast }: Shop, units: UnitSystem): Input {
   const firstMs = piece.coats[0]?.atMs ?? 0;
   // The one before the first coat is the air that it went on in.
   const before = airReadings.findLastIndex(({ atMs }) => atMs <= firstMs);
@@ -90,8 +92,8 @@ function ofAir(piece: Piece, { airReadings, forecast }: Shop): Input {
   if (airReadings.length === 0 && !forecast) return input(WORDS.air, WORDS.airNone, 'practice');
   const later = forecast
     ? WORDS.airForecast(
-        typedWords(forecast.dayTemperature.typed),
-        typedWords(forecast.nightTemperature.typed),
+        typedWords(forecast.dayTemperature.typed, units),
+        typedWords(forecast.nightTemperature.typed, units),
       )
     : WORDS.airLast;
   return input(WORDS.air, `${WORDS.airText(count)} ${later}`, 'log');

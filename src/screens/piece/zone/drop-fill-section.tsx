@@ -8,7 +8,7 @@ import { useForm } from '../../../parts/fields/use-form';
 import { Button, LinkButton } from '../../../parts/frame/button';
 import { Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { jarAmount } from '../../../shop/jar/amount';
 import {
@@ -21,8 +21,9 @@ import {
 import type { Stand } from '../../../shop/zone/stands';
 import { HOUR_MS } from '../../../units';
 import { DROP_WORDS as WORDS } from '../../../words/piece/zone';
-import { numberWords, percentWords } from '../../../words/quantities';
+import { percentWords } from '../../../words/quantities';
 import { whenWords } from '../../../words/times';
+import { tinyVolumeWords, volumeWords } from '../../../words/volumes';
 import { DropDates } from './drop-dates';
 import { useLogDrop } from './use-log-drop';
 
@@ -84,15 +85,16 @@ interface FillProps {
 
 function Fill({ stand, fill, jarId }: FillProps) {
   const { drops, voidM3, wetM3, done } = fill;
+  const units = useUnits();
   return (
     <>
       <p class="outcome-figure digits">{WORDS.range(drops.few, drops.many)}</p>
       <p>{WORDS.rangeText(drops.few, drops.usual, drops.many)}</p>
       <p class="digits">
-        {WORDS.void(numberWords(voidM3 * 1e9, voidM3 < 1e-8 ? 1 : 0))}{' '}
+        {WORDS.void(tinyVolumeWords(voidM3, units))}{' '}
         {wetM3 <= SMALLEST_POUR_M3 / 2
-          ? WORDS.smallest
-          : WORDS.pool(numberWords(Math.ceil(wetM3 * 1.2e6), 0))}
+          ? WORDS.smallest(volumeWords(SMALLEST_POUR_M3, units))
+          : WORDS.pool(volumeWords(Math.ceil(wetM3 * 1.2e6) * 1e-6, units))}
       </p>
       <p class="quiet">{WORDS.rhythm}</p>
       {done > 0 && <SoFar stand={stand} done={done} />}

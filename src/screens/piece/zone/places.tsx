@@ -5,7 +5,7 @@ import { LinkButton } from '../../../parts/frame/button';
 import { Fold } from '../../../parts/frame/fold';
 import { linkTo } from '../../../parts/frame/route';
 import { Row } from '../../../parts/frame/row';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { standById } from '../../../shop/zone/stands';
 import { PHOTO_WORDS } from '../../../words/piece/photo';
 import { ZONE_WORDS as WORDS } from '../../../words/piece/zone';
@@ -14,6 +14,7 @@ import { zoneLine } from './zone-line';
 /** The places marked on a piece, and the way to mark one. */
 export function Places({ piece }: { readonly piece: Piece }) {
   const { shop } = useShop();
+  const units = useUnits();
   const { zones, photos } = documented(piece.id, shop.value);
   return (
     <Fold title={WORDS.section} brief={WORDS.brief(zones.length, photos.length)}>
@@ -30,7 +31,7 @@ export function Places({ piece }: { readonly piece: Piece }) {
                 <PieceFace piece={standById(zone.zoneId, shop.value)?.piece ?? piece} standId={zone.zoneId} />
               }
             >
-              <p class="quiet small digits">{zoneLine(zone)}</p>
+              <p class="quiet small digits">{zoneLine(zone, units)}</p>
             </Row>
           ))}
         </ul>

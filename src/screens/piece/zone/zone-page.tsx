@@ -3,7 +3,7 @@ import type { Zone } from '../../../logbook/fold/zones';
 import { LinkButton } from '../../../parts/frame/button';
 import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import type { Stand } from '../../../shop/zone/stands';
 import { PHOTO_WORDS } from '../../../words/piece/photo';
 import { TONER } from '../../../words/piece/toner';
@@ -27,7 +27,7 @@ export function ZonePage({ stand, zone }: ZonePageProps) {
   return (
     <Page title={zone.name} backTo={linkTo('piece', piece.id)} backLabel={WORDS.toPiece} columns="two">
       <div class="stack">
-        <p class="quiet">{[piece.name, zoneLine(zone)].join(' · ')}</p>
+        <p class="quiet">{[piece.name, zoneLine(zone, useUnits())].join(' · ')}</p>
         {zone.note && <p>{zone.note}</p>}
         {isOpen && (zone.is === 'chip' || zone.is === 'fissure') && (
           <DropFillSection stand={stand} zone={zone} />
