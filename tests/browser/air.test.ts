@@ -37,9 +37,9 @@ async function fillJar(name: string, finish: RegExp): Promise<void> {
 describe('the air', () => {
   beforeEach(() => openApp());
 
-  test('a humid afternoon: margin 1.2 K, do not spray, and what would help', async () => {
+  test('a humid afternoon: margin 1.2 °C, do not spray, and what would help', async () => {
     await readAir('27', '78', '24');
-    expect(await page.locator('.margin-value').textContent()).toBe('1.2 K');
+    expect(await page.locator('.margin-value').textContent()).toBe('1.2 °C');
     await page.getByText('Do not coat').waitFor();
     await page
       .getByText('Let the piece warm to the room: 4.2 °C above the dew point. Still: blush likely.')
