@@ -25,21 +25,24 @@ const isLeak = (line: string): boolean =>
   !NAMES.some((name) => name.test(line)) &&
   METRIC.some(([metric, us]) => metric.test(line) && !us.test(line));
 
-/** What is read on the screen, line by line: text, what fields hold and hint at, what a screen reader says, what lists offer. */
-const lines = (): Promise<string[]> =>
-  page.evaluate(() => {
-    const inOwnUnit = (one: Element): boolean => one.closest('.field')?.querySelector('.units') != null;
-    const said = [...document.querySelectorAll('body *')].flatMap((one) => [
-      ...['aria-label', 'placeholder', 'title'].map((name) => one.getAttribute(name) ?? ''),
-      one.matches('svg text, svg title, svg desc, option, .heard') ? (one.textContent ?? '') : '',
-    ]);
-    // The range of a field that is typed in a metric unit, by choice or as last time, is told in that unit.
-    const ranges = [...document.querySelectorAll('.hint')]
-      .filter(inOwnUnit)
-      .map((one) => one.textContent ?? '');
-    const text = document.body.innerText.split('\n').filter((line) => !ranges.includes(line.trim()));
-    return [...text, ...said].map((line) => line.trim()).filter((line) => line !== '');
-  });
+/** What is read on the screen, line by line: text, what fields hint at, what a screen reader says, what lists offer. */
+async function lines(): Promise<string[]> {
+  // biome-ignore lint/performance/useDomNodeTextContent: only the drawn text comes in lines
+  const seen = await page.locator('body').innerText();
+  const said = await page
+    .locator('body *')
+    .evaluateAll((all) =>
+      all.flatMap((one) => [
+        ...['aria-label', 'placeholder', 'title'].map((name) => one.getAttribute(name) ?? ''),
+        one.matches('svg text, svg title, svg desc, option, .heard') ? (one.textContent ?? '') : '',
+      ]),
+    );
+  // The range of a field that is typed in a metric unit, by choice or as last time, is told in that unit.
+  const ranges = await page.locator('.field:has(.units) .hint').allInnerTexts();
+  return [...seen.split('\n').filter((line) => !ranges.includes(line)), ...said].filter(
+    (line) => line.trim() !== '',
+  );
+}
 
 test('no screen speaks metric alone to a shop that works in US units', async () => {
   await openDemo();
