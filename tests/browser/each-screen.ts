@@ -1,7 +1,7 @@
 import type { BrowserContextOptions } from 'playwright-core';
 import { goTo, openApp, page } from './app';
 import { MOBILE } from './browser';
-import { button } from './on-screen';
+import { button, unfoldAll } from './on-screen';
 
 // Every screen that can be reached in the demo shop, one of each kind.
 
@@ -37,9 +37,3 @@ export async function lookAtEach(look: (kind: string) => Promise<void>): Promise
   }
   return [...found.keys()];
 }
-
-/** Opens every section that stands as one line, so that what lies in it is looked at too. */
-export const unfoldAll = (): Promise<void> =>
-  page.locator('details').evaluateAll((all) => {
-    for (const details of all) (details as HTMLDetailsElement).open = true;
-  });

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { goTo, page } from './app';
-import { lookAtEach, MANY_SCREENS, openDemo, unfoldAll } from './each-screen';
-import { choose } from './on-screen';
+import { lookAtEach, MANY_SCREENS, openDemo } from './each-screen';
+import { choose, unfoldAll } from './on-screen';
 
 // A shop that works in US units reads US units: what is metric alone, anywhere in the demo shop, is a leak.
 

@@ -36,7 +36,7 @@ function told(...bodies: readonly EntryBody[]): string {
   const shop = fold(all.map((body, n) => inItsVersion(entry(n + 1, body))));
   const piece = shop.pieces.get(PIECE) ?? expect.unreachable();
   const facts = standsOf(piece, shop).map((stand) => zoneFacts(stand, shop));
-  return disclosureFrom(facts, oldFinishOf(PIECE, shop));
+  return disclosureFrom(facts, oldFinishOf(PIECE, shop), 'metric');
 }
 
 test.each([
