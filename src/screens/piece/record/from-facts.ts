@@ -1,6 +1,6 @@
 import type { Outlook } from '../../../actions/outlook/outlook';
-import { typedWords } from '../../../parts/fields/typed-words';
 import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
+import { typedWords } from '../../../parts/fields/typed-words';
 import { standingSign } from '../../../parts/verdict/sign';
 import type { ZoneFacts } from '../../../shop/record/zone-facts';
 import { sandingRule } from '../../../shop/stack/old-finish';
