@@ -9,7 +9,7 @@ export const TIME_FIELD = {
   ago: (minutes: number): string => (minutes === 0 ? 'Now' : `${minutes} min ago`),
   clock: 'By the clock',
   dayAndTime: 'Day and time',
-  notGiven: 'Give the day and the time.',
+  notGiven: 'Enter the day and the time.',
   whichTurn: 'The clocks went back that night. Which one?',
   turns: {
     first: { label: 'The first', hint: 'before the clocks went back' },

@@ -50,7 +50,7 @@ export function sinceWords(atMs: number, nowMs: number): string {
   return `since ${days <= WEEK_OF_DAYS ? WEEKDAY.format(atMs) : dateWords(atMs, nowMs)}`;
 }
 
-const MORE_THAN_A_YEAR = 'more than a year';
+const MORE_THAN_A_YEAR = 'over a year';
 
 /** A length of time, rounded to what matters: "12 min", "1 h 20 min", "3 days", "5 weeks". */
 export function spanWords(ms: number): string {

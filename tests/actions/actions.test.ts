@@ -93,7 +93,7 @@ describe('a refusal', () => {
       why: 'solids over 100 %',
       act: (open: OpenShop) =>
         open.actions.fillJar({ ...JAR, product: { finish: 'nitrocellulose', volumeSolids: percent('120') } }),
-      fields: { 'product.volumeSolids': 'Give a value from 0.1 to 100 %.' },
+      fields: { 'product.volumeSolids': 'Enter a value from 0.1 to 100 %.' },
     },
     {
       why: 'a thinning that is no number',
@@ -120,19 +120,19 @@ describe('a refusal', () => {
           movement: 'gentle',
         }),
       fields: {
-        temperature: 'Give a value from \u221220 to 60 °C.',
-        humidity: 'Give a value from 1 to 100 %.',
+        temperature: 'Enter a value from \u221220 to 60 °C.',
+        humidity: 'Enter a value from 1 to 100 %.',
       },
     },
     {
       why: 'a date in 1970',
       act: (open: OpenShop) => open.actions.startPiece({ name: 'Box', base: 'sealed' }, 0),
-      fields: { at: 'Give a time from the year 2000 on.' },
+      fields: { at: 'Enter a time from the year 2000 on.' },
     },
     {
       why: 'the future',
       act: (open: OpenShop) => open.actions.startPiece({ name: 'Box', base: 'sealed' }, NOW_MS + MINUTE_MS),
-      fields: { at: 'Give a time no later than 10 Mar 2026, 14:00.' },
+      fields: { at: 'Enter a time no later than 10 Mar 2026, 14:00.' },
     },
   ])('of $why stands beside its field, and nothing is kept', async ({ act, fields }) => {
     const open = await aShop();
@@ -147,7 +147,7 @@ describe('a refusal', () => {
     expect(await open.actions.layCoat(coat, NOW_MS - 200 * MINUTE_MS)).toMatchObject({
       ok: false,
       failure: {
-        fields: { at: 'Give a time from 10 Mar 2026, 12:30, when this was started, to 10 Mar 2026, 14:00.' },
+        fields: { at: 'Enter a time from 10 Mar 2026, 12:30, when this was started, to 10 Mar 2026, 14:00.' },
       },
     });
   });

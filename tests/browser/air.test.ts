@@ -149,7 +149,7 @@ test('the room: figures beside the own extraction, clearance counted down, a lim
   await main()
     .getByText(/keeps the average under 25 % of the lower explosive limit/)
     .waitFor();
-  await main().getByText('Below the indication').first().waitFor();
+  await main().getByText('Below the guide figure').first().waitFor();
   await closeToast();
   await go('air/filter-form', 'Open a filter');
   await field('Name').fill('A2, half mask');

@@ -71,5 +71,5 @@ test('pore filler and filler paste wait by themselves: on the piece, the bench, 
   await title('Ash box');
   await goTo(`${piece}/record`);
   await said(/Pore filler, tinted: Walnut, waits 72 h by its sheet\./).waitFor();
-  await said(/Filler paste, tinted: Walnut, waits as is usual\./).waitFor();
+  await said(/Filler paste, tinted: Walnut, the usual wait\./).waitFor();
 }, 90_000);

@@ -66,7 +66,7 @@ test('a clock set back gives no range that ends before it begins, and says what 
     .getByText(/If the clock is wrong, set it/)
     .first()
     .waitFor();
-  expect(await page.getByText(/Give a time from/).count()).toBe(0);
+  expect(await page.getByText(/Enter a time from/).count()).toBe(0);
 });
 
 test('a clock that has jumped a month forward is asked about before anything is logged by it, and once', async () => {

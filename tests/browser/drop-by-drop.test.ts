@@ -108,7 +108,7 @@ test('a chip is filled in four days, with its dates, its plan and its record', {
     await logDrop(drop);
   }
   await said('Level no earlier than 12 Mar; usual 19 Mar to 26 Mar; a deep fill until 4 Apr').waitFor();
-  await said('Look for sink a week after levelling.').waitFor();
+  await said('Check for sinking a week after levelling.').waitFor();
   expect(await axeViolations()).toEqual([]);
   expect(await overTheSide()).toBe(0);
 

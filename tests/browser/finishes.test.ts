@@ -45,7 +45,7 @@ describe('a small side table, waterborne, in US units', () => {
     await field('Humidity').fill('58');
     await button('Log the reading').tap();
     await said('Too cold').waitFor();
-    await said('It wants 65 °F or more and at most 70 % humidity, at the coat and overnight.').waitFor();
+    await said('It needs 65 °F or more and at most 70 % humidity, at the coat and overnight.').waitFor();
     expect(
       await page
         .getByRole('main')

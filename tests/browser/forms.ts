@@ -160,7 +160,7 @@ export const FORMS: readonly AForm[] = [
     file: 'plan/promise-section.tsx',
     at: ['#/plan', PLAN],
     send: 'Promise this date',
-    filled: ['Day promised'],
+    filled: ['Promised date'],
   },
   { file: 'plan/steps/step-form.tsx', at: ['#/plan', PLAN], send: 'Save' },
   { file: 'more/kept-setting.tsx', at: '#/more', send: 'Save' },

@@ -212,7 +212,7 @@ describe('bad input', () => {
     await page.goto(`${base}${address}/read/target`);
     await typeReadings([['104', '0', '2']]);
     await button('Log the reading').tap();
-    await says('Give a value from 0 to 100.');
+    await says('Enter a value from 0 to 100.');
     expect(await field('L*').inputValue()).toBe('104');
     await field('L*').fill('90');
     await page.getByRole('combobox', { name: /^Light and observer/ }).selectOption('D50/2');

@@ -78,7 +78,7 @@ describe('scenario E: scaling drops', () => {
     await field('Area').fill('0.46');
     await unfold('Coats');
     await field('Wet film of a coat').fill('90');
-    await field('Of what is sprayed, on the piece stays').fill('40');
+    await field('Of what is sprayed, this much lands on the piece').fill('40');
     await field('Stays in the gun at each filling').fill('0');
     await field('Keep back for repairs').fill('');
     await said(/^31[01] mL to mix/).waitFor(); // 310.5
@@ -205,8 +205,8 @@ describe('scenario B: a full clear', () => {
     expect(thinner).toBeGreaterThanOrEqual(200);
     expect(thinner).toBeLessThanOrEqual(240);
     await said('12.5 µm dry a coat, 150 µm in all.').waitFor();
-    await field('Of what is sprayed, on the piece stays').fill('120');
-    await said('Give a percentage from 1 to 100.').waitFor();
+    await field('Of what is sprayed, this much lands on the piece').fill('120');
+    await said('Enter a percentage from 1 to 100.').waitFor();
     expect(await section('It takes').count()).toBe(0);
   });
 });
@@ -283,8 +283,8 @@ describe('bad input', () => {
     await field('Volume solids as sold').fill('120');
     await field('How much thinner').fill('-5');
     await button('Fill the jar').tap();
-    await said('Give a value from 0.1 to 100 %.').waitFor();
-    await said('Give a value from 0 to 1000 %.').waitFor();
+    await said('Enter a value from 0.1 to 100 %.').waitFor();
+    await said('Enter a value from 0 to 1000 %.').waitFor();
     expect(await field('Volume solids as sold').inputValue()).toBe('120');
 
     await addIngredient(/^White base/, 'White', { density: '' });
@@ -301,7 +301,7 @@ describe('bad input', () => {
     await said(/Weigh 20 drops once/).waitFor();
     await row.getByRole('textbox', { name: 'Amount' }).fill('0');
     await button('Save the recipe').tap();
-    await said('Give an amount above 0.').waitFor();
+    await said('Enter an amount above 0.').waitFor();
     expect(await row.getByRole('textbox', { name: 'Amount' }).inputValue()).toBe('0');
 
     await goTo('#/mix/cup', 'Flow cup');

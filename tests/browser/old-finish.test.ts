@@ -84,7 +84,7 @@ test('an old white chair: oil paint in several layers; lead is found, and only c
   await button('Save').tap();
   await closeToast();
   await said('Very likely oil paint or enamel').waitFor();
-  await said('Several layers: drops tell of the top one alone.').waitFor();
+  await said('Several layers: drops only tell about the top one.').waitFor();
   await said('Melt-in is not offered on it.').waitFor();
   await choose('Tested: lead found');
   await button('Log it').tap();
@@ -97,7 +97,7 @@ test('an old white chair: oil paint in several layers; lead is found, and only c
   await choose('Tested: none found');
   await field('How it was tested').fill('A second swab');
   await button('Log it').tap();
-  await said('Write at least ten letters').waitFor();
+  await said('Write at least ten characters').waitFor();
   await goTo(`#/piece/${piece}/sand`, /sand/i);
   await said(/Lead in the old paint, or treated as lead: no dry sanding/).waitFor();
   await goTo(`#/piece/${piece}/record`, 'Treatment record');

@@ -56,7 +56,7 @@ test('an outline that encloses nothing is refused with what to do, and drawn ane
     [0.3, 0.3],
     [0.7, 0.7],
   ]);
-  await said('That was a dot. Draw a round with at least three corners.').waitFor();
+  await said('That was a dot. Draw a loop with at least three corners.').waitFor();
   expect(await button('Save the outline').isDisabled()).toBe(true);
   await draw([
     [0.3, 0.3],
@@ -64,7 +64,7 @@ test('an outline that encloses nothing is refused with what to do, and drawn ane
     [0.7, 0.3],
     [0.3, 0.7],
   ]);
-  await said('This outline crosses itself. Draw it again in one round.').waitFor();
+  await said('This outline crosses itself. Draw it again in one loop.').waitFor();
   expect(await button('Save the outline').isDisabled()).toBe(true);
   expect(await axeViolations()).toEqual([]);
   expect(await overTheSide()).toBe(0);

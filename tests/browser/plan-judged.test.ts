@@ -69,7 +69,7 @@ test('lead found: no date is promised until it is resolved; a reason in writing 
   await said('No date to promise while something is held').waitFor();
   await section('Promise to the owner').getByText('Lead in the old paint').waitFor();
   expect(await page.getByText('Earliest date to promise').count()).toBe(0);
-  expect(await page.getByLabel('Day promised').count()).toBe(0);
+  expect(await page.getByLabel('Promised date').count()).toBe(0);
   expect(await axeViolations()).toEqual([]);
   expect(await overTheSide()).toBe(0);
   expect(await link('Test for lead').count()).toBe(0);
@@ -128,7 +128,7 @@ test('shellac by pad: a concert on the sixth of April is not promised in green',
   await openMoreSteps();
   await section('Steps').getByText('Spirit off', { exact: true }).first().waitFor();
   await unfold('Promise to the owner');
-  await page.getByLabel('Day promised').fill('2026-04-06');
+  await page.getByLabel('Promised date').fill('2026-04-06');
   await button('Promise this date').tap();
   await said('the film is still soft').waitFor();
 });

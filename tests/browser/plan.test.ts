@@ -217,7 +217,7 @@ describe('the plan', () => {
     const id = await planBox();
     await layCoat(id);
     await page.goto(`${base}#/plan/${id}`);
-    await page.getByText('1 step done, 2 passed over').waitFor();
+    await page.getByText('1 step done, 2 skipped').waitFor();
     await page.getByText('The plan has moved').waitFor();
   });
 
@@ -239,7 +239,7 @@ describe('the plan', () => {
   test('explains a week without hours, and a day promised that is past', async () => {
     const id = await planBox();
     await unfold('Promise to the owner');
-    await page.getByLabel('Day promised').fill('2025-03-01');
+    await page.getByLabel('Promised date').fill('2025-03-01');
     await button('Promise this date').tap();
     await page.getByText('That date is already past. Choose a later one and tell the owner.').waitFor();
     await page.goto(`${base}#/plan/hours`);
@@ -248,7 +248,7 @@ describe('the plan', () => {
     await page.goto(`${base}#/plan`);
     await page.getByText('The working week has no hours. Set at least one day when you work.').waitFor();
     await page.goto(`${base}#/plan/${id}`);
-    await page.getByText('There is no plan as it stands').waitFor();
+    await page.getByText('No plan is possible yet').waitFor();
   });
 
   async function takeOut(day: string): Promise<void> {

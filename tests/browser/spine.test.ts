@@ -136,13 +136,13 @@ describe('in the own shop', () => {
     await openLay();
     await field('Wet film').fill('5000');
     await button('Log it').first().tap();
-    await page.getByText('Give a value from 1 to 1000 µm.').waitFor();
+    await page.getByText('Enter a value from 1 to 1000 µm.').waitFor();
     expect(await field('Wet film').inputValue()).toBe('5000');
     await field('Wet film').fill('85');
 
     await sayWhen(Date.UTC(1970, 0, 1, 12));
     await button('Log it').first().tap();
-    await page.getByText('Give a time from the year 2000 on.').first().waitFor();
+    await page.getByText('Enter a time from the year 2000 on.').first().waitFor();
     await page.getByLabel('Day and time').fill(clock(Date.now() - 30 * 24 * HOUR_MS));
     await button('Log it').first().tap();
     await page

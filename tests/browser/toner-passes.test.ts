@@ -129,7 +129,7 @@ test('a chair rail is toned pass by pass: what is on, what is to go, and a half 
   expect(await field('Passes').inputValue()).toBe('0.5');
   await field('Passes').fill('0.3');
   await button('Save the correction').tap();
-  await page.getByText(/^Give whole or half passes/).waitFor();
+  await page.getByText(/^Enter whole or half passes/).waitFor();
   await field('Passes').fill('1.5');
   await button('Save the correction').tap();
   await page.getByText(/^Coat 4.* corrected\.$/).waitFor();

@@ -16,7 +16,7 @@ test('a tracer in a jar is marked in the section and told in the record', async 
   await page.getByText('How much, how long it keeps, tracer').tap();
   await field('Tracer, fluoresces under').fill('36.5');
   await button('Fill the jar').tap();
-  await page.getByText('Give a whole number of nanometres from 200 to 420, or leave it empty.').waitFor();
+  await page.getByText('Enter a whole number of nanometres from 200 to 420, or leave it empty.').waitFor();
   await field('Tracer, fluoresces under').fill('365');
   await button('Fill the jar').tap();
   await unfold('What is in it');

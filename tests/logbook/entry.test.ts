@@ -148,7 +148,7 @@ describe('what is not an entry', () => {
   test('is refused in words that say what would be accepted', () => {
     expect(parse({ ...air, humidity: percent('140') })).toEqual({
       ok: false,
-      failure: [{ path: 'humidity', problem: 'Give a value from 1 to 100 %.' }],
+      failure: [{ path: 'humidity', problem: 'Enter a value from 1 to 100 %.' }],
     });
   });
 });

@@ -8,10 +8,10 @@ test.each([
     failure: { kind: 'full' },
     says: 'This device is full, so nothing was logged. Make room, then try again.',
   },
-  { failure: { kind: 'in-the-future', latestMs: 9 }, says: "Give a time no later than 9 o'clock." },
+  { failure: { kind: 'in-the-future', latestMs: 9 }, says: "Enter a time no later than 9 o'clock." },
   {
     failure: { kind: 'too-early', earliestMs: 0, latestMs: 9 },
-    says: "Give a time from 0 o'clock, when this was started, to 9 o'clock.",
+    says: "Enter a time from 0 o'clock, when this was started, to 9 o'clock.",
   },
   {
     failure: { kind: 'faulty', issues: [{ path: 'name', problem: 'Write something here.' }] },

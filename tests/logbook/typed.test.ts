@@ -62,27 +62,27 @@ describe('a typed quantity', () => {
   });
 
   test.each([
-    { limit: 'volumeSolids', typed: { text: '0', unit: '%' }, problem: 'Give a value from 0.1 to 100 %.' },
+    { limit: 'volumeSolids', typed: { text: '0', unit: '%' }, problem: 'Enter a value from 0.1 to 100 %.' },
     {
       limit: 'volumeSolids',
       typed: { text: '100,1', unit: '%' },
-      problem: 'Give a value from 0.1 to 100 %.',
+      problem: 'Enter a value from 0.1 to 100 %.',
     },
-    { limit: 'humidity', typed: { text: '140', unit: '%' }, problem: 'Give a value from 1 to 100 %.' },
+    { limit: 'humidity', typed: { text: '140', unit: '%' }, problem: 'Enter a value from 1 to 100 %.' },
     {
       limit: 'temperature',
       typed: { text: '-300', unit: 'C' },
-      problem: 'Give a value from \u221220 to 60 °C.',
+      problem: 'Enter a value from \u221220 to 60 °C.',
     },
     {
       limit: 'temperature',
       typed: { text: '141', unit: 'F' },
-      problem: 'Give a value from \u22124 to 140 °F.',
+      problem: 'Enter a value from \u22124 to 140 °F.',
     },
     {
       limit: 'wetFilm',
       typed: { text: '85', unit: 'mil' },
-      problem: 'Give a value from 0.0394 to 39.3 mil.',
+      problem: 'Enter a value from 0.0394 to 39.3 mil.',
     },
     {
       limit: 'wetFilm',

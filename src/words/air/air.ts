@@ -16,7 +16,7 @@ export const AIR_WORDS = {
   dewRow: 'Dew point',
   marginRow: 'Above the dew point',
   woodRow: 'Wood moisture',
-  woodHint: 'For bare wood and fillers: the moisture that wood comes to in this air after days to weeks.',
+  woodHint: 'For bare wood and fillers: the moisture that wood settles at in this air, over days to weeks.',
   corrected: (shown: string): string => `hygrometer shows ${shown}`,
   worked: { 'dew-point': 'from the dew point', 'wet-bulb': 'from the wet bulb' },
   outlookTitle: 'Blush outlook',
@@ -35,7 +35,7 @@ export const AIR_WORDS = {
   dayEndDone: 'Confirmed',
   dayEndDue: 'To do before you leave',
   finishes: 'Finishes and data sheets',
-  finishesHint: 'What each kind asks for; your sheet’s own times',
+  finishesHint: 'What each kind needs; your sheet’s own times',
   oldFinish: 'What is this old finish?',
   oldFinishHint: 'Spot tests, weakest solvent first',
 } as const;
@@ -66,8 +66,8 @@ export const SHOP_LIMIT_WORDS = {
   coldAndDamp: 'Too cold and too damp',
   wants: (lowest: string, highest: string | undefined): string =>
     highest === undefined
-      ? `It wants ${lowest} or more, at the coat and overnight.`
-      : `It wants ${lowest} or more and at most ${highest} humidity, at the coat and overnight.`,
+      ? `It needs ${lowest} or more, at the coat and overnight.`
+      : `It needs ${lowest} or more and at most ${highest} humidity, at the coat and overnight.`,
   night: (night: string, lowest: string): string =>
     `Tonight ${night}: below ${lowest}. Keep the room warm until the film has formed, or coat early enough that it has.`,
 } as const;
@@ -89,12 +89,12 @@ export const JAR_BLUSH_WORDS = {
   cools: (jar: string, from: string, to: string): string =>
     `A wet film of ${jar} cools ${from} to ${to} as its fast solvents leave.`,
   film: (lowest: string, highest: string, dew: string): string =>
-    `Its coldest is ${lowest} to ${highest}; the dew point is ${dew}.`,
+    `At its coldest it is ${lowest} to ${highest}; the dew point is ${dew}.`,
   'stays-clear': 'Stays above the dew point',
   'may-blush': 'May touch the dew point',
   blushes: 'Falls below the dew point',
   how: 'Worked out from latent heat and vapour pressure of the mix; a real film shows 40 to 65 % of that cooling (fitted to three published blush limits).',
-  unknownOwn: 'The solvents in the can are the usual ones for this finish; its data sheet was not entered.',
+  unknownOwn: 'The solvents in the can are the usual ones for this finish; no data sheet was entered.',
 } as const;
 
 /** What would help. */
@@ -117,7 +117,7 @@ export const HELP_WORDS = {
     `On ${piece}, ${percent} more in every coat moves level-sand by ${level} and rub-out by ${rub}.`,
   retarderAsk: 'What would it cost?',
   retarderFailed: 'That could not be worked out. Try again.',
-  retarderFar: 'more than a year',
+  retarderFar: 'over a year',
   retarderWorking: 'Working out what it costs…',
   forecastMissing: 'Set a forecast with its humidity to see the drier hours.',
 } as const;

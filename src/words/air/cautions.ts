@@ -49,7 +49,7 @@ export const CAUTIONS = [
     'fire',
     'Bond the metal cans',
     'Join can and cup with a bonding wire before you pour or strain.',
-    'Liquid that runs charges up. One spark lights the vapour over a can.',
+    'Running liquid builds up a static charge. One spark lights the vapour over a can.',
     'Metal containers are bonded while flammable liquid is poured (29 CFR 1910.106).',
   ),
   caution(
@@ -65,7 +65,7 @@ export const CAUTIONS = [
     'fire',
     'Oily rags under water',
     'Put rags and pads with oil or oil varnish in a closed metal can with water, or spread them flat outdoors, before you leave.',
-    'Oil that dries gives off heat. In a heap the heat stays in and the rag takes fire by itself within hours.',
+    'Drying oil gives off heat. In a heap the heat builds up and the rag catches fire by itself within hours.',
     'An oily-waste can with a lid, emptied every day (29 CFR 1910.106).',
   ),
   caution(
@@ -137,7 +137,7 @@ export const CAUTIONS = [
     'skin',
     'Hands and eyes',
     'Gloves that this solvent does not go through, goggles; wash with soap, never with thinner.',
-    'Solvent takes the fat out of the skin, and some of it goes through the skin into the blood.',
+    'Solvent strips the oil from skin, and some of it goes through the skin into the blood.',
     'Nitrile for a splash, changed at once; the data sheet names the glove for longer.',
   ),
 ] as const;

@@ -3,7 +3,7 @@
 export const FINISH_WORDS = {
   title: 'Finishes and data sheets',
   intro:
-    'What each kind asks for. Common practice, no source, where nothing else is said; your product’s data sheet outranks all of it.',
+    'What each kind needs. Common practice, no source, where nothing else is said; your product’s data sheet comes first.',
   kinds: 'Kinds of finish',
   sheets: 'Your jars',
   noSheet: 'No data sheet entered',
@@ -55,7 +55,7 @@ export const FINISH_WORDS = {
 export const SHEET_WORDS = {
   title: 'Data sheet',
   intro:
-    'Enter what the sheet says, at its own conditions. The law of this finish is then scaled to it; what the sheet leaves out is scaled along.',
+    'Enter what the sheet says, at its own conditions. Its drying is then scaled to the sheet, with whatever the sheet leaves out.',
   temperature: 'Sheet’s temperature',
   humidity: 'Sheet’s humidity',
   wetFilm: 'Sheet’s wet film of a coat',
@@ -83,13 +83,13 @@ export const CURE_WORDS = {
   near: 'One more coat would go over the limit.',
   over: 'Over the limit: a film this thick may crack. Sand some off before another coat, or leave it.',
   tooCold: 'It stood too cold to form a film. Look at it closely: a chalky film does not recover by warming.',
-  byLaw: 'By the law of its kind: times of common practice moved by your air; not the drying model.',
+  byLaw: 'From the usual times for its kind, adjusted to your air; not from the drying model.',
 } as const;
 
 /** What is not known of a finish that dries by water or cures. */
 export const LAW_UNKNOWN = [
-  'Its times are those of common practice for the kind, or of your data sheet, moved by your air. The product may be another 2 times faster or slower.',
+  'Its times are those of common practice for the kind, or of your data sheet, adjusted to your air. The product may be twice as fast or slow again.',
   'Activation energies of urethanes were measured (29 to 36 kJ/mol with tin); those of other cures are from memory, and how far turning to glass holds them back is judgement.',
   'Air movement, parts measured out wrong, bare wood that soaks it up, and draughts in corners are left out.',
-  'The product’s data sheet and your own hand outrank every time shown here.',
+  'The product’s data sheet and your own hand come before every time shown here.',
 ] as const;

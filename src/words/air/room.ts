@@ -3,7 +3,7 @@
 export const ROOM_WORDS = {
   title: 'Solvent in the room',
   intro:
-    'How much vapour a session gives to the room, and the clean air that it asks for. An indication: it proves nothing about your room.',
+    'How much vapour a session puts into the room, and how much clean air it calls for. A rough guide: it proves nothing about your room.',
   room: 'Your room',
   none: 'Describe the room once and the figures appear here.',
   describe: 'Describe the room',
@@ -39,8 +39,8 @@ export const ROOM_WORDS = {
   healthNeed: (flow: string, mixing: string): string =>
     `${flow} would dilute the vapours to their occupational limits as a mixture, with a mixing factor of ${mixing}.`,
   own: (flow: string, how: string): string => `Your extraction: ${flow} (${how}).`,
-  below: 'Below the indication',
-  above: 'Above the indication; that is no proof',
+  below: 'Below the guide figure',
+  above: 'Above the guide figure; that is no proof',
   left: (names: string): string => `Left out, for want of a figure: ${names}.`,
   assumptions: 'What this assumes',
   assumptionList: [

@@ -24,11 +24,11 @@ export const HUB_JOIN = {
   looking: 'Asking the hub…',
   scan: 'Scan the code',
   hold: 'Hold the code in the picture.',
-  foreign: 'This code is not one of these.',
+  foreign: 'This is not a code for joining a shop.',
   faults: {
     empty: 'Enter the code, or scan it.',
-    incomplete: 'This is not the whole code. It has 22 signs from a hub, 54 from a phone.',
-    mistyped: 'A sign is wrong. Compare it with the code, four by four.',
+    incomplete: 'This is not the whole code. It has 22 characters from a hub, 54 from a phone.',
+    mistyped: 'A character is wrong. Compare it with the code, four at a time.',
   },
   elsewhere: (address: string): string =>
     `This code is for ${address}. Open the app there and join in it; a phone talks only to the address it was opened from.`,
@@ -42,7 +42,7 @@ export const HUB_JOIN = {
     title: 'Join this shop',
     text: (there: number, here: number): string =>
       here === 0
-        ? `${entryCount(there)} on the hub. This phone is empty and takes them all in.`
+        ? `${entryCount(there)} on the hub. This phone gets them all.`
         : there === 0
           ? `Nothing on the hub yet. The ${entryCount(here)} on this phone will go there, sealed.`
           : `${entryCount(there)} on the hub, ${entryCount(here)} on this phone. Both become one logbook on every screen. Nothing is overwritten or lost, and it cannot be taken apart again.`,
@@ -50,11 +50,11 @@ export const HUB_JOIN = {
     actMerge: 'Merge and join',
   },
   other: 'Enter another code',
-  again: 'This phone leaves the shop it has joined. What it holds goes along.',
+  again: 'This phone leaves the shop it has joined. Its logbook goes with it.',
   cancel: 'Cancel',
   joined: 'Joined.',
   begun: 'Your shop is on the hub.',
-  notFetched: 'The app could not fetch what speaks with the hub. Check the network and try again.',
+  notFetched: 'The app could not fetch the part that talks to the hub. Check the network and try again.',
 } as const;
 
 export const HUB_CODE = {

@@ -27,28 +27,28 @@ export const HUB_TROUBLE = {
   starting: 'The hub is starting, or too few of its computers are up. It goes on by itself.',
   full: 'The hub has no room left. What you log stays on this phone. Give the hub more room; the rest follows.',
   'this-phone-full':
-    'This phone has no room for what came. Nothing was taken in half. Free some space; it goes on by itself.',
+    'This phone has no room for what came. Nothing was saved by halves. Free some space; it goes on by itself.',
 } as const;
 
 export const HUB_STATUS = {
   on: (there: number, of: number): string =>
     `${there.toLocaleString('en')} of ${entryCount(of)} ${of === 1 ? 'is' : 'are'} on the hub.`,
-  heard: (when: string): string => `Heard ${when}.`,
+  heard: (when: string): string => `Last contact ${when}.`,
   opening: 'Connecting to the hub…',
   notYet: 'The hub has not been reached since the app was opened. What you log waits on this phone.',
-  coming: (left: number): string => `${entryCount(left)} still to come.`,
+  coming: (left: number): string => `${entryCount(left)} still to fetch.`,
   waiting: (left: number): string => `${entryCount(left)} ${left === 1 ? 'waits' : 'wait'} on this phone.`,
   photos: (left: number): string => (left === 1 ? '1 photo waiting.' : `${left} photos waiting.`),
   foreign: (some: number): string =>
-    `${some === 1 ? '1 message' : `${some} messages`} on the hub ${some === 1 ? 'was' : 'were'} not sealed by this shop, and not taken in.`,
-  stale: (when: string): string => `Not up to date: the hub was last heard ${when}.`,
+    `${some === 1 ? '1 message' : `${some} messages`} on the hub ${some === 1 ? 'was' : 'were'} not sealed by this shop, so left out.`,
+  stale: (when: string): string => `Not up to date: the hub was last reached ${when}.`,
   staleNever: 'Not up to date: the hub has not been reached.',
   long: (left: number): string => `${entryCount(left)} not on the hub for over an hour`,
 } as const;
 
 export const HUB_LEAVE = {
   title: 'Leave the hub',
-  sure: 'Everything stays: on this phone, and on the others. They no longer hear of one another, and what waits here stays here.',
+  sure: 'Everything stays: on this phone, and on the others. They no longer update each other, and what waits here stays here.',
   yes: 'Yes, leave',
   no: 'Stay',
   left: 'This phone works alone again.',

@@ -17,7 +17,7 @@ export const MORE_WORDS = {
   altitude: {
     title: 'Altitude',
     label: 'Altitude',
-    hint: 'Thin air cools a wet film and a wet wick more, and a vapour takes more room in it. Left empty: sea level.',
+    hint: 'Up high a wet film cools more and vapour fills more room. Left empty: sea level.',
   },
   keep: 'Save',
   kept: 'Saved.',
@@ -91,7 +91,7 @@ export const MORE_WORDS = {
     title: 'Privacy',
     lines: [
       'Everything you log stays on this phone unless you join other screens. There is no account.',
-      'Until then the app asks no other computer for anything once it is here. It counts nothing.',
+      'Until then the app contacts no other computer once it is here. It does not track you.',
       'Something leaves the phone only when you share it: a backup, a table, a label, a calendar file.',
       'If you join other screens, entries and photos go to the hub in your shop too, sealed with a key that it does not have.',
     ],
@@ -99,7 +99,7 @@ export const MORE_WORDS = {
   about: {
     title: 'About',
     lines: [
-      'Times are estimates from a drying model. The data sheet, the safety data sheet, local code and your own hand outrank them.',
+      'Times are estimates from a drying model. The data sheet, the safety data sheet, local code and your own hand come first.',
     ],
   },
   toBench: 'Back to the bench',
@@ -109,5 +109,5 @@ export const CARD_LINKS = {
   title: 'Learning',
   text: 'Coated foil and a pocket scale tell how fast your own lacquer dries.',
   cards: 'Test cards',
-  told: 'How well did it tell?',
+  told: 'How close were the dates?',
 } as const;

@@ -5,18 +5,18 @@ interface Times {
 
 /** Why nothing was logged, each saying what to do; times come written out. */
 export const FAILURE_WORDS = {
-  'in-the-future': ({ latest }: Times) => `Give a time no later than ${latest}.`,
+  'in-the-future': ({ latest }: Times) => `Enter a time no later than ${latest}.`,
   'too-early': ({ earliest, latest }: Times) =>
-    `Give a time from ${earliest}, when this was started, to ${latest}.`,
+    `Enter a time from ${earliest}, when this was started, to ${latest}.`,
   'ahead-of-clock': ({ earliest, latest }: Times) =>
     `The logbook has work at ${earliest}, but this device’s clock says ${latest}. If the clock is wrong, set it. If that time is wrong, correct that entry first, then log this.`,
   'after-its-work': ({ latest }: Times) =>
-    `Work was logged on it at ${latest}. Give a time no later than that.`,
-  'not-correctable': () => 'This cannot be corrected so. Undo the entry and log it again.',
+    `Work was logged on it at ${latest}. Enter a time no later than that.`,
+  'not-correctable': () => 'This cannot be corrected that way. Undo the entry and log it again.',
   'unknown-piece': () => 'This piece is not in the logbook. Choose another, or start it first.',
   'unknown-jar': () => 'This jar is not in the logbook. Choose another, or fill it first.',
   'too-wet': () =>
-    'All passes of one coat together come to more than 2 mm (79 mil) wet: that runs off. Look at the passes and at what each puts on.',
+    'Together the passes come to over 2 mm (79 mil) wet, and that runs. Check how many there were and what each put on.',
   'unknown-air': () => 'This air reading is not in the logbook. Take a new one.',
   'unknown-entry': () => 'This entry is not in the logbook, so there is nothing to undo.',
   'piece-closed': () => 'This piece is finished. Reopen it to go on.',
@@ -26,7 +26,7 @@ export const FAILURE_WORDS = {
   'unknown-recipe': () => 'This recipe is not in the logbook. Choose another, or write it first.',
   'unknown-weigh-up': () => 'This weigh-up is not in the logbook. Begin it again from its recipe.',
   'contains-itself': () =>
-    'This ingredient would be made of itself. Take itself, or what is made of it, out of what it is made of.',
+    'This ingredient would end up in itself. Remove it, or what is made of it, from what it is made of.',
   'not-last-pour': () => 'Later pours depend on this one. Undo the last pour first.',
   'weigh-up-over': () => 'This weigh-up is finished. Begin a new one from its recipe.',
   'no-such-line': () => 'The plan has no such line. Open the weigh-up again.',
@@ -34,10 +34,10 @@ export const FAILURE_WORDS = {
   'unknown-toner': () => 'This toner is not on this piece. Describe it first.',
   'unknown-trial': () => 'This trial is not in the logbook. Choose another, or mix it first.',
   'trial-there-already': () => 'This trial is in the logbook already.',
-  'unknown-zone': () => 'This zone is not on this piece. Choose another, or mark it first.',
+  'unknown-zone': () => 'This place is not on this piece. Choose another, or mark it first.',
   'unknown-photo': () => 'This photo is not in the record of this piece. Choose another, or take it first.',
   'photo-there-already': () => 'This photo is in the record already.',
-  'outline-crosses': () => 'This outline crosses itself. Draw it again in one round.',
+  'outline-crosses': () => 'This outline crosses itself. Draw it again in one loop.',
   'unknown-filter': () => 'This filter is not in the logbook. Choose another, or open it first.',
   'filter-there-already': () => 'This filter is in the logbook already.',
   'unknown-step': () => 'This step is not in the plan any more. Look at the plan again.',

@@ -6,7 +6,7 @@ export const STORAGE_WORDS = {
   'no-answer':
     'This device did not answer in time. Close other tabs of this app and try again; what was logged is still there.',
   damaged:
-    'The browser cannot use what it keeps for this app. Restart the browser and try again. If it stays so, clear the data of this app in the browser’s settings and restore your last backup.',
+    'The browser cannot use what it keeps for this app. Restart the browser and try again. If that does not help, clear the data of this app in the browser’s settings and restore your last backup.',
   unavailable: 'This browser keeps nothing here. Leave private browsing, or allow storage, then try again.',
   retry: 'Try again',
   held: (count: number): string =>
@@ -35,14 +35,14 @@ export const STORAGE_WORDS = {
     'They came from the second copy on this phone. Photos have no second copy. Save a backup now, and keep it off this phone.',
   alone: 'The browser’s database cannot be used',
   aloneText:
-    'The second copy on this phone has the logbook, and what you log is saved there. Save a backup now, then restart the browser. If it stays so, clear the data of this app in the browser’s settings and restore the backup.',
+    'The second copy on this phone has the logbook, and what you log is saved there. Save a backup now, then restart the browser. If that does not help, clear the data of this app in the browser’s settings and restore the backup.',
   mendedRead: 'Read and done',
   toBackup: 'Save a backup',
   clock: 'Is this phone’s clock right?',
   clockText: (now: string, said: string): string =>
     `It says ${now}, but the logbook goes on to ${said}. If the clock is wrong now, set it in the phone’s settings. If it was wrong before, correct those times: open the piece, and under What was done tap the pencil beside the entry.`,
   clockFarText: (now: string, said: string): string =>
-    `It says ${now}, but the last entry is of ${said}. If the clock is wrong, set it in the phone’s settings before you log anything.`,
+    `It says ${now}, but the last entry is from ${said}. If the clock is wrong, set it in the phone’s settings before you log anything.`,
   clockIsRight: 'It is right now',
   aside: (count: number): string =>
     count === 1 ? 'One entry could not be read' : `${count} entries could not be read`,

@@ -13,7 +13,7 @@ export const FORM_WORDS = {
   noPiece: 'None: a test card, a spare part',
   pieceName: 'Name of the piece',
   pieceNameHint: 'Empty: the name of the match.',
-  place: 'Where the repair lies',
+  place: 'Where the repair is',
   through: 'The target is seen',
   throughBare: { label: 'Bare', hint: 'no clear over it' },
   throughClear: { label: 'Through clear', hint: 'old clear is over it' },

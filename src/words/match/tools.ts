@@ -89,7 +89,7 @@ export const TONER_WORDS = {
   hueOff: 'What is left is hue: another toner, or a little of a second dye, would be nearer.',
   last: 'Make the last pass at half strength: it can be followed by another, and never taken off.',
   'cannot-be-made-lighter': 'It is darker than the target already. A toner cannot make it lighter.',
-  'already-there': (dE: string): string => `It is there already: ΔE00 ${dE}.`,
+  'already-there': (dE: string): string => `On target already: ΔE00 ${dE}.`,
   'another-toner': 'Every pass of this toner leads away from the target. Take another.',
   needsTarget: 'Read the target first.',
 } as const;

@@ -3,8 +3,8 @@
 const percent = (fraction: number): string => `${Math.round(fraction * 1000) / 10} %`;
 
 export const MIX_FAILURES = {
-  empty: () => 'Give at least one ingredient with an amount.',
-  'not-positive': () => 'Give an amount above 0.',
+  empty: () => 'Enter at least one ingredient with an amount.',
+  'not-positive': () => 'Enter an amount above 0.',
   'unknown-ingredient': () =>
     'An ingredient of this mix is not in the shop. Choose another, or add it first.',
   'no-density': ({ name }: Named) => `${name} has no density yet. Give it one, or give its amount in grams.`,

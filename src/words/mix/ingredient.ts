@@ -22,7 +22,7 @@ export const TRACER_WORDS = {
   label: 'Tracer, fluoresces under',
   hint: 'For finding it again under a UV lamp, mostly 365 nm. Leave it empty where there is none.',
   problem: (lowest: number, highest: number): string =>
-    `Give a whole number of nanometres from ${lowest} to ${highest}, or leave it empty.`,
+    `Enter a whole number of nanometres from ${lowest} to ${highest}, or leave it empty.`,
   seenAt: (nm: number): string => `seen at ${nm} nm`,
 } as const;
 
@@ -73,7 +73,7 @@ export const INGREDIENT_WORDS = {
   oneDropHint: 'Usual 0.02 to 0.08 g.',
   dropsWeight: 'Weight of the drops',
   dropsCount: 'Number of drops',
-  dropsCountProblem: 'Give a whole number of drops, 1 to 500.',
+  dropsCountProblem: 'Enter a whole number of drops, 1 to 500.',
   dropIs: (grams: string): string => `One drop weighs ${grams} g.`,
   contains: 'It contains',
   containsNothing: 'Nothing special',
@@ -85,7 +85,7 @@ export const INGREDIENT_WORDS = {
   useBy: 'Use by',
   note: 'Note',
   dayHint: 'As 2026-03-01. Optional.',
-  dayProblem: 'Give a day such as 2026-03-01, or leave it empty.',
+  dayProblem: 'Enter a day such as 2026-03-01, or leave it empty.',
   pastUseBy: (day: string): string => `Its use-by day was ${day}. Try it on a card first.`,
   keep: 'Save',
   kept: (name: string): string => `${name} is saved.`,

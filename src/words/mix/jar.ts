@@ -28,7 +28,7 @@ export const JAR_FORM = {
   },
   canName: (finish: string): string => `${finish} spray can`,
   canText: 'Solids as they leave the nozzle; nothing is added.',
-  solidsBy: 'Its strength is said as',
+  solidsBy: 'Its strength is given as',
   solidsBys: {
     cut: { label: 'Cut', hint: 'flakes in alcohol' },
     solids: { label: 'Volume solids', hint: 'from a sheet' },
@@ -38,7 +38,7 @@ export const JAR_FORM = {
   cutComesTo: (solids: string): string => `That is ${solids} solids by volume.`,
   mixedOn: 'Mixed on',
   mixedOnHint: 'Left empty: today. Its life counts from then.',
-  mixedLater: 'Give a day no later than today.',
+  mixedLater: 'Enter a day no later than today.',
   finish: 'Kind of finish',
   name: 'Name of the jar',
   nameHint: 'As you would write it on the lid.',
@@ -47,7 +47,7 @@ export const JAR_FORM = {
     jar: 'Volume solids as sold',
     can: 'Volume solids as sprayed',
   },
-  solidsHint: (usual: string): string => `Usual: ${usual} %. The data sheet outranks it.`,
+  solidsHint: (usual: string): string => `Usual: ${usual} %. Go by the data sheet.`,
   thinnerTitle: (finish: string, comesAs: 'jar' | 'can'): string => {
     if (comesAs === 'can') return 'Thinner';
     return finish === 'waterborne' ? 'Water' : finish === 'shellac' ? 'Alcohol' : 'Thinner and retarder';
@@ -72,7 +72,7 @@ export const JAR_FORM = {
   blend: 'What it is made of, by volume',
   solvent: (number: number): string => `Solvent ${number}`,
   chooseSolvent: 'Choose a solvent.',
-  share: (number: number): string => `Its share ${number}`,
+  share: (number: number): string => `Share ${number}`,
   addSolvent: 'Add a solvent',
   takeOut: (number: number): string => `Remove solvent ${number}`,
   twice: 'A solvent is listed twice; add its shares together.',
@@ -199,12 +199,12 @@ export const JAR_WORDS = {
   cut: 'Cut',
   plateTitle: 'Glass-plate test',
   plateText:
-    'Past its time. Before it goes on a piece, wipe a thin smear on glass: it must be dry and not sticky in 15 to 30 min. If it stays sticky, mix new.',
+    'Past its time. Before it goes on a piece, wipe a thin smear on glass: it must be dry and not sticky in 15 to 30 min. If it stays sticky, mix fresh.',
   platePasses: 'Dry, not sticky',
   plateFails: 'Still sticky',
   plateFound: {
     passes: (when: string): string => `On glass it dried hard, ${when}.`,
-    fails: (when: string): string => `On glass it stayed sticky, ${when}. Mix new; this one stays soft.`,
+    fails: (when: string): string => `On glass it stayed sticky, ${when}. Mix fresh; this one stays soft.`,
   },
   howMuch: 'How much is needed',
   canLid: 'Code',
@@ -234,7 +234,7 @@ export const LABEL_WORDS = {
   lead: 'Printed at 62 by 45 mm (2.4 by 1.8 in). The code and the link lead back to this jar without a network.',
   qr: (code: string): string => `QR code that leads to jar ${code}`,
   ratio: (percent: string, of: 'lacquer' | 'mix'): string => `Thinner ${percent} % of the ${of}`,
-  mixed: (count: number): string => `Mixed of ${count}`,
+  mixed: (count: number): string => `Mixed from ${count}`,
   solids: (percent: string): string => `${percent} % solids by volume`,
   use: (when: string): string => `Use by ${when}`,
   /** Signal words and hazards in plain words; the safety data sheet holds the full text. */
@@ -248,6 +248,6 @@ export const LABEL_WORDS = {
     'old-opaque': 'Old pigment: may hold lead',
   },
   danger: 'DANGER',
-  mind: 'MIND',
+  mind: 'WARNING',
   sheet: 'See the safety data sheet.',
 } as const;

@@ -5,7 +5,7 @@ export const LACKING_WORDS = {
   lead: 'Usual values are filled in. Change what your label or data sheet says, or leave them.',
   facts: {
     density: 'Density',
-    volumeSolids: 'Solids by volume',
+    volumeSolids: 'Volume solids',
     pigmentOfSolids: 'Pigment in the dry film',
     dropMass: 'One drop weighs',
   },

@@ -13,7 +13,7 @@ export const PLAN_WORDS = {
     const used = isByGun
       ? `About ${laid} is sprayed, ${whole} with what stays in the gun and`
       : `About ${laid} goes on, ${whole} with`;
-    return `${used} what is kept back. Mix it in one go, so that the colour is one.`;
+    return `${used} what is kept back. Mix it in one go, so that the colour stays the same.`;
   },
   enough: (job: string, need: string): string => `Enough for ${job}: it takes about ${need}.`,
   forPiece: 'For which piece',
@@ -73,7 +73,7 @@ export const WEIGH_WORDS = {
   undone: 'The last pour is undone.',
   done: 'Everything is poured',
   doneText: (grams: string): string =>
-    `${grams} g in the cup, on the recipe’s ratios. Stir, strain, then fill the jar.`,
+    `${grams} g in the cup, in the recipe’s ratio. Stir, strain, then fill the jar.`,
   fill: 'Fill the jar',
   jarName: 'Name of the jar',
   keepBack: 'Keep back for repairs',

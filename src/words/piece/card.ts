@@ -43,13 +43,13 @@ export const CARD_FORM = {
   tells: 'What it can tell',
   working: 'Working it out',
   prior: (factor: string): string =>
-    `Today the dates of a product that nobody has tested may be out by a factor ${factor} either way.`,
-  plain: (factor: string): string => `Three coats like these, weighed for two weeks: a factor ${factor}.`,
+    `Today the dates of a product that nobody has tested may be out by a factor of ${factor} either way.`,
+  plain: (factor: string): string => `Three coats like these, weighed for two weeks: a factor of ${factor}.`,
   warm: (factor: string): string =>
-    `Weighed for two days and dried warm on the sixth: a factor ${factor}, within a week.`,
-  little: 'That is little. A finer scale or a larger card tells more.',
+    `Weighed for two days and dried warm on the sixth: a factor of ${factor}, within a week.`,
+  little: 'That is not much. A finer scale or a larger card tells more.',
   curing: 'This finish cures. Its weight says little of that; a thumb and a sheet of paper say more.',
-  noFilm: 'Fill a jar first; what the card can tell hangs on what is in it.',
+  noFilm: 'Fill a jar first; what the card can tell depends on what is in it.',
   log: 'Make the card',
   logged: 'Test card made. Coat it with the piece: the page Log a coat asks.',
 } as const;
@@ -97,7 +97,7 @@ export const WARM_CAUTION = {
   title: 'Warm, never hot',
   text: 'A heat mat or a warm cupboard, 60 °C (140 °F) at most, after two days in the open air. Never an oven, a flame, a hair dryer or a heat gun. Nothing that sparks or glows near it.',
   why: 'Nitrocellulose lights easily and burns fiercely; a dry film breaks down by itself where it is hot. What leaves the film is flammable vapour.',
-  usual: 'The card lies flat on something that does not burn, in moving air, with nobody’s supper near it.',
+  usual: 'The card lies flat on something that does not burn, in moving air, well away from food.',
   decides: WHO_DECIDES,
 } as const;
 
@@ -127,16 +127,16 @@ export const TOLD_WORDS = {
   grams: 'g',
   humidity: (percent: string): string => `Every weight as it would be at ${percent} humidity.`,
   columns: { time: 'After', low: 'Low', likely: 'Expected', high: 'High' },
-  title: 'What it has told',
+  title: 'What it has shown',
   nothing: 'Nothing yet: weigh it.',
   slower: (factor: string, give: string): string =>
-    `Your lacquer dries ${factor} times slower than usual, give or take a factor ${give}.`,
+    `Your lacquer dries ${factor} times slower than usual, give or take a factor of ${give}.`,
   faster: (factor: string, give: string): string =>
-    `Your lacquer dries ${factor} times faster than usual, give or take a factor ${give}.`,
-  same: (give: string): string => `Your lacquer dries as usual, give or take a factor ${give}.`,
+    `Your lacquer dries ${factor} times faster than usual, give or take a factor of ${give}.`,
+  same: (give: string): string => `Your lacquer dries as usual, give or take a factor of ${give}.`,
   guessed:
     'For some weighings the humidity is a guess, and foil shows it. Read the air when you weigh: it tells more.',
-  before: (give: string): string => `Without the card it was a factor ${give}.`,
+  before: (give: string): string => `Without the card it was a factor of ${give}.`,
   flows:
     'Every piece with this product goes by it: pieces from the same jar most, older ones and other jars less.',
   failed: {

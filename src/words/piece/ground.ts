@@ -18,7 +18,7 @@ export const GROUND_WORDS = {
   sorts: SORTS,
   choose: 'Choose what you put on.',
   product: 'Product',
-  productHint: 'Optional. As it stands on the can.',
+  productHint: 'Optional. As written on the can.',
   tinted: { label: 'Tinted', hint: 'its colour shows in the pores' },
   waits: 'Waits, by its sheet',
   waitsHint: (sort: Sort): string => `Empty: ${SORTS[sort].usual}. Common practice, no source.`,
@@ -39,5 +39,5 @@ export const GROUND_WORDS = {
     count > 1 ? `${SORTS[sort].label} ×${count}` : SORTS[sort].label,
   inWood: (names: readonly string[]): string => `In and on the wood: ${names.join(', ')}.`,
   waited: (wait: string): string => `waits ${wait} by its sheet`,
-  usual: 'waits as is usual',
+  usual: 'the usual wait',
 } as const;

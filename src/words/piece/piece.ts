@@ -20,7 +20,7 @@ export const PIECE_WORDS = {
   history: 'What was done',
   details: 'This piece',
   detailsBrief: 'copy, change, print',
-  meant: 'How these times are meant',
+  meant: 'What these times mean',
   firstCoatText: 'Log a coat and its times appear here.',
   computing: 'Working out the times…',
   stale: 'Updating the times…',
@@ -134,7 +134,7 @@ export const CHECK_FORM = {
   tests: {
     print: { label: 'Thumb', hint: 'does it leave a print?' },
     gum: { label: 'Paper', hint: 'does it gum up?' },
-    smell: { label: 'Nose', hint: 'close to it, respirator off, in clean air' },
+    smell: { label: 'Nose', hint: 'close to it, mask off, in clean air' },
     blush: { label: 'Eye', hint: 'is it milky?' },
   },
   result: 'What you found',

@@ -65,7 +65,7 @@ export const RECORD = {
     toned: 'Colour brought on with a transparent toner.',
     opaque: 'Colour covered with an opaque coat.',
   },
-  nothing: 'Nothing was laid here.',
+  nothing: 'No coat was put on here.',
   layer: 'Layer',
   material: 'Material',
   how: 'How',
@@ -123,7 +123,7 @@ export const FROM_FACTS = {
   soft: (date: string, isFully: boolean): string =>
     `The finish is ${isFully ? 'fully hardened' : 'hard'} by about ${date}. Until then no pressure, no straps, nothing left standing on it.`,
   softUnknown: 'The finish is new. Its hardening has not been worked out; treat it as soft.',
-  softLong: 'The finish may stay soft for more than a year: treat it as soft.',
+  softLong: 'The finish may stay soft for over a year: treat it as soft.',
   rubber: 'No stand or strap of rubber or vinyl for 6 months: it softens the finish for good.',
   cloth: 'Dust it with a soft dry cloth. No alcohol, no silicone polish.',
   cold: 'Keep it from frost and sudden cold; after transport leave it in its closed case for 12 to 24 h.',

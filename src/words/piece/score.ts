@@ -1,19 +1,19 @@
 // English text of the page that says how well the dates have told.
 
 export const SCORE_WORDS = {
-  title: 'How well did it tell?',
-  working: 'Working out what was promised then',
+  title: 'How close were the dates?',
+  working: 'Working out each date as it stood then',
   failed: 'The calculation failed. Open the page again.',
   tooFew: (count: number, fewest: number): string => `${count} of ${fewest} dates so far`,
   tooFewText:
     'A date counts once a check failed before it and one passed after it: try a piece with paper a little too early, then again. Or make a test card.',
   toCards: 'Test cards',
   all: 'All dates',
-  inside: (inside: number, count: number): string => `Of ${count} dates, ${inside} lay in their band.`,
+  inside: (inside: number, count: number): string => `Of ${count} dates, ${inside} fell in their band.`,
   promised: 'Eight in ten is what a band promises.',
-  onTime: 'The middle one came when it was likely.',
-  later: (factor: string): string => `The middle one took ${factor} times as long as was likely.`,
-  earlier: (factor: string): string => `The middle one came ${factor} times sooner than was likely.`,
+  onTime: 'Typically a date came when it was likely.',
+  later: (factor: string): string => `Typically it took ${factor} times as long as was likely.`,
+  earlier: (factor: string): string => `Typically it came ${factor} times sooner than was likely.`,
   picture: 'Each date: its band about its likely time, and where it was found.',
   early: '4 times sooner',
   likely: 'likely',

@@ -23,7 +23,7 @@ export const TONER = {
     `Half strength: thin the mix 1:1 and spray one pass. ${each} of the mix and ${each} of thinner are plenty.`,
   last: 'A full pass too many cannot be taken off.',
   tooDark: 'It is darker than the target already. A toner cannot make it lighter.',
-  there: (dE: string): string => `It is there: ΔE00 ${dE} from the target.`,
+  there: (dE: string): string => `On target: ΔE00 ${dE} off.`,
   other: 'Every pass of this toner leads away from the target. Take another.',
   missing: 'Read the target, the piece before toning, and the piece again after a pass or two.',
   rows: 'Pass by pass',

@@ -65,7 +65,7 @@ export const INPUT_WORDS = {
   thinner: 'Thinner',
   retarder: 'Retarder',
   pigment: 'Pigment',
-  pigmentText: (share: string): string => `${share} of the dry film; it slows the way out`,
+  pigmentText: (share: string): string => `${share} of the dry film; it slows solvent leaving`,
   base: 'Under the first coat',
   oldFilm: 'Old finish that softens with it',
   oldFilmText: (deep: string): string => `assumed ${deep} deep`,
@@ -93,6 +93,6 @@ export const UNKNOWN_WORDS = {
     'The band therefore allows solvent to move 2.5 times faster or slower; one in ten lies outside at either end. Your own checks narrow it.',
     'Evaporation may be 1.5 times faster or slower than the figure for your air movement.',
     'Plasticiser, age of what is in the jar, bare wood that soaks it up, and draughts in corners are left out.',
-    'The product’s data sheet and your own hand outrank every time shown here.',
+    'The product’s data sheet and your own hand come before every time shown here.',
   ],
 } as const;

@@ -77,7 +77,7 @@ export const DROP_WORDS = {
   tooSoon: (when: string): string => `At least 3 h between drops: wait until ${when}.`,
   jar: 'From jar',
   noJar: 'Fill a jar of clear lacquer or shellac first; its solids say how many drops it takes.',
-  noSize: 'Give length, width and depth, and the number of drops appears here.',
+  noSize: 'Enter length, width and depth, and the number of drops appears here.',
   addSize: 'Add the size',
   solids: (percent: string): string => `Assuming ${percent} volume solids.`,
   plan: 'Take it into the plan',
@@ -85,8 +85,8 @@ export const DROP_WORDS = {
   plannedWhat: 'The drop fill in the plan',
   level: (earliest: string, from: string, to: string, deep: string): string =>
     `Level no earlier than ${earliest}; usual ${from} to ${to}; a deep fill until ${deep} (common practice, no source).`,
-  sink: (day: string): string => `Look for sink on ${day}, a week after levelling.`,
-  sinkFromLevel: 'Look for sink a week after levelling.',
+  sink: (day: string): string => `Check for sinking on ${day}, a week after levelling.`,
+  sinkFromLevel: 'Check for sinking a week after levelling.',
   levelNow: (day: string): string =>
     `Too early to level: it shrinks on for weeks, and a fill levelled now sinks later. Common practice: not before ${day}.`,
 } as const;

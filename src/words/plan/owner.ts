@@ -48,7 +48,7 @@ export const OWNER_WORDS = {
     downloaded: 'Saved.',
     copied: 'Copied.',
     'given-up': 'Not shared.',
-    failed: 'This browser will not share or copy. Mark the text and copy it by hand.',
+    failed: 'This browser will not share or copy. Select the text and copy it by hand.',
   },
 } as const;
 
@@ -70,7 +70,7 @@ function promisedDay({ promised, isHeld, isPromiseKept }: OwnerFacts): string | 
   if (isHeld) return `It was promised for ${promised}. ${NO_DATE_HOLDS}`;
   return isPromiseKept
     ? `It is promised for ${promised}.`
-    : `It will be later than ${promised}, the day promised.`;
+    : `It will be later than ${promised}, the promised date.`;
 }
 
 const next = ({ next, nextWhen }: OwnerFacts): string | undefined =>
@@ -88,7 +88,7 @@ export const OWNER_DRAFTS: Record<OwnerKind, (facts: OwnerFacts) => string> = {
     sentences(
       `${facts.piece} is accepted.`,
       facts.promised === undefined
-        ? `As planned now it is ready about ${facts.likely}; ${promise(facts)}.`
+        ? `By the present plan it is ready about ${facts.likely}; ${promise(facts)}.`
         : promisedDay(facts),
       ...facts.setAside,
       'Most of that time is the finish drying, and cannot be hurried. I will write if the date moves.',

@@ -9,7 +9,7 @@ export const PLAN_WORDS = {
   toPlan: 'To the plan',
   timeline: 'When pieces are ready',
   describe: (pieces: number, until: string): string =>
-    `${plural(pieces, 'piece')} on one line of days, until ${until}. The table below says the same.`,
+    `${plural(pieces, 'piece')} on one timeline, until ${until}. The table below says the same.`,
   rowText: (name: string, likely: string, earliest: string, promise: string): string =>
     `${name}: ready about ${likely}, at best ${earliest}, with reserve ${promise}`,
   now: 'now',
@@ -33,7 +33,7 @@ export const PLAN_WORDS = {
   reminders: 'Reminders',
   calendar: 'Add to the calendar',
   calendarText:
-    'All coming work, open windows and promised days, with alarms. Share it again after changes: it updates what is there, no duplicates.',
+    'All coming work, open windows and promised dates, with alarms. Share it again after changes: it updates what is there, no duplicates.',
   gave: {
     shared: 'Shared.',
     downloaded: 'Calendar file saved. Open it to add it to your calendar.',
@@ -48,10 +48,10 @@ export const PLAN_WORDS = {
   leftOutTitle: 'Left out of the plan',
   leftOut:
     'When it hardens could not be worked out, so nothing is planned for it. Its own page says why. Waits that you set yourself bring it back.',
-  faultTitle: 'There is no plan as it stands',
+  faultTitle: 'No plan is possible yet',
   faultOf: (piece: string, step: string | undefined): string =>
     step === undefined ? piece : `${piece}, ${step}`,
-  unproved: 'Many steps: a good order was taken, perhaps not the very best.',
+  unproved: 'With this many steps the order is good, but perhaps not the best.',
   usualWeek: 'Monday to Friday, nine to five, is assumed: set your own working hours.',
 } as const;
 
@@ -80,7 +80,7 @@ export const PIECE_PLAN = {
   missedWindow: 'A recoat window was missed. A scuff is planned first, the next day.',
   promise: 'Promise to the owner',
   promised: (when: string): string => `Promised for ${when}.`,
-  promiseDay: 'Day promised',
+  promiseDay: 'Promised date',
   promiseHint: (when: string): string => `With the reserve: ${when} or later.`,
   promiseDayMissing: 'Choose a day.',
   keepPromise: 'Promise this date',
@@ -90,12 +90,12 @@ export const PIECE_PLAN = {
   draft: 'Write to the owner',
   steps: 'Steps',
   done: 'Done',
-  skipped: 'Passed over',
+  skipped: 'Skipped',
   next: 'Next',
   planned: 'Coming up',
-  passedOver: 'Passed over: a later step was done.',
+  passedOver: 'Skipped: a later step was done.',
   doneSteps: (count: number, over: number): string =>
-    `${plural(count, 'step')} done${over > 0 ? `, ${over} passed over` : ''}`,
+    `${plural(count, 'step')} done${over > 0 ? `, ${over} skipped` : ''}`,
   moreSteps: (count: number): string => plural(count, 'more step'),
   byApp: 'Added by the plan',
   closes: (when: string): string => `closes ${when}`,
@@ -131,7 +131,7 @@ export const PIECE_PLAN = {
   added: (step: string): string => `${step} added.`,
   coatsADay: 'Coats a day, at most',
   coatsHint: 'Yours to set; the waits say what the model thinks.',
-  coatsProblem: 'Give a whole number from 1 to 24.',
+  coatsProblem: 'Enter a whole number from 1 to 24.',
   toPiece: 'To the piece',
   job: 'Another job',
   jobText: 'Starts the plan over from a starting plan. What was logged stays.',
@@ -176,8 +176,8 @@ export const STEP_FIELDS = {
   ownWait: 'My own wait',
   ownWaitHint: 'stays as set below',
   whose: 'Whose wait',
-  notMinutes: 'Give a length of time from 0 to 2 years, such as 45 or 1.5.',
-  triesProblem: 'Give a whole number from 1 to 100.',
+  notMinutes: 'Enter a length of time from 0 to 2 years, such as 45 or 1.5.',
+  triesProblem: 'Enter a whole number from 1 to 100.',
 } as const;
 
 export const HOURS_WORDS = {
@@ -198,7 +198,7 @@ export const HOURS_WORDS = {
   quietOn: 'No spraying at certain hours',
   quietFrom: 'Quiet from',
   quietTo: 'Quiet to',
-  missing: 'Give both times.',
+  missing: 'Enter both times.',
   off: 'off',
   noDays: 'No day has hours: nothing can be planned. Set at least one day when you work.',
   save: 'Save the week',
@@ -210,7 +210,7 @@ export const HOURS_WORDS = {
   what: 'What is closed',
   begins: 'Begins',
   ends: 'Ends',
-  closureMissing: 'Give both days and times.',
+  closureMissing: 'Enter both days and times.',
   endsFirst: 'It must end after it begins.',
   add: 'Add it',
   added: 'Closure saved.',

@@ -42,7 +42,7 @@ export const BOUND_WORDS = {
 export const ABSORBED_WORDS = {
   closed: 'the shop is closed then, as on a weekend',
   person: 'other work comes first',
-  hold: 'the air is not fit then',
+  hold: 'the air is not right then',
   'coats-a-day': 'the next coat has to wait for the next day',
   'set-date': 'the next step has its own day',
   window: 'the next coat waits for its window',
@@ -67,9 +67,9 @@ export const PROMISE_WORDS = {
   kept: 'The promise is kept, with the reserve.',
   tight: 'The promise is kept if nothing runs late: the reserve is used up.',
   soft: 'It can be handed over by then, but the film is still soft: with care, no case, strap or clamp on it.',
-  held: 'Something to come is held: the promise stands open until that is cleared.',
-  missed: 'The piece is likely to be ready after the day promised.',
-  past: 'The day promised is past. Agree on a new one with the owner.',
+  held: 'A later step is held: the promise is open until that is cleared.',
+  missed: 'The piece is likely to be ready after the promised date.',
+  past: 'The promised date has passed. Agree on a new one with the owner.',
 } as const;
 
 export const TASK_WORDS = {

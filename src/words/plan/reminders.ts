@@ -18,10 +18,10 @@ export const REMINDER_WORDS = {
   cartridge: { title: 'Change the cartridge', text: 'By the schedule, not by smell.' },
   rags: {
     title: 'Rags, overspray, filters',
-    text: 'Oily rags into the closed metal can with water; overspray and filters wetted and out. They can heat up by themselves until they burn.',
+    text: 'Oily rags into the closed metal can with water; overspray and filters wetted and out. They can heat up by themselves and catch fire.',
   },
   'customer-update': { title: 'Tell the owner', text: 'A draft is ready for you to change.' },
-  'weigh-card': { title: 'Weigh the test card', text: 'A weighing now tells most.' },
+  'weigh-card': { title: 'Weigh the test card', text: 'Weighing it now tells the most.' },
   'next-step': { title: 'Next step', text: 'The wait before it is over.' },
 } as const;
 
@@ -51,7 +51,7 @@ export const CALENDAR_WORDS = {
   step: (step: string, piece: string): string => `${step}: ${piece}`,
   windowCloses: (piece: string): string => `Recoat window closes: ${piece}`,
   promised: (piece: string): string => `Promised: ${piece}`,
-  promisedText: `The day promised to the owner. ${AS_JUDGED}`,
+  promisedText: `The date promised to the owner. ${AS_JUDGED}`,
   held: 'Held: something has to be cleared first; the app says what.',
   dayEnd: `End of day: ${REMINDER_WORDS.rags.title.toLowerCase()}`,
   estimate: (clock: string, zone: string): string => `${clock}, ${zone}. ${AS_JUDGED}`,
@@ -114,7 +114,7 @@ export const REMINDER_SETTINGS = {
   quietOn: 'Quiet hours on',
   from: 'From',
   to: 'To',
-  clockProblem: 'Give both times, as 22:00 and 07:00.',
+  clockProblem: 'Enter both times, as 22:00 and 07:00.',
   save: 'Save',
   saved: 'Saved.',
 } as const;
@@ -155,14 +155,14 @@ export const ABILITY_WORDS = {
   },
   closed: {
     yes: 'Now and then: the browser looks when it sees fit, often only every few hours. Add what matters to the calendar.',
-    no: 'No. Add the plan to the calendar: the calendar rings by itself.',
+    no: 'No. Add the plan to the calendar: the calendar alerts you by itself.',
   },
   answers: {
     yes: 'Done and 20 min later stand on the notification.',
     no: 'No: a tap on the notification opens the app, and the answers are there.',
   },
   sound: { yes: 'Two tones, once you have tapped anything.', no: 'No: this browser plays no sound.' },
-  vibration: { yes: 'Where the phone is not set to be still.', no: 'No: this browser does not vibrate.' },
+  vibration: { yes: 'Unless the phone is on silent.', no: 'No: this browser does not vibrate.' },
   flash: { yes: 'Three slow pulses.', no: 'A still frame, since you asked for less motion.' },
   awake: { yes: 'While the wall board is open.', no: 'No: set the phone not to sleep.' },
   calendar: { share: 'By the share sheet.', download: 'As a download.' },

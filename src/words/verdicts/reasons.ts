@@ -34,7 +34,7 @@ export const REASON_WORDS = {
   baseUnknown: () =>
     'Nobody has tested this old finish yet. Three drops on a hidden spot tell whether a coat melts in, holds or lifts it.',
   noMelt: () =>
-    'Melt-in is held: what lies there does not dissolve again, so thinner alone does nothing or lifts it. Scuff it instead.',
+    'Melt-in is held: the finish below does not re-dissolve, so thinner alone does nothing or lifts it. Scuff it instead.',
   silicone: () =>
     'Polished with silicone: fresh lacquer crawls into craters. Wash it with naphtha, seal it with dewaxed shellac, and try a corner first.',
   throughColour: ({ film, limitFilm }: Told) =>
@@ -43,32 +43,31 @@ export const REASON_WORDS = {
     `Only ${film} of your finish lies over the old one, and this may take ${limitFilm}.`,
   throughWood: ({ film, limitFilm }: Told) =>
     `Only ${film} lies over the wood, and this may take ${limitFilm}: it may cut through.`,
-  scuffFirst: () => 'This finish does not melt in: scuff the coat of the other day before the next one.',
+  scuffFirst: () => 'This finish does not melt in: scuff the coat of an earlier day before the next one.',
   witnessLines: () =>
     'The last two coats went on on different days: cut through the top one and a witness line shows. Put two more on in one day, or sand lightly.',
   oneDay: () =>
     'This finish does not melt in: where a coat is cut through, its edge shows as a witness line.',
-  stillSoft: ({ at }: Told) =>
-    `It is still soft until about ${at}: to be handled with care, and the owner told so.`,
+  stillSoft: ({ at }: Told) => `It is still soft until about ${at}: handle it with care, and tell the owner.`,
   softForLong: () =>
-    'In this air it stays soft for longer than can be told: to be handled with care, and the owner told so.',
+    'In this air it stays soft for longer than the model can say: handle it with care, and tell the owner.',
   untried: () =>
     'Try it first where it will not show: a thumb, then paper. Or weigh it twice, 48 h apart: when it loses no more, it is dry.',
-  potOver: () => 'This jar is past its pot life: it does not cure as it should. Mix new.',
+  potOver: () => 'This jar is past its pot life: it does not cure as it should. Mix fresh.',
   jarOld: () => 'This jar is past its time. Try it on glass first: it must dry as it always did.',
   shellacOld: () =>
-    'Shellac dissolved so long ago may never harden. Try it on glass first: dry and not sticky in 15 to 30 min, or mix new.',
+    'Shellac dissolved so long ago may never harden. Try it on glass first: dry and not sticky in 15 to 30 min, or mix fresh.',
   isocyanate: () =>
     'Isocyanate: only with training and supplied air, as its safety data sheet and your local code ask. No cartridge shows when it is spent.',
   aerosolCoat: () => 'From a spray can: light passes, for it cannot be thinned and its solvent is slow.',
   aerosolSoft: () =>
     'From a spray can: a heavy build takes 28 to 60 days at 21 °C (70 °F) before it is levelled or rubbed out.',
   tooCold: ({ temperature, limitTemperature }: Told) =>
-    `${temperature} is too cold for this finish: it wants ${limitTemperature} or warmer.`,
+    `${temperature} is too cold for this finish: it needs ${limitTemperature} or warmer.`,
   coldNight: ({ temperature, limitTemperature }: Told) =>
-    `The night comes to ${temperature}; this finish wants ${limitTemperature} or warmer while it dries. Keep the room warm, or coat early.`,
+    `The night gets down to ${temperature}; this finish needs ${limitTemperature} or warmer while it dries. Keep the room warm, or coat early.`,
   tooDamp: ({ share, limitShare }: Told) =>
-    `${share} humidity is too damp for this finish: it wants ${limitShare} or less.`,
+    `${share} humidity is too damp for this finish: it needs ${limitShare} or less.`,
   blushes: () =>
     'In this air it will turn white: the film cools below the dew point. Wait for drier or warmer air.',
   mayBlush: () => 'In this air it may turn white. Warm the piece, or wait for drier air.',
@@ -110,7 +109,7 @@ export const CLEARS_WORDS = {
   scuff: 'Log the scuffing',
   look: 'Say how it looks',
   air: 'Read the air',
-  jar: 'Mix new',
+  jar: 'Mix fresh',
 } as const;
 
 /** Holds that the person sets aside in writing. */

@@ -59,7 +59,7 @@ describe('a recipe', () => {
 
 describe('what cannot be', () => {
   const REFUSED = [
-    { why: 'nothing', of: () => [], sentence: 'Give at least one ingredient' },
+    { why: 'nothing', of: () => [], sentence: 'Enter at least one ingredient' },
     { why: 'an amount of nought', of: (b) => [line(b.white, '0', 'g')], sentence: 'above 0' },
     { why: 'an amount below nought', of: (b) => [line(b.white, '-5', 'g')], sentence: 'above 0' },
     { why: 'no number', of: (b) => [line(b.white, 'some', 'g')], sentence: 'above 0' },
