@@ -114,7 +114,7 @@ describe('what cannot be', () => {
     const refused = await made('Tenth', hundredth, tenth);
     expect(refused).toMatchObject({
       ok: false,
-      failure: { sentence: expect.stringContaining('made of itself') },
+      failure: { sentence: expect.stringContaining('end up in itself') },
     });
     expect(open.shop.value.ingredients.get(tenth)?.madeOf?.[0]?.ingredient).toBe(black);
   });
