@@ -102,7 +102,8 @@ export const AMOUNT_WORDS = {
   bought: (some: readonly { readonly size: keyof typeof CONTAINERS; readonly count: number }[]): string =>
     some.map(({ size, count }) => `${count} ${CONTAINERS[size][count === 1 ? 0 : 1]}`).join(' and '),
   buyText: 'With what is kept back. Sizes differ by maker: check the label.',
-  sprayCanText: 'About 250 mL (8.5 fl oz) of a 400 mL (13.5 fl oz) can is lacquer; the rest is propellant (common practice).',
+  sprayCanText:
+    'About 250 mL (8.5 fl oz) of a 400 mL (13.5 fl oz) can is lacquer; the rest is propellant (common practice).',
   parts: (finish: string, lacquer: string, thinner: string): string => {
     const [product, thin] = namesOf(finish);
     return `${lacquer} ${product} and ${thinner} ${thin}.`;
