@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { beforeEach, expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
 import { axeViolations, overTheSide } from './looked-at';
@@ -73,6 +74,39 @@ test('what the next owner is told: how far new material reaches, the tracer and 
     .waitFor({ timeout: 40_000 });
   expect(await axeViolations()).toEqual([]);
   expect(await overTheSide()).toBe(0);
+});
+
+test('a private note stays out of the page and of the file that goes out, which holds its photo and runs nothing', async () => {
+  const piece = await winterGuitar();
+  await logCoatHere();
+  await goTo(`${piece}/photos`, 'Photos');
+  const buffer = await photoWithPlace();
+  await page.locator('input[type=file]').setInputFiles({ name: 'top.jpg', mimeType: 'image/jpeg', buffer });
+  await page.getByText('Photo saved.').waitFor();
+  await goTo(`${piece}/words`, 'Write the record');
+  for (const [text, isPrivate] of [
+    ['The owner haggles.', true],
+    ['The strap button was moved.', false],
+  ] as const) {
+    await field('Note').fill(text);
+    if (isPrivate) await page.getByRole('checkbox', { name: /^Private/ }).tap();
+    await button('Save the note').tap();
+    await page.getByText('Note saved.').waitFor();
+    await closeToast();
+    if (isPrivate) await page.getByRole('checkbox', { name: /^Private/ }).tap();
+  }
+  await goTo(`${piece}/record`, 'Treatment record');
+  await page.getByText('1 private note stays out.').waitFor();
+  await record()
+    .getByText(/: The strap button was moved\.$/)
+    .waitFor();
+  expect(await record().textContent()).not.toContain('haggles');
+  await record().locator('image[href]').waitFor();
+  const [file] = await Promise.all([page.waitForEvent('download'), button('Save as a file').tap()]);
+  const html = readFileSync(await file.path(), 'utf8');
+  expect(html).toContain('The strap button was moved.');
+  expect(html).toContain('data:image/jpeg;base64,');
+  expect(html).not.toMatch(/<script|blob:|haggles/);
 });
 
 test('what was not changed of the words goes on following the logbook, what was changed stays', async () => {

@@ -1,11 +1,11 @@
-import { mkdtempSync, readFileSync, statSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { readFileSync } from 'node:fs';
 import ExifReader from 'exifreader';
 import { beforeEach, expect, test } from 'vitest';
-import { base, context, goTo, here, openApp, page } from './app';
-import { axeViolations, overTheSide } from './looked-at';
+import { PHOTO_FAULTS } from '../../src/words/match/photo';
+import { jpeg } from '../hostile/pictures';
+import { base, context, goTo, here, newPage, openApp, page, takePhone } from './app';
+import { entriesKept, photoSums } from './fake-dialogs';
+import { axeViolations } from './looked-at';
 import { button, choose, field, heading, link, said, title, unfold } from './on-screen';
 import { photoWithPlace } from './tagged-photo';
 
@@ -39,17 +39,6 @@ async function markChip(): Promise<void> {
   await title('Lower edge');
 }
 
-async function firstDrop(): Promise<void> {
-  await link(/^Log drop 1 of 7–11$/).tap();
-  const cautions = button('Read and done');
-  await button(/^(Log it|Read and done)$/)
-    .first()
-    .waitFor();
-  if ((await cautions.count()) > 0) await cautions.tap();
-  await button('Log it').first().tap();
-  await title('Lower edge');
-}
-
 test('a photo is kept without a tag, its place is drawn by finger, and a second one lies over it', {
   timeout: 180_000, // several large photos on a busy machine
 }, async () => {
@@ -71,83 +60,109 @@ test('a photo is kept without a tag, its place is drawn by finger, and a second 
   await page.locator('.photo-list a').first().tap();
   await title(/^Photo 1/);
   await page.locator('.drawable').scrollIntoViewIfNeeded();
+  await draw([[0.5, 0.5]]);
+  await page.getByText('That was a dot.').waitFor();
+  await draw([
+    [0.3, 0.3],
+    [0.7, 0.7],
+    [0.7, 0.3],
+    [0.3, 0.7],
+  ]);
+  await page.getByText('This outline crosses itself.').waitFor();
+  await draw([
+    [0.5, 0.3],
+    [1.02, 0.3],
+    [1.02, 0.6],
+    [0.5, 0.6],
+  ]);
+  await page.getByText('What ran off the photo was cut at its edge.').waitFor();
   await draw([
     [0.3, 0.3],
     [0.7, 0.3],
     [0.7, 0.7],
     [0.3, 0.7],
   ]);
+  await page.getByText('What ran off the photo').waitFor({ state: 'detached' }); // what stood below it has moved up
   await button('Save the outline').tap();
   await page.getByText('Lower edge is drawn.').waitFor();
   expect(await page.locator('figure .zone-outline polygon').count()).toBe(1);
   await button('Undo').first().tap();
   await expect.poll(() => page.locator('figure .zone-outline polygon').count()).toBe(0);
   await goTo(`${piece}/photos/compare`, 'Compare two photos');
-  await page.getByRole('slider').press('ArrowRight');
-  expect(await page.getByRole('slider').inputValue()).toBe('51');
+  const slider = page.getByRole('slider');
+  await slider.press('ArrowRight');
+  expect(await slider.inputValue()).toBe('51');
+  const { x, y, width, height } = (await slider.boundingBox()) ?? expect.unreachable();
+  await page.touchscreen.tap(x + width * 0.8, y + height / 2);
+  expect(Number(await slider.inputValue())).toBeGreaterThan(70);
+  await page
+    .locator('.markable')
+    .last()
+    .tap({ position: { x: 40, y: 30 } });
+  await button('Save the points').tap();
+  await page.getByText('Points saved.').waitFor();
+  expect(await page.locator('svg.outlined-photo g image').first().getAttribute('transform')).not.toMatch(
+    /^matrix\(1 0 0 1 /,
+  );
   expect(await axeViolations()).toEqual([]);
+
+  await goTo('#/more');
+  const [backup] = await Promise.all([page.waitForEvent('download'), button('Save a backup').first().tap()]);
+  const before = { entries: await entriesKept(), photos: await photoSums() };
+  expect(before.photos).toHaveLength(2);
+  const buffer = readFileSync(await backup.path());
+  await takePhone();
+  await newPage();
+  await goTo('#/more');
+  await page
+    .locator('main input[type="file"]')
+    .setInputFiles({ name: 'coatwait.zip', mimeType: 'application/zip', buffer });
+  await page.getByText(/2 photos restored/).waitFor();
+  expect({ entries: await entriesKept(), photos: await photoSums() }).toEqual(before);
+  await goTo(`${piece}/photos`, 'Photos');
+  await expect.poll(() => page.locator('.photo-list img').count()).toBe(2);
 });
 
 test('a file that is no photo is refused with what to do', async () => {
   await goTo(`${piece}/photos`, 'Photos');
-  const whole = await photoWithPlace();
-  const cut = whole.subarray(0, whole.length / 2);
-  await page
-    .locator('input[type=file]')
-    .setInputFiles({ name: 'cut.jpg', mimeType: 'image/jpeg', buffer: cut });
-  await said(/cut short/).waitFor();
+  const whole = await photoWithPlace(400, 300);
+  const refused = [
+    { file: whole.subarray(0, whole.length / 2), says: PHOTO_FAULTS['cut-short'] },
+    { file: Buffer.from('<svg xmlns="http://www.w3.org/2000/svg"/>'), says: PHOTO_FAULTS['no-photo'] },
+    { file: Buffer.alloc(0), says: PHOTO_FAULTS.empty },
+    { file: Buffer.from(jpeg(3, { width: 60_000, height: 60_000 })), says: PHOTO_FAULTS['too-many-pixels'] },
+  ];
+  for (const { file, says } of refused) {
+    await page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'top.jpg', mimeType: 'image/jpeg', buffer: file });
+    await said(says).waitFor();
+  }
   expect(await page.locator('.photo-list li').count()).toBe(0);
 });
 
-test('the record goes out as one file that says what the page says, without what is private', async () => {
-  await markChip();
-  await firstDrop();
-  await goTo(`${piece}/photos`, 'Photos');
-  await page
-    .locator('input[type=file]')
-    .setInputFiles({ name: 'edge.jpg', mimeType: 'image/jpeg', buffer: await photoWithPlace() });
-  await page.getByText('Photo saved.').waitFor();
-  await goTo(`${piece}/words`, 'Write the record');
-  await field('Note').fill('The owner haggles.');
-  await page.getByRole('checkbox', { name: /^Private/ }).tap();
-  await button('Save the note').tap();
-  await page.getByText('Note saved.').waitFor();
-  await goTo(`${piece}/record`, 'Treatment record');
-  await said('1 private note stays out.').waitFor();
-  await page.locator('.record-photos image[href]').waitFor();
-  expect(await axeViolations()).toEqual([]);
-  expect(await overTheSide()).toBe(0);
-  const shown = await textOf(page.locator('article.record'));
-  expect(shown).toContain('Lower edge');
-  expect(shown).toContain('Clear only; colour untouched.');
-  expect(shown).not.toContain('haggles');
-  const [file] = await Promise.all([page.waitForEvent('download'), button('Save as a file').tap()]);
-  const path = join(mkdtempSync(join(tmpdir(), 'record-')), file.suggestedFilename());
-  await file.saveAs(path);
-  expect(statSync(path).size).toBeLessThan(10_000_000);
-  const html = readFileSync(path, 'utf8');
-  expect(html).not.toMatch(/<script|blob:|haggles/);
-  const other = await context.newPage();
-  await other.goto(pathToFileURL(path).href);
-  expect(await textOf(other.locator('article.record'))).toBe(shown);
-  expect(await other.locator('image').evaluateAll((all) => all.length)).toBe(1);
-  await other.close();
-});
-
-const textOf = (of: ReturnType<typeof page.locator>): Promise<string> =>
-  of.evaluate((element) => (element.textContent ?? '').replace(/\s+/g, ' ').trim());
-
+/** Draws with a finger on the photo, from corner to corner, in shares of its sides. */
 async function draw(corners: readonly (readonly [number, number])[]): Promise<void> {
-  const box = await page.locator('.drawable').boundingBox();
-  if (!box) throw new Error('There is nothing to draw on.');
-  const at = (i: number) => {
-    const [x, y] = corners[i] ?? [0, 0];
-    return [box.x + x * box.width, box.y + y * box.height] as const;
+  const box = (await page.locator('.drawable').boundingBox()) ?? expect.unreachable();
+  const finger = await context.newCDPSession(page);
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: readonly [number, number]) => {
+    const touchPoints = at ? [{ x: box.x + at[0] * box.width, y: box.y + at[1] * box.height }] : [];
+    return finger.send('Input.dispatchTouchEvent', { type, touchPoints });
   };
-  await page.mouse.move(...at(0));
-  await page.mouse.down();
-  for (let i = 1; i < corners.length; i++) await page.mouse.move(...at(i), { steps: 5 });
-  await page.mouse.up();
+  const [first = [0, 0], ...others] = corners;
+  await touch('touchStart', first);
+  let from = first;
+  for (const to of others) {
+    for (let step = 1; step <= 4; step++)
+      await touch('touchMove', [
+        from[0] + ((to[0] - from[0]) * step) / 4,
+        from[1] + ((to[1] - from[1]) * step) / 4,
+      ]);
+    from = to;
+  }
+  await touch('touchEnd');
+  await finger.detach();
+  await page.touchscreen.tap(4, 4); // Chromium tells the first tap of another session as no click
 }
 
 /** The bytes of a kept photo, with nothing of the app between. */

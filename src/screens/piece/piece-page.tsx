@@ -43,6 +43,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
           </Notice>
         )}
         <LoggedTwice piece={piece} />
+        {piece.note && <p class="as-written">{piece.note}</p>}
         {isOpen && <Acts piece={piece} />}
         <WaitsFor piece={piece} />
         {outlook && times === 'ready' && <Times piece={piece} outlook={outlook} />}

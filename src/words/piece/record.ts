@@ -81,6 +81,8 @@ export const RECORD = {
   filmNew: (film: string, isOverWhole: boolean): string =>
     `New film${isOverWhole ? ', with the coats on all of it' : ''}, estimated: ${film}.`,
   colour: 'Colour',
+  toned: (place: string, passes: number): string =>
+    `${place}, after ${passes === 1 ? '1 pass' : `${passes} passes`} of toner`,
   colourLine: (name: string, target: string, last: string, dE: string, light: string): string =>
     `${name}: target ${target}, last reading ${last}, difference ${dE} (deltaE00, ${light}).`,
   air: 'Air',
