@@ -12,6 +12,7 @@ export const OTHERS: Readonly<Record<string, string>> = {
   'plan/steps/add-step.tsx': 'lists that are always answered',
   'more/card/weigh-form.tsx': 'card.test.ts',
   'parts/verdict/why-anyway.tsx': 'old-finish.test.ts',
+  'more/card/coat-alone.tsx': 'card.test.ts',
   'more/card/coats-on-it.tsx': 'its button comes with a choice',
   'more/hub/hub-home.tsx': 'hub.test.ts',
   'more/hub/join-found.tsx': 'hub.test.ts',

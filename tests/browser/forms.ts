@@ -36,6 +36,12 @@ export const FORMS: readonly AForm[] = [
     send: 'Log it',
     answered: ['What you found'],
   },
+  {
+    file: 'piece/ground-page.tsx',
+    at: ['#/bench', PIECE, /\/ground$/],
+    send: 'Log it',
+    answered: ['What you put on'],
+  },
   { file: 'piece/sand-page.tsx', at: ['#/bench', PIECE, /\/sand$/], send: 'Log it' },
   {
     file: 'piece/correct-page.tsx',
