@@ -92,6 +92,7 @@ test('from an empty shop to the first coat of the accepted trial, by touch', asy
 /** The row of the coat opens its jar, its recipe and its match. */
 async function fromCoat(jar: string, piece: string): Promise<void> {
   const row = page.locator('.history li', { hasText: 'Coat 1' });
+  await unfold('What was done');
   expect(await row.locator('.history-links').ariaSnapshot()).toContain('/url: "#/mix/jar/');
   await row.getByRole('link', { name: /^Jar: / }).tap();
   await title('Radio cabinet');
@@ -100,12 +101,14 @@ async function fromCoat(jar: string, piece: string): Promise<void> {
   await unfold('Coats from it');
   await section('Coats from it').getByRole('link').first().tap(); // the jar opens the piece again
   await expect.poll(here).toBe(piece);
+  await unfold('What was done');
   await row.getByRole('link', { name: /^Recipe: / }).tap();
   await unfold('Pieces it was used on');
   await section('Pieces it was used on')
     .getByRole('link', { name: /^Radio cabinet/ })
     .tap();
   await expect.poll(here).toBe(piece);
+  await unfold('What was done');
   await row.getByRole('link', { name: /^Match: / }).tap();
   await said('What came of it').waitFor();
 }
