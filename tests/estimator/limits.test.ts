@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { groupCoats } from '../../src/estimator/group-coats';
 import type { StackEvent, StackHistory } from '../../src/estimator/history';
@@ -112,4 +113,69 @@ test('sandings, flash coats and other pigment among the oldest stay where they w
   expect(layers[0]).toMatchObject({ pigment: 0.2, atS: events[4]?.atS });
   expect(layers[0]?.dryM).toBeCloseTo(60e-6, 12);
   expect(groupCoats(stack({ coats: 40 })).events).toHaveLength(40);
+});
+
+// Within the limits of the fields, or with one number of the request that is none.
+const NAMES = [
+  'acetone',
+  'mek',
+  'toluene',
+  'isobutyl-acetate',
+  'n-butyl-acetate',
+  '2-butoxyethanol',
+] as const;
+const anyStack = fc.record({
+  coats: fc.integer({ min: 1, max: 2 }),
+  gapH: fc.constantFrom(0, 0.1, 6),
+  dryUm: fc.constantFrom(0.1, 12, 100),
+  volumeSolids: fc.constantFrom(0.05, 0.15, 0.9),
+  retarder: fc.constantFrom(0, 0.05, 0.95),
+  pigment: fc.constantFrom(0, 0.6),
+  airC: fc.constantFrom(-20, 21, 60),
+  sandingC: fc.constantFrom(-20, 21, 60),
+  transferMS: fc.constantFrom(1e-4, 1.2e-3, 1e-2),
+});
+const odd = fc.constant(Number.NaN);
+
+/** Every place of a number in plain data, as a way to put another one there. */
+function numbersIn(value: unknown): ((other: number) => void)[] {
+  if (typeof value !== 'object' || value === null) return [];
+  const tree = value as Record<string, unknown>;
+  return Object.entries(tree).flatMap(([name, inner]) =>
+    typeof inner === 'number'
+      ? [
+          (other: number) => {
+            tree[name] = other;
+          },
+        ]
+      : numbersIn(inner),
+  );
+}
+const hasNaN = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null
+    ? Object.values(value).some(hasNaN)
+    : typeof value === 'number' && Number.isNaN(value);
+
+test('whatever is asked, the answer holds no NaN, or says why there is none', () => {
+  const seen = { answered: 0, refused: 0 };
+  fc.assert(
+    fc.property(anyStack, fc.option(fc.tuple(fc.nat(), odd), { freq: 2 }), (given, harm) => {
+      const history = stack(given);
+      const request = structuredClone({
+        history: { ...history, solvents: NAMES },
+        nowS: lastWetS(history) + 60,
+        checks: [],
+        whatIf: [],
+      }) as unknown as PlainRequest;
+      const places = numbersIn(request);
+      if (harm) places[harm[0] % places.length]?.(harm[1]);
+      const said = answer(request);
+      if (said.ok) expect(hasNaN(said.estimate)).toBe(false);
+      else expect(said.message).not.toBe('');
+      seen[said.ok ? 'answered' : 'refused']++;
+    }),
+    { numRuns: 40 },
+  );
+  expect(seen.answered).toBeGreaterThan(5);
+  expect(seen.refused).toBeGreaterThan(5);
 });
