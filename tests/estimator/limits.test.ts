@@ -116,14 +116,6 @@ test('sandings, flash coats and other pigment among the oldest stay where they w
 });
 
 // Within the limits of the fields, or with one number of the request that is none.
-const NAMES = [
-  'acetone',
-  'mek',
-  'toluene',
-  'isobutyl-acetate',
-  'n-butyl-acetate',
-  '2-butoxyethanol',
-] as const;
 const anyStack = fc.record({
   coats: fc.integer({ min: 1, max: 2 }),
   gapH: fc.constantFrom(0, 0.1, 6),
@@ -161,12 +153,7 @@ test('whatever is asked, the answer holds no NaN, or says why there is none', ()
   fc.assert(
     fc.property(anyStack, fc.option(fc.tuple(fc.nat(), odd), { freq: 2 }), (given, harm) => {
       const history = stack(given);
-      const request = structuredClone({
-        history: { ...history, solvents: NAMES },
-        nowS: lastWetS(history) + 60,
-        checks: [],
-        whatIf: [],
-      }) as unknown as PlainRequest;
+      const request = structuredClone({ ...asked(history), whatIf: [] });
       const places = numbersIn(request);
       if (harm) places[harm[0] % places.length]?.(harm[1]);
       const said = answer(request);
