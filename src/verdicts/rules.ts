@@ -1,5 +1,5 @@
 import type { Rule } from './reason';
-import { blush, coldShock, tooCold, tooDamp } from './rules/air';
+import { blush, coldShock, dampNight, tooCold, tooDamp } from './rules/air';
 import { baseLifts, baseUnknown, noMelt, silicone } from './rules/base';
 import { filmLimit, windowClosed } from './rules/build';
 import { estimate } from './rules/estimate';
@@ -26,6 +26,7 @@ export const RULES: readonly Rule[] = [
   aerosol,
   tooCold,
   tooDamp,
+  dampNight,
   blush,
   layersShow,
   coldShock,

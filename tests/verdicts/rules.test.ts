@@ -451,6 +451,27 @@ table('too-damp', [
   { name: 'in 70 %', act: 'coat', facts: { jar: aJar('waterborne'), air: air(70, 0.7) } },
   { name: 'lacquer has its own rule', act: 'coat', facts: { air: air(70, 0.75) } },
 ]);
+// 58 % at 66 F hold 1267 Pa of water and air of 59 F holds 1705 at most (psychrometric tables): 74 %. The limit is common practice, no source.
+table('damp-night', [
+  {
+    name: '58 % at 66 F, 59 F overnight',
+    act: 'coat',
+    facts: { jar: aJar('waterborne'), air: air(66, 0.58, { nightK: F(59) }) },
+    says: 'dampNight',
+    weight: 'caution',
+  },
+  {
+    name: '54 % at 66 F come to 69 %',
+    act: 'coat',
+    facts: { jar: aJar('waterborne'), air: air(66, 0.54, { nightK: F(59) }) },
+  },
+  {
+    name: 'too damp by day has its own rule',
+    act: 'coat',
+    facts: { jar: aJar('waterborne'), air: air(66, 0.75, { nightK: F(59) }) },
+  },
+  { name: 'lacquer has no such limit', act: 'coat', facts: { air: air(66, 0.58, { nightK: F(50) }) } },
+]);
 table('blush', [
   {
     name: 'it falls below the dew point',

@@ -1,5 +1,7 @@
 import { FINISH_LAWS, isCuring } from '../../estimator/finishes/finish-law';
-import { toKelvin } from '../../units';
+import { saturationPressurePa } from '../../science/air/saturation';
+import { toCelsius, toKelvin } from '../../units';
+import type { Facts } from '../facts';
 import type { Rule } from '../reason';
 
 /** Solvent lacquers are sprayed from here on (common practice, no source); a finish that cures has a limit of its own. */
@@ -7,6 +9,11 @@ const LACQUER_FROM_K = toKelvin(15);
 
 const shopOf = (finish: string) =>
   isCuring(finish) ? FINISH_LAWS[finish].shop : { lowestK: LACQUER_FROM_K };
+
+const highestHumidity = (jar: Facts['jar']): number | undefined => {
+  const shop: { readonly highestHumidity?: number } = jar ? shopOf(jar.finish) : {};
+  return shop.highestHumidity;
+};
 
 /** Too cold for the finish: now, or overnight by the forecast. A film that cures in the cold may never form. */
 export const tooCold: Rule = {
@@ -35,14 +42,34 @@ export const tooDamp: Rule = {
   acts: ['coat'],
   source: 'practice',
   look({ air: { now }, jar }) {
-    const limitShare =
-      jar && 'highestHumidity' in shopOf(jar.finish) ? shopOf(jar.finish).highestHumidity : undefined;
+    const limitShare = highestHumidity(jar);
     if (!now || limitShare === undefined || now.humidity <= limitShare) return undefined;
     return {
       weight: 'wait',
       says: 'tooDamp',
       clearedBy: 'air',
       figures: { share: now.humidity, limitShare },
+    };
+  },
+};
+
+/** The air of now, cooled to the forecast's night with the water that is in it: damper than this finish wants while it dries. */
+export const dampNight: Rule = {
+  name: 'damp-night',
+  acts: ['coat'],
+  source: 'practice',
+  look({ air: { now, nightK }, jar }) {
+    const limitShare = highestHumidity(jar);
+    if (!now || nightK === undefined || limitShare === undefined || now.humidity > limitShare)
+      return undefined;
+    const held = now.humidity * saturationPressurePa(toCelsius(now.temperatureK));
+    const share = Math.min(1, held / saturationPressurePa(toCelsius(nightK)));
+    if (share <= limitShare) return undefined;
+    return {
+      weight: 'caution',
+      says: 'dampNight',
+      clearedBy: 'air',
+      figures: { temperatureK: nightK, share, limitShare },
     };
   },
 };

@@ -68,6 +68,8 @@ export const REASON_WORDS = {
     `The night gets down to ${temperature}; this finish needs ${limitTemperature} or warmer while it dries. Keep the room warm, or coat early.`,
   tooDamp: ({ share, limitShare }: Told) =>
     `${share} humidity is too damp for this finish: it needs ${limitShare} or less.`,
+  dampNight: ({ temperature, share, limitShare }: Told) =>
+    `At ${temperature} overnight this air comes to ${share}; this finish needs ${limitShare} or less while it dries. Keep the room warm, or coat early.`,
   blushes: () =>
     'In this air it will turn white: the film cools below the dew point. Wait for drier or warmer air.',
   mayBlush: () => 'In this air it may turn white. Warm the piece, or wait for drier air.',
