@@ -15,10 +15,19 @@ interface Row {
   readonly weight?: string;
 }
 
-const tabled = new Set<string>();
-const table = (rule: string, rows: readonly Row[]): void => {
-  tabled.add(rule);
-  describe(rule, () => {
+const PRACTICE = 'common practice, no source';
+
+const tabled = new Map<string, string>();
+/** What the rows of each table say: each row is held against the judge. */
+const told = new Map<string, readonly string[]>();
+/** @param from the source of what the rule asks, or that there is none */
+const table = (rule: string, from: string, rows: readonly Row[]): void => {
+  tabled.set(rule, from);
+  told.set(
+    rule,
+    rows.flatMap(({ says }) => says ?? []),
+  );
+  describe(`${rule} (${from})`, () => {
     test.each(rows)('$name', ({ act, days = 1, facts, says, weight = 'hold' }) => {
       const reason = reasonBy(rule, act, someFacts(days, facts));
       expect(reason?.says).toBe(says);
@@ -34,7 +43,7 @@ const check = (test: 'print' | 'gum', result: 'passes' | 'fails', day: number) =
 });
 
 // Common practice, no source: what a check finds outranks the estimate until a later check passes.
-table('film-prints', [
+table('film-prints', PRACTICE, [
   {
     name: 'a print holds level-sanding',
     act: 'level-sand',
@@ -70,7 +79,7 @@ table('film-prints', [
   },
 ]);
 
-table('film-gums', [
+table('film-gums', PRACTICE, [
   {
     name: 'paper that gums holds level-sanding',
     act: 'level-sand',
@@ -105,45 +114,53 @@ test.each([
 );
 
 // Common practice, no source; "about 1980" is the practice of the trade.
-table('lead', [
-  {
-    name: 'an old finish of which nobody said how it looks',
-    act: 'scuff',
-    facts: { base: 'old-closed' },
-    says: 'leadUnasked',
-    weight: 'caution',
-  },
-  {
-    name: 'an opaque old finish is not sanded untested',
-    act: 'scuff',
-    facts: { oldFinish: oldFinish({ sanding: 'test-first' }) },
-    says: 'leadUntested',
-  },
-  {
-    name: 'nor with lead found',
-    act: 'level-sand',
-    facts: { oldFinish: oldFinish({ sanding: 'wet-only' }) },
-    says: 'leadFound',
-  },
-  {
-    name: 'and no date is promised',
-    act: 'promise',
-    facts: { oldFinish: oldFinish({ sanding: 'wet-only' }) },
-    says: 'leadFound',
-  },
-  {
-    name: 'on handing over it is told',
-    act: 'hand-over',
-    facts: { oldFinish: oldFinish({ sanding: 'wet-only' }) },
-    says: 'leadTold',
-    weight: 'caution',
-  },
-  { name: 'a coat disturbs nothing', act: 'coat', facts: { oldFinish: oldFinish({ sanding: 'wet-only' }) } },
-  { name: 'none found, nothing to say', act: 'scuff', facts: { oldFinish: oldFinish({ sanding: 'any' }) } },
-]);
+table(
+  'lead',
+  'common practice, no source: old opaque paint of before about 1980 is treated as lead until tested',
+  [
+    {
+      name: 'an old finish of which nobody said how it looks',
+      act: 'scuff',
+      facts: { base: 'old-closed' },
+      says: 'leadUnasked',
+      weight: 'caution',
+    },
+    {
+      name: 'an opaque old finish is not sanded untested',
+      act: 'scuff',
+      facts: { oldFinish: oldFinish({ sanding: 'test-first' }) },
+      says: 'leadUntested',
+    },
+    {
+      name: 'nor with lead found',
+      act: 'level-sand',
+      facts: { oldFinish: oldFinish({ sanding: 'wet-only' }) },
+      says: 'leadFound',
+    },
+    {
+      name: 'and no date is promised',
+      act: 'promise',
+      facts: { oldFinish: oldFinish({ sanding: 'wet-only' }) },
+      says: 'leadFound',
+    },
+    {
+      name: 'on handing over it is told',
+      act: 'hand-over',
+      facts: { oldFinish: oldFinish({ sanding: 'wet-only' }) },
+      says: 'leadTold',
+      weight: 'caution',
+    },
+    {
+      name: 'a coat disturbs nothing',
+      act: 'coat',
+      facts: { oldFinish: oldFinish({ sanding: 'wet-only' }) },
+    },
+    { name: 'none found, nothing to say', act: 'scuff', facts: { oldFinish: oldFinish({ sanding: 'any' }) } },
+  ],
+);
 
 // Common practice, no source.
-table('base-lifts', [
+table('base-lifts', PRACTICE, [
   {
     name: 'lacquer lifts oil varnish',
     act: 'coat',
@@ -199,7 +216,7 @@ table('base-lifts', [
 
 const end = (day: number) => ({ earliestMs: T0, likelyMs: T0 + day * DAY, lateMs: T0 + 2 * day * DAY });
 // Common practice, no source: a conversion varnish is coated within its window or scuffed first.
-table('window-closed', [
+table('window-closed', PRACTICE, [
   { name: 'open', act: 'coat', days: 0.5, facts: { windowEnd: end(1) } },
   {
     name: 'from its likely end on it is over',
@@ -218,7 +235,7 @@ table('window-closed', [
 
 const um = (n: number): number => n * 1e-6;
 // Common practice, no source: catalysed total 100 um at most; a sealer and two topcoats make 96, a fourth 124.
-table('film-limit', [
+table('film-limit', PRACTICE, [
   {
     name: '96 um of 100 may not take 28 more',
     act: 'coat',
@@ -247,7 +264,7 @@ table('film-limit', [
 
 const OLD = { base: 'old-closed' } as const;
 // Common practice, no source.
-table('base-unknown', [
+table('base-unknown', PRACTICE, [
   {
     name: 'an old finish that nobody tested',
     act: 'coat',
@@ -263,7 +280,7 @@ table('base-unknown', [
   { name: 'with a coat on it is too late to ask', act: 'coat', facts: OLD },
 ]);
 
-table('no-melt', [
+table('no-melt', PRACTICE, [
   {
     name: 'thinner opens no oil varnish',
     act: 'flash-coat',
@@ -284,7 +301,7 @@ table('no-melt', [
   },
 ]);
 
-table('silicone', [
+table('silicone', PRACTICE, [
   {
     name: 'polish makes craters',
     act: 'coat',
@@ -305,7 +322,7 @@ table('silicone', [
 
 const usual = { what: 'colour', filmM: um(20) } as const;
 // Usual amounts, common practice, no source: scuff 2-4 um, level 10-25, rub out 3-8.
-table('sands-through', [
+table('sands-through', PRACTICE, [
   {
     name: 'levelling may take 25 um of the 20 over the colour',
     act: 'level-sand',
@@ -334,7 +351,7 @@ table('sands-through', [
 ]);
 
 // Common practice, no source: a pot past its life does not cure; shellac keeps 6 months, tried on glass after that.
-table('jar-past', [
+table('jar-past', PRACTICE, [
   {
     name: 'a pot past its life',
     act: 'coat',
@@ -375,19 +392,23 @@ table('jar-past', [
   },
 ]);
 
-table('isocyanate', [
-  {
-    name: 'in the jar',
-    act: 'coat',
-    facts: { jar: aJar('urethane', { hazards: ['isocyanate'] }) },
-    says: 'isocyanate',
-    weight: 'caution',
-  },
-  { name: 'not in it', act: 'coat' },
-]);
+table(
+  'isocyanate',
+  '29 CFR 1910.134 and the safety data sheet govern; the caution itself is common practice, no source',
+  [
+    {
+      name: 'in the jar',
+      act: 'coat',
+      facts: { jar: aJar('urethane', { hazards: ['isocyanate'] }) },
+      says: 'isocyanate',
+      weight: 'caution',
+    },
+    { name: 'not in it', act: 'coat' },
+  ],
+);
 
 // Common practice, no source: heavy aerosol builds take 28 to 60 days.
-table('aerosol', [
+table('aerosol', PRACTICE, [
   {
     name: 'a coat from a can',
     act: 'coat',
@@ -412,7 +433,7 @@ const air = (temperatureF: number, humidity: number, more: Partial<Facts['air']>
   ...more,
 });
 // Waterborne: not below 18 C (65 F) or above 70 % (common practice, no source).
-table('too-cold', [
+table('too-cold', 'common practice, no source; conversion varnish not below 60 F by trade pages, read', [
   {
     name: '66 F by day, 59 F overnight',
     act: 'coat',
@@ -440,7 +461,7 @@ table('too-cold', [
     facts: { jar: aJar('waterborne'), air: air(66, 0.58, { nightK: F(66) }) },
   },
 ]);
-table('too-damp', [
+table('too-damp', PRACTICE, [
   {
     name: 'waterborne in 75 %',
     act: 'coat',
@@ -452,7 +473,7 @@ table('too-damp', [
   { name: 'lacquer has its own rule', act: 'coat', facts: { air: air(70, 0.75) } },
 ]);
 // 58 % at 66 F hold 1267 Pa of water and air of 59 F holds 1705 at most (psychrometric tables): 74 %. The limit is common practice, no source.
-table('damp-night', [
+table('damp-night', 'psychrometric tables; the limit is common practice, no source', [
   {
     name: '58 % at 66 F, 59 F overnight',
     act: 'coat',
@@ -472,7 +493,7 @@ table('damp-night', [
   },
   { name: 'lacquer has no such limit', act: 'coat', facts: { air: air(66, 0.58, { nightK: F(50) }) } },
 ]);
-table('blush', [
+table('blush', 'the drying model; what follows is common practice, no source', [
   {
     name: 'it falls below the dew point',
     act: 'coat',
@@ -493,7 +514,7 @@ table('blush', [
 const waterborne = (...days: number[]): Partial<Facts> => ({
   coats: days.map((day) => ({ atMs: T0 + day * DAY, how: 'spray', finish: 'waterborne' })),
 });
-table('layers-show', [
+table('layers-show', PRACTICE, [
   {
     name: 'scuffed between days',
     act: 'coat',
@@ -522,7 +543,7 @@ table('layers-show', [
   { name: 'lacquer melts in', act: 'coat', days: 1 },
 ]);
 
-table('cold-shock', [
+table('cold-shock', PRACTICE, [
   {
     name: 'from 12 C into a room of 21',
     act: 'rub-out',
@@ -542,7 +563,7 @@ table('cold-shock', [
   },
 ]);
 
-table('still-soft', [
+table('still-soft', 'the drying model', [
   { name: 'handed over before it is hard', act: 'hand-over', days: 30, says: 'stillSoft', weight: 'caution' },
   {
     name: 'promised for a day before it is',
@@ -556,14 +577,14 @@ table('still-soft', [
   { name: 'hard', act: 'hand-over', days: 61 },
 ]);
 
-table('untried', [
+table('untried', PRACTICE, [
   { name: 'due, and nobody tried', act: 'rub-out', days: 30, says: 'untried', weight: 'note' },
   { name: 'not due', act: 'rub-out', days: 5 },
   { name: 'tried', act: 'rub-out', days: 30, facts: { checks: [check('print', 'passes', 25)] } },
 ]);
 
 // Level-sand 10-14-20 days after the last coat.
-table('estimate', [
+table('estimate', 'the drying model', [
   { name: 'before its early end it waits', act: 'level-sand', days: 9, says: 'estimate', weight: 'wait' },
   {
     name: 'up to its likely time it still does',
@@ -613,7 +634,7 @@ const sanding = (stage: 'scuff', day: number) => ({ stage, atMs: T0 + day * DAY,
 const bare: Partial<Facts> = { clock: 'no-coats', coats: [], moments: [] };
 
 // Common practice, no source: filler 24 to 72 h by its sheet, glue a day in the clamps.
-table('ground-waits', [
+table('ground-waits', PRACTICE, [
   ...(['coat', 'flash-coat', 'scuff', 'level-sand', 'rub-out', 'hand-over'] as const).map((act) => ({
     name: `wet filler holds off: ${act}`,
     act,
@@ -641,7 +662,7 @@ table('ground-waits', [
   },
 ]);
 
-table('filler-proud', [
+table('filler-proud', PRACTICE, [
   {
     name: 'filler that was not sanded back',
     act: 'coat',
@@ -732,7 +753,40 @@ describe('a verdict', () => {
   });
 
   test('every rule has its table here', () => {
-    expect(RULES.map(({ name }) => name).toSorted()).toEqual([...tabled].toSorted());
+    expect(RULES.map(({ name }) => name).toSorted()).toEqual([...tabled.keys()].toSorted());
+    for (const from of tabled.values()) expect(from.length).toBeGreaterThan(10);
+  });
+
+  // What a finisher is to be told of, each with the rule that tells it.
+  test.each([
+    ['lead, untested', 'lead', 'leadUntested'],
+    ['lead, found', 'lead', 'leadFound'],
+    ['a base that lifts', 'base-lifts', 'baseLifts'],
+    ['a base unknown', 'base-unknown', 'baseUnknown'],
+    ['silicone', 'silicone', 'silicone'],
+    ['a film that prints', 'film-prints', 'filmPrints'],
+    ['a film that gums', 'film-gums', 'filmGums'],
+    ['the estimate', 'estimate', 'estimate'],
+    ['too cold now', 'too-cold', 'tooCold'],
+    ['too cold overnight', 'too-cold', 'coldNight'],
+    ['too damp now', 'too-damp', 'tooDamp'],
+    ['too damp overnight', 'damp-night', 'dampNight'],
+    ['blush', 'blush', 'blushes'],
+    ['a window closed', 'window-closed', 'windowClosed'],
+    ['a film limit', 'film-limit', 'filmWouldBeOver'],
+    ['a jar past its life', 'jar-past', 'potOver'],
+    ['a jar too old, tried on glass', 'jar-past', 'shellacOld'],
+    ['sanding through into colour', 'sands-through', 'throughColour'],
+    ['sanding through into wood', 'sands-through', 'throughWood'],
+    ['no melt-in', 'no-melt', 'noMelt'],
+    ['a scuff between days', 'layers-show', 'scuffFirst'],
+    ['the last two coats on one day', 'layers-show', 'oneDay'],
+    ['witness lines', 'layers-show', 'witnessLines'],
+    ['cold shock', 'cold-shock', 'coldShock'],
+    ['isocyanate', 'isocyanate', 'isocyanate'],
+    ['an aerosol', 'aerosol', 'aerosolSoft'],
+  ])('%s is told by the rule %s', (_, rule, says) => {
+    expect(told.get(rule)).toContain(says);
   });
 
   test('a hold outranks a wait', () => {
