@@ -75,7 +75,7 @@ export interface AirFact {
     | undefined;
   /** What a film of the jar does in that air; undefined where it does not blush. */
   readonly blush?: 'stays-clear' | 'may-blush' | 'blushes' | undefined;
-  /** The coldest reading of the last days. */
+  /** The coldest that the shop was in the last days. */
   readonly coldestK?: number | undefined;
   /** The forecast's night. */
   readonly nightK?: number | undefined;

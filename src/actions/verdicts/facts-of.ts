@@ -5,6 +5,7 @@ import type { Jar } from '../../logbook/fold/jars';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import type { Task } from '../../planner/step';
 import { jarBlush } from '../../shop/air/jar-blush';
+import { airLog } from '../../shop/air/log';
 import { measuredAir } from '../../shop/air/now';
 import { jarFilmAt } from '../../shop/jar/film-at';
 import { jarHazards } from '../../shop/jar/hazards';
@@ -89,16 +90,28 @@ function airFact(jar: Jar | undefined, shop: Shop, nowMs: number): AirFact {
   const last = readings.at(-1);
   const isFresh = last !== undefined && nowMs - last.atMs < READING_HOLDS_MS;
   const measured = isFresh ? measuredAir(last, shop) : undefined;
-  const recent = readings.filter(({ atMs }) => nowMs - atMs < COLD_LASTS_MS);
   return {
     ...(measured &&
       last && {
         now: { atMs: last.atMs, temperatureK: last.temperature.si, humidity: measured.humidity },
         blush: jar && jarBlush(jar, measured)?.outlook,
       }),
-    ...(recent.length > 0 && { coldestK: Math.min(...recent.map(({ temperature }) => temperature.si)) }),
+    ...((last || shop.forecast) && { coldestK: coldestK(readings, shop, nowMs) }),
     ...(shop.forecast && { nightK: shop.forecast.nightTemperature.si }),
   };
+}
+
+/** The coldest that the shop was lately: as read, for as long as that held, and as the forecast has it between. */
+function coldestK(readings: Shop['airReadings'], { forecast }: Shop, nowMs: number): number {
+  const fromMs = nowMs - COLD_LASTS_MS;
+  const first = Math.max(
+    0,
+    readings.findLastIndex(({ atMs }) => atMs <= fromMs),
+  );
+  const told = readings
+    .slice(first)
+    .map(({ atMs, temperature, movement }) => ({ atMs, temperatureK: temperature.si, movement }));
+  return Math.min(...airLog(told, forecast, fromMs, nowMs + 1).map(({ temperatureK }) => temperatureK));
 }
 
 function aboveFact(piece: Piece, shop: Shop): AboveFact | undefined {
