@@ -1,58 +1,13 @@
 import { beforeEach, expect, test } from 'vitest';
-import { goTo, here, newPage, page, takePhone } from './app';
-import { MOBILE } from './browser';
+import { goTo, page } from './app';
+import { closeToast, fillJar, logCoat, openAt, plan, startPiece } from './judged-shop';
 import { axeViolations, overTheSide } from './looked-at';
 import { button, choose, field, link, said, section, title, unfold } from './on-screen';
-
-/** Monday 2 March 2026, nine o'clock in the shop. */
-const NINE = new Date('2026-03-02T09:00:00+01:00').getTime();
-const closeToast = () => button('Close this message').tap();
-
-async function startPiece(name: string, base: RegExp): Promise<string> {
-  await goTo('#/piece/new', 'Start a piece');
-  await field('Name').fill(name);
-  await choose(base);
-  await button('Start this piece').tap();
-  await title(name);
-  await closeToast();
-  return here().split('/')[2] ?? '';
-}
-
-async function plan(piece: string, job: RegExp | string): Promise<void> {
-  await goTo(`#/plan/${piece}`);
-  await choose(job);
-  await button('Make the plan').tap();
-  await page.getByRole('heading', { name: 'Steps' }).waitFor();
-  await closeToast();
-}
-
-async function fillJar(finish: RegExp): Promise<void> {
-  await goTo('#/mix/jar/new');
-  await choose(finish);
-  await field('Name of the jar').fill('Gloss');
-  await button('Fill the jar').tap();
-  await title('Gloss');
-  await closeToast();
-}
-
-async function logCoat(piece: string): Promise<void> {
-  await goTo(`#/lay?piece=${piece}`);
-  const cautions = button('Read and done');
-  await cautions.or(button('Log it').first()).first().waitFor();
-  if ((await cautions.count()) > 0) await cautions.tap();
-  await button('Log it').first().tap();
-  await page.getByRole('heading', { name: 'When it may be touched' }).waitFor({ timeout: 30_000 });
-}
 
 /** The steps after the next five. */
 const openMoreSteps = () => page.getByText(/^\d+ more steps?$/).tap();
 
-beforeEach(async () => {
-  await takePhone({ ...MOBILE, timezoneId: 'Europe/Berlin' });
-  await newPage();
-  await page.clock.install({ time: NINE });
-  await goTo('');
-});
+beforeEach(() => openAt('2026-03-02T09:00:00+01:00')); // a Monday
 
 test('lead found: no date is promised until it is resolved; a reason in writing lets it be, and is told to the owner', async () => {
   const piece = await startPiece('Nursery chair', /^Old finish that stays hard/);
@@ -91,7 +46,7 @@ test('lead found: no date is promised until it is resolved; a reason in writing 
 });
 
 test('the coats are on already: the plan waits by the moments of the page, and a first plan has moved nothing', async () => {
-  await fillJar(/^Nitrocellulose/);
+  await fillJar(/^Nitrocellulose/, 'Gloss');
   const piece = await startPiece('Fiddle', /^Sealed wood/);
   await logCoat(piece);
   await closeToast();
