@@ -8,7 +8,7 @@ import { type Happening, happenings } from './happenings';
 /**
  * The steps of a plan with what was logged: a coat laid is the next coat of the plan, a check that passes opens its gate.
  *
- * Only a coat may pass over what stands before it; whatever else is logged before its turn is history and no step.
+ * Only a coat may pass over what stands before it, and a sanding another; whatever else is logged before its turn is history and no step.
  * A coat beyond the plan begins the wait after the last one anew.
  */
 export function planSteps(plan: PiecePlan, piece: Piece, shop: Pick<Shop, 'jars' | 'stepMarks'>): Step[] {
@@ -37,7 +37,9 @@ function place(steps: Step[], happening: Happening): void {
     else prolong(steps, at);
     return;
   }
-  const isInTurn = happening.kind === 'marked' || !steps.slice(0, index).some(isOpenCoat);
+  const isOpen = (one: Step): boolean =>
+    isOpenCoat(one) || (happening.kind === 'tried' && isOpenSanding(one));
+  const isInTurn = happening.kind === 'marked' || !steps.slice(0, index).some(isOpen);
   if (step && isInTurn) steps[index] = passes(happening) ? ended(step, at) : failed(step, at);
 }
 
@@ -59,6 +61,9 @@ function isAbout(step: Step, happening: Happening): boolean {
 }
 
 const isOpenCoat = (step: Step): boolean => !step.done && step.kind === 'work' && step.isCoat === true;
+/** Of what takes a film off: a thumb tried before it says nothing of the film that is left. */
+const isOpenSanding = (step: Step): boolean =>
+  !step.done && step.kind === 'work' && (step.task === 'level-sand' || step.task === 'rub-out');
 
 /** The step, done: it ended at that minute, for a coat is marked on coming out of the booth. */
 function ended(step: Step, at: number): Step {

@@ -149,4 +149,12 @@ describe('what was logged is a step of the plan', () => {
     const since = DAY_1_MS + 105 * MINUTE_MS; // between the first, at 100 min, and the second, at 110 min
     expect(doneAfter([work(0x31, 'coat'), work(0x32, 'coat')], logged, since)).toEqual([0x31]);
   });
+
+  // A thumb tried before the levelling opened the check after it, and the levelling counted as passed over.
+  test('a check that passes before its turn passes over no sanding', () => {
+    const steps = [work(0x31, 'coat'), work(0x32, 'level-sand'), gate(0x33, 'no-print')];
+    expect(doneAfter(steps, [coat('spray'), checked('print', 'passes')])).toEqual([0x31]);
+    const levelled = [coat('spray'), sanded('level'), checked('print', 'passes')];
+    expect(doneAfter(steps, levelled)).toEqual([0x31, 0x32, 0x33]);
+  });
 });
