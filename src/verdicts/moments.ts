@@ -11,6 +11,8 @@ export interface Moment extends BandMs {
   readonly state: MomentState;
   /** Settled by its cure, not by losing solvent alone. */
   readonly isCure?: true;
+  /** Settled, whatever the date: a check has found the film soft. */
+  readonly isFoundSoft?: true;
 }
 
 /** An estimate that was worked out, and the zero of its clock, milliseconds since 1970. */

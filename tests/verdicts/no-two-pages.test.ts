@@ -26,6 +26,7 @@ import { type Act, AWAITS } from '../../src/verdicts/act';
 import { SANDING_ACTS } from '../../src/verdicts/sanding';
 import { verdictOn } from '../../src/verdicts/verdict';
 import { BENCH_WORDS } from '../../src/words/bench';
+import { momentWords } from '../../src/words/piece/moments';
 import { OWNER_DRAFTS } from '../../src/words/plan/owner';
 import { CALENDAR_WORDS } from '../../src/words/plan/reminders';
 import { VERDICT_WORDS } from '../../src/words/verdicts/words';
@@ -151,6 +152,12 @@ test('no page offers what a check or a test has found against', () => {
         ({ rule, atMs }) => rule.startsWith('film-') && atMs >= (last?.atMs ?? 0),
       );
       if (last?.result !== 'fails' || isSetAside) return;
+      const facts = factsOf({ ...opened, outlook: opened.outlooks.get(PIECE) });
+      const settled = facts.moments.find(({ name }) => name === 'settled');
+      if (settled) {
+        expect(momentSign(settled, facts).word).toBe(VERDICT_WORDS.hold);
+        expect(momentWords(settled, opened.nowMs)).not.toMatch(/fully/i);
+      }
       for (const [page, act, text] of saidOfActs(opened))
         if ((act === 'level-sand' || act === 'rub-out') && !isWorking(text))
           expect(wordIn(text), page).toBe(VERDICT_WORDS.hold);

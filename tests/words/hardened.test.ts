@@ -50,6 +50,14 @@ describe('never called fully hardened before the model says that it sinks no mor
     expect(careFrom(outlook, nowMs)).toContain(`The finish ${care}`);
   });
 
+  test('a film that a check found soft is called soft, whatever the date', () => {
+    const nowMs = DAY_1_MS + 2000 * HOUR_MS;
+    expect(careFrom(worked(false), nowMs, true)).toMatch(/^When it was last tried it was still soft/);
+    const settled = { name: 'settled', lateMs: nowMs - HOUR_MS } as const;
+    expect(momentWords(settled, nowMs)).toBe('Fully hardened by');
+    expect(momentWords({ ...settled, isFoundSoft: true }, nowMs)).toBe('Hard by');
+  });
+
   test('no date is named where the late end is never reached', () => {
     expect(careFrom(anOutlook(), DAY_1_MS + 1e6 * HOUR_MS)).toContain('treat it as soft');
   });

@@ -1,6 +1,7 @@
 import { toInstantMs } from '../../planner/local-day';
 import { boundWords, type Names, stepName, whyWords } from '../../planner/say';
 import type { Reason } from '../../verdicts/reason';
+import { isFoundSoft } from '../../verdicts/rules/film';
 import { type OwnerFacts, setAsideWords } from '../../words/plan/owner';
 import { dateWords, dayWords } from '../../words/times';
 import type { OpenShop } from '../shop';
@@ -55,9 +56,10 @@ export function ownerFacts(
 const reason = (bound: Parameters<typeof boundWords>[0], names: Names): string | undefined =>
   bound.by === 'step' || bound.by === 'now' || bound.by === 'done' ? undefined : boundWords(bound, names);
 
-function settledDay({ outlooks }: OpenShop, pieceId: string, nowMs: number): string | undefined {
+function settledDay({ shop, outlooks }: OpenShop, pieceId: string, nowMs: number): string | undefined {
+  const piece = shop.value.pieces.get(pieceId);
   const outlook = outlooks.value.get(pieceId);
-  if (outlook?.state !== 'ready') return undefined;
+  if (outlook?.state !== 'ready' || (piece && isFoundSoft(piece))) return undefined;
   const atMs = outlook.startMs + outlook.estimate.milestones.settled.lateS * 1000;
   return Number.isFinite(atMs) && atMs > nowMs ? dateWords(atMs, nowMs) : undefined;
 }

@@ -20,7 +20,8 @@ import { dryFilmM } from '../../shop/stack/stack-events';
 import { DAY_S, HOUR_S } from '../../units';
 import type { Act, Question } from '../../verdicts/act';
 import type { AboveFact, AirFact, BuildFact, Facts, JarFact, OldFinishFact } from '../../verdicts/facts';
-import { isSanded, momentsOf } from '../../verdicts/moments';
+import { isSanded, type Moment, momentsOf } from '../../verdicts/moments';
+import { isFoundSoft } from '../../verdicts/rules/film';
 import type { Outlook } from '../outlook/outlook';
 
 /** A piece in its shop, at an instant. */
@@ -48,7 +49,10 @@ export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Parti
     sandings,
     checks,
     clock: coats.length === 0 ? 'no-coats' : stateOf(outlook),
-    moments: coats.length === 0 ? [] : momentsOf(piece, worked, nowMs),
+    moments:
+      coats.length === 0
+        ? []
+        : momentsOf(piece, worked, nowMs).map(orFoundSoft(isFoundSoft({ checks, coats }))),
     jar: jar && jarFact(jar, shop),
     air: airFact(jar, shop, nowMs),
     sandingK: sandingRoom(shop).temperatureK,
@@ -66,6 +70,12 @@ export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Parti
     grounds: groundsOn(piece, shop),
   };
 }
+
+/** No film is called hard against what a check has found. */
+const orFoundSoft =
+  (isSoft: boolean) =>
+  (moment: Moment): Moment =>
+    isSoft && moment.name === 'settled' ? { ...moment, isFoundSoft: true } : moment;
 
 function jarFact(jar: Jar, shop: Shop): JarFact {
   const life = jarLife(jar, shop);

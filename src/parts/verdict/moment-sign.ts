@@ -24,7 +24,8 @@ const ACTS: { readonly [M in Moment['name']]?: Act } = {
 };
 
 /** What the judge says of the act that a moment allows; of the other moments, how far they have come. */
-export function momentSign({ name, state }: Moment, facts: Facts): Sign {
+export function momentSign({ name, state, isFoundSoft }: Moment, facts: Facts): Sign {
+  if (isFoundSoft) return { icon: 'stop', kind: 'stop', word: VERDICT_WORDS.hold };
   const act = ACTS[name];
   if (act === undefined || state === 'done') return { ...STATES[state], word: MOMENT_STATE[state] };
   const verdict = verdictOn({ act }, facts);

@@ -21,17 +21,27 @@ export const filmGums: Rule = {
   look: (facts) => failing(facts, ['gum'], 'filmGums'),
 };
 
+type Tried = Pick<Facts, 'checks'> & { readonly coats: readonly { readonly atMs: number }[] };
+
 /** What was found last when the film was tried since its last coat. Paper asks more than a thumb: when it powders the print is past. */
-function failing(
-  { checks, coats }: Facts,
-  tests: readonly string[],
-  says: 'filmPrints' | 'filmGums',
-): Finding | undefined {
+function lastTry({ checks, coats }: Tried, tests: readonly string[]): Facts['checks'][number] | undefined {
   const lastCoatMs = coats.at(-1)?.atMs ?? 0;
-  const last = checks.findLast(
+  return checks.findLast(
     ({ test, result, atMs }) =>
       atMs >= lastCoatMs && (tests.includes(test) || (test === 'gum' && result === 'passes')),
   );
+}
+
+/** Whether a thumb or paper has found the film soft, and nothing later has found it hard. */
+export const isFoundSoft = (tried: Tried): boolean =>
+  ['print', 'gum'].some((test) => lastTry(tried, [test])?.result === 'fails');
+
+function failing(
+  facts: Facts,
+  tests: readonly string[],
+  says: 'filmPrints' | 'filmGums',
+): Finding | undefined {
+  const last = lastTry(facts, tests);
   if (last?.result !== 'fails') return undefined;
   const { atMs } = last;
   return {

@@ -14,11 +14,13 @@ export const MOMENT_WORDS: Record<Milestone, string> = {
 interface Hardening {
   readonly isCure?: boolean | undefined;
   readonly lateMs: number;
+  /** A check has found it soft, whatever the date. */
+  readonly isFoundSoft?: boolean | undefined;
 }
 
 /** Whether a film may be called fully hardened; lacquer that loses solvent alone goes on sinking after the likely time. */
-export const isFullyHard = ({ isCure, lateMs }: Hardening, nowMs: number): boolean =>
-  isCure === true || nowMs >= lateMs;
+export const isFullyHard = ({ isCure, lateMs, isFoundSoft }: Hardening, nowMs: number): boolean =>
+  isFoundSoft !== true && (isCure === true || nowMs >= lateMs);
 
 /** What a moment is called, claiming no more than is known. */
 export const momentWords = (moment: Hardening & { readonly name: Milestone }, nowMs: number): string =>

@@ -124,6 +124,7 @@ export const FROM_FACTS = {
   none: 'No new material is recorded.',
   soft: (date: string, isFully: boolean): string =>
     `The finish is ${isFully ? 'fully hardened' : 'hard'} by about ${date}. Until then no pressure, no straps, nothing left standing on it.`,
+  softFound: 'When it was last tried it was still soft: treat it as soft.',
   softUnknown: 'The finish is new. Its hardening has not been worked out; treat it as soft.',
   softLong: 'The finish may stay soft for over a year: treat it as soft.',
   rubber: 'No stand or strap of rubber or vinyl for 6 months: it softens the finish for good.',

@@ -62,7 +62,7 @@ export const tracerWords = (tracers: ZoneFacts['tracers']): string =>
   );
 
 /** What the owner is to mind, with the date until which it is soft. */
-export function careFrom(outlook: Outlook | undefined, nowMs: number): string {
+export function careFrom(outlook: Outlook | undefined, nowMs: number, isSoft = false): string {
   const ready = outlook?.state === 'ready' ? outlook : undefined;
   const lateMs = ready ? ready.startMs + ready.estimate.milestones.settled.lateS * 1000 : Number.NaN;
   const isCure = ready && 'law' in ready.estimate;
@@ -71,5 +71,7 @@ export function careFrom(outlook: Outlook | undefined, nowMs: number): string {
     : ready
       ? FROM_FACTS.softLong
       : FROM_FACTS.softUnknown;
-  return [soft, FROM_FACTS.rubber, FROM_FACTS.cloth, FROM_FACTS.cold].join(' ');
+  return [isSoft ? FROM_FACTS.softFound : soft, FROM_FACTS.rubber, FROM_FACTS.cloth, FROM_FACTS.cold].join(
+    ' ',
+  );
 }

@@ -6,6 +6,7 @@ import { OutlinedPhoto } from '../../../parts/photo/outlined-photo';
 import { zoneFacts } from '../../../shop/record/zone-facts';
 import { oldFinishOf } from '../../../shop/stack/old-finish';
 import { standsOf } from '../../../shop/zone/stands';
+import { isFoundSoft } from '../../../verdicts/rules/film';
 import { PHOTO_WORDS } from '../../../words/piece/photo';
 import { RECORD as WORDS } from '../../../words/piece/record';
 import { temperatureWords } from '../../../words/quantities';
@@ -68,7 +69,7 @@ export function RecordBody({ withUndone }: { readonly withUndone: boolean }) {
       />
       <Said
         title={WORDS.care}
-        text={wording?.care || careFrom(outlook as Outlook | undefined, nowMs.value)}
+        text={wording?.care || careFrom(outlook as Outlook | undefined, nowMs.value, isFoundSoft(piece))}
       />
       {notes.some(({ isPrivate }) => !isPrivate) && (
         <section>

@@ -12,6 +12,7 @@ import { sayLogged } from '../../../parts/frame/undo';
 import { zoneFacts } from '../../../shop/record/zone-facts';
 import { oldFinishOf } from '../../../shop/stack/old-finish';
 import { standsOf } from '../../../shop/zone/stands';
+import { isFoundSoft } from '../../../verdicts/rules/film';
 import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
 import { RECORD_FORM as WORDS } from '../../../words/piece/record';
 import { usePiece } from '../use-piece';
@@ -37,7 +38,7 @@ function RecordWords() {
   const facts = standsOf(piece, shop.value).map((stand) => zoneFacts(stand, shop.value));
   const [known] = useState(() => ({
     disclosure: disclosureFrom(facts, oldFinishOf(piece.id, shop.value), units),
-    care: careFrom(outlook, nowMs.peek()),
+    care: careFrom(outlook, nowMs.peek(), isFoundSoft(piece)),
   }));
   const drafts = {
     asked: useSignal(wording?.asked ?? ''),
