@@ -163,7 +163,7 @@ test('a waterborne table in US units: a cold, damp night, a scuff between days, 
   await pass(1);
   await readAir('66', '58');
   await toCoat(piece);
-  await said('scuff ').waitFor();
+  await said('scuff the coat of an earlier day before the next one').waitFor();
   await logCoat(piece);
   await closeToast();
   await tellsNoneOf(/blush|turns? white|retarder|melts? in|slower thinner/i);
