@@ -32,7 +32,7 @@ test('a winter garage: days in the cold count for half, a print holds the rubbin
   await pass(10);
   await readAir('21', '50');
   await goTo(`#/piece/${piece}/why`);
-  await unfold('How these times are meant');
+  await unfold('What these times mean');
   await said('Hardness is judged for a room of 21 °C').waitFor();
   await said('10 days in this shop count as 5.4 (4.6–5.9) at 21 °C').waitFor();
   await said(/^.*21 such days end about (3|4) Feb/).waitFor(); // 15.6 more from 19 January, 09:00
