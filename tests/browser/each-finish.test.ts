@@ -47,7 +47,7 @@ const leftOf = (line: string, finish: Finish): string =>
   (IS_OPENED.includes(finish) ? line.replace(OPENED, '') : line).replace(DENIED, '');
 
 describe.each(FINISHES)('%s', (finish) => {
-  test('gets no advice of another finish on Lay, Sand, Air, Plan, Why, Jar, How much, the sheet, the record and for the owner', async () => {
+  test('gets no advice of another finish on Lay, Sand, Air, Plan, Why, Jar, How much, the sheet, the record, filler and for the owner, in metric and US units', async () => {
     await openApp();
     const { jar, piece, backup } = await shopOf(finish);
     await bringIn(Buffer.from(backup), 'backup.json');
@@ -64,12 +64,14 @@ describe.each(FINISHES)('%s', (finish) => {
       sheet: `#/air/sheet/${jar}`,
       record: `#/piece/${piece}/record`,
       owner: `#/plan/${piece}/owner`,
+      ground: `#/piece/${piece}/ground`,
     };
     const found: string[] = [];
+    let units = '';
     const addLines = async (name: string): Promise<void> => {
       for (const line of await shownLines())
         for (const forbidden of FORBIDDEN[finish])
-          if (forbidden.test(leftOf(line, finish))) found.push(`${name}: ${line}`);
+          if (forbidden.test(leftOf(line, finish))) found.push(`${name}${units}: ${line}`);
     };
     for (const [name, hash] of Object.entries(pages)) {
       await goTo(hash);
@@ -81,6 +83,14 @@ describe.each(FINISHES)('%s', (finish) => {
         await page.getByRole('button', { name: /^Log / }).first().waitFor();
         await addLines('lay, after the cautions');
       }
+    }
+    await goTo('#/more');
+    await page.getByRole('radio', { name: /^US/ }).tap();
+    units = ', US';
+    for (const [name, hash] of Object.entries(pages)) {
+      await goTo(hash);
+      await page.waitForTimeout(150); // worked out already
+      await addLines(name);
     }
     expect(found).toEqual([]);
   });

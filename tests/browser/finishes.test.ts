@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { goTo, openApp, page } from './app';
 import { button, choose, field, link, list, said, section, title, unfold } from './on-screen';
+import { countTaps } from './taps';
 
 /** Puts the phone into US units, as a person does under More. */
 async function inUsUnits(): Promise<void> {
@@ -71,9 +72,13 @@ describe('an old jar of shellac', () => {
     await said(/dry and not sticky in 15 to 30 min/).waitFor();
     await button('Dry, not sticky').tap();
     await said(/^On glass it dried hard/).waitFor();
+    const taps = await countTaps();
     await link('Fill another').tap();
     await title('What is in the jar');
     expect(await field('Cut: flakes in the alcohol').inputValue()).toBe('2');
+    await button('Fill the jar').tap();
+    await title('Shellac');
+    expect(await taps()).toBe(2);
   });
 });
 
@@ -95,8 +100,10 @@ describe('what may be two numbers', () => {
     await goTo('#/mix/jar/new', 'What is in the jar');
     await choose(/^Spray can/);
     await expect.poll(() => field('How much thinner').count()).toBe(0);
-    await button('Fill the jar').tap();
+    await title('What is in the can');
+    await button('Add the can').tap();
     await title('Nitrocellulose spray can');
+    await link('Another can like it').waitFor();
     await link('How much is needed').tap();
     await title('How much to mix');
     expect(await list('Jar or recipe').locator('option:checked').textContent()).toBe(
@@ -116,8 +123,9 @@ test('another piece like one is two taps', async () => {
   await choose(/^Sealed wood/);
   await button('Start this piece').tap();
   await title('Chair');
-  await unfold('This piece');
+  const taps = await countTaps();
   await link('Another like it').tap();
   await button('Start this piece').tap();
   await title('Chair 2');
+  expect(await taps()).toBe(2);
 });

@@ -58,6 +58,7 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
           <ul class="rows">
             {isOpen && <Row href={linkTo('plan', piece.id)} title={PIECE_WORDS.plan} />}
             {isOpen && <Row href={linkTo('piece', piece.id, 'ground')} title={PIECE_WORDS.ground} />}
+            <Row href={`${linkTo('piece', 'new')}?like=${piece.id}`} title={PIECE_WORDS.another} />
           </ul>
           <Places piece={piece} />
           <OldFinishSummary piece={piece} />
@@ -82,13 +83,10 @@ function CardLink({ piece }: { readonly piece: string }) {
   );
 }
 
-/** Another like it, its details, and what is printed of it. */
+/** Its details, and what is printed of it. */
 const Papers = ({ piece }: { readonly piece: Piece }) => (
   <Fold title={PIECE_WORDS.details} brief={PIECE_WORDS.detailsBrief}>
     <div class="acts">
-      <LinkButton icon="add" href={`${linkTo('piece', 'new')}?like=${piece.id}`}>
-        {PIECE_WORDS.another}
-      </LinkButton>
       <LinkButton icon="edit" href={linkTo('piece', piece.id, 'change')}>
         {PIECE_WORDS.change}
       </LinkButton>

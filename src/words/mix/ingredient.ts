@@ -1,7 +1,7 @@
 // English text of the ingredients.
 
 export const SORT_WORDS = {
-  clear: { label: 'Clear', hint: 'lacquer as sold' },
+  clear: { label: 'Clear', hint: 'finish as sold' },
   'white-base': { label: 'White base', hint: 'or another opaque' },
   tinter: { label: 'Tinter', hint: 'pigment paste' },
   dye: { label: 'Dye', hint: 'concentrate' },

@@ -18,7 +18,7 @@ export const FINISH_NAMES = {
 } as const;
 
 export const JAR_FORM = {
-  title: 'What is in the jar',
+  title: { jar: 'What is in the jar', can: 'What is in the can' },
   lead: 'Usual values are filled in. Change what your data sheet says, then fill the jar.',
   product: 'The finish',
   comesAs: 'It comes as',
@@ -40,9 +40,9 @@ export const JAR_FORM = {
   mixedOnHint: 'Left empty: today. Its life counts from then.',
   mixedLater: 'Enter a day no later than today.',
   finish: 'Kind of finish',
-  name: 'Name of the jar',
-  nameHint: 'As you would write it on the lid.',
-  noName: 'Give the jar a name.',
+  name: { jar: 'Name of the jar', can: 'Name of the can' },
+  nameHint: { jar: 'As you would write it on the lid.', can: 'As it stands on the can.' },
+  noName: 'Give it a name.',
   solids: {
     jar: 'Volume solids as sold',
     can: 'Volume solids as sprayed',
@@ -101,7 +101,7 @@ export const JAR_FORM = {
   pigmentShare: 'Pigment in the dry film, by volume',
   pigmentHint: 'Usual for an opaque white: 15 to 20 %.',
   moreTitle: 'How much, how long it keeps, tracer',
-  amount: 'In the jar',
+  amount: { jar: 'In the jar', can: 'In the can' },
   amountHint: 'Left empty: what is left is not counted.',
   life: {
     pot: (units: UnitSystem): string => `Pot life at ${LIFE_AT[units]}`,
@@ -113,8 +113,9 @@ export const JAR_FORM = {
   outcomeSolids: (percent: string): string => `${percent} % volume solids in the mix`,
   outcomeFilm: (wet: string, dry: string): string => `A wet coat of ${wet} dries to ${dry}.`,
   tooThin: 'Thinner and retarder leave no room for lacquer. Lower one of them.',
-  submit: 'Fill the jar',
+  submit: { jar: 'Fill the jar', can: 'Add the can' },
   filled: (name: string): string => `${name} is filled.`,
+  added: (name: string): string => `${name} is on the shelf.`,
 } as const;
 
 export const JAR_WORDS = {
@@ -142,6 +143,7 @@ export const JAR_WORDS = {
   emptied: 'Marked as empty.',
   isEmptied: (when: string): string => `Empty since ${when}.`,
   refill: 'Fill another',
+  anotherCan: 'Another can like it',
   left: 'What is left',
   leftFigure: (volume: string, grams: string): string => `${volume}, about ${grams} g`,
   leftUnknown: 'Not known. Weigh what is in it, and every coat counts from then on.',

@@ -19,7 +19,7 @@ export const PIECE_WORDS = {
   milestones: 'When it may be touched',
   history: 'What was done',
   details: 'This piece',
-  detailsBrief: 'copy, change, print',
+  detailsBrief: 'change, print',
   meant: 'What these times mean',
   firstCoatText: 'Log a coat and its times appear here.',
   computing: 'Working out the times…',

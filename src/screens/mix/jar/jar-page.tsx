@@ -53,7 +53,7 @@ export function JarPage({ id }: { readonly id: string }) {
         </Fold>
         <ExactRecipe jar={jar} />
         <CoatsFrom jar={jar} />
-        <BoxWith jar={jar} />
+        {!isCan(jar) && <BoxWith jar={jar} />}
       </div>
       <Acts jar={jar} />
     </Page>
@@ -64,6 +64,9 @@ export function JarPage({ id }: { readonly id: string }) {
 function findJar(id: string, jars: ReadonlyMap<string, Jar>): Jar | undefined {
   return jars.get(id) ?? [...jars.values()].findLast((jar) => jarCode(jar.id) === id.toUpperCase());
 }
+
+/** A spray can: nothing is poured into it, or out of it. */
+const isCan = ({ contains }: Jar): boolean => contains?.includes('aerosol') === true;
 
 function contentRows(
   jar: Jar,
@@ -92,7 +95,7 @@ function contentRows(
   if (tracerNm) rows.push([TRACER_WORDS.term, TRACER_WORDS.seenAt(tracerNm)]);
   rows.push(
     [WORDS.filled, whenWords(jar.filledMs, nowMs)],
-    [jar.contains?.includes('aerosol') ? WORDS.canLid : WORDS.code, jarCode(jar.id)],
+    [isCan(jar) ? WORDS.canLid : WORDS.code, jarCode(jar.id)],
   );
   return rows;
 }
@@ -107,7 +110,7 @@ function Acts({ jar }: { readonly jar: Jar }) {
   return (
     <div class="acts">
       <LinkButton icon="add" href={`${linkTo('mix', 'jar', 'new')}?like=${jar.id}`}>
-        {WORDS.refill}
+        {isCan(jar) ? WORDS.anotherCan : WORDS.refill}
       </LinkButton>
       <LinkButton icon="note" href={`${linkTo('mix', 'amount')}?jar=${jar.id}`}>
         {WORDS.howMuch}

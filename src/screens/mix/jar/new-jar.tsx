@@ -50,7 +50,8 @@ export function NewJar() {
     const isReady = isWhole(draft.value) && mixSolids(draft.value) !== 'too-thin';
     const filled = await form.send(isReady, () => actions.fillJar(saidOf(draft.value)));
     if (!filled) return;
-    showToast({ text: JAR_FORM.filled(filled.name), onUndo: () => void actions.undo(filled.id) });
+    const said = draft.value.comesAs === 'can' ? JAR_FORM.added : JAR_FORM.filled;
+    showToast({ text: said(filled.name), onUndo: () => void actions.undo(filled.id) });
     // Who came for a jar goes back to the coat, with the jar filled in.
     goOn(
       back ? `${back}${back.includes('?') ? '&' : '?'}jar=${filled.jar}` : linkTo('mix', 'jar', filled.jar),
@@ -59,7 +60,7 @@ export function NewJar() {
   const parts = { draft: draft.value, patch, isTried: form.isTried.value };
   const isOpen = form.isTried.value && !isWhole(draft.value);
   return (
-    <Page title={JAR_FORM.title} backTo={linkTo('mix')}>
+    <Page title={JAR_FORM.title[draft.value.comesAs]} backTo={linkTo('mix')}>
       <p>{JAR_FORM.lead}</p>
       <form class="stack" noValidate onSubmit={fill}>
         <Section title={JAR_FORM.product}>
@@ -86,7 +87,7 @@ export function NewJar() {
           <Outcome draft={draft.value} />
           <Refusal refused={form.refused.value} />
           <Button kind="main" icon="mix" isWide isSubmit disabled={form.isBusy.value}>
-            {JAR_FORM.submit}
+            {JAR_FORM.submit[draft.value.comesAs]}
           </Button>
         </Section>
       </form>
@@ -149,10 +150,10 @@ function ProductFields({ draft, patch, isTried, onFinish, onVessel }: ProductPro
         />
       )}
       <TextField
-        label={JAR_FORM.name}
+        label={JAR_FORM.name[draft.comesAs]}
         text={draft.name}
         onText={(name) => patch({ name })}
-        hint={JAR_FORM.nameHint}
+        hint={JAR_FORM.nameHint[draft.comesAs]}
         problem={isTried ? nameProblem(draft) : undefined}
       />
       <SolidsFields {...{ draft, patch, isTried }} />
@@ -240,7 +241,7 @@ function AmountFields({ draft, patch, isTried }: PartProps) {
   return (
     <>
       <TypedField
-        label={JAR_FORM.amount}
+        label={JAR_FORM.amount[draft.comesAs]}
         limit={LIMITS.volume}
         draft={draft.amount}
         onDraft={(amount) => patch({ amount })}
