@@ -15,6 +15,13 @@ export interface UsualJar {
 
 /** A spray can as it leaves the nozzle, % by volume: thinned in the can, nothing to add (common practice, no source). */
 export const USUAL_SPRAY_CAN = { volumeSolids: '12' } as const;
+/** What a can of lacquer is thinned with: slow, or it would dry on its way (common practice, no source). */
+const IN_SPRAY_CAN: Shares = [
+  { solvent: 'acetone', share: 0.3 },
+  { solvent: 'toluene', share: 0.2 },
+  { solvent: 'n-butyl-acetate', share: 0.3 },
+  { solvent: '2-butoxyethanol', share: 0.2 },
+];
 /** A 2-pound cut (common practice, no source). */
 export const USUAL_CUT = { us: { text: '2', unit: 'lb-cut' }, metric: { text: '240', unit: 'g/L' } } as const;
 
@@ -57,6 +64,10 @@ const THINNERS: Partial<Record<Finish, Shares>> = {
 /** The sorts of thinner that are usual for a finish. */
 export const thinnerSorts = (finish: Finish): readonly ThinnerSort[] =>
   LACQUERS.includes(finish) ? THINNER_SORTS : ['usual'];
+
+/** The solvents of a spray can, where they are not those of a jar. */
+export const canSolvents = (finish: Finish): { readonly solvents?: Shares } =>
+  LACQUERS.includes(finish) ? { solvents: IN_SPRAY_CAN } : {};
 
 /** What a sort of thinner is usually made of, by volume (common practice, no source). */
 export function usualThinner(finish: Finish, sort: ThinnerSort): Shares {

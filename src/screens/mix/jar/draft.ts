@@ -1,5 +1,6 @@
 import type { Said } from '../../../actions/log';
 import {
+  canSolvents,
   type ThinnerSort,
   USUAL_CUT,
   USUAL_JARS,
@@ -175,7 +176,7 @@ export function saidOf(draft: JarDraft): JarSaid {
   const typedShare = isCan(draft) ? NOTHING : draft.thinning;
   return {
     name: draft.name.trim(),
-    product: { finish, volumeSolids: solidsOf(draft) },
+    product: { finish, volumeSolids: solidsOf(draft), ...(isCan(draft) && canSolvents(finish)) },
     thinner: thinnerOf(draft),
     thinning: { of, percent: typedShare },
     ...(retarder === undefined || isCan(draft) || !finishTraits(finish).takesRetarder
