@@ -30,8 +30,7 @@ function shapeOf(is: GroundMark['is'], width: number, depth: number): string {
     case 'pore-filler':
       return Array.from(
         { length: Math.floor(width / PORES_APART) },
-        (_, n) =>
-          `M${n * PORES_APART + 6} 0q1.5 ${PORE_DEPTH} 3.5 ${PORE_DEPTH + (n % 3) * 2}q2 -1 3.5 -${PORE_DEPTH + (n % 3) * 2}z`,
+        (_, n) => `M${n * PORES_APART + 6} 0q3.5 ${2 * PORE_DEPTH + (n % 3) * 4} 7 0z`,
       ).join('');
     case 'filler-paste':
       return `M${width * GAP.left} 0l6 ${GAP.depth}h${width * GAP.width - 12}l6 -${GAP.depth}z`;

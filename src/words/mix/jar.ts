@@ -41,7 +41,7 @@ export const JAR_FORM = {
   mixedLater: 'Enter a day no later than today.',
   finish: 'Kind of finish',
   name: { jar: 'Name of the jar', can: 'Name of the can' },
-  nameHint: { jar: 'As you would write it on the lid.', can: 'As it stands on the can.' },
+  nameHint: 'As you would write it on the lid.',
   noName: 'Give it a name.',
   solids: {
     jar: 'Volume solids as sold',
@@ -115,7 +115,6 @@ export const JAR_FORM = {
   tooThin: 'Thinner and retarder leave no room for lacquer. Lower one of them.',
   submit: { jar: 'Fill the jar', can: 'Add the can' },
   filled: (name: string): string => `${name} is filled.`,
-  added: (name: string): string => `${name} is on the shelf.`,
 } as const;
 
 export const JAR_WORDS = {

@@ -28,7 +28,7 @@ export const GROUND_WORDS = {
   cautions: {
     'pore-filler': 'Rags with oil filler heat up by themselves: into the closed metal can with water.',
     'filler-paste':
-      'Acetone catches fire from a spark far off: no flame or heater, air that moves, gloves, the lid on. Its safety data sheet comes first.',
+      'Acetone catches fire from a spark far off: no flame or heater, moving air, gloves. Its safety data sheet comes first.',
     'grain-sealer': '',
     glue: '',
   },

@@ -50,8 +50,7 @@ export function NewJar() {
     const isReady = isWhole(draft.value) && mixSolids(draft.value) !== 'too-thin';
     const filled = await form.send(isReady, () => actions.fillJar(saidOf(draft.value)));
     if (!filled) return;
-    const said = draft.value.comesAs === 'can' ? JAR_FORM.added : JAR_FORM.filled;
-    showToast({ text: said(filled.name), onUndo: () => void actions.undo(filled.id) });
+    showToast({ text: JAR_FORM.filled(filled.name), onUndo: () => void actions.undo(filled.id) });
     // Who came for a jar goes back to the coat, with the jar filled in.
     goOn(
       back ? `${back}${back.includes('?') ? '&' : '?'}jar=${filled.jar}` : linkTo('mix', 'jar', filled.jar),
@@ -153,7 +152,7 @@ function ProductFields({ draft, patch, isTried, onFinish, onVessel }: ProductPro
         label={JAR_FORM.name[draft.comesAs]}
         text={draft.name}
         onText={(name) => patch({ name })}
-        hint={JAR_FORM.nameHint[draft.comesAs]}
+        hint={JAR_FORM.nameHint}
         problem={isTried ? nameProblem(draft) : undefined}
       />
       <SolidsFields {...{ draft, patch, isTried }} />
