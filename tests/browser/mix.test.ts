@@ -306,7 +306,7 @@ describe('bad input', () => {
 
     await goTo('#/mix/cup', 'Flow cup');
     await field('Time').fill('500');
-    await said(/This time says nothing in this cup/).waitFor();
+    await said(/This cup does not measure that/).waitFor();
     await goTo('#/mix/jar/nowhere', 'Jar');
     await said('This is not in the logbook').waitFor();
   });

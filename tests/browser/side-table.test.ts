@@ -72,7 +72,7 @@ test('a small side table in waterborne: two days of coats, a cold night, a scuff
   };
   await logCoat(/The night comes to 59 °F; this finish wants 65 °F or warmer while it dries/);
   await page.clock.fastForward('24:00:00');
-  await logCoat(/does not melt in: scuff the coat of the other day before the next one/);
+  await logCoat(/does not melt in: scuff the coat of an earlier day before the next one/);
   await goTo(`${piece}/sand`, 'Sand');
   await choose(/^Level/);
   await said(

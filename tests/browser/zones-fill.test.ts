@@ -42,5 +42,5 @@ test('a chip is said in inches too', async () => {
   // By hand: 0.5625 x 0.24 x 0.007 in3 is 15.49 mm3 (25.4 mm an inch), of which 95 % at 25 % solids is 58.8 mm3.
   await said(/^It takes 0\.002 fl oz \(0\.059 mL\) in all/).waitFor();
   await goTo('#/mix/cup', 'Flow cup');
-  expect(await field('You have of the second').inputValue()).toBe('4');
+  expect(await field('Amount of the second').inputValue()).toBe('4');
 });
