@@ -136,10 +136,11 @@ export const dropsCountProblem = ({ dropBy, dropsG, dropsCount }: IngredientDraf
   return (parseNumber(dropsCount) ?? 0) > 0 ? undefined : INGREDIENT_WORDS.dropsCountProblem;
 };
 
+/** What is wrong with the weight, or with the one drop that is known. */
 export const dropProblem = (draft: IngredientDraft): string | undefined => {
   if (draft.dropBy === 'known')
     return draftProblem(draft.oneDrop, dropLimit(draft.oneDrop.unit) as Limit, true);
-  if (draft.dropsG.trim() === '') return undefined;
+  if (draft.dropsG.trim() === '' || dropsCountProblem(draft)) return undefined;
   const one = dropG(draft);
   if (one === undefined) return INGREDIENT_WORDS.dropsCountProblem;
   return draftProblem({ text: plainText(one), unit: 'g' }, LIMITS.dropMass);
