@@ -125,7 +125,7 @@ test('a chip is filled in four days, with its dates, its plan and its record', {
   expect(await page.getByText(/Too early to level/).count()).toBe(0);
   await button(/^Log/).first().tap();
   await title('Lower edge');
-  await said('Look for sink on 30 Mar, a week after levelling.').waitFor();
+  await said('Check for sinking on 30 Mar, a week after levelling.').waitFor();
 
   await goTo(`${piece}/record`, 'Treatment record');
   await button('Save as a file').and(page.locator(':enabled')).waitFor({ timeout: 40_000 });

@@ -21,3 +21,21 @@ export const overTheSide = (): Promise<number> =>
   page.evaluate(() =>
     Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth),
   );
+
+/** Words of the page that a line ends in the midst of; what is hidden from the eye, and where a word may end, is not among them. */
+export const brokenWords = (): Promise<string[]> =>
+  page.evaluate(() => {
+    const broken: string[] = [];
+    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = texts.nextNode(); node; node = texts.nextNode()) {
+      if (node.parentElement?.closest('thead, .skip')) continue;
+      for (const { 0: word, index } of (node.textContent ?? '').matchAll(/[\p{L}\p{N}]+/gu)) {
+        const range = document.createRange();
+        range.setStart(node, index);
+        range.setEnd(node, index + word.length);
+        const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+        if (lines.size > 1) broken.push(word);
+      }
+    }
+    return broken;
+  });

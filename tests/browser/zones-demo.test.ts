@@ -1,10 +1,11 @@
 import { beforeEach, expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
-import { axeViolations, overTheSide } from './looked-at';
+import { MOBILE } from './browser';
+import { axeViolations, brokenWords, overTheSide } from './looked-at';
 import { button, heading, link, said, title, unfold } from './on-screen';
 
 beforeEach(async () => {
-  await openApp();
+  await openApp({ ...MOBILE, viewport: { width: 360, height: 640 } });
   await button(/demo/i).first().tap();
   await page.locator('.piece-row a', { hasText: 'Folding music stand' }).tap();
   await heading('Folding music stand').first().waitFor();
@@ -13,10 +14,11 @@ beforeEach(async () => {
 test('the demo shows a chip with its photos, its outline and its drops', async () => {
   const piece = here();
   await unfold('Places and photos');
-  await link(/^Lower front edge/).tap();
+  await link(/Lower front edge/).tap();
   await title('Lower front edge');
   await said(/^\d+–\d+ drops$/).waitFor();
   expect(await axeViolations()).toEqual([]);
+  expect(await brokenWords()).toEqual([]);
   await goTo(`${piece}/photos`, 'Photos');
   await expect.poll(() => page.locator('.photo-list img').count()).toBe(3);
   const widths = await page
@@ -31,4 +33,5 @@ test('the demo shows a chip with its photos, its outline and its drops', async (
   await expect.poll(() => page.locator('.record-photos image[href]').count()).toBe(3);
   expect(await overTheSide()).toBe(0);
   expect(await axeViolations()).toEqual([]);
+  expect(await brokenWords()).toEqual([]);
 });
