@@ -4,21 +4,13 @@ import { keepOnPhone, manyPieces } from './bench-shop';
 import { MOBILE } from './browser';
 import { button, heading } from './on-screen';
 
-// How many taps the daily acts take, from the bench.
+// The daily acts, from the bench.
 async function openBench(count?: number): Promise<void> {
   await takePhone(MOBILE);
   await keepOnPhone(manyPieces(count));
   await openPage();
   await page.locator('.piece-row .wait-bar').nth(5).waitFor();
   await page.getByText('Working it out…').last().waitFor({ state: 'detached' });
-}
-
-/** The cautions of this session are read, so that they do not count. */
-async function readCautions(): Promise<void> {
-  await goTo('#/lay');
-  await button('Read and done').tap();
-  await button(/^Log it/).waitFor();
-  await goTo('#/bench');
 }
 
 test('the cautions before a coat are one card, with the confirm in view, and are asked once', async () => {
@@ -31,34 +23,6 @@ test('the cautions before a coat are one card, with the confirm in view, and are
   await goTo('#/bench');
   await goTo('#/lay');
   await button(/^Log it: coat \d+ on /).waitFor();
-});
-
-test('a round on the same pieces as the last one is three taps', async () => {
-  await openBench();
-  await readCautions();
-  // The last round: two pieces, one after the other.
-  await goTo('#/lay');
-  await page.getByText('On these too').first().tap();
-  await page.getByRole('checkbox', { name: 'Banjo rim, maple' }).tap();
-  await button('Log it: a coat on 2 pieces').tap();
-  await page.getByText('A coat logged on 2 pieces.').waitFor();
-
-  await page.getByRole('navigation').getByRole('link', { name: 'Log a coat' }).tap();
-  await button(/^Same 2 pieces|^Same \d pieces/).tap();
-  await button(/^Log it: a coat on \d pieces/).tap();
-  await page.getByText(/^A coat logged on \d pieces\./).waitFor();
-});
-
-test('a rub-out of a piece that is ready is two taps on its page, with the usual amount', async () => {
-  await openBench();
-  await page.locator('.piece-row a', { hasText: 'Folding music stand' }).tap();
-  await page.locator('.piece-acts').getByRole('link', { name: 'Rub out' }).tap();
-  await button('Log it').or(button(/^Log/)).first().tap();
-  await heading('Folding music stand').first().waitFor();
-  await page
-    .getByText(/^Rubbed out/)
-    .first()
-    .waitFor();
 });
 
 test('amber is the next act of the piece: nothing is, while it is wet', async () => {
@@ -82,5 +46,5 @@ test('who fills a first jar from Log a coat comes back to the coat, with the jar
   await button('Fill the jar').tap();
   await heading('Log a coat').waitFor();
   await button('Read and done').tap();
-  await page.getByText('From Gloss').waitFor();
+  await page.locator('.line', { hasText: 'From' }).getByText('Gloss', { exact: true }).first().waitFor();
 });

@@ -25,6 +25,7 @@ test.each([
   { width: 360, height: 640, rows: 4 },
   { width: 1024, height: 768, rows: 9 },
   { width: 1440, height: 900, rows: 12 },
+  { width: 834, height: 1112, rows: 10 },
 ])('at $width x $height at least $rows rows are seen whole', async ({ width, height, rows }) => {
   await openTwice(width, height);
   await page.locator('.notice-link[data-kind="fire"]').waitFor();

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, heading, section, unfold } from './on-screen';
+import { button, choose, field, heading, openLine, section, unfold } from './on-screen';
 
 const HOUR_MS = 3_600_000;
 const DAY_MS = 24 * HOUR_MS;
@@ -71,6 +71,7 @@ test('a card is made, coated in the same act as the piece, weighed, and narrows 
     const tick = page.getByRole('checkbox', { name: 'The test card gets it too' });
     await tick.waitFor();
     expect(await tick.isChecked()).toBe(true);
+    await openLine('When');
     await sayWhen(now - 8 * DAY_MS - hours * HOUR_MS);
     await page.locator('.form-foot button').first().tap();
     await page.getByText(new RegExp(`^Coat ${n + 1} logged on `)).waitFor();

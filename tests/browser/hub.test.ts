@@ -34,6 +34,7 @@ test('two screens become one shop, and a coat logged on one shows on the other',
     .waitFor();
   const cautions = button(phone, 'Read and done');
   if ((await cautions.count()) > 0) await cautions.first().tap();
+  await phone.getByText('How', { exact: true }).first().tap();
   await phone.getByRole('textbox', { name: 'Wet film', exact: true }).fill('60');
   const before = (await rows(tablet)).length;
   await button(phone, 'Log it').tap();

@@ -4,7 +4,7 @@ import type { Entry, EntryBody } from '../../src/logbook/entry';
 import { newId } from '../../src/logbook/new-id';
 import { goTo, openApp, page } from './app';
 import { MOBILE } from './browser';
-import { button, said, title, unfold } from './on-screen';
+import { button, openLine, said, title, unfold } from './on-screen';
 
 // A coat on the smallest phone, in a shop with more jars than fit on its screen.
 const SMALL = { ...MOBILE, viewport: { width: 360, height: 640 } } as const;
@@ -57,6 +57,7 @@ test('the form is read from the top once the cautions are confirmed, its button 
 test('six jars are offered, the one filled last first, and all of them on asking', async () => {
   await openFullShop();
   await confirmCautions();
+  await openLine('From');
   const jars = page.getByRole('group', { name: 'Jar', exact: true }).getByRole('radio');
   expect(await jars.count()).toBe(6);
   await page.getByRole('radio', { name: 'Gloss 14', exact: true, checked: true }).waitFor();

@@ -37,6 +37,7 @@ export const logging = (
     // Another tab may have seen to them by now.
     if ((await cautions.count()) > 0)
       await cautions.dispatchEvent('click', undefined, { timeout: 1_000 }).catch(() => undefined);
+    await page.locator('.line summary', { hasText: 'How' }).dispatchEvent('click');
     await field(page, 'Wet film').fill(`6${mark}`);
     await press(page, 'Log it');
   },

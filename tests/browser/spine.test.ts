@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { base, context, goTo, here, killAndReopen, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, heading, section, unfold } from './on-screen';
+import { button, choose, field, heading, openLine, section, unfold } from './on-screen';
 
 const HOUR_MS = 3_600_000;
 
@@ -49,6 +49,7 @@ async function openLay(): Promise<void> {
 
 async function layCoat(number: number, atMs?: number): Promise<void> {
   await openLay();
+  if (atMs !== undefined) await openLine('When');
   await sayWhen(atMs);
   await button('Log it').first().tap();
   await page.getByText(new RegExp(`^Coat ${number} logged on `)).waitFor();
@@ -134,12 +135,14 @@ describe('in the own shop', () => {
     await startPiece('Small box');
     await fillJar('Clear gloss');
     await openLay();
+    await openLine('How');
     await field('Wet film').fill('5000');
     await button('Log it').first().tap();
     await page.getByText('Enter a value from 1 to 1000 µm.').waitFor();
     expect(await field('Wet film').inputValue()).toBe('5000');
     await field('Wet film').fill('85');
 
+    await openLine('When');
     await sayWhen(Date.UTC(1970, 0, 1, 12));
     await button('Log it').first().tap();
     await page.getByText('Enter a time from the year 2000 on.').first().waitFor();

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, heading, link, said, title, unfold } from './on-screen';
+import { button, choose, field, heading, link, openLine, said, title, unfold } from './on-screen';
 
 async function addIngredient(sort: RegExp, name: string, density: string, drop?: string): Promise<void> {
   await goTo('#/mix/ingredient/new', 'A new ingredient');
@@ -93,6 +93,7 @@ test('a chair rail is toned pass by pass: what is on, what is to go, and a half 
   await read(/^Before toning/, [82, 4, 24]);
   await link('Log a full pass').tap();
   await button('Read and done').tap();
+  await openLine('How');
   expect(await field('Passes').inputValue()).toBe('1');
   await button('Log it').first().tap();
   await title('Top rail');
@@ -125,6 +126,7 @@ test('a chair rail is toned pass by pass: what is on, what is to go, and a half 
   await heading('3.5 passes on').waitFor();
   const toned = here();
   await goTo(toned.replace(/[/]toner.*/, ''), 'Rail chair');
+  await unfold('What was done');
   await link(/^Correct: Coat 4/).tap();
   expect(await field('Passes').inputValue()).toBe('0.5');
   await field('Passes').fill('0.3');

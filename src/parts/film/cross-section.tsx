@@ -28,7 +28,7 @@ export interface CrossSectionProps {
   readonly compact?: boolean | undefined;
 }
 
-const FULL = { width: 244, height: 252, wood: 52, left: 44, right: 72 };
+const FULL = { width: 244, height: 222, wood: 44, left: 44, right: 72 };
 const COMPACT = { width: 72, height: 56, wood: 16, left: 0, right: 0 };
 const MICROMETRE = { label: 'µm', um: 1 };
 const THINNEST_SCALE_UM = 40;

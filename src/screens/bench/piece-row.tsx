@@ -4,6 +4,7 @@ import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import type { RowStanding, RowWord } from '../../parts/time/row-standing';
 import { WaitBar } from '../../parts/time/wait-bar';
+import { DAY_MS } from '../../units';
 import { BENCH_WORDS } from '../../words/bench';
 import { ROW_WORDS } from '../../words/bench-rows';
 import { bandWords, dayWords, sinceWords, spanWords } from '../../words/times';
@@ -64,5 +65,8 @@ export function rowWords(
   if (!Number.isFinite(band.likelyMs)) return [ROW_WORDS.later(word, next, ''), ROW_WORDS.overAYear];
   const { day, likely } = bandWords(band, nowMs);
   const said = ROW_WORDS.later(word, next, day === undefined ? likely : `${day} ${likely}`);
-  return [said, word === 'perhaps' ? ROW_WORDS.tryIt : ROW_WORDS.inTime(spanWords(band.likelyMs - nowMs))];
+  // A day leaves no room beside the word, which says as much.
+  if (word === 'perhaps')
+    return [said, Math.abs(band.likelyMs - nowMs) < DAY_MS ? ROW_WORDS.tryIt : undefined];
+  return [said, ROW_WORDS.inTime(spanWords(band.likelyMs - nowMs))];
 }

@@ -28,7 +28,7 @@ export function Board() {
       {lines.length === 0 ? (
         <EmptyState title={BOARD_WORDS.empty} text={BOARD_WORDS.emptyText} />
       ) : (
-        <ul class="board">
+        <ul class="board" style={{ '--columns': String(Math.ceil(Math.sqrt(lines.length))) }}>
           {lines.map((line) => (
             <BoardLine key={line.id} line={line} nowMs={nowMs} />
           ))}

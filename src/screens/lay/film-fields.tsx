@@ -6,7 +6,6 @@ import { TypedField } from '../../parts/fields/typed-field';
 import { useShop } from '../../parts/frame/shop-context';
 import { CAN_WORDS, LAY_WORDS } from '../../words/piece/lay';
 import { amountShown, type CoatDraft, type FilmField, usualAmount, wayOf, waysToSay } from './coat-draft';
-import { PadOil } from './pad-oil';
 
 interface FilmFieldsProps {
   readonly draft: CoatDraft;
@@ -43,8 +42,7 @@ export function FilmFields(props: FilmFieldsProps) {
         />
       )}
       <Amount {...props} />
-      <PadOil draft={draft} onChange={onChange} />
-      {jar?.contains?.includes('aerosol') && (
+      {draft.how === 'spray' && jar?.contains?.includes('aerosol') && (
         <p class="quiet">
           {CAN_WORDS.shake} {CAN_WORDS.rest}
         </p>

@@ -1,7 +1,9 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Shop } from '../../logbook/fold/fold';
+import { zonesOf } from '../../logbook/fold/zones';
 import { Send } from '../../parts/fields/form-fields';
+import { Line } from '../../parts/fields/line';
 import { TimeField } from '../../parts/fields/time-field';
 import { type Form, useForm } from '../../parts/fields/use-form';
 import { useTime } from '../../parts/fields/use-time';
@@ -20,10 +22,11 @@ import { type CoatDraft, prefilled } from './coat-draft';
 import { FilmFields } from './film-fields';
 import { Judged } from './judged';
 import { verdictsOnCoat } from './judged-coat';
-import { PieceAndJar } from './piece-and-jar';
-import { SameRound } from './same-round';
+import { PadOil } from './pad-oil';
+import { JarFields, PieceFields } from './piece-and-jar';
+import { AlsoOn, SameRound } from './same-round';
 import { isSessionOpen } from './session';
-import { Summary } from './summary';
+import { coatLine, Summary, useAirLine } from './summary';
 import { useLay } from './use-lay';
 
 /** One page: what will be logged, the button that logs it, and below it everything that may be different this time. */
@@ -46,14 +49,11 @@ export function LayForm() {
   return (
     <form class="stack" onSubmit={lay} noValidate>
       <Section title={LAY_WORDS.summary}>
-        <Summary draft={draft.value} air={air.value} when={time.field.shown} />
+        <Summary draft={draft.value} />
+        <Lines {...{ draft, air, form, time }} />
         <Judged judged={judged} />
         <WhyAnyway verdict={held} reason={reason} isTried={form.isTried.value} />
         <CardToo draft={draft} />
-        <SameRound draft={draft} />
-      </Section>
-      <Section title={LAY_WORDS.change}>
-        <Differences {...{ draft, air, form, time }} />
       </Section>
       <Send form={form} icon="coat">
         {sendWords(shop.value, draft.value)}
@@ -92,29 +92,59 @@ const askedFor = () => {
   };
 };
 
-interface DifferencesProps {
+interface LinesProps {
   readonly draft: Signal<CoatDraft>;
   readonly air: Signal<AirDraft>;
   readonly form: Form;
   readonly time: ReturnType<typeof useTime>;
 }
 
-/** Everything that may be different from last time. */
-function Differences({ draft, air, form, time }: DifferencesProps) {
+/** What is said already, a line each; a tap opens what may be different from last time. */
+function Lines({ draft, air, form, time }: LinesProps) {
+  const { pieces, jars } = useShop().shop.value;
+  const units = useUnits();
+  const airLine = useAirLine(air.value);
   const isTried = form.isTried.value;
   const fields = form.refused.value?.fields ?? {};
   const change = (more: Partial<CoatDraft>): void => {
     draft.value = { ...draft.value, ...more };
   };
-  const changeAir = (more: Partial<AirDraft>): void => {
-    air.value = { ...air.value, ...more };
-  };
+  const { piece, zone, jar } = draft.value;
+  const place = usePlaceName(piece, zone);
+  const name = pieces.get(piece ?? '')?.name;
   return (
     <>
-      <PieceAndJar draft={draft.value} onChange={change} />
-      <FilmFields draft={draft.value} onChange={change} isTried={isTried} fields={fields} />
-      <TimeField label={LAY_WORDS.when} {...time.field} problem={fields['at']} />
-      <AirFields air={air.value} onChange={changeAir} isTried={isTried} />
+      <SameRound draft={draft} />
+      <div class="folds">
+        <Line label={LAY_WORDS.piece} says={place ? `${name}, ${place}` : name}>
+          <PieceFields draft={draft.value} onChange={change} />
+        </Line>
+        <AlsoOn draft={draft} />
+        <Line label={LAY_WORDS.from} says={jars.get(jar ?? '')?.name}>
+          <JarFields draft={draft.value} onChange={change} />
+        </Line>
+        <Line label={LAY_WORDS.how} says={coatLine(draft.value, units)}>
+          <FilmFields draft={draft.value} onChange={change} isTried={isTried} fields={fields} />
+        </Line>
+        <Line label={LAY_WORDS.whenLine} says={time.field.shown}>
+          <TimeField label={LAY_WORDS.when} {...time.field} problem={fields['at']} />
+        </Line>
+        <Line label={LAY_WORDS.airLine} says={airLine}>
+          <AirFields
+            air={air.value}
+            onChange={(more) => {
+              air.value = { ...air.value, ...more };
+            }}
+            isTried={isTried}
+          />
+        </Line>
+      </div>
+      <PadOil draft={draft.value} onChange={change} />
     </>
   );
+}
+
+function usePlaceName(piece: string | undefined, zone: string | undefined): string | undefined {
+  const { shop } = useShop();
+  return zonesOf(piece ?? '', shop.value).find(({ zoneId }) => zoneId === zone)?.name;
 }

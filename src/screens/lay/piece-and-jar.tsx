@@ -13,19 +13,9 @@ interface PieceAndJarProps {
   readonly onChange: (more: Partial<CoatDraft>) => void;
 }
 
-/** Which piece, and from which jar. */
-export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
-  const { pieces, jars } = useShop().shop.value;
-  const openPieces = latestFirst(
-    [...pieces.values()].filter(({ closedMs }) => closedMs === undefined),
-    ({ startedMs, coats }) => coats.at(-1)?.atMs ?? startedMs,
-  );
-  const used = lastUse(openPieces);
-  const fullJars = latestFirst(
-    [...jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined),
-    ({ id, filledMs }) => used.get(id) ?? filledMs,
-  );
-  const isCan = jars.get(draft.jar ?? '')?.contains?.includes('aerosol');
+/** Which piece, and where on it. */
+export function PieceFields({ draft, onChange }: PieceAndJarProps) {
+  const openPieces = piecesToCoat(useShop().shop.value.pieces);
   return (
     <div class="stack wide-tiles">
       <FewFirst
@@ -40,6 +30,21 @@ export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
         onChange={(piece) => onChange({ piece, zone: undefined })}
       />
       <Place draft={draft} onChange={onChange} />
+    </div>
+  );
+}
+
+/** From which jar, and the way to another. */
+export function JarFields({ draft, onChange }: PieceAndJarProps) {
+  const { pieces, jars } = useShop().shop.value;
+  const used = lastUse(piecesToCoat(pieces));
+  const fullJars = latestFirst(
+    [...jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined),
+    ({ id, filledMs }) => used.get(id) ?? filledMs,
+  );
+  const isCan = jars.get(draft.jar ?? '')?.contains?.includes('aerosol');
+  return (
+    <div class="stack wide-tiles">
       <FewFirst
         label={isCan ? CAN_WORDS.can : LAY_WORDS.jar}
         allWords={LAY_WORDS.allJars}
@@ -59,6 +64,13 @@ export function PieceAndJar({ draft, onChange }: PieceAndJarProps) {
     </div>
   );
 }
+
+/** The pieces that are not finished, the one worked on last first. */
+const piecesToCoat = (pieces: ReadonlyMap<string, Piece>): readonly Piece[] =>
+  latestFirst(
+    [...pieces.values()].filter(({ closedMs }) => closedMs === undefined),
+    ({ startedMs, coats }) => coats.at(-1)?.atMs ?? startedMs,
+  );
 
 const WHOLE = 'whole';
 

@@ -1,5 +1,6 @@
 import type { Signal } from '@preact/signals';
 import type { Shop } from '../../logbook/fold/fold';
+import { Line } from '../../parts/fields/line';
 import { Ticks } from '../../parts/fields/tick';
 import { Button } from '../../parts/frame/button';
 import { useShop } from '../../parts/frame/shop-context';
@@ -28,38 +29,49 @@ export function lastRound({ pieces }: Pick<Shop, 'pieces'>): readonly string[] {
   return [...round];
 }
 
-/** The same coat on several pieces: those of the last round with one tap, or any of the bench. */
-export function SameRound({ draft }: { readonly draft: Signal<CoatDraft> }) {
-  const { shop } = useShop();
+interface OnSeveral {
+  readonly draft: Signal<CoatDraft>;
+}
+
+/** The same coat on the pieces of the last round, with one tap. */
+export function SameRound({ draft }: OnSeveral) {
   const { piece, also } = draft.value;
-  const round = lastRound(shop.value);
-  const tick = (pieces: readonly string[]): void => {
-    draft.value = { ...draft.value, also: pieces };
-  };
+  const round = lastRound(useShop().shop.value);
   const [first = piece, ...others] = round;
   const isTicked = first === piece && others.every((id) => also.includes(id));
-  const options = [...shop.value.pieces.values()]
-    .filter(({ id, closedMs }) => closedMs === undefined && id !== piece)
-    .map(({ id, name }) => ({ value: id, label: name }));
-  if (options.length === 0) return null;
+  if (others.length === 0 || isTicked) return null;
   return (
-    <>
-      {others.length > 0 && !isTicked && (
-        <div class="acts">
-          <Button
-            icon="check"
-            onClick={() => {
-              draft.value = { ...draft.value, piece: first, also: others };
-            }}
-          >
-            {ROUND_WORDS.same(round.length)}
-          </Button>
-        </div>
-      )}
-      <details class="more" open={also.length > 0 || undefined}>
-        <summary>{ROUND_WORDS.also}</summary>
-        <Ticks label={ROUND_WORDS.also} options={options} ticked={also} onTicked={tick} />
-      </details>
-    </>
+    <div class="acts">
+      <Button
+        icon="check"
+        onClick={() => {
+          draft.value = { ...draft.value, piece: first, also: others };
+        }}
+      >
+        {ROUND_WORDS.same(round.length)}
+      </Button>
+    </div>
+  );
+}
+
+/** The same coat on any pieces of the bench. */
+export function AlsoOn({ draft }: OnSeveral) {
+  const { piece, also } = draft.value;
+  const others = [...useShop().shop.value.pieces.values()].filter(
+    ({ id, closedMs }) => closedMs === undefined && id !== piece,
+  );
+  if (others.length === 0) return null;
+  const ticked = others.filter(({ id }) => also.includes(id)).map(({ name }) => name);
+  return (
+    <Line label={ROUND_WORDS.also} says={ticked.join(', ') || ROUND_WORDS.none}>
+      <Ticks
+        label={ROUND_WORDS.also}
+        options={others.map(({ id, name }) => ({ value: id, label: name }))}
+        ticked={also}
+        onTicked={(pieces) => {
+          draft.value = { ...draft.value, also: pieces };
+        }}
+      />
+    </Line>
   );
 }

@@ -1,5 +1,4 @@
 import { parseNumber } from '../../logbook/as-typed';
-import { zonesOf } from '../../logbook/fold/zones';
 import { typedWords } from '../../parts/fields/typed-words';
 import { PieceFace } from '../../parts/film/piece-face';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
@@ -11,37 +10,24 @@ import { agoWords } from '../../words/times';
 import type { AirDraft } from './air-draft';
 import { amountShown, type CoatDraft } from './coat-draft';
 
-interface SummaryProps {
-  readonly draft: CoatDraft;
-  readonly air: AirDraft;
-  readonly when: string | undefined;
-}
-
-/** The coat that a tap will log, in four lines. */
-export function Summary({ draft, air, when }: SummaryProps) {
-  const units = useUnits();
-  const { shop } = useShop();
-  const piece = shop.value.pieces.get(draft.piece ?? '');
-  const jar = shop.value.jars.get(draft.jar ?? '');
-  if (!piece || !jar) return null;
-  const zone = zonesOf(piece.id, shop.value).find(({ zoneId }) => zoneId === draft.zone);
+/** The coat that a tap will log: on what, and how many more. */
+export function Summary({ draft }: { readonly draft: CoatDraft }) {
+  const piece = useShop().shop.value.pieces.get(draft.piece ?? '');
+  if (!piece) return null;
   return (
     <div class="lay-summary">
       <PieceFace piece={piece} />
       <div>
         <p class="row-title">{LAY_WORDS.onPiece(piece.coats.length + 1, piece.name)}</p>
-        {zone && <p>{LAY_WORDS.onPlace(zone.name)}</p>}
         {draft.also.length > 0 && <p>{ROUND_WORDS.others(draft.also.length)}</p>}
-        <p>{LAY_WORDS.fromJar(jar.name)}</p>
-        <p class="digits">{COAT_WORDS.laid(COAT_WORDS.ways[draft.how], filmWordsOf(draft, units))}</p>
-        <p class="digits">{when}</p>
-        <p class="quiet small digits">
-          <AirWords air={air} />
-        </p>
       </div>
     </div>
   );
 }
+
+/** "Sprayed, 85 µm wet" */
+export const coatLine = (draft: CoatDraft, units: UnitSystem): string =>
+  COAT_WORDS.laid(COAT_WORDS.ways[draft.how], filmWordsOf(draft, units));
 
 function filmWordsOf(draft: CoatDraft, units: UnitSystem): string {
   const { by, amount } = amountShown(draft);
@@ -51,16 +37,17 @@ function filmWordsOf(draft: CoatDraft, units: UnitSystem): string {
     : COAT_WORDS.passes(parseNumber(draft.passes) ?? Number.NaN, typedWords(amount, units));
 }
 
-function AirWords({ air }: { readonly air: AirDraft }) {
+/** "21 °C, 48 %, gentle, 20 min ago" */
+export function useAirLine({ from }: AirDraft): string {
   const { shop, nowMs } = useShop();
   const units = useUnits();
   const last = shop.value.airReadings.at(-1);
-  if (air.from === 'again') return <>{LAY_WORDS.airNew}</>;
-  if (air.from === 'unknown' || !last) return <>{LAY_WORDS.airNone}</>;
+  if (from === 'again') return LAY_WORDS.airNew;
+  if (from === 'unknown' || !last) return LAY_WORDS.airNone;
   const line = airLine(
     typedWords(last.temperature.typed, units),
     typedWords(last.humidity.typed, units),
     LAY_WORDS.movements[last.movement].label,
   );
-  return <>{LAY_WORDS.airAsRead(line, agoWords(nowMs.value - last.atMs))}</>;
+  return `${line}, ${agoWords(nowMs.value - last.atMs)}`;
 }

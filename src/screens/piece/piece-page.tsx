@@ -55,11 +55,11 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
         </Section>
         <div class="folds">
           <History piece={piece} />
-          <ul class="rows">
-            {isOpen && <Row href={linkTo('plan', piece.id)} title={PIECE_WORDS.plan} />}
-            {isOpen && <Row href={linkTo('piece', piece.id, 'ground')} title={PIECE_WORDS.ground} />}
-            <Row href={`${linkTo('piece', 'new')}?like=${piece.id}`} title={PIECE_WORDS.another} />
-          </ul>
+          <div class="acts">
+            {isOpen && <LinkButton href={linkTo('plan', piece.id)}>{PIECE_WORDS.plan}</LinkButton>}
+            {isOpen && <LinkButton href={linkTo('piece', piece.id, 'ground')}>{PIECE_WORDS.ground}</LinkButton>}
+            <LinkButton href={`${linkTo('piece', 'new')}?like=${piece.id}`}>{PIECE_WORDS.another}</LinkButton>
+          </div>
           <Places piece={piece} />
           <OldFinishSummary piece={piece} />
           <Matches piece={piece} />

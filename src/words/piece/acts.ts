@@ -9,6 +9,7 @@ export const NEXT_ACT_WORDS = {
 /** Logging one coat on several pieces. */
 export const ROUND_WORDS = {
   also: 'On these too',
+  none: 'none',
   same: (count: number): string => `Same ${count} pieces as last round`,
   log: (coat: number, piece: string): string => `Log it: coat ${coat} on ${piece}`,
   logAll: (count: number): string => `Log it: a coat on ${count} pieces`,

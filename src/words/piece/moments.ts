@@ -37,6 +37,9 @@ export const MOMENT_STATE = {
 /** Said of a moment whose band has begun. */
 export const PERHAPS_HINT = 'Within its band: try it where it won’t show.';
 
+/** Said once of a moment that falls on another day than when it was last looked at. */
+export const MOMENT_WAS = (day: string): string => `Moved: it was ${day}.`;
+
 /** A band in one sentence, for who cannot see it. */
 export const bandSentence = (what: string, likely: string, earliest: string, late: string): string =>
   `${what} ${likely}; between ${earliest} and ${late}.`;

@@ -41,7 +41,7 @@ export function ZonePage({ stand, zone }: ZonePageProps) {
         {isOpen && (
           <Section title={WORDS.times}>
             {outlook?.state === 'ready' ? (
-              <MilestoneList piece={piece} outlook={outlook} />
+              <MilestoneList piece={piece} outlook={outlook} standId={zone.zoneId} />
             ) : (
               <p class="quiet">{WORDS.noTimes}</p>
             )}
