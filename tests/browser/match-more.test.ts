@@ -82,7 +82,7 @@ afterEach(async () => {
 
 test('a piece leads to its matches and back, and the second match starts from what the first taught', async () => {
   await startPiece('Small box');
-  await page.getByRole('heading', { name: 'Its colour matches' }).tap();
+  await page.getByRole('heading', { name: 'This piece' }).tap();
   await link('Match its colour').tap();
   await startMatch('Lid', ['Ochre']);
   await read('Lid', 'Read the target', ['86.5', '-0.6', '14.8']);

@@ -1,5 +1,4 @@
 import type { Piece } from '../../logbook/fold/pieces';
-import { LinkButton } from '../../parts/frame/button';
 import { Fold } from '../../parts/frame/fold';
 import { linkTo } from '../../parts/frame/route';
 import { Row } from '../../parts/frame/row';
@@ -11,27 +10,18 @@ import { whenWords } from '../../words/times';
 export function Matches({ piece }: { readonly piece: Piece }) {
   const { shop, nowMs } = useShop();
   const own = [...shop.value.matches.values()].filter((match) => match.piece === piece.id).toReversed();
-  if (own.length === 0 && piece.closedMs !== undefined) return null;
+  if (own.length === 0) return null; // another one is begun from the acts of the piece
   return (
-    <Fold title={WORDS.matches} brief={own.length === 0 ? WORDS.noMatch : String(own.length)}>
-      {own.length > 0 && (
-        <ul class="rows">
-          {own.map(({ id, name, trials, begunMs, putAwayMs }) => (
-            <Row key={id} href={linkTo('match', id)} title={name}>
-              <p class="quiet small">
-                {WORDS.matchLine(trials.length, whenWords(begunMs, nowMs.value), putAwayMs !== undefined)}
-              </p>
-            </Row>
-          ))}
-        </ul>
-      )}
-      {piece.closedMs === undefined && (
-        <div class="acts">
-          <LinkButton icon="add" href={`${linkTo('match', 'new')}?piece=${piece.id}`}>
-            {WORDS.startMatch}
-          </LinkButton>
-        </div>
-      )}
+    <Fold title={WORDS.matches} brief={String(own.length)}>
+      <ul class="rows">
+        {own.map(({ id, name, trials, begunMs, putAwayMs }) => (
+          <Row key={id} href={linkTo('match', id)} title={name}>
+            <p class="quiet small">
+              {WORDS.matchLine(trials.length, whenWords(begunMs, nowMs.value), putAwayMs !== undefined)}
+            </p>
+          </Row>
+        ))}
+      </ul>
     </Fold>
   );
 }

@@ -97,6 +97,11 @@ const Papers = ({ piece }: { readonly piece: Piece }) => (
         {HANGER_WORDS.link}
       </LinkButton>
       {piece.closedMs === undefined && <CardLink piece={piece.id} />}
+      {piece.closedMs === undefined && (
+        <LinkButton icon="match" href={`${linkTo('match', 'new')}?piece=${piece.id}`}>
+          {PIECE_WORDS.startMatch}
+        </LinkButton>
+      )}
     </div>
   </Fold>
 );

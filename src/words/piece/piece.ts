@@ -34,7 +34,6 @@ export const PIECE_WORDS = {
   estimate: 'An estimate with its band: one in ten comes before it, one in ten after it.',
   finish: 'Its finish, now',
   matches: 'Its colour matches',
-  noMatch: 'none yet',
   matchLine: (trials: number, begun: string, isAway: boolean): string =>
     `${trials === 1 ? '1 trial' : `${trials} trials`}, begun ${begun}${isAway ? ', archived' : ''}`,
   startMatch: 'Match its colour',
