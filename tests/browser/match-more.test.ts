@@ -93,7 +93,7 @@ test('a piece leads to its matches and back, and the second match starts from wh
 
   await link('On Small box').tap();
   await title('Small box');
-  await unfold('Its colour matches');
+  await page.getByRole('heading', { name: 'Its colour matches' }).tap();
   await says(/2 trials, begun/);
   await link('Match its colour').tap();
   await startMatch('Foot', ['Ochre']);
@@ -109,7 +109,6 @@ test('a piece leads to its matches and back, and the second match starts from wh
 
   await link('On Small box').tap();
   await title('Small box');
-  await unfold('Its colour matches');
   await link(/^Foot/).tap();
   await title('Foot');
   await link('On Small box').tap();

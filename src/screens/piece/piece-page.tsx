@@ -57,7 +57,9 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
           <History piece={piece} />
           <div class="acts">
             {isOpen && <LinkButton href={linkTo('plan', piece.id)}>{PIECE_WORDS.plan}</LinkButton>}
-            {isOpen && <LinkButton href={linkTo('piece', piece.id, 'ground')}>{PIECE_WORDS.ground}</LinkButton>}
+            {isOpen && (
+              <LinkButton href={linkTo('piece', piece.id, 'ground')}>{PIECE_WORDS.ground}</LinkButton>
+            )}
             <LinkButton href={`${linkTo('piece', 'new')}?like=${piece.id}`}>{PIECE_WORDS.another}</LinkButton>
           </div>
           <Places piece={piece} />
