@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
-import { button, choose, field, link, said, section, title, unfold } from './on-screen';
+import { button, choose, field, link, openLine, said, section, title, unfold } from './on-screen';
 
 async function openDemo(): Promise<void> {
   await openApp();
@@ -54,6 +54,7 @@ async function layOn(piece: string): Promise<void> {
   await link('Log a coat from it').tap();
   await title('Log a coat');
   await button('Read and done').tap();
+  await openLine('Piece');
   await choose(new RegExp(`^${piece}`));
   await button('Log it').first().tap();
   await page.getByText(`logged on ${piece}.`).waitFor();
