@@ -127,6 +127,7 @@ test('a chair rail is toned pass by pass: what is on, what is to go, and a half 
   const toned = here();
   await goTo(toned.replace(/[/]toner.*/, ''), 'Rail chair');
   await unfold('What was done');
+  await unfold('What was done');
   await link(/^Correct: Coat 4/).tap();
   expect(await field('Passes').inputValue()).toBe('0.5');
   await field('Passes').fill('0.3');
