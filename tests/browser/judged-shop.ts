@@ -35,8 +35,8 @@ export async function plan(piece: string, job: RegExp | string): Promise<void> {
 export async function fillJar(finish: RegExp, name: string): Promise<void> {
   await goTo('#/mix/jar/new');
   await choose(finish);
-  await field('Name of the jar').fill(name);
-  await button('Fill the jar').tap();
+  await page.getByRole('textbox', { name: /^Name of the (jar|can)$/ }).fill(name);
+  await button(/^(Fill the jar|Add the can)$/).tap();
   await title(name);
   await closeToast();
 }
