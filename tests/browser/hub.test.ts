@@ -60,7 +60,7 @@ test('a board whose hub has died says so, and catches up once it is back', async
   await joinWith(tablet, code, 'Wall tablet');
   await tablet.goto(`${hub.address}#/board`);
   await nats.kill();
-  await tablet.getByText(/^Not up to date: the hub was last heard/).waitFor();
+  await tablet.getByText(/^Not up to date: the hub was last reached/).waitFor();
   await startPiece(phone, 'Oak tray');
   await startEngine();
   await tablet.getByRole('heading', { name: 'Oak tray' }).waitFor({ timeout: 40_000 });
