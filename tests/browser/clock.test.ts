@@ -82,7 +82,7 @@ test('a clock that has jumped a month forward is asked about before anything is 
   await comesBackAfter(13);
   expect(await page.getByText(asked).count()).toBe(0); // a holiday is no fault
   await comesBackAfter(31);
-  await page.getByText(/the last entry is of/).waitFor();
+  await page.getByText(/the last entry is from/).waitFor();
   await page.getByRole('button', { name: 'It is right now' }).tap();
   await page.getByText(asked).waitFor({ state: 'detached' });
   await comesBackAfter(32);

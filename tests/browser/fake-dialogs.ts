@@ -116,5 +116,8 @@ export async function bringIn(buffer: Buffer, name = 'coatwait.zip'): Promise<vo
   await page.goto(`${base}#/more`);
   const mimeType = name.endsWith('.zip') ? 'application/zip' : 'application/json';
   await page.locator('main input[type="file"]').setInputFiles({ name, mimeType, buffer });
-  await page.getByText(/entr(y|ies) restored\.|Nothing new/).waitFor();
+  await page
+    .getByText(/ restored\.|Nothing new/)
+    .first()
+    .waitFor();
 }

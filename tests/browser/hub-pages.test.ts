@@ -15,7 +15,7 @@ test('a code that cannot be used says what to do, and nothing is joined', async 
   };
   await said('', /Enter the code/);
   await said('ABCD', /not the whole code/);
-  await said('what?', /A sign is wrong/);
+  await said('what?', /A character is wrong/);
   await said(
     `https://other.example/#/more/hub/${writeCode({ password, secret: undefined })}`,
     /is for https:\/\/other\.example/,
@@ -90,7 +90,7 @@ test('the pages of a phone that has joined fit every screen, for eye, reader and
   await asked.waitFor({ state: 'detached' });
   expect(await coats.count()).toBe(2);
   await phone.reload();
-  await coats.first().waitFor();
+  await coats.first().waitFor({ state: 'attached' });
   expect(await asked.count()).toBe(0);
 }, 180_000);
 

@@ -14,7 +14,7 @@ import {
   toCoat,
 } from './judged-shop';
 import { overTheSide } from './looked-at';
-import { button, choose, field, said, section, unfold } from './on-screen';
+import { button, choose, field, openLine, said, section, unfold } from './on-screen';
 
 const tellsNoneOf = async (words: RegExp): Promise<void> =>
   expect(await page.getByRole('main').getByText(words).allTextContents()).toEqual([]);
@@ -102,7 +102,7 @@ test('an old nursery chair with lead: nothing is sanded dry, promised or sprayed
   await toCoat(piece);
   await said('Held: coat').waitFor();
   await said('Lacquer lifts this old finish. First a barrier coat of dewaxed shellac').waitFor();
-  await page.getByText('Change anything').first().waitFor();
+  await openLine('How');
   await choose(/^Flash/);
   await said('Held: flash coat').waitFor();
   await said('Melt-in is held').waitFor();
@@ -184,6 +184,7 @@ test('a clear chip, its last drop on a Thursday: levelling waits, the sink check
   expect(await drops.nth(7).textContent()).toContain('Thu 5 Mar'); // two a day, four hours apart, in a nine-to-five
   await pass(3);
   await toCoat(piece);
+  await openLine('How');
   await choose(/^Brush fill/);
   await logIt();
   await closeToast();

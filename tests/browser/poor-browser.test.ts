@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { context, goTo, openPage, page, takePhone } from './app';
 import { MOBILE } from './browser';
-import { button, field, said, title, unfold } from './on-screen';
+import { button, field, said, title, unfold, unfoldAll } from './on-screen';
 
 // A browser that lacks what others have, or has the name and refuses: nothing waits for ever, and what is so is said.
 async function startPiece(name: string): Promise<void> {
@@ -42,6 +42,7 @@ test('a phone that can neither ring nor stay awake says so, and an iPhone what i
   expect(can).toContain('No: a tap on the notification opens the app, and the answers are there.');
   expect(can).toContain('No: this browser does not vibrate.');
   expect(can).toContain('No: set the phone not to sleep.');
+  await unfoldAll();
   await button('Test it now').tap();
   await page.getByText(/^This phone shows no notification for this app/).waitFor();
   expect(await page.getByText('Test sent').count()).toBe(0);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { goTo, here, newPage, page, takePhone } from './app';
 import { MOBILE } from './browser';
-import { button, choose, field, said, section, title } from './on-screen';
+import { button, choose, field, said, section, title, unfoldAll } from './on-screen';
 
 /** Monday 2 March 2026, nine o'clock in the shop. */
 const NINE = new Date('2026-03-02T09:00:00+01:00').getTime();
@@ -39,11 +39,11 @@ test('an instrument top by pad, from an old jar of a 2 lb cut', async () => {
   await closeToast();
   const steps = section('Steps');
   expect(await steps.locator('.plan-step strong', { hasText: 'Pad session' }).count()).toBe(7); // six to eight
-  await steps.locator('.plan-step strong', { hasText: 'Spirit off' }).waitFor();
+  await steps.locator('.plan-step strong', { hasText: 'Spirit off' }).waitFor({ state: 'attached' }); // folded after five
   await steps
     .getByText(/^2 weeks \(7 days–4 weeks\)|^14 days \(7 days–28 days\)|14 days/)
     .first()
-    .waitFor();
+    .waitFor({ state: 'attached' });
 
   await goTo(`#/lay?piece=${piece}&jar=${jar}`);
   const cautions = button('Read and done');
@@ -67,5 +67,6 @@ test('an instrument top by pad, from an old jar of a 2 lb cut', async () => {
   await goTo(`#/mix/amount?jar=${jar}`, 'How much to mix');
   await said('0 mL').or(field('Area')).first().waitFor();
   expect(await field('Stays in the gun at each filling').count()).toBe(0);
+  await unfoldAll();
   expect(await page.getByRole('radio', { name: /^By brush or pad/ }).isChecked()).toBe(true);
 }, 90_000);

@@ -70,7 +70,7 @@ test('a small side table in waterborne: two days of coats, a cold night, a scuff
     await log.tap();
     await title('Side table');
   };
-  await logCoat(/The night comes to 59 °F; this finish wants 65 °F or warmer while it dries/);
+  await logCoat(/The night gets down to 59 °F; this finish needs 65 °F or warmer while it dries/);
   await page.clock.fastForward('24:00:00');
   await logCoat(/does not melt in: scuff the coat of an earlier day before the next one/);
   await goTo(`${piece}/sand`, 'Sand');
@@ -79,7 +79,7 @@ test('a small side table in waterborne: two days of coats, a cold night, a scuff
     /The last two coats went on on different days: cut through the top one and a witness line shows/,
   ).waitFor();
   await page.clock.fastForward('03:00:00');
-  await logCoat(/wants 65 °F or warmer/);
+  await logCoat(/needs 65 °F or warmer/);
   await goTo(piece, 'Side table');
   await said('Light use').waitFor();
   await said('Fully hardened').waitFor();

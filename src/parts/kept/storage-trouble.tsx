@@ -21,6 +21,7 @@ export function StorageTrouble() {
   return (
     <>
       {puttingBack.value ? <PuttingBackNotice count={puttingBack.value} /> : <MendedNotice />}
+      <NoSecondNotice />
       <ClockNotice />
       {held.value ? <HeldNotice open={open} held={held.value} /> : failure.value && <FailedNotice />}
     </>
@@ -51,6 +52,28 @@ function MendedNotice() {
       <div class="acts">
         <LinkButton href={linkTo('more')}>{STORAGE_WORDS.toBackup}</LinkButton>
         {!isAlone && <Button onClick={read}>{STORAGE_WORDS.mendedRead}</Button>}
+      </div>
+    </Notice>
+  );
+}
+
+const isYesOrNo = (text: string): text is 'yes' | 'no' => text === 'yes' || text === 'no';
+/** Whether this phone has ever had a second copy: a browser that never had a place for one has lost nothing. */
+const hadSecond = remembered<'yes' | 'no'>('coatwait-second', 'no', isYesOrNo);
+
+/** Said where the second copy was there once, and its place cannot be opened any more. */
+function NoSecondNotice() {
+  const mended = useShop().mended.value;
+  const isThere = mended?.copied !== undefined;
+  useEffect(() => {
+    if (isThere) hadSecond.set('yes');
+  }, [isThere]);
+  if (!mended || isThere || mended.isAlone || hadSecond.now.value === 'no') return null;
+  return (
+    <Notice kind="caution" title={STORAGE_WORDS.noSecond} isNew>
+      <p>{STORAGE_WORDS.noSecondText}</p>
+      <div class="acts">
+        <LinkButton href={linkTo('more')}>{STORAGE_WORDS.toBackup}</LinkButton>
       </div>
     </Notice>
   );

@@ -36,6 +36,9 @@ export const STORAGE_WORDS = {
   alone: 'The browser’s database cannot be used',
   aloneText:
     'The second copy on this phone has the logbook, and what you log is saved there. Save a backup now, then restart the browser. If that does not help, clear the data of this app in the browser’s settings and restore the backup.',
+  noSecond: 'The second copy on this phone cannot be used any more',
+  noSecondText:
+    'The logbook is whole, but nothing on this phone stands by if the browser damages it. Save a backup now, and keep it off this phone. Restart the browser; if this stays, clear the data of this app in the browser’s settings and restore the backup.',
   mendedRead: 'Read and done',
   toBackup: 'Save a backup',
   clock: 'Is this phone’s clock right?',

@@ -72,6 +72,7 @@ test('WebKit: a recipe fits the side, and the wake lock is told as it turns out'
   await see('All invented.');
   for (const width of [390, 360, 320]) expect(await overTheSide('#/mix/recipe/new', width)).toBe(0);
   await to('#/plan/reminders');
+  await tap('What this phone can do');
   const told = await see('Screen that stays on');
   const isKeptOn = await engine.run<boolean>(
     `return navigator.wakeLock.request('screen').then((lock) => lock.release()).then(() => true, () => false);`,
