@@ -59,7 +59,7 @@ test('a line is put right on one phone and reads so on the other; a photo comes 
   expect(await phone.getByText(/12 °C, 55 %/).count()).toBe(0);
 
   await open(phone, `${piece}/photos`);
-  const file = { name: 'box.jpg', mimeType: 'image/jpeg', buffer: await photoWithPlace(1200, 900) };
+  const file = { name: 'box.jpg', mimeType: 'image/jpeg', buffer: await photoWithPlace(1200, 900, phone) };
   await phone.locator('main input[type=file]').first().setInputFiles(file);
   await phone.getByText('Photo saved.').waitFor();
   await equal(phone, other);

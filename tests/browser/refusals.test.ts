@@ -100,6 +100,8 @@ async function walk({
     lines.push(`${file}: ${name} ${why} -> ${to === name ? 'it' : `NOT IT BUT ${to}`}`);
   };
   for (const name of filled) {
+    // A tap before may have asked for it only now.
+    await expect.poll(async () => (await fieldsOf(send)).map((one) => one.name)).toContain(name);
     const field = walked((await fieldsOf(send)).find((one) => one.name === name)?.i);
     const was = await field.inputValue();
     await field.fill('');

@@ -1,8 +1,9 @@
+import type { Page } from 'playwright-core';
 import { page } from './app';
 
 /** A photo drawn in the browser, with the place, the device and an owner written into it as a camera does (EXIF 2.32, 4.6). */
-export async function photoWithPlace(width = 2800, height = 2100): Promise<Buffer> {
-  const drawn = await page.evaluate(
+export async function photoWithPlace(width = 2800, height = 2100, by: Page = page): Promise<Buffer> {
+  const drawn = await by.evaluate(
     ([w, h]) => {
       const canvas = document.createElement('canvas');
       Object.assign(canvas, { width: w, height: h });
