@@ -9,6 +9,7 @@ import { airLog } from '../../shop/air/log';
 import { measuredAir } from '../../shop/air/now';
 import { jarFilmAt } from '../../shop/jar/film-at';
 import { jarHazards } from '../../shop/jar/hazards';
+import { jarInHand } from '../../shop/jar/in-hand';
 import { glassPlate, jarLife } from '../../shop/jar/life';
 import { planSteps } from '../../shop/plan/plan-steps';
 import { groundsOn } from '../../shop/stack/grounds';
@@ -39,7 +40,9 @@ export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Parti
   const ms = (s: number): number => (worked?.startMs ?? 0) + s * 1000;
   const until = law?.recoatUntil;
   const { startedMs, closedMs, base, coats, sandings, checks } = asItStands(piece, shop);
-  const jar = shop.jars.get(jarId ?? coats.at(-1)?.jar ?? '');
+  // Before the first coat the page of a coat judges by the jar in hand, and so do all others.
+  const chosen = jarId ?? coats.at(-1)?.jar;
+  const jar = chosen === undefined ? jarInHand(piece, shop) : shop.jars.get(chosen);
   return {
     nowMs,
     startedMs,

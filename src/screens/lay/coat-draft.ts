@@ -1,11 +1,12 @@
 import { parseNumber } from '../../logbook/as-typed';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Coat, Piece } from '../../logbook/fold/pieces';
+import type { Coat } from '../../logbook/fold/pieces';
 import { zonesOf } from '../../logbook/fold/zones';
 import { COAT_WAYS } from '../../logbook/kinds/coat';
 import { LIMITS } from '../../logbook/limits';
 import { passesProblem } from '../../parts/fields/passes-field';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
+import { coatBefore, jarInHand, lastTouched } from '../../shop/jar/in-hand';
 import type { UnitSystem } from '../../words/quantities';
 
 export type CoatWay = (typeof COAT_WAYS)[number];
@@ -71,10 +72,9 @@ export interface AskedFor {
 export function prefilled(shop: Shop, askedFor: AskedFor, units: UnitSystem): CoatDraft {
   const open = [...shop.pieces.values()].filter(({ closedMs }) => closedMs === undefined);
   const piece = open.find(({ id }) => id === askedFor.pieces[0]) ?? lastTouched(open);
-  const last = piece?.coats.at(-1) ?? lastTouched([...shop.pieces.values()])?.coats.at(-1);
-  const jars = [...shop.jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined);
-  const jar =
-    jars.find(({ id }) => id === askedFor.jar) ?? jars.find(({ id }) => id === last?.jar) ?? jars.at(-1);
+  const last = coatBefore(piece, shop);
+  const asked = shop.jars.get(askedFor.jar ?? '');
+  const jar = asked && asked.emptiedMs === undefined ? asked : jarInHand(piece, shop);
   const zonePlace = piece && zonesOf(piece.id, shop).find(({ zoneId }) => zoneId === askedFor.zone);
   const own = piece?.coats.findLast(({ zoneId }) => zoneId === zonePlace?.zoneId);
   const isNew = jar !== undefined && (own ?? last)?.jar !== jar.id;
@@ -107,11 +107,6 @@ function oilOf({ pieces }: Shop, jar: string | undefined): boolean | undefined {
     coats.filter((coat) => coat.jar === jar && coat.oil !== undefined),
   );
   return padded.sort((one, other) => one.atMs - other.atMs).at(-1)?.oil;
-}
-
-function lastTouched(pieces: readonly Piece[]): Piece | undefined {
-  const lastMs = ({ coats, startedMs }: Piece): number => coats.at(-1)?.atMs ?? startedMs;
-  return [...pieces].sort((one, other) => lastMs(one) - lastMs(other)).at(-1);
 }
 
 function amountOf(film: Coat['film']): FilmDraft {

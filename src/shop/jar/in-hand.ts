@@ -1,0 +1,25 @@
+import type { Shop } from '../../logbook/fold/fold';
+import type { Jar } from '../../logbook/fold/jars';
+import type { Coat, Piece } from '../../logbook/fold/pieces';
+
+/** The piece that was worked on last. */
+export function lastTouched(pieces: readonly Piece[]): Piece | undefined {
+  const lastMs = ({ coats, startedMs }: Piece): number => coats.at(-1)?.atMs ?? startedMs;
+  return [...pieces].sort((one, other) => lastMs(one) - lastMs(other)).at(-1);
+}
+
+/** The coat that the next one is like as long as nobody says otherwise: the last of this piece, else of the piece worked on last. */
+export const coatBefore = (
+  piece: Pick<Piece, 'coats'> | undefined,
+  { pieces }: Pick<Shop, 'pieces'>,
+): Coat | undefined => piece?.coats.at(-1) ?? lastTouched([...pieces.values()])?.coats.at(-1);
+
+/** The jar that the next coat comes from as long as nobody says otherwise: that of the coat before while it lasts, else the one filled last. */
+export function jarInHand(
+  piece: Pick<Piece, 'coats'> | undefined,
+  shop: Pick<Shop, 'jars' | 'pieces'>,
+): Jar | undefined {
+  const jars = [...shop.jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined);
+  const before = coatBefore(piece, shop)?.jar;
+  return jars.find(({ id }) => id === before) ?? jars.at(-1);
+}
