@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { goTo, here, newPage, page, takePhone } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, heading, link, said, section, title } from './on-screen';
+import { button, choose, field, heading, link, said, saveChip, section, title } from './on-screen';
 
 // A chip in an old gloss, filled drop by drop from Monday 2 March 2026 to Thursday the fifth, on a clock that is moved by hand.
 const at = (day: number, clock: string): number =>
@@ -36,12 +36,7 @@ async function setUp(): Promise<string> {
   await page.getByRole('textbox', { name: /^Humidity/ }).fill('48');
   await button('Log the reading').tap();
   await goTo(`${piece}/zone/new`, 'Mark a place');
-  await field('Name').fill('Lower edge');
-  await field('Length').fill('14');
-  await field('Width').fill('6');
-  await field('Depth').fill('0.18');
-  await button('Save').tap();
-  await title('Lower edge');
+  await saveChip();
   return piece;
 }
 

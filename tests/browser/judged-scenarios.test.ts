@@ -4,6 +4,7 @@ import {
   closeToast,
   DAY_MS,
   fillJar,
+  leadFound,
   logCheck,
   logCoat,
   logIt,
@@ -94,10 +95,7 @@ test('an old nursery chair with lead: nothing is sanded dry, promised or sprayed
   await field('Which, from the top down').fill('off-white over cream over brown');
   await button('Save').tap();
   await closeToast();
-  await choose('Tested: lead found');
-  await field('How it was tested').fill('Swab on each layer');
-  await button('Log it').tap();
-  await closeToast();
+  await leadFound();
   await fillJar(/^Nitrocellulose/, 'White');
   await toCoat(piece);
   await said('Held: coat').waitFor();

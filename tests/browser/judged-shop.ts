@@ -24,6 +24,14 @@ export async function startPiece(name: string, base: RegExp): Promise<string> {
   return here().split('/')[2] ?? '';
 }
 
+/** On the page of the old finish: lead was tested for, and found. */
+export async function leadFound(): Promise<void> {
+  await choose('Tested: lead found');
+  await field('How it was tested').fill('Swab on each layer');
+  await button('Log it').tap();
+  await closeToast();
+}
+
 export async function plan(piece: string, job: RegExp | string): Promise<void> {
   await goTo(`#/plan/${piece}`);
   await choose(job);

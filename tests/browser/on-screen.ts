@@ -27,6 +27,15 @@ export const unfoldAll = (): Promise<void> =>
   page.locator('.fold > details').evaluateAll((all) => {
     for (const details of all) (details as HTMLDetailsElement).open = true;
   });
+/** On the page that marks a place: a chip of 14 x 6 mm, 0.18 mm deep. */
+export async function saveChip(): Promise<void> {
+  await field('Name').fill('Lower edge');
+  await field('Length').fill('14');
+  await field('Width').fill('6');
+  await field('Depth').fill('0.18');
+  await button('Save').tap();
+  await title('Lower edge');
+}
 export const said = (text: Words): Locator => page.getByRole('main').getByText(text).first();
 /** A text is taken whole, a pattern anywhere. */
 export const choose = (name: Words): Promise<void> =>

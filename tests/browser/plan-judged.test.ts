@@ -1,6 +1,6 @@
 import { beforeEach, expect, test } from 'vitest';
 import { goTo, page } from './app';
-import { closeToast, fillJar, logCoat, openAt, plan, startPiece } from './judged-shop';
+import { closeToast, fillJar, leadFound, logCoat, openAt, plan, startPiece } from './judged-shop';
 import { axeViolations, overTheSide } from './looked-at';
 import { button, choose, field, link, said, section, title, unfold } from './on-screen';
 
@@ -16,10 +16,7 @@ test('lead found: no date is promised until it is resolved; a reason in writing 
   await choose('Opaque: white or a colour');
   await button('Save').tap();
   await closeToast();
-  await choose('Tested: lead found');
-  await field('How it was tested').fill('Swab on each layer');
-  await button('Log it').tap();
-  await closeToast();
+  await leadFound();
   await plan(piece, /^Full clear/);
   await said('No date to promise while something is held').waitFor();
   await section('Promise to the owner').getByText('Lead in the old paint').waitFor();

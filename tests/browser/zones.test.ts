@@ -6,7 +6,7 @@ import { jpeg } from '../hostile/pictures';
 import { base, context, goTo, here, newPage, openApp, page, takePhone } from './app';
 import { entriesKept, photoSums } from './fake-dialogs';
 import { axeViolations } from './looked-at';
-import { button, choose, field, heading, link, said, title, unfold } from './on-screen';
+import { button, choose, field, heading, link, said, saveChip, title, unfold } from './on-screen';
 import { photoWithPlace } from './tagged-photo';
 
 let piece = '';
@@ -31,12 +31,7 @@ beforeEach(async () => {
 async function markChip(): Promise<void> {
   await unfold('Places and photos');
   await link('Mark a place').tap();
-  await field('Name').fill('Lower edge');
-  await field('Length').fill('14');
-  await field('Width').fill('6');
-  await field('Depth').fill('0.18');
-  await button('Save').tap();
-  await title('Lower edge');
+  await saveChip();
 }
 
 test('a photo is kept without a tag, its place is drawn by finger, and a second one lies over it', {

@@ -9,10 +9,7 @@ import { markIds } from '../../logbook/new-id';
 import { newMark } from '../../logbook/phone-mark';
 import { fail, type Result, succeed } from '../../result';
 import { goTo, route } from '../frame/route';
-import { remembered } from './remembered';
-
-type YesNo = 'yes' | 'no';
-const isYesNo = (text: string): text is YesNo => text === 'yes' || text === 'no';
+import { isYesNo, remembered, type YesNo } from './remembered';
 
 /** Whether this phone has joined a hub: what speaks with one is fetched for no other. */
 export const joined = remembered<YesNo>('coatwait-joined', 'no', isYesNo);

@@ -6,6 +6,9 @@ export interface Remembered<Value extends string> {
   set(value: Value): void;
 }
 
+export type YesNo = 'yes' | 'no';
+export const isYesNo = (text: string): text is YesNo => text === 'yes' || text === 'no';
+
 /** Reads and keeps a small choice on this phone. Where the browser keeps nothing it lasts as long as the page. */
 export function remembered<Value extends string>(
   key: string,

@@ -12,7 +12,7 @@ import { Notice } from '../frame/notice';
 import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';
 import { showToast } from '../frame/toast';
-import { remembered } from './remembered';
+import { isYesNo, remembered, type YesNo } from './remembered';
 
 /** Said on every screen while the logbook cannot be read, or something of it cannot be kept. */
 export function StorageTrouble() {
@@ -57,9 +57,8 @@ function MendedNotice() {
   );
 }
 
-const isYesOrNo = (text: string): text is 'yes' | 'no' => text === 'yes' || text === 'no';
 /** Whether this phone has ever had a second copy: a browser that never had a place for one has lost nothing. */
-const hadSecond = remembered<'yes' | 'no'>('coatwait-second', 'no', isYesOrNo);
+const hadSecond = remembered<YesNo>('coatwait-second', 'no', isYesNo);
 
 /** Said where the second copy was there once, and its place cannot be opened any more. */
 function NoSecondNotice() {
