@@ -1,4 +1,5 @@
 import {
+  AckPolicy,
   DeliverPolicy,
   DiscardPolicy,
   JetStreamApiError,
@@ -9,7 +10,7 @@ import {
   StorageType,
   type StreamConfig,
 } from '@nats-io/jetstream';
-import { AuthorizationError, type NatsConnection, wsconnect } from '@nats-io/nats-core';
+import { AuthorizationError, type NatsConnection, nanos, wsconnect } from '@nats-io/nats-core';
 import { HubFailure } from './hub-failure';
 import { type Connect, HUB_USER, type HubLink, type Stored } from './hub-link';
 
@@ -19,6 +20,8 @@ const PING_MS = 15_000;
 /** The engine says so often that it is there; two silences cut the line. */
 const HEARTBEAT_MS = 5_000;
 const EXPIRES_MS = 30_000;
+/** After so long without a phone the engine drops what it reads with. */
+const FORGOTTEN_MS = 5 * 60_000;
 /** So many entries are handed over at once, so that a long logbook comes in few and large steps. */
 const AT_ONCE = 2_000;
 /** A hub of several machines keeps everything on three, and goes on with two. */
@@ -98,8 +101,17 @@ async function linkOf(line: NatsConnection, shop: string, how: 'join' | 'hold'):
     },
     get,
     async follow(after, take) {
-      const consumer = await js.consumers
-        .get(entries, { deliver_policy: DeliverPolicy.StartSequence, opt_start_seq: after + 1 })
+      // On as many machines as the entries: one that lies on a single machine may be put on the one that has just died.
+      const consumer = await manager.consumers
+        .add(entries, {
+          deliver_policy: DeliverPolicy.StartSequence,
+          opt_start_seq: after + 1,
+          ack_policy: AckPolicy.None,
+          inactive_threshold: nanos(FORGOTTEN_MS),
+          mem_storage: true,
+          num_replicas: copies,
+        })
+        .then(({ name }) => js.consumers.get(entries, name))
         .catch(rethrow);
       const messages = await consumer.consume({
         max_messages: AT_ONCE,
