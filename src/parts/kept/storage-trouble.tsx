@@ -60,9 +60,10 @@ function MendedNotice() {
 /** Whether this phone has ever had a second copy: a browser that never had a place for one has lost nothing. */
 const hadSecond = remembered<YesNo>('coatwait-second', 'no', isYesNo);
 
-/** Said where the second copy was there once, and its place cannot be opened any more. */
+/** Said where the second copy was there once, and its place cannot be opened any more; the demo shop never has one. */
 function NoSecondNotice() {
-  const mended = useShop().mended.value;
+  const { which, mended: state } = useShop();
+  const mended = which === 'own' ? state.value : undefined;
   const isThere = mended?.copied !== undefined;
   useEffect(() => {
     if (isThere) hadSecond.set('yes');
