@@ -1,7 +1,7 @@
 import { atLocal, localDay, weekday } from './local-day';
 import { createOpenings, type Openings } from './search/openings';
-import type { DayHours, Hours, Shop, Weather } from './shop';
 import { joined, overlap, type Span, without } from './span';
+import type { DayHours, Hours, Shop, Weather } from './working-times';
 
 /** How far the planner looks ahead, days. */
 const HORIZON_DAYS = 750;

@@ -1,5 +1,5 @@
-import type { Weather } from './shop';
 import type { Step } from './step';
+import type { Weather } from './working-times';
 
 /** What decides when a step begins. */
 export type Bound =

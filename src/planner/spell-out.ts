@@ -4,8 +4,8 @@ import type { Bound, PlannedStep } from './plan';
 import { recoatWindow } from './recoat-window';
 import type { Operation, Problem } from './search/problem';
 import { endBefore, readyAt } from './search/time-order';
-import type { UnfitAir, Weather } from './shop';
 import type { Bench, Piece, Step } from './step';
+import type { UnfitAir, Weather } from './working-times';
 
 /** What the spelling out of a plan needs to know. */
 export interface Timed {

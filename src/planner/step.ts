@@ -1,5 +1,5 @@
-import type { Shop, Weather } from './shop';
 import type { Span } from './span';
+import type { Shop, Weather } from './working-times';
 
 /** How long something takes, minutes: ten times out of a hundred sooner, as a rule, ten out of a hundred later. */
 export interface Band {

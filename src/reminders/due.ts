@@ -1,6 +1,6 @@
 import { isFireKind, isOn, type Switches } from '../logbook/kinds/reminder-kinds';
 import type { ZoneOffset } from '../planner/local-day';
-import type { Hours } from '../planner/shop';
+import type { Hours } from '../planner/working-times';
 import { soundsAt } from './quiet';
 import type { Acknowledgement, Reminder } from './reminder';
 

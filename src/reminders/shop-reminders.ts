@@ -2,7 +2,7 @@ import { localDay } from '../planner/local-day';
 import { closingAfter } from '../planner/opening-times';
 import type { Plan } from '../planner/plan';
 import { potLifeEnd, type ShopAir, type StatedLife } from '../planner/pot-life';
-import type { Shop } from '../planner/shop';
+import type { Shop } from '../planner/working-times';
 import type { Reminder } from './reminder';
 
 /** What is left of a jar: its life at a stated temperature since it was mixed, and how warm the shop has been and will be. */

@@ -4,7 +4,7 @@ import type { FINISHES } from '../../src/logbook/kinds/jar';
 import { newId } from '../../src/logbook/new-id';
 import type { Job } from '../../src/planner/starting-plans/job';
 import { startPlan } from '../../src/planner/starting-plans/start-plan';
-import { saidOf, usualDraft } from '../../src/screens/mix/jar/draft';
+import { saidOf, usualDraft } from '../../src/screens/mix/jar/jar-draft';
 import { asPlanned } from '../../src/shop/plan/as-planned';
 
 export type Finish = (typeof FINISHES)[number];

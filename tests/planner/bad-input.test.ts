@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
 import { checkPromise } from '../../src/planner/promise';
 import { faultSentence } from '../../src/planner/say';
-import type { Shop } from '../../src/planner/shop';
 import type { GateStep, Piece } from '../../src/planner/step';
+import type { Shop } from '../../src/planner/working-times';
 import { bench, coat, piece, shop, utc, wait, window } from './a-bench';
 
 const NOW = utc('2026-03-02 09:00');

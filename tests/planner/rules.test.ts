@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import type { Plan } from '../../src/planner/plan';
 import { planBench } from '../../src/planner/plan-bench';
-import type { Shop } from '../../src/planner/shop';
 import type { Piece, Step } from '../../src/planner/step';
+import type { Shop } from '../../src/planner/working-times';
 import { bench, coat, dateTime, hours, piece, shop, utc, wait, window } from './a-bench';
 
 const MONDAY = utc('2026-03-02 09:00');

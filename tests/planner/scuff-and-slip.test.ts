@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
-import type { Shop } from '../../src/planner/shop';
 import type { Step } from '../../src/planner/step';
+import type { Shop } from '../../src/planner/working-times';
 import { bench, coat, dateTime, hours, piece, shop, utc, wait } from './a-bench';
 
 // 6 March 2026 is a Friday. Monday to Friday, nine to five.

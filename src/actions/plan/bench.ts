@@ -4,7 +4,7 @@ import type { PiecePlan } from '../../logbook/fold/plans';
 import { toMinute } from '../../planner/local-day';
 import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
 import { planSteps } from '../../shop/plan/plan-steps';
-import { plannerShop } from '../../shop/plan/planner-shop';
+import { plannerShop } from '../../shop/plan/working-times';
 import { groundsOn } from '../../shop/stack/grounds';
 import { DAY_MS } from '../../units';
 import { holdsOf, verdictOn } from '../../verdicts/verdict';

@@ -1,4 +1,4 @@
-import type { Lines, Told } from './told';
+import type { Lines, Told } from './in-si';
 
 export type AirReading = Told<'air-read'>;
 export type Forecast = Told<'forecast-set'>;

@@ -1,4 +1,4 @@
-import type { Lines } from './told';
+import type { Lines } from './in-si';
 
 /** What was said of test cards, in time order; `shop/card/cards.ts` puts it together. */
 export const foldCards = (lines: Lines) => ({

@@ -1,4 +1,4 @@
-import type { Lines, Told } from './told';
+import type { Lines, Told } from './in-si';
 
 type Description = Omit<
   Told<'ingredient-described'>,

@@ -1,4 +1,4 @@
-import type { Lines, Told } from './told';
+import type { Lines, Told } from './in-si';
 
 type Content = Omit<Told<'jar-filled'>, 'id' | 'v' | 'kind' | 'at' | 'atMs' | 'zone' | 'jar'>;
 type Growing<T> = { -readonly [Key in keyof T]: T[Key] extends readonly (infer Item)[] ? Item[] : T[Key] };

@@ -3,9 +3,9 @@ import { groupBy } from '../group-by';
 import { type Dated, inOrder } from '../order';
 import { union } from '../union';
 import { type Corrected, correctedIn } from './corrections';
+import { grow, type Lines, type Told, tell } from './in-si';
 import { struckIds } from './strikes';
 import { createTimeLine } from './time-line';
-import { grow, type Lines, type Told, tell } from './told';
 
 /** The entries as they were logged, by id and in time order, which of them are struck or corrected, and the lines of those that stand. */
 export interface Ledger {

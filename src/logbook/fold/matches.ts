@@ -1,4 +1,4 @@
-import type { Lines, Told } from './told';
+import type { Lines, Told } from './in-si';
 
 /** A set of readings of one surface. */
 export type ReadingSet = Told<'colour-read'>;

@@ -1,4 +1,4 @@
-import type { Lines, Told } from './told';
+import type { Lines, Told } from './in-si';
 
 /** What is known of the old finish on a piece. */
 export interface OldFinishRecord {

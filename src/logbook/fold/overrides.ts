@@ -1,5 +1,5 @@
 import { groupBy } from '../group-by';
-import type { Lines, Told } from './told';
+import type { Lines, Told } from './in-si';
 
 export type Override = Told<'hold-overridden'>;
 

@@ -1,4 +1,4 @@
-import type { Lines } from './told';
+import type { Lines } from './in-si';
 
 /** What the phones of the shop are called, by their mark. */
 export const foldPhones = (lines: Lines) => ({

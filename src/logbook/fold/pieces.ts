@@ -1,5 +1,5 @@
 import { groupBy } from '../group-by';
-import { grewFrom, type Lines, type Told } from './told';
+import { grewFrom, type Lines, type Told } from './in-si';
 
 export type Coat = Told<'coat-laid'>;
 export type Sanding = Told<'sanded'>;

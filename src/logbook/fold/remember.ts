@@ -1,5 +1,5 @@
 import type { Kind } from '../entry';
-import type { Lines } from './told';
+import type { Lines } from './in-si';
 
 /** Gives what a fold makes of the lines; folds only when the lines that it reads have changed. */
 export type Remember = <Folded>(fold: (lines: Lines) => Folded) => Folded;

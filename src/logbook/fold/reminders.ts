@@ -1,4 +1,4 @@
-import type { Lines, Told } from './told';
+import type { Lines, Told } from './in-si';
 
 export type ReminderAnswer = Told<'reminder-answered'>;
 export type ReminderSettings = Told<'reminders-set'>;

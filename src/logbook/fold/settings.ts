@@ -1,4 +1,4 @@
-import type { Lines, Told } from './told';
+import type { Lines, Told } from './in-si';
 
 /** What the person has chosen so far; what is absent has never been chosen. */
 export type Settings = Told<'settings-changed'>['patch'];

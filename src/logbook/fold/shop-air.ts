@@ -1,4 +1,4 @@
-import type { Lines, Told } from './told';
+import type { Lines, Told } from './in-si';
 
 export type Room = Told<'room-described'>;
 export type Spraying = Told<'spraying-ended'>;

@@ -1,4 +1,4 @@
-import type { Lines, Told } from './told';
+import type { Lines, Told } from './in-si';
 
 /** What went into the vessel in one pour. */
 export interface Pour {

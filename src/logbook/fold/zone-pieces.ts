@@ -1,4 +1,4 @@
-import type { Lines } from './told';
+import type { Lines } from './in-si';
 
 /** Which piece each zone is on. What more there is to a zone, only who looks at its piece asks (`zones.ts`). */
 export const foldZonePieces = (lines: Lines) => ({

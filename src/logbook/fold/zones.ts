@@ -1,7 +1,7 @@
 import type { Entry, Kind } from '../entry';
 import { groupBy } from '../group-by';
 import type { Shop } from './fold';
-import { type Told, tell } from './told';
+import { type Told, tell } from './in-si';
 
 export type ZoneDescription = Told<'zone-described'>;
 export type Outline = Told<'zone-drawn'>['outline'];

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
-import type { Weather } from '../../planner/shop';
 import { FIRST_JOBS, JOBS } from '../../planner/starting-plans/job';
 import type { GateCheck, Task, WaitFor } from '../../planner/step';
+import type { Weather } from '../../planner/working-times';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { COUNTS } from '../limits';
 import { ClockTime, count, entryOf, Id, Instant } from './envelope';

@@ -1,7 +1,7 @@
 import { fail, type Result, succeed } from '../../result';
 import { type Entry, type Issue, parseEntry } from '../entry';
 import { fetchOnce } from '../fetch-once';
-import { tell } from '../fold/told';
+import { tell } from '../fold/in-si';
 import { type Database, openDatabase, type Row } from './database';
 import { type FirstPage, type FirstPages, openFirstPages } from './first-page';
 import { type StorageFailure, toStorageFailure } from './storage-failure';

@@ -18,7 +18,7 @@ export function openDoor(): ReadonlySignal<ShopDoor | undefined> {
     lastShop.set(name);
     door.value = { name, open, enter: (next) => void change(open, next) };
     if (name === 'demo') return;
-    const { lookAfter } = await import('../kept/look-after'); // after the first screen
+    const { lookAfter } = await import('../kept/keep-safe'); // after the first screen
     if (door.value.open === open) stopLooking = lookAfter(open);
   }
 

@@ -7,7 +7,7 @@ import { Icon } from '../frame/icons';
 import type { NoticeKind } from '../frame/notice';
 import { linkTo } from '../frame/route';
 import { useShop, useUnits } from '../frame/shop-context';
-import { reasonWords } from './told';
+import { reasonWords } from './reason-words';
 
 interface ReasonsProps {
   readonly pieceId: string;

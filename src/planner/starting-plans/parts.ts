@@ -1,5 +1,4 @@
 import { DAY_MINUTES } from '../local-day';
-import type { Weather } from '../shop';
 import type {
   Band,
   GateCheck,
@@ -12,6 +11,7 @@ import type {
   WindowStep,
   WorkStep,
 } from '../step';
+import type { Weather } from '../working-times';
 
 // The pieces starting plans are written with. Minutes are common practice, no source, unless said.
 

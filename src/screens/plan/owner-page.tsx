@@ -7,7 +7,7 @@ import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
-import { reasonWords } from '../../parts/verdict/told';
+import { reasonWords } from '../../parts/verdict/reason-words';
 import { copy, type HandedOver, handOverText } from '../../reminders/phone/hand-over';
 import { OWNER_DRAFTS, OWNER_KINDS, OWNER_WORDS, type OwnerKind } from '../../words/plan/owner';
 import { PIECE_PLAN } from '../../words/plan/plan';

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
+import type { Told } from '../../logbook/fold/in-si';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
-import type { Told } from '../../logbook/fold/told';
 
 export type CardWeighing = Told<'card-weighed'>;
 

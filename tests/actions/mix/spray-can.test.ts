@@ -3,7 +3,7 @@ import { requestFor } from '../../../src/actions/outlook/request';
 import { createEstimator } from '../../../src/estimator/run/client';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
-import { saidOf, usualDraft, withVessel } from '../../../src/screens/mix/jar/draft';
+import { saidOf, usualDraft, withVessel } from '../../../src/screens/mix/jar/jar-draft';
 import { DAY_1_MS, entry, JAR, layCoat, PIECE, startPiece } from '../../logbook/entries';
 import { worker } from '../a-shop';
 

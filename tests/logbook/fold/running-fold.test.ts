@@ -3,8 +3,8 @@ import { expect, test } from 'vitest';
 import type { Entry, Kind } from '../../../src/logbook/entry';
 import { asCorrected } from '../../../src/logbook/fold/corrections';
 import { createFold, fold, foldAll } from '../../../src/logbook/fold/fold';
+import { type Lines, tell } from '../../../src/logbook/fold/in-si';
 import { struckIds } from '../../../src/logbook/fold/strikes';
-import { type Lines, tell } from '../../../src/logbook/fold/told';
 import { inOrder } from '../../../src/logbook/order';
 import { union } from '../../../src/logbook/union';
 import {

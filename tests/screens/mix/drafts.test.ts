@@ -3,8 +3,12 @@ import { parseEntry } from '../../../src/logbook/entry';
 import { INGREDIENT_KINDS_OF } from '../../../src/logbook/kinds/ingredient';
 import { FINISHES } from '../../../src/logbook/kinds/jar';
 import { toBuy } from '../../../src/science/film/containers';
-import { areaM2, needOf, newJob } from '../../../src/screens/mix/amount/draft';
-import { ingredientProblems, newIngredient, withSort } from '../../../src/screens/mix/ingredient/draft';
+import { areaM2, needOf, newJob } from '../../../src/screens/mix/amount/amount-draft';
+import {
+  ingredientProblems,
+  newIngredient,
+  withSort,
+} from '../../../src/screens/mix/ingredient/ingredient-draft';
 import { ingredientSaid } from '../../../src/screens/mix/ingredient/said';
 import {
   blendProblem,
@@ -13,7 +17,7 @@ import {
   saidOf,
   usualDraft,
   withFinish,
-} from '../../../src/screens/mix/jar/draft';
+} from '../../../src/screens/mix/jar/jar-draft';
 import { mixSolids } from '../../../src/screens/mix/jar/mix-solids';
 import { MEASURE_KEYS, measureKey, measureParts } from '../../../src/screens/mix/recipe/measures';
 import { ML_PER_US_FLUID_OUNCE } from '../../../src/units';

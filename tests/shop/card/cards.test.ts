@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import type { CardReading } from '../../../src/estimator/card/card';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
+import { cardPlan } from '../../../src/shop/card/card-plan';
 import { cardFor, cardsOf, counted, type TestCard } from '../../../src/shop/card/cards';
 import { nextWeighing } from '../../../src/shop/card/next-weighing';
 import { oddWeight, stepOf } from '../../../src/shop/card/odd-weight';
-import { cardPlan } from '../../../src/shop/card/plan';
 import { cardRequest } from '../../../src/shop/card/request';
 import {
   correct,

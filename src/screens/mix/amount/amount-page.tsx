@@ -23,7 +23,7 @@ import {
   type Size,
   sizeM,
   transferOf,
-} from './draft';
+} from './amount-draft';
 import { ItTakes } from './it-takes';
 import { draftOfJob, keepJob, pieceOfJob } from './job';
 import { factsOf, type Source } from './source';

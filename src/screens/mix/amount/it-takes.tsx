@@ -11,7 +11,7 @@ import { jarAmount } from '../../../shop/jar/amount';
 import { AMOUNT_WORDS as WORDS } from '../../../words/mix/tools';
 import { filmWords, numberWords, type UnitSystem } from '../../../words/quantities';
 import { volumeRangeWords, volumeWords } from '../../../words/volumes';
-import { type JobDraft, type Need, needOf } from './draft';
+import { type JobDraft, type Need, needOf } from './amount-draft';
 import type { Source, SourceFacts } from './source';
 
 interface ItTakesProps {

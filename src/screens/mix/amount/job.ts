@@ -1,7 +1,7 @@
 import type { Shop } from '../../../logbook/fold/fold';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { matchOfJar, matchOfRecipe } from '../../../shop/colour/jars-of-match';
-import { areaOfPiece, type JobDraft, newJob, padFilm } from './draft';
+import { areaOfPiece, type JobDraft, newJob, padFilm } from './amount-draft';
 import { factsOf, keyOf, type Source } from './source';
 
 /** A job: a piece, and what it is done with. */

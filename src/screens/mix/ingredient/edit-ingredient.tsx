@@ -15,6 +15,7 @@ import { showToast } from '../../../parts/frame/toast';
 import { FACT_FROM, SORT_WORDS, INGREDIENT_WORDS as WORDS } from '../../../words/mix/ingredient';
 import { FINISH_NAMES } from '../../../words/mix/jar';
 import { NothingHere } from '../nothing-here';
+import { FactFields, type IngredientPartProps } from './fact-fields';
 import {
   type IngredientDraft,
   ingredientProblems,
@@ -22,8 +23,7 @@ import {
   isVolatile,
   newIngredient,
   withSort,
-} from './draft';
-import { FactFields, type IngredientPartProps } from './fact-fields';
+} from './ingredient-draft';
 import { DropFields, LetDownFields, OriginFields } from './other-fields';
 import { draftOf, ingredientSaid } from './said';
 

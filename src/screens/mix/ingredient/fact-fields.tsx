@@ -7,7 +7,7 @@ import { useUnits } from '../../../parts/frame/shop-context';
 import { FACT_FROM, INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import type { UnitSystem } from '../../../words/quantities';
 import { BlendRows } from '../jar/blend-rows';
-import { type FactDraft, type IngredientDraft, isColour, isPigmented, isVolatile } from './draft';
+import { type FactDraft, type IngredientDraft, isColour, isPigmented, isVolatile } from './ingredient-draft';
 
 export interface IngredientPartProps {
   readonly draft: IngredientDraft;

@@ -6,8 +6,8 @@ import { useShop } from '../../../parts/frame/shop-context';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import { numberWords } from '../../../words/quantities';
 import { TracerField } from '../tracer-field';
-import { dayProblem, dropG, dropProblem, dropsCountProblem, isBase } from './draft';
 import type { IngredientPartProps } from './fact-fields';
+import { dayProblem, dropG, dropProblem, dropsCountProblem, isBase } from './ingredient-draft';
 
 const DROP_BY = ['weighed', 'known'] as const;
 const DROP_UNITS = ['g', 'mL'] as const;

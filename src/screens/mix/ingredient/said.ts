@@ -3,7 +3,7 @@ import { usualIngredient } from '../../../actions/mix/usual-ingredient';
 import { parseNumber, plainText } from '../../../logbook/as-typed';
 import type { ShopIngredient } from '../../../logbook/fold/ingredients';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { blendSum } from '../jar/draft';
+import { blendSum } from '../jar/jar-draft';
 import { tracerNmOf } from '../tracer-field';
 import {
   dropG,
@@ -14,7 +14,7 @@ import {
   isVolatile,
   newIngredient,
   type Origin,
-} from './draft';
+} from './ingredient-draft';
 
 export type IngredientSaid = Omit<Said<'ingredient-described'>, 'ingredient'>;
 

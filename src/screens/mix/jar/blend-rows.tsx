@@ -5,7 +5,7 @@ import { Button } from '../../../parts/frame/button';
 import { SOLVENTS } from '../../../science/solvents/solvents';
 import { JAR_FORM } from '../../../words/mix/jar';
 import { numberWords } from '../../../words/quantities';
-import { type BlendRow, blendProblem, blendSum } from './draft';
+import { type BlendRow, blendProblem, blendSum } from './jar-draft';
 
 const OPTIONS = SOLVENTS.map(({ id, name }) => ({ value: id as string, label: name })).sort((a, b) =>
   a.label.localeCompare(b.label, 'en'),

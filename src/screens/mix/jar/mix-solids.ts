@@ -1,6 +1,6 @@
 import { quantity } from '../../../logbook/typed';
 import { jarFilm } from '../../../shop/jar/film';
-import { type JarDraft, saidOf } from './draft';
+import { type JarDraft, saidOf } from './jar-draft';
 
 /** Volume solids of the mix, or that nothing is left of the lacquer. */
 export function mixSolids(draft: JarDraft): number | 'too-thin' {

@@ -28,7 +28,7 @@ import {
   usualDraft,
   withFinish,
   withVessel,
-} from './draft';
+} from './jar-draft';
 import { mixSolids } from './mix-solids';
 import { Outcome } from './outcome';
 import { type PartProps, RetarderFields, ThinnerFields, ThinningFields } from './thinner-fields';

@@ -3,7 +3,7 @@ import { dryFilm } from '../../../science/film/thickness';
 import { umToMetres } from '../../../units';
 import { JAR_FORM } from '../../../words/mix/jar';
 import { filmWords, numberWords } from '../../../words/quantities';
-import { isWhole, type JarDraft } from './draft';
+import { isWhole, type JarDraft } from './jar-draft';
 import { mixSolids } from './mix-solids';
 
 const A_WET_COAT_M = umToMetres(100);

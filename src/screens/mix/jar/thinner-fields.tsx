@@ -11,7 +11,7 @@ import { SOLVENTS } from '../../../science/solvents/solvents';
 import { JAR_FORM } from '../../../words/mix/jar';
 import { numberWords } from '../../../words/quantities';
 import { BlendRows } from './blend-rows';
-import { type BlendRow, type JarDraft, thinnerNameProblem, thinningLimit } from './draft';
+import { type BlendRow, type JarDraft, thinnerNameProblem, thinningLimit } from './jar-draft';
 
 export interface PartProps {
   readonly draft: JarDraft;

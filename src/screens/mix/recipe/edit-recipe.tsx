@@ -16,8 +16,16 @@ import { LackingFields, useLacking } from '../../../parts/mix/lacking-fields';
 import { lackingIn } from '../../../shop/recipe/lacking';
 import { UNDER_WORDS, USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { NothingHere } from '../nothing-here';
-import { coatsProblem, draftOf, isWhole, newRecipe, type RecipeDraft, recipeSaid, withLine } from './draft';
 import { LineRows } from './line-rows';
+import {
+  coatsProblem,
+  draftOf,
+  isWhole,
+  newRecipe,
+  type RecipeDraft,
+  recipeSaid,
+  withLine,
+} from './recipe-draft';
 
 // A recipe that is being written outlives a look at the ingredients.
 let unfinished: RecipeDraft | undefined;

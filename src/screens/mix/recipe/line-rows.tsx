@@ -11,8 +11,8 @@ import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe'
 import { percentWords } from '../../../words/quantities';
 import { volumeWords } from '../../../words/volumes';
 import { gramsWords } from '../grams';
-import { type LineDraft, lineProblem, linesOf, type RecipeDraft } from './draft';
 import { MEASURE_KEYS } from './measures';
+import { type LineDraft, lineProblem, linesOf, type RecipeDraft } from './recipe-draft';
 
 const MEASURES = MEASURE_KEYS.map((value) => ({ value, label: MEASURE_WORDS[value] }));
 

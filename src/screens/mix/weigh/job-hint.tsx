@@ -12,9 +12,9 @@ import { linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';
 import { volumeWords } from '../../../words/volumes';
-import { type Need, needOf } from '../amount/draft';
+import { type Need, needOf } from '../amount/amount-draft';
 import { draftOfJob, pieceOfJob } from '../amount/job';
-import type { SizeUnit } from './use-plan';
+import type { SizeUnit } from './use-sized-batch';
 
 interface JobHintProps {
   readonly recipe: Recipe;

@@ -7,7 +7,7 @@ import type { LetDown } from '../../../science/mixing/weighing';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import { PLAN_WORDS } from '../../../words/mix/weigh';
 import { percentWords } from '../../../words/quantities';
-import { keptLetDown, lineToThin } from './plan';
+import { keptLetDown, lineToThin } from './plan-lines';
 
 interface Taken {
   readonly of: string;

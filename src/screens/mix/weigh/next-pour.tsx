@@ -15,7 +15,7 @@ import { mixIngredients } from '../../../shop/recipe/ingredients';
 import { PLAN_WORDS, WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
 import { numberWords } from '../../../words/quantities';
 import { gramsWords, scaleWords } from '../grams';
-import { MOST_DROPS } from './plan';
+import { MOST_DROPS } from './plan-lines';
 import { type Typing, textFor, typed, withOwnPour } from './typing';
 
 interface NextPourProps {

@@ -23,9 +23,9 @@ import { NothingHere } from '../nothing-here';
 import { DIVISIONS, division, TARINGS, taring } from './chosen';
 import { JobHint } from './job-hint';
 import { useLetDowns } from './let-downs';
-import { planLines } from './plan';
+import { planLines } from './plan-lines';
 import { PlanRow } from './plan-row';
-import { SIZE_UNITS, sizeProblem, usePlan } from './use-plan';
+import { SIZE_UNITS, sizeProblem, usePlan } from './use-sized-batch';
 
 /** How much to mix, on what scale, and in what order: before the first pour. */
 export function PlanPage() {

@@ -6,7 +6,7 @@ import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { gramsWords, scaleWords } from '../grams';
 import type { useLetDowns } from './let-downs';
-import type { PlanLine } from './plan';
+import type { PlanLine } from './plan-lines';
 
 interface PlanRowProps {
   readonly line: PlanLine;

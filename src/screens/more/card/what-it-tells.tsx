@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { CardForetold } from '../../../estimator/card/foretell';
 import { useShop } from '../../../parts/frame/shop-context';
-import { cardPlan } from '../../../shop/card/plan';
+import { cardPlan } from '../../../shop/card/card-plan';
 import { CARD_FORM as WORDS } from '../../../words/piece/card';
 import { numberWords } from '../../../words/quantities';
 

@@ -4,7 +4,7 @@ import { LIMITS, type Limit } from '../../../logbook/limits';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import type { Finish } from '../../../shop/jar/own-solvents';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
-import { type BlendRow, blendProblem } from '../jar/draft';
+import { type BlendRow, blendProblem } from '../jar/jar-draft';
 import { tracerProblem } from '../tracer-field';
 
 export type Origin = 'data-sheet' | 'measured' | 'usual';

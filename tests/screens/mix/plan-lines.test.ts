@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { describe, expect, test } from 'vitest';
 import { describeIngredient } from '../../../src/actions/mix/ingredient';
 import { scaled } from '../../../src/science/mixing/scaling';
-import { keptLetDown, planLines } from '../../../src/screens/mix/weigh/plan';
+import { keptLetDown, planLines } from '../../../src/screens/mix/weigh/plan-lines';
 import { batchOfLines } from '../../../src/shop/recipe/batch';
 import { aShop, done } from '../../actions/a-shop';
 import { aBench, agedWhite, line } from '../../actions/mix/a-bench';

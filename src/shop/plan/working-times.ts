@@ -1,7 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
 import { zoneOffset } from '../../logbook/zone-offset';
 import { toMinute } from '../../planner/local-day';
-import type { Shop as PlannerShop } from '../../planner/shop';
+import type { Shop as PlannerShop } from '../../planner/working-times';
 import { hoursOf, USUAL_WEEK, weekOf } from './clock-hours';
 import { unfitAir } from './unfit-air';
 
