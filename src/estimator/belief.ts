@@ -1,4 +1,4 @@
-import type { Belief, Check } from './estimate';
+import type { Belief, FilmCheck } from './estimate';
 import { at, THRESHOLD_K } from './read-off';
 import type { Trace } from './trace';
 
@@ -20,7 +20,7 @@ export const WEIGHED_AT: readonly number[] = Array.from({ length: 73 }, (_, k) =
 const SHARPNESS_K = { print: 4, gum: 4, smell: 10 } as const;
 
 /** How far past what a check asks the film was in a run, K. */
-export function checkMarginK(trace: Trace, check: Check, sandingK: number): number {
+export function checkMarginK(trace: Trace, check: FilmCheck, sandingK: number): number {
   const biteTgK = at(trace, trace.biteTgK, check.atS);
   switch (check.test) {
     case 'print':
@@ -38,7 +38,7 @@ export function checkMarginK(trace: Trace, check: Check, sandingK: number): numb
  */
 export function weigh(
   belief: Belief,
-  checks: readonly Check[],
+  checks: readonly FilmCheck[],
   margins: readonly (readonly number[])[],
 ): number[] {
   const weights = WEIGHED_AT.map((x) => {

@@ -18,7 +18,7 @@ export interface Band<Value extends number = number> {
 }
 
 /** What the person found when they tried the film. */
-export interface Check {
+export interface FilmCheck {
   readonly atS: number;
   readonly test: 'print' | 'gum' | 'smell';
   readonly passes: boolean;
@@ -35,7 +35,7 @@ export interface EstimateRequest {
   readonly stack?: string;
   readonly history: StackHistory;
   readonly nowS: number;
-  readonly checks: readonly Check[];
+  readonly checks: readonly FilmCheck[];
   /** What other pieces with this product have taught; the default prior where absent. */
   readonly belief?: Belief;
   /** The coat that would go on next, for what one more costs. */

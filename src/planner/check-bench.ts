@@ -4,8 +4,11 @@ import { longestUsualMinutes } from './opening-times';
 import type { Bench, GateStep, Piece, Step, WaitStep, WindowStep, WorkStep } from './step';
 
 /** Everything that makes a bench impossible to plan, before any planning. */
-export function faultsOf({ pieces, shop }: Bench): Fault[] {
-  const longest = { bench: longestUsualMinutes(shop, 'bench'), booth: longestUsualMinutes(shop, 'booth') };
+export function faultsOf({ pieces, working }: Bench): Fault[] {
+  const longest = {
+    bench: longestUsualMinutes(working, 'bench'),
+    booth: longestUsualMinutes(working, 'booth'),
+  };
   if (longest.bench === 0) return [{ kind: 'no-working-hours' }];
   return pieces.flatMap((piece) => pieceFaults(piece, longest));
 }

@@ -34,7 +34,7 @@ export function compile(bench: Bench, openingTimes: OpeningTimes, pick: Pick): P
     personFree: personFree(bench),
     operations,
     chains,
-    nextDayStart: rememberDays((minute) => nextDayStart(minute, bench.shop.zone)),
+    nextDayStart: rememberDays((minute) => nextDayStart(minute, bench.working.zone)),
   };
 }
 
@@ -134,14 +134,14 @@ function coatRule(
   step: Handwork,
   id: number,
   coats: CoatOnDay[],
-  { shop }: Bench,
+  { working }: Bench,
 ): { notBefore: number; dayAfter: number } {
   if (step.kind !== 'work' || !step.isCoat) return { notBefore: 0, dayAfter: -1 };
   const earlier = coats.at(-coatsADay); // none yet when there are fewer
   coats.push({ id });
   if (earlier === undefined) return { notBefore: 0, dayAfter: -1 };
   if ('id' in earlier) return { notBefore: 0, dayAfter: earlier.id };
-  return { notBefore: nextDayStart(earlier.start, shop.zone), dayAfter: -1 };
+  return { notBefore: nextDayStart(earlier.start, working.zone), dayAfter: -1 };
 }
 
 const placeOf = (step: Handwork): 'bench' | 'booth' => (step.kind === 'work' ? step.place : 'bench');

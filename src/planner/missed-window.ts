@@ -15,7 +15,7 @@ export function openWindow({ steps }: Piece): WindowStep | undefined {
 }
 
 /** The piece with its open window given up: it is scuffed the next day, and then goes on. */
-export function withScuff(piece: Piece, { now, shop }: Bench): Piece {
+export function withScuff(piece: Piece, { now, working }: Bench): Piece {
   const window = openWindow(piece);
   if (!window) return piece;
   const scuff: Step = {
@@ -24,7 +24,7 @@ export function withScuff(piece: Piece, { now, shop }: Bench): Piece {
     task: 'scuff',
     place: 'bench',
     minutes: window.scuffMinutes,
-    notBefore: nextDayStart(now, shop.zone),
+    notBefore: nextDayStart(now, working.zone),
   };
   return { ...piece, steps: piece.steps.flatMap((step) => (step === window ? [scuff] : [step])) };
 }

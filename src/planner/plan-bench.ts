@@ -16,7 +16,7 @@ export function planBench(asked: Bench): Result<Plan, readonly Fault[]> {
   const bench = { ...asked, pieces: asked.pieces.map(pastOfLeftOut) };
   const faults = faultsOf(bench);
   if (faults.length > 0) return fail(faults);
-  const openingTimes = createOpeningTimes(bench.shop, bench.now);
+  const openingTimes = createOpeningTimes(bench.working, bench.now);
   const solved = solve(bench, openingTimes, new Set());
   return solved.ok ? succeed(toPlan(bench, openingTimes, solved.value)) : solved;
 }

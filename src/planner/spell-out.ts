@@ -38,7 +38,7 @@ function spellOutPiece(timed: Timed, piece: Piece, index: number): PlannedStep[]
     const follows: Bound = before ? { by: 'step', stepId: before.id } : beginning;
     if (!isHandwork(step)) {
       const start = cursor;
-      cursor = quietEnd(step, start, timed.bench.shop.unfitAir);
+      cursor = quietEnd(step, start, timed.bench.working.unfitAir);
       const closes = step.kind === 'window' ? { closes: recoatWindow(start, step).closes } : {};
       return { ...about, start, end: cursor, bound: follows, ...closes };
     }
@@ -115,7 +115,7 @@ function shutBy({ problem, bench, openingTimes }: Timed, id: number, piece: Piec
   const holds = piece.steps.slice(from, step).filter((held) => held.kind === 'hold');
   const inAnyAir = openingTimes('booth').fit(asked, minutes);
   if (holds.length === 0 || inAnyAir === openings.fit(asked, minutes)) return { by: 'closed' };
-  const { unfitAir } = bench.shop;
+  const { unfitAir } = bench.working;
   const held = holds.find(({ against }) =>
     unfitAir.some((air) => air.because === against && air.from < inAnyAir + minutes && inAnyAir < air.to),
   );

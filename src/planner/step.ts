@@ -1,5 +1,5 @@
 import type { Span } from './span';
-import type { Shop, Weather } from './working-times';
+import type { Weather, WorkingTimes } from './working-times';
 
 /** How long something takes, minutes: ten times out of a hundred sooner, as a rule, ten out of a hundred later. */
 export interface Band {
@@ -121,6 +121,6 @@ export interface Piece {
 /** All there is to plan, at one moment. */
 export interface Bench {
   readonly now: number;
-  readonly shop: Shop;
+  readonly working: WorkingTimes;
   readonly pieces: readonly Piece[];
 }

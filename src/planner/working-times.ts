@@ -27,7 +27,7 @@ export interface UnfitAir extends Span {
 }
 
 /** Where and when the work is done. One person, one gun. */
-export interface Shop {
+export interface WorkingTimes {
   /** Seven days, Monday first. */
   readonly week: readonly DayHours[];
   /** No spraying (the compressor is loud), every day by the wall clock. */

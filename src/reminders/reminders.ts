@@ -5,13 +5,13 @@ import type { Reminder } from './reminder';
 import { promiseReminders, ragReminders, type Surroundings, shopReminders } from './shop-reminders';
 
 /** Everything there is to be reminded of, as the plan stands, soonest first. */
-export function remindersOf(plan: Plan, { shop, pieces }: Bench, around: Surroundings): Reminder[] {
+export function remindersOf(plan: Plan, { working, pieces }: Bench, around: Surroundings): Reminder[] {
   const promises = new Map(
     pieces.flatMap(({ id, promised }) => (promised === undefined ? [] : [[id, promised]])),
   );
   return [
-    ...planReminders(plan, shop.zone),
-    ...ragReminders(plan, shop),
+    ...planReminders(plan, working.zone),
+    ...ragReminders(plan, working),
     ...promiseReminders(plan, promises),
     ...shopReminders(around),
   ].sort((a, b) => a.at - b.at);

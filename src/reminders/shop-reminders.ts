@@ -2,7 +2,7 @@ import { localDay } from '../planner/local-day';
 import { closingAfter } from '../planner/opening-times';
 import type { Plan } from '../planner/plan';
 import { potLifeEnd, type ShopAir, type StatedLife } from '../planner/pot-life';
-import type { Shop } from '../planner/working-times';
+import type { WorkingTimes } from '../planner/working-times';
 import type { Reminder } from './reminder';
 
 /** What is left of a jar: its life at a stated temperature since it was mixed, and how warm the shop has been and will be. */
@@ -81,24 +81,24 @@ export function promiseReminders(plan: Plan, promises: ReadonlyMap<string, numbe
 }
 
 /** On every day with work, done or to come, after the last of it: rags and filters out. Of past days only the last: it stands for all. */
-export function ragReminders({ steps, now }: Plan, shop: Shop): Reminder[] {
+export function ragReminders({ steps, now }: Plan, working: WorkingTimes): Reminder[] {
   const lastEnds = new Map<number, number>();
   for (const { kind, end } of steps) {
     if (kind !== 'work') continue;
-    const day = localDay(end, shop.zone);
+    const day = localDay(end, working.zone);
     lastEnds.set(day, Math.max(end, lastEnds.get(day) ?? end));
   }
-  const today = localDay(now, shop.zone);
+  const today = localDay(now, working.zone);
   const days = [...lastEnds.keys()].sort((a, b) => a - b);
   const lastPast = days.findLast((day) => day < today);
   return days
     .filter((day) => day === lastPast || (day >= today && day <= today + RAGS_AHEAD_DAYS))
     .map((day) => {
       const workEnds = lastEnds.get(day) as number;
-      return { id: `rags:${day}`, kind: 'rags', at: dayEnds(workEnds, shop), answeredFrom: workEnds };
+      return { id: `rags:${day}`, kind: 'rags', at: dayEnds(workEnds, working), answeredFrom: workEnds };
     });
 }
 
 /** When the day is taken to be over: an hour after the last work, for more may come that nobody planned; but not after closing time. */
-const dayEnds = (workEnds: number, shop: Shop): number =>
-  Math.min(workEnds + AN_HOUR, closingAfter(shop, workEnds) ?? Number.POSITIVE_INFINITY);
+const dayEnds = (workEnds: number, working: WorkingTimes): number =>
+  Math.min(workEnds + AN_HOUR, closingAfter(working, workEnds) ?? Number.POSITIVE_INFINITY);

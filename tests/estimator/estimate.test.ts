@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { PRIOR } from '../../src/estimator/belief';
-import { type Check, MILESTONES } from '../../src/estimator/estimate';
+import { type FilmCheck, MILESTONES } from '../../src/estimator/estimate';
 import { runEstimate } from '../../src/estimator/run-estimate';
 import { DAY_S, stack } from './stacks';
 
 const history = stack({ coats: 12, dryUm: 12.5 });
 const lastS = history.events.at(-1)?.atS as number;
-const ask = (checks: readonly Check[] = []) => runEstimate({ history, nowS: lastS + DAY_S, checks });
+const ask = (checks: readonly FilmCheck[] = []) => runEstimate({ history, nowS: lastS + DAY_S, checks });
 const plain = ask();
 
 test('milestones come in their order, each inside its band', () => {
@@ -39,7 +39,7 @@ test('without checks the band is a factor 2 to 3 either way, and the belief is t
 describe('checks', () => {
   const soonS = lastS + 5 * DAY_S;
   const lateS = lastS + 20 * DAY_S;
-  const ROWS: readonly { what: string; check: Check; moves: 'sooner' | 'later' }[] = [
+  const ROWS: readonly { what: string; check: FilmCheck; moves: 'sooner' | 'later' }[] = [
     { what: 'powders after five days', check: { atS: soonS, test: 'gum', passes: true }, moves: 'sooner' },
     { what: 'gums after twenty days', check: { atS: lateS, test: 'gum', passes: false }, moves: 'later' },
     {
@@ -67,7 +67,7 @@ describe('checks', () => {
   });
 
   test('two that agree say more than one', () => {
-    const check: Check = { atS: soonS, test: 'gum', passes: true };
+    const check: FilmCheck = { atS: soonS, test: 'gum', passes: true };
     expect(ask([check, check]).learned.mean).toBeGreaterThan(ask([check]).learned.mean);
   });
 });

@@ -1,5 +1,5 @@
 import type { Piece, Step, WaitStep, WindowStep, WorkStep } from '../../src/planner/step';
-import type { DayHours, Shop } from '../../src/planner/working-times';
+import type { DayHours, WorkingTimes } from '../../src/planner/working-times';
 
 /** UTC minute of a wall-clock time in a shop that lives on UTC: utc('2026-03-02 09:00'). */
 export const utc = (text: string): number => Date.parse(`${text.replace(' ', 'T')}:00Z`) / 60_000;
@@ -14,7 +14,7 @@ export const hours = (open: number, close: number): DayHours => ({
 });
 
 /** Open every day from so to so, on UTC, with nothing in the way. */
-export function shop(open: number, close: number, more: Partial<Shop> = {}): Shop {
+export function working(open: number, close: number, more: Partial<WorkingTimes> = {}): WorkingTimes {
   const week = Array.from({ length: 7 }, () => hours(open, close));
   return { week, closures: [], unfitAir: [], zone: () => 0, ...more };
 }

@@ -3,8 +3,8 @@ import { planBench } from '../../src/planner/plan-bench';
 import { checkPromise } from '../../src/planner/promise';
 import { faultSentence } from '../../src/planner/say';
 import type { GateStep, Piece } from '../../src/planner/step';
-import type { Shop } from '../../src/planner/working-times';
-import { bench, coat, piece, shop, utc, wait, window } from './a-bench';
+import type { WorkingTimes } from '../../src/planner/working-times';
+import { bench, coat, piece, utc, wait, window, working } from './a-bench';
 
 const NOW = utc('2026-03-02 09:00');
 const gate = (more: Partial<GateStep>): GateStep => ({
@@ -17,14 +17,14 @@ const gate = (more: Partial<GateStep>): GateStep => ({
   mostFailures: 3,
   ...more,
 });
-const OPEN = shop(9, 17);
+const OPEN = working(9, 17);
 const coats = (between: Piece['steps'][number], more: Partial<Piece> = {}) =>
   piece('a', [coat('1'), between, coat('2')], more);
 
 interface Row {
   readonly what: string;
   readonly pieces: readonly Piece[];
-  readonly shop?: Shop;
+  readonly working?: WorkingTimes;
   readonly faults: readonly string[];
   readonly says: RegExp;
 }
@@ -32,21 +32,21 @@ const ROWS: readonly Row[] = [
   {
     what: 'a working week of zero hours',
     pieces: [piece('a', [coat('1')])],
-    shop: shop(9, 9),
+    working: working(9, 9),
     faults: ['no-working-hours'],
     says: /at least one day/,
   },
   {
     what: 'a booth that is never open',
     pieces: [piece('a', [coat('1')])],
-    shop: { ...OPEN, week: OPEN.week.map(({ work }) => ({ work, booth: [] })) },
+    working: { ...OPEN, week: OPEN.week.map(({ work }) => ({ work, booth: [] })) },
     faults: ['no-booth-hours'],
     says: /booth is never open/,
   },
   {
     what: 'a booth open only when nobody works',
     pieces: [piece('a', [coat('1')])],
-    shop: { ...OPEN, quiet: { open: 8 * 60, close: 18 * 60 } },
+    working: { ...OPEN, quiet: { open: 8 * 60, close: 18 * 60 } },
     faults: ['no-booth-hours'],
     says: /booth is never open/,
   },
@@ -107,7 +107,7 @@ const ROWS: readonly Row[] = [
   {
     what: 'a shop closed for years',
     pieces: [piece('a', [coat('1')])],
-    shop: { ...OPEN, closures: [{ from: NOW - 1, to: NOW + 2e6, closes: 'everything' }] },
+    working: { ...OPEN, closures: [{ from: NOW - 1, to: NOW + 2e6, closes: 'everything' }] },
     faults: ['never-open'],
     says: /closures/,
   },
@@ -120,7 +120,7 @@ const ROWS: readonly Row[] = [
 ];
 
 test.each(ROWS)('explains $what', ({ pieces, faults, says, ...row }) => {
-  const plan = planBench({ now: NOW, shop: row.shop ?? OPEN, pieces });
+  const plan = planBench({ now: NOW, working: row.working ?? OPEN, pieces });
   const failures = plan.ok ? [] : plan.failure;
   expect(failures.map(({ kind }) => kind)).toEqual(faults);
   for (const failure of failures) expect(faultSentence(failure)).toMatch(says);
@@ -155,7 +155,7 @@ test.each([
   const steps = [coat('1'), wait('w', 60, 30, 120)];
   const plan = planBench({
     now: NOW,
-    shop: OPEN,
+    working: OPEN,
     pieces: [piece('a', steps, promised === undefined ? {} : { promised })],
   });
   const planned = plan.ok ? plan.value.pieces[0] : undefined;

@@ -4,14 +4,14 @@ import type { Plan } from '../../src/planner/plan';
 import { planBench } from '../../src/planner/plan-bench';
 import { boundWords, whyWords } from '../../src/planner/say';
 import type { Piece } from '../../src/planner/step';
-import { coat, piece, shop, utc, wait } from './a-bench';
+import { coat, piece, utc, wait, working } from './a-bench';
 
 const NOW = utc('2026-03-02 09:00');
 const names = { step: (id: string) => `step ${id}`, piece: (id: string) => `piece ${id}` };
 
 function planned(pieces: readonly Piece[], now = NOW, closed = 0): Plan {
   const closures = [{ from: NOW + 60, to: NOW + 60 + closed, closes: 'spraying' } as const];
-  const plan = planBench({ now, shop: shop(9, 17, { closures }), pieces });
+  const plan = planBench({ now, working: working(9, 17, { closures }), pieces });
   if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
   return plan.value;
 }

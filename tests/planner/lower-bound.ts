@@ -21,8 +21,8 @@ const minutesOf = (step: Step) =>
 const moveOf = (step: Step) => (step.kind === 'work' ? (step.moveMinutes ?? 0) : 0);
 
 /** The stretch of work of a day; empty on a free day. */
-function dayOf({ shop }: Bench, day: number, place: 'bench' | 'booth') {
-  const it = shop.week[(day + 3) % 7]; // 1970-01-01 was a Thursday
+function dayOf({ working }: Bench, day: number, place: 'bench' | 'booth') {
+  const it = working.week[(day + 3) % 7]; // 1970-01-01 was a Thursday
   const stretch = (place === 'booth' ? (it?.booth ?? it?.work) : it?.work)?.[0];
   return stretch && { from: day * DAY + stretch.open, to: day * DAY + stretch.close };
 }

@@ -2,14 +2,14 @@ import { expect, test } from 'vitest';
 import type { Plan } from '../../src/planner/plan';
 import { planBench } from '../../src/planner/plan-bench';
 import type { Piece, Step } from '../../src/planner/step';
-import type { Shop } from '../../src/planner/working-times';
-import { bench, coat, dateTime, hours, piece, shop, utc, wait, window } from './a-bench';
+import type { WorkingTimes } from '../../src/planner/working-times';
+import { bench, coat, dateTime, hours, piece, utc, wait, window, working } from './a-bench';
 
 const MONDAY = utc('2026-03-02 09:00');
-const OPEN = shop(9, 17);
+const OPEN = working(9, 17);
 
-function planned(pieces: readonly Piece[], where: Shop = OPEN, now = MONDAY): Plan {
-  const plan = planBench({ now, shop: where, pieces });
+function planned(pieces: readonly Piece[], where: WorkingTimes = OPEN, now = MONDAY): Plan {
+  const plan = planBench({ now, working: where, pieces });
   if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
   return plan.value;
 }
@@ -33,7 +33,7 @@ test('keeps to the coats a day and counts those already laid', () => {
 });
 
 test('counts a coat at two in the morning to the day that has begun', () => {
-  const nights = shop(20, 27); // 20:00 to 03:00
+  const nights = working(20, 27); // 20:00 to 03:00
   const steps = [coat('1'), wait('w1', 180), coat('2'), wait('w2', 30), coat('3')];
   const plan = planned([piece('a', steps, { coatsADay: 1 })], nights, utc('2026-03-02 22:50'));
   expect(starts(plan, '1', '2', '3')).toEqual(['2026-03-02 22:50', '2026-03-03 02:00', '2026-03-04 00:00']);
@@ -42,19 +42,22 @@ test('counts a coat at two in the morning to the day that has begun', () => {
 
 test('works in the hours of the night in which the clocks jump', () => {
   const newYork = (minute: number): number => (minute >= utc('2026-03-08 07:00') ? -240 : -300);
-  const nights: Shop = { ...shop(22, 28), zone: newYork }; // 22:00 to 04:00: five hours of real time that night
+  const nights: WorkingTimes = { ...working(22, 28), zone: newYork }; // 22:00 to 04:00: five hours of real time that night
   const plan = planned([piece('a', [bench('1', 290), bench('2', 300)])], nights, utc('2026-03-08 00:00'));
   expect(starts(plan, '1', '2')).toEqual(['2026-03-08 03:00', '2026-03-09 02:00']);
 });
 
 test('does not spray in quiet hours but works at the bench', () => {
-  const quiet: Shop = { ...OPEN, quiet: { open: 12 * 60, close: 14 * 60 } };
+  const quiet: WorkingTimes = { ...OPEN, quiet: { open: 12 * 60, close: 14 * 60 } };
   const plan = planned([piece('a', [coat('1')]), piece('b', [bench('2', 30)])], quiet, MONDAY + 175);
   expect(starts(plan, '1', '2')).toEqual(['2026-03-02 14:00', '2026-03-02 11:55']);
 });
 
 test('holds a coat until the air is fit, and only that coat', () => {
-  const unfit: Shop = { ...OPEN, unfitAir: [{ from: MONDAY - 60, to: MONDAY + 120, because: 'blush' }] };
+  const unfit: WorkingTimes = {
+    ...OPEN,
+    unfitAir: [{ from: MONDAY - 60, to: MONDAY + 120, because: 'blush' }],
+  };
   const hold: Step = { id: 'h', kind: 'hold', against: 'blush' };
   const plan = planned([piece('a', [hold, coat('1')]), piece('b', [coat('2')])], unfit);
   expect(starts(plan, '1', '2')).toEqual(['2026-03-02 11:00', '2026-03-02 09:00']);

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
 import { potLifeEnd } from '../../src/planner/pot-life';
 import { recoatWindow } from '../../src/planner/recoat-window';
-import { coat, dateTime, piece, shop, utc, window } from './a-bench';
+import { coat, dateTime, piece, utc, window, working } from './a-bench';
 
 // Worked scenario C of the trade notes: coat ends 10:00, window 45 min to 4 h: next 10:45 to 14:00; 14:01 means scuff tomorrow.
 // Pot life 8 h from 09:30 at 20 C, shop 30 C: about 13:30.
@@ -18,7 +18,7 @@ const done = { from: at('09:50'), to: at('10:00') };
 const plannedAt = (now: string) =>
   planBench({
     now: at(now),
-    shop: shop(8, 17),
+    working: working(8, 17),
     pieces: [piece('box', [coat('seal', { done }), window('w', 45, 240), coat('top')])],
   });
 

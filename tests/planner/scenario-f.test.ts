@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Plan } from '../../src/planner/plan';
 import { planBench } from '../../src/planner/plan-bench';
 import type { Bench, Piece, Step } from '../../src/planner/step';
-import { clock, coat, piece, shop, utc, wait } from './a-bench';
+import { clock, coat, piece, utc, wait, working } from './a-bench';
 
 // Worked scenario F of the trade notes: four pieces, one gun, one interruption. 10 min spray + 5 min move, recoat 60 min after the
 // end of the piece's own coat, 3 coats a day, start 09:00, no spraying 10:20 to 11:10.
@@ -24,7 +24,7 @@ const threeCoats = (name: string): readonly Step[] => [
 ];
 const untouched: Bench = {
   now: at('09:00'),
-  shop: shop(9, 17, { closures: [{ from: at('10:20'), to: at('11:10'), closes: 'spraying' }] }),
+  working: working(9, 17, { closures: [{ from: at('10:20'), to: at('11:10'), closes: 'spraying' }] }),
   pieces: PIECES.map((name) => piece(name, threeCoats(name))),
 };
 
@@ -65,8 +65,10 @@ test.each(['09:05', '10:10', '10:15', '10:40', '11:20', '11:25', '11:45', '12:10
 );
 
 test('gives the identical plan when the app is opened again', () => {
-  const reopened = JSON.parse(JSON.stringify({ ...untouched, shop: { ...untouched.shop, zone: undefined } }));
-  reopened.shop.zone = untouched.shop.zone;
+  const reopened = JSON.parse(
+    JSON.stringify({ ...untouched, working: { ...untouched.working, zone: undefined } }),
+  );
+  reopened.working.zone = untouched.working.zone;
   expect(planOf(reopened)).toEqual(planOf(untouched));
 });
 

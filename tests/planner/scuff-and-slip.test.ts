@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
 import type { Step } from '../../src/planner/step';
-import type { Shop } from '../../src/planner/working-times';
-import { bench, coat, dateTime, hours, piece, shop, utc, wait } from './a-bench';
+import type { WorkingTimes } from '../../src/planner/working-times';
+import { bench, coat, dateTime, hours, piece, utc, wait, working } from './a-bench';
 
 // 6 March 2026 is a Friday. Monday to Friday, nine to five.
 const WEEK = { week: Array.from({ length: 7 }, (_, day) => (day < 5 ? hours(9, 17) : { work: [] })) };
 const scuff = bench('scuff', 30, { task: 'scuff' });
 
-function planned(steps: readonly Step[], now: string, more: Partial<Shop> = WEEK) {
-  const plan = planBench({ now: utc(now), shop: shop(9, 17, more), pieces: [piece('a', steps)] });
+function planned(steps: readonly Step[], now: string, more: Partial<WorkingTimes> = WEEK) {
+  const plan = planBench({ now: utc(now), working: working(9, 17, more), pieces: [piece('a', steps)] });
   if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
   return plan.value;
 }
@@ -96,6 +96,6 @@ test('so does one that a weekend swallows further on', () => {
 
 test('a promise beside something held stands open, whenever it is for', () => {
   const asked = piece('a', [coat('c')], { promised: utc('2026-04-01 17:00'), isHeld: true });
-  const plan = planBench({ now: utc('2026-03-06 09:00'), shop: shop(9, 17, WEEK), pieces: [asked] });
+  const plan = planBench({ now: utc('2026-03-06 09:00'), working: working(9, 17, WEEK), pieces: [asked] });
   expect(plan.ok && plan.value.pieces[0]?.promiseState).toBe('held');
 });

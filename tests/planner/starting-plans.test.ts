@@ -4,7 +4,7 @@ import { stepName } from '../../src/planner/say';
 import type { Job } from '../../src/planner/starting-plans/job';
 import { STARTING_PLANS, startPlan } from '../../src/planner/starting-plans/start-plan';
 import type { Band, Step } from '../../src/planner/step';
-import { dateTime, hours, shop, utc } from './a-bench';
+import { dateTime, hours, utc, working } from './a-bench';
 
 const jobs = Object.keys(STARTING_PLANS) as Job[];
 function counter(): () => string {
@@ -30,7 +30,7 @@ test.each(jobs)('%s can be planned as it stands', (job) => {
   const { coatsADay, steps } = startPlan(job, counter());
   const plan = planBench({
     now: utc('2026-03-02 09:00'),
-    shop: shop(9, 17),
+    working: working(9, 17),
     pieces: [{ id: 'a', coatsADay, steps }],
   });
   expect(plan.ok).toBe(true);
@@ -118,7 +118,7 @@ test('shellac by pad: playable mid-March, comfortable from early April on', () =
   const week = Array.from({ length: 7 }, (_, day) => (day < 5 ? hours(9, 17) : { work: [] }));
   const plan = planBench({
     now: utc('2026-03-02 09:00'),
-    shop: { ...shop(9, 17), week },
+    working: { ...working(9, 17), week },
     pieces: [{ id: 'a', coatsADay, steps, promised: utc('2026-04-06 17:00') }],
   });
   const [found] = plan.ok ? plan.value.pieces : [];

@@ -6,7 +6,7 @@ import { standing } from '../../src/reminders/due';
 import { soundsAt } from '../../src/reminders/quiet';
 import type { Reminder } from '../../src/reminders/reminder';
 import { remindersOf } from '../../src/reminders/reminders';
-import { coat, dateTime, piece, shop, utc, wait } from '../planner/a-bench';
+import { coat, dateTime, piece, utc, wait, working } from '../planner/a-bench';
 
 // The nights in which the clocks change. Every instant is worked out by hand from the rules of the zones (IANA tz database): Berlin is
 // UTC+1, and UTC+2 from the last Sunday of March 01:00 UTC to the last of October 01:00 UTC; New York is UTC-5, and UTC-4 from the
@@ -19,7 +19,7 @@ const NIGHT = { open: 22 * 60, close: 31 * 60 }; // 22:00 to 07:00
 /** Two coats, with so much drying between them, in a shop open 8 to 17 on its wall. */
 function planned(now: string, zone: typeof BERLIN, dryMinutes: number) {
   const steps: Step[] = [coat('1'), wait('w', dryMinutes), coat('2')];
-  const bench = { now: utc(now), shop: shop(8, 17, { zone }), pieces: [piece('a', steps)] };
+  const bench = { now: utc(now), working: working(8, 17, { zone }), pieces: [piece('a', steps)] };
   const plan = planBench(bench);
   if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
   const reminders = remindersOf(plan.value, bench, NOTHING);

@@ -3,7 +3,7 @@ import { planBench } from '../../src/planner/plan-bench';
 import type { Bench, GateStep, Step } from '../../src/planner/step';
 import { remindersOf } from '../../src/reminders/reminders';
 import type { Surroundings } from '../../src/reminders/shop-reminders';
-import { bench, coat, dateTime, piece, shop, utc, wait, window } from '../planner/a-bench';
+import { bench, coat, dateTime, piece, utc, wait, window, working } from '../planner/a-bench';
 
 const NOW = utc('2026-03-02 09:00');
 const NOTHING: Surroundings = { jars: [], cartridges: [], cards: [], updates: [] };
@@ -23,7 +23,7 @@ function reminded(
   more: Partial<Bench['pieces'][number]> = {},
   around = NOTHING,
 ): string[] {
-  const it: Bench = { now: NOW, shop: shop(9, 17), pieces: [piece('a', steps, more)] };
+  const it: Bench = { now: NOW, working: working(9, 17), pieces: [piece('a', steps, more)] };
   const plan = planBench(it);
   if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
   return remindersOf(plan.value, it, around).map(({ id, at }) => `${dateTime(at).slice(5)} ${id}`);

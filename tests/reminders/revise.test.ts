@@ -5,7 +5,7 @@ import type { Bench } from '../../src/planner/step';
 import { calendarFile, type EventDraft } from '../../src/reminders/calendar/calendar';
 import { planEvents } from '../../src/reminders/calendar/plan-events';
 import { revise } from '../../src/reminders/calendar/revise';
-import { bench, coat, piece, shop, utc, wait, window } from '../planner/a-bench';
+import { bench, coat, piece, utc, wait, window, working } from '../planner/a-bench';
 
 const at = (time: string): number => Date.parse(`2026-03-02T${time}:00Z`);
 const draft = (uid: string, time: string, more: Partial<EventDraft> = {}): EventDraft => ({
@@ -67,7 +67,7 @@ const NOW = utc('2026-03-02 09:00');
 const done = { from: NOW - 10, to: NOW };
 const whole: Bench = {
   now: NOW,
-  shop: shop(9, 17),
+  working: working(9, 17),
   pieces: [
     piece('a', [coat('a1', { done }), window('aw', 45, 240), coat('a2'), window('aw2', 45, 240), coat('a3')]),
     piece('b', [bench('b1', 30), wait('bw', 60), coat('b2')], { promised: NOW + 1440 }),

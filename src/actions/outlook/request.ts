@@ -1,4 +1,4 @@
-import type { Belief, Check, EstimateRequest } from '../../estimator/estimate';
+import type { Belief, EstimateRequest, FilmCheck } from '../../estimator/estimate';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/jars';
 import type { Piece } from '../../logbook/fold/pieces';
@@ -49,7 +49,7 @@ export function requestFor(
 }
 
 /** What was found when the film was tried since the first coat; blush tells nothing of drying. */
-export function checksOf({ checks }: Pick<Piece, 'checks'>, startMs: number): Check[] {
+export function checksOf({ checks }: Pick<Piece, 'checks'>, startMs: number): FilmCheck[] {
   return checks.flatMap(({ test, result, atMs }) => {
     const atS = (atMs - startMs) / 1000;
     return test === 'blush' || atS < 0 ? [] : [{ atS, test, passes: result === 'passes' }];

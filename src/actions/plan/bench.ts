@@ -4,7 +4,7 @@ import type { PiecePlan } from '../../logbook/fold/plans';
 import { toMinute } from '../../planner/local-day';
 import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
 import { planSteps } from '../../shop/plan/plan-steps';
-import { plannerShop } from '../../shop/plan/working-times';
+import { workingTimes } from '../../shop/plan/working-times';
 import { groundsOn } from '../../shop/stack/grounds';
 import { DAY_MS } from '../../units';
 import { holdsOf, verdictOn } from '../../verdicts/verdict';
@@ -31,7 +31,7 @@ export function benchNow({ shop, outlooks, nowMs, zone }: BenchNow): Bench {
   const pieces = [...shop.pieces.values()].filter(({ closedMs }) => closedMs === undefined);
   return {
     now: toMinute(nowMs),
-    shop: plannerShop(shop, nowMs, zone),
+    working: workingTimes(shop, nowMs, zone),
     pieces: pieces.flatMap((piece) => {
       const plan = shop.plans.get(piece.id);
       if (!plan) return unplanned(piece, nowMs);

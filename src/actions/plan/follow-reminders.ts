@@ -73,7 +73,7 @@ function ofPlan(shop: Shop, { bench, plan }: Planned, cards: CardOutlooks): Remi
     ),
   );
   const past = { now: bench.now, steps, pieces: [], isProved: false };
-  return [...ragReminders(past, bench.shop), ...shopReminders(surroundings(shop, undefined, cards))];
+  return [...ragReminders(past, bench.working), ...shopReminders(surroundings(shop, undefined, cards))];
 }
 
 /** Who was told too late to leave a piece alone has missed nothing. */
@@ -88,7 +88,7 @@ function standingOf(all: readonly Reminder[], shop: Shop, { bench }: Planned, no
     acknowledgements: acknowledgements(shop),
     switches: switchesOf(shop),
     ...(quiet && { quiet: hoursOf(quiet) }),
-    zone: bench.shop.zone,
+    zone: bench.working.zone,
   });
   const isOfUse = ({ kind, until }: Reminder): boolean =>
     !NOT_MISSED.has(kind) && (until === undefined || now <= until);

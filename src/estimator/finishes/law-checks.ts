@@ -1,4 +1,4 @@
-import type { Check } from '../estimate';
+import type { FilmCheck } from '../estimate';
 import type { FinishLaw, Spread } from './finish-law';
 import {
   bandAfter,
@@ -16,7 +16,7 @@ import { BY_DRYING, type LawMoment, type MomentTimes, printedMoments } from './t
 
 /** What each test asks for: a film that takes no print can be coated again, one that powders can be sanded (common practice, no source). */
 const ASKS = { print: 'recoat', gum: 'level', smell: 'rubOut' } as const satisfies Record<
-  Check['test'],
+  FilmCheck['test'],
   LawMoment
 >;
 /** How sharply a test tells, as a logarithm of time: a thumb or a sheet of paper to a quarter, a nose hardly (judgement). */
@@ -31,7 +31,7 @@ export function evidenceOf(
   law: FinishLaw,
   history: LawHistory,
   atConditions: { readonly times: MomentTimes; readonly run: Progress },
-  checks: readonly Check[],
+  checks: readonly FilmCheck[],
 ): ByColumn {
   const ofColumn = (isByDrying: boolean): Evidence[] =>
     checks.flatMap(({ test, atS, passes }) => {

@@ -1,4 +1,4 @@
-import type { Band, Check, Estimate } from '../estimate';
+import type { Band, Estimate, FilmCheck } from '../estimate';
 import type { CuringFinish } from './finish-law';
 import type { LawBelief } from './law-belief';
 
@@ -43,7 +43,7 @@ export interface LawHistory {
 export interface LawRequest {
   readonly history: LawHistory;
   readonly nowS: number;
-  readonly checks?: readonly Check[];
+  readonly checks?: readonly FilmCheck[];
   /** What other pieces with this product have taught. */
   readonly belief?: LawBelief;
   readonly nextCoat?: LawCoat;

@@ -1,7 +1,7 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
-export type AirReading = Told<'air-read'>;
-export type Forecast = Told<'forecast-set'>;
+export type AirReading = EntryInSi<'air-read'>;
+export type Forecast = EntryInSi<'forecast-set'>;
 
 /** Every air reading in time order, and the forecast set last. */
 export const foldAir = (lines: Lines) => ({

@@ -1,6 +1,6 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
-export type CautionsRead = Told<'cautions-read'>;
+export type CautionsRead = EntryInSi<'cautions-read'>;
 
 /** The cautions that were confirmed, in time order, and those not to be shown again. */
 export function foldCautions(lines: Lines) {

@@ -1,6 +1,6 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
-export type DataSheet = Told<'sheet-entered'>;
+export type DataSheet = EntryInSi<'sheet-entered'>;
 
 /** The data sheet entered last for each jar. */
 export function foldDataSheets(lines: Lines) {

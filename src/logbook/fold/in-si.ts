@@ -9,7 +9,7 @@ export type InSi<T> = T extends Typed
     : T;
 
 /** An entry as the shop holds it: quantities in SI, and the instant also in milliseconds since 1970. */
-export type Told<K extends Kind> = InSi<EntryOf<K>> & { readonly atMs: number };
+export type EntryInSi<K extends Kind> = InSi<EntryOf<K>> & { readonly atMs: number };
 
 const shorter = new WeakMap<readonly unknown[], readonly unknown[]>();
 
@@ -23,15 +23,15 @@ export function grow(lines: readonly unknown[], before: readonly unknown[]): voi
 export const grewFrom = <Line>(lines: readonly Line[]): readonly Line[] | undefined =>
   shorter.get(lines) as readonly Line[] | undefined;
 
-const told = new WeakMap<Entry, unknown>();
+const inSiOf = new WeakMap<Entry, unknown>();
 
 /** The entry as the shop holds it; worked out once, for entries never change. */
-export function tell<K extends Kind>(entry: EntryOf<K>): Told<K> {
-  const known = told.get(entry as Entry);
-  if (known) return known as Told<K>;
+export function entryInSi<K extends Kind>(entry: EntryOf<K>): EntryInSi<K> {
+  const known = inSiOf.get(entry as Entry);
+  if (known) return known as EntryInSi<K>;
   const fresh = Object.assign(inSi(entry), { atMs: Date.parse((entry as Entry).at) });
-  told.set(entry as Entry, fresh);
-  return fresh as Told<K>;
+  inSiOf.set(entry as Entry, fresh);
+  return fresh as EntryInSi<K>;
 }
 
 // Copies and then replaces: twice as fast as building anew, over the fifty thousand entries of ten years.
@@ -47,7 +47,7 @@ function inSi(value: object): object {
 
 const isTyped = (value: object): value is Typed => 'text' in value && 'unit' in value;
 
-/** The entries that stand, told and by kind, each kind in time order. */
+/** The entries that stand, in SI and by kind, each kind in time order. */
 export interface Lines {
-  of<K extends Kind>(kind: K): readonly Told<K>[];
+  of<K extends Kind>(kind: K): readonly EntryInSi<K>[];
 }

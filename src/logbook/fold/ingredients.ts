@@ -1,7 +1,7 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
 type Description = Omit<
-  Told<'ingredient-described'>,
+  EntryInSi<'ingredient-described'>,
   'id' | 'v' | 'kind' | 'at' | 'atMs' | 'zone' | 'ingredient'
 >;
 
@@ -27,7 +27,10 @@ export function foldIngredients(lines: Lines) {
   return { ingredients: ingredients as ReadonlyMap<string, ShopIngredient> };
 }
 
-function describe(line: Told<'ingredient-described'>, before: ShopIngredient | undefined): ShopIngredient {
+function describe(
+  line: EntryInSi<'ingredient-described'>,
+  before: ShopIngredient | undefined,
+): ShopIngredient {
   const { ingredient, atMs, id: _id, v: _v, kind: _kind, at: _at, zone: _zone, ...description } = line;
   const earlier = before?.lotChangesMs ?? [];
   const isOther = before?.lot !== undefined && line.lot !== undefined && line.lot !== before.lot;

@@ -1,6 +1,6 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
-type Content = Omit<Told<'jar-filled'>, 'id' | 'v' | 'kind' | 'at' | 'atMs' | 'zone' | 'jar'>;
+type Content = Omit<EntryInSi<'jar-filled'>, 'id' | 'v' | 'kind' | 'at' | 'atMs' | 'zone' | 'jar'>;
 type Growing<T> = { -readonly [Key in keyof T]: T[Key] extends readonly (infer Item)[] ? Item[] : T[Key] };
 
 /** So much taken out of a jar other than by a coat; `into` names the jar it was poured into. */
@@ -9,8 +9,8 @@ export interface Drawing {
   readonly volumeM3: number;
   readonly into?: string;
 }
-export type Weighing = Told<'jar-weighed'>;
-export type JarTest = Told<'jar-tested'>;
+export type Weighing = EntryInSi<'jar-weighed'>;
+export type JarTest = EntryInSi<'jar-tested'>;
 
 /** What is, or was, in a jar. */
 export interface Jar extends Content {
@@ -50,7 +50,7 @@ function fill({
   at: _at,
   zone: _zone,
   ...content
-}: Told<'jar-filled'>): Growing<Jar> {
+}: EntryInSi<'jar-filled'>): Growing<Jar> {
   const fresh: Jar = {
     ...content,
     id: jar,

@@ -1,10 +1,10 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
 /** A set of readings of one surface. */
-export type ReadingSet = Told<'colour-read'>;
-export type HidingReading = Told<'hiding-read'>;
+export type ReadingSet = EntryInSi<'colour-read'>;
+export type HidingReading = EntryInSi<'hiding-read'>;
 
-type Description = Omit<Told<'match-described'>, 'id' | 'v' | 'kind' | 'at' | 'atMs' | 'zone' | 'match'>;
+type Description = Omit<EntryInSi<'match-described'>, 'id' | 'v' | 'kind' | 'at' | 'atMs' | 'zone' | 'match'>;
 
 /** The jar as it was after so much had been added. */
 export interface Trial {
@@ -13,7 +13,7 @@ export interface Trial {
   /** From 1: the first is the white base alone. */
   readonly number: number;
   readonly mixedMs: number;
-  readonly added: Told<'trial-mixed'>['added'];
+  readonly added: EntryInSi<'trial-mixed'>['added'];
   readonly note?: string;
   readonly readings: readonly ReadingSet[];
 }
@@ -64,7 +64,7 @@ export function foldMatches(lines: Lines) {
 
 const NOTHING_YET = { accepted: undefined, putAwayMs: undefined };
 
-const begin = ({ match, atMs }: Told<'match-described'>) => ({
+const begin = ({ match, atMs }: EntryInSi<'match-described'>) => ({
   ...NOTHING_YET,
   id: match,
   begunMs: atMs,
@@ -73,13 +73,13 @@ const begin = ({ match, atMs }: Told<'match-described'>) => ({
   hiding: [],
 });
 
-function describe(line: Told<'match-described'>, grown: ReturnType<typeof begin> | GrowingMatch) {
+function describe(line: EntryInSi<'match-described'>, grown: ReturnType<typeof begin> | GrowingMatch) {
   const { match: id, id: _id, v: _v, kind: _kind, at: _at, zone: _zone, atMs: _atMs, ...said } = line;
   const { begunMs, trials, readings, hiding, accepted, putAwayMs } = grown;
   return { ...said, id, begunMs, trials, readings, hiding, accepted, putAwayMs } as GrowingMatch;
 }
 
-const mix = (line: Told<'trial-mixed'>, number: number): GrowingTrial => ({
+const mix = (line: EntryInSi<'trial-mixed'>, number: number): GrowingTrial => ({
   id: line.trial,
   entry: line.id,
   number,

@@ -1,11 +1,11 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
 /** What is known of the old finish on a piece. */
 export interface OldFinishRecord {
-  readonly tests: readonly Told<'spot-tested'>[];
-  readonly seen: Told<'old-finish-seen'> | undefined;
+  readonly tests: readonly EntryInSi<'spot-tested'>[];
+  readonly seen: EntryInSi<'old-finish-seen'> | undefined;
   /** The answer that stands; undefined while nothing was found out. */
-  readonly lead: Told<'lead-tested'> | undefined;
+  readonly lead: EntryInSi<'lead-tested'> | undefined;
 }
 
 export const NOTHING_KNOWN: OldFinishRecord = { tests: [], seen: undefined, lead: undefined };

@@ -1,7 +1,7 @@
 import { groupBy } from '../group-by';
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
-export type Override = Told<'hold-overridden'>;
+export type Override = EntryInSi<'hold-overridden'>;
 
 /** The holds that were set aside in writing, by piece, in time order. */
 export const foldOverrides = (lines: Lines) => ({

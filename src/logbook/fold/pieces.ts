@@ -1,12 +1,12 @@
 import { groupBy } from '../group-by';
-import { grewFrom, type Lines, type Told } from './in-si';
+import { type EntryInSi, grewFrom, type Lines } from './in-si';
 
-export type Coat = Told<'coat-laid'>;
-export type Sanding = Told<'sanded'>;
-export type Check = Told<'checked'>;
-export type Ground = Told<'ground-laid'>;
+export type Coat = EntryInSi<'coat-laid'>;
+export type Sanding = EntryInSi<'sanded'>;
+export type Check = EntryInSi<'checked'>;
+export type Ground = EntryInSi<'ground-laid'>;
 
-type Description = Pick<Told<'piece-started'>, 'name' | 'base' | 'oldFilm' | 'area' | 'note'>;
+type Description = Pick<EntryInSi<'piece-started'>, 'name' | 'base' | 'oldFilm' | 'area' | 'note'>;
 
 /** A piece as it is now, with everything done to it in time order. */
 export interface Piece extends Description {
@@ -42,17 +42,17 @@ export function foldPieces(lines: Lines) {
 }
 
 type Work = readonly [
-  changes: readonly Told<'piece-changed'>[],
-  closings: readonly Told<'piece-closed'>[],
+  changes: readonly EntryInSi<'piece-changed'>[],
+  closings: readonly EntryInSi<'piece-closed'>[],
   coats: readonly Coat[],
   sandings: readonly Sanding[],
   checks: readonly Check[],
   grounds: readonly Ground[],
 ];
-const folded = new WeakMap<Told<'piece-started'>, { readonly work: Work; readonly piece: Piece }>();
+const folded = new WeakMap<EntryInSi<'piece-started'>, { readonly work: Work; readonly piece: Piece }>();
 
 /** The piece that was begun so, with all the work on it; the same one as long as no work is added. */
-function pieceFrom(begun: Told<'piece-started'>, work: Work): Piece {
+function pieceFrom(begun: EntryInSi<'piece-started'>, work: Work): Piece {
   const known = folded.get(begun);
   if (known && work.every((lines, i) => lines === known.work[i])) return known.piece;
   const [changes, closings, coats, sandings, checks, grounds] = work;

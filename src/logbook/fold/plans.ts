@@ -1,9 +1,9 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
-export type PiecePlan = Told<'piece-planned'>;
-export type StepMark = Told<'step-marked'>;
-export type WorkingHours = Told<'hours-set'>;
-export type ShopClosure = Told<'closure-set'>;
+export type PiecePlan = EntryInSi<'piece-planned'>;
+export type StepMark = EntryInSi<'step-marked'>;
+export type WorkingHours = EntryInSi<'hours-set'>;
+export type ShopClosure = EntryInSi<'closure-set'>;
 
 /** The plans by piece as they were last set, what was promised (ms since 1970), what was marked, and when the shop is open. */
 export function foldPlans(lines: Lines) {

@@ -1,6 +1,6 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
-type Written = Pick<Told<'recipe-written'>, 'name' | 'use' | 'lines' | 'previous' | 'note'>;
+type Written = Pick<EntryInSi<'recipe-written'>, 'name' | 'use' | 'lines' | 'previous' | 'note'>;
 
 /** One version of a recipe. */
 export interface Recipe extends Written {
@@ -32,7 +32,7 @@ export function foldRecipes(lines: Lines) {
   return { recipes: recipes as ReadonlyMap<string, Recipe> };
 }
 
-const write = (line: Told<'recipe-written'>, version: number): Growing => ({
+const write = (line: EntryInSi<'recipe-written'>, version: number): Growing => ({
   id: line.recipe,
   entry: line.id,
   name: line.name,

@@ -1,7 +1,7 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
-export type ReminderAnswer = Told<'reminder-answered'>;
-export type ReminderSettings = Told<'reminders-set'>;
+export type ReminderAnswer = EntryInSi<'reminder-answered'>;
+export type ReminderSettings = EntryInSi<'reminders-set'>;
 
 /** What was answered to reminders, in time order, and how they were last set. */
 export const foldReminders = (lines: Lines) => ({

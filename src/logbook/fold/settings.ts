@@ -1,7 +1,7 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
 /** What the person has chosen so far; what is absent has never been chosen. */
-export type Settings = Told<'settings-changed'>['patch'];
+export type Settings = EntryInSi<'settings-changed'>['patch'];
 
 /** The settings, later choices over earlier ones. */
 export const foldSettings = (lines: Lines) => ({

@@ -1,10 +1,11 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
-export type Room = Told<'room-described'>;
-export type Spraying = Told<'spraying-ended'>;
+export type Room = EntryInSi<'room-described'>;
+export type Spraying = EntryInSi<'spraying-ended'>;
 
 /** A cartridge, prefilter or booth filter, with what it has worn since it was opened. */
-export interface Filter extends Pick<Told<'filter-opened'>, 'part' | 'name' | 'wear' | 'open' | 'basis'> {
+export interface Filter
+  extends Pick<EntryInSi<'filter-opened'>, 'part' | 'name' | 'wear' | 'open' | 'basis'> {
   readonly id: string;
   readonly openedMs: number;
   readonly thrownOutMs: number | undefined;
@@ -31,7 +32,7 @@ export function foldShopAir(lines: Lines) {
 const wornS = (sprayings: readonly Spraying[], filter: string): number =>
   sprayings.filter(({ filters }) => filters.includes(filter)).reduce((sum, { lasted }) => sum + lasted.si, 0);
 
-function open(line: Told<'filter-opened'>, worn: number): Filter {
+function open(line: EntryInSi<'filter-opened'>, worn: number): Filter {
   const { filter, part, name, atMs } = line;
   return {
     id: filter,

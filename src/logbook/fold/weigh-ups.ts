@@ -1,4 +1,4 @@
-import type { Lines, Told } from './in-si';
+import type { EntryInSi, Lines } from './in-si';
 
 /** What went into the vessel in one pour. */
 export interface Pour {
@@ -9,7 +9,7 @@ export interface Pour {
 }
 
 /** A weigh-up, with every pour in time order. */
-export interface WeighUp extends Pick<Told<'weigh-up-begun'>, 'recipe' | 'plan' | 'isTared'> {
+export interface WeighUp extends Pick<EntryInSi<'weigh-up-begun'>, 'recipe' | 'plan' | 'isTared'> {
   readonly id: string;
   readonly divisionKg: number;
   readonly begunMs: number;
@@ -35,7 +35,7 @@ export function foldWeighUps(lines: Lines) {
   return { weighUps: weighUps as ReadonlyMap<string, WeighUp> };
 }
 
-const begin = (line: Told<'weigh-up-begun'>): Growing => ({
+const begin = (line: EntryInSi<'weigh-up-begun'>): Growing => ({
   id: line.weighUp,
   recipe: line.recipe,
   plan: line.plan,
@@ -48,7 +48,7 @@ const begin = (line: Told<'weigh-up-begun'>): Growing => ({
   droppedMs: undefined,
 });
 
-function pour(weighUp: Growing | undefined, { id, line, scale, atMs }: Told<'poured'>): void {
+function pour(weighUp: Growing | undefined, { id, line, scale, atMs }: EntryInSi<'poured'>): void {
   if (!weighUp) return;
   const massKg = weighUp.isTared ? scale.si : Math.max(0, scale.si - weighUp.totalKg);
   weighUp.pours.push({ entry: id, line, massKg, atMs });

@@ -1,16 +1,16 @@
 import type { Entry, Kind } from '../entry';
 import { groupBy } from '../group-by';
 import type { Shop } from './fold';
-import { type Told, tell } from './in-si';
+import { type EntryInSi, entryInSi } from './in-si';
 
-export type ZoneDescription = Told<'zone-described'>;
-export type Outline = Told<'zone-drawn'>['outline'];
-export type Photo = Told<'photographed'>;
-export type Alignment = Told<'photos-aligned'>;
-export type PieceNote = Told<'piece-noted'>;
-export type Wording = Told<'record-worded'>;
-export type Toner = Told<'toner-described'>;
-export type PieceReading = Told<'colour-read'>;
+export type ZoneDescription = EntryInSi<'zone-described'>;
+export type Outline = EntryInSi<'zone-drawn'>['outline'];
+export type Photo = EntryInSi<'photographed'>;
+export type Alignment = EntryInSi<'photos-aligned'>;
+export type PieceNote = EntryInSi<'piece-noted'>;
+export type Wording = EntryInSi<'record-worded'>;
+export type Toner = EntryInSi<'toner-described'>;
+export type PieceReading = EntryInSi<'colour-read'>;
 
 /** A place on a piece, as it was last described. */
 export interface Zone extends ZoneDescription {
@@ -60,8 +60,8 @@ export const zonesOf = (piece: string, shop: Of): readonly Zone[] => documented(
 
 function read(entries: readonly Entry[]): Documented {
   const kinds = groupBy(entries, ({ kind }) => kind);
-  const of = <K extends Kind>(kind: K): Told<K>[] =>
-    (kinds.get(kind) ?? []).map((entry) => tell(entry) as unknown as Told<K>);
+  const of = <K extends Kind>(kind: K): EntryInSi<K>[] =>
+    (kinds.get(kind) ?? []).map((entry) => entryInSi(entry) as unknown as EntryInSi<K>);
   return {
     zones: zonesFrom(of('zone-described'), of('zone-drawn')),
     photos: of('photographed'),
@@ -73,7 +73,7 @@ function read(entries: readonly Entry[]): Documented {
   };
 }
 
-function zonesFrom(described: readonly ZoneDescription[], drawn: readonly Told<'zone-drawn'>[]): Zone[] {
+function zonesFrom(described: readonly ZoneDescription[], drawn: readonly EntryInSi<'zone-drawn'>[]): Zone[] {
   const zones = new Map<string, Zone>();
   for (const line of described) {
     const { zoneId, atMs } = line;

@@ -1,7 +1,7 @@
 import { fail, type Result, succeed } from '../../result';
 import { type Entry, type Issue, parseEntry } from '../entry';
 import { fetchOnce } from '../fetch-once';
-import { tell } from '../fold/in-si';
+import { entryInSi } from '../fold/in-si';
 import { type Database, openDatabase, type Row } from './database';
 import { type FirstPage, type FirstPages, openFirstPages } from './first-page';
 import { type StorageFailure, toStorageFailure } from './storage-failure';
@@ -131,7 +131,7 @@ async function inChunks(database: Database, known: Known, after?: string): Promi
   while (chunk.length > 0) {
     const next = database.readAfter(chunk.at(-1)?.[0], CHUNK);
     const read = sort(chunk.filter(([key]) => !known.has(key)));
-    for (const entry of read.entries) tell(entry); // here, and not all at once in the fold
+    for (const entry of read.entries) entryInSi(entry); // here, and not all at once in the fold
     entries.push(...read.entries);
     setAside.push(...read.setAside);
     chunk = await next;

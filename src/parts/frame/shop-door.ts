@@ -18,8 +18,8 @@ export function openDoor(): ReadonlySignal<ShopDoor | undefined> {
     lastShop.set(name);
     door.value = { name, open, enter: (next) => void change(open, next) };
     if (name === 'demo') return;
-    const { lookAfter } = await import('../kept/keep-safe'); // after the first screen
-    if (door.value.open === open) stopLooking = lookAfter(open);
+    const { guardLogbook } = await import('../kept/guard-logbook'); // after the first screen
+    if (door.value.open === open) stopLooking = guardLogbook(open);
   }
 
   async function change(from: OpenShop, to: WhichShop): Promise<void> {

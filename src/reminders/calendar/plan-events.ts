@@ -34,14 +34,14 @@ export function planEvents(plan: Plan, bench: Bench, names: CalendarNames): Even
     ({ closes, bound }) => closes !== undefined && closes > plan.now && isLaid(plan, bound),
   );
   const estimate = (minute: number): string =>
-    CALENDAR_WORDS.estimate(clockOf(minute, bench.shop.zone), names.zone);
+    CALENDAR_WORDS.estimate(clockOf(minute, bench.working.zone), names.zone);
   const held = new Set(bench.pieces.flatMap(({ id, isHeld }) => (isHeld ? [id] : [])));
   const told = ({ pieceId }: PlannedStep, minute: number): string =>
     orHeld(estimate(minute), held.has(pieceId));
   return [
     ...works.map((step) => workEvent(step, names.piece(step.pieceId), told(step, step.start))),
     ...windows.map((step) => windowEvent(step, names.piece(step.pieceId), told(step, step.closes ?? 0))),
-    ...ragReminders(plan, bench.shop)
+    ...ragReminders(plan, bench.working)
       .filter(({ at }) => at > plan.now)
       .map(({ id, at }) => dayEndEvent(id, at, estimate(at))),
     ...promiseEvents(plan, bench, names.piece),
@@ -99,16 +99,16 @@ const dayEndEvent = (id: string, at: number, when: string): EventDraft => ({
 
 function promiseEvents(
   { now }: Plan,
-  { pieces, shop }: Bench,
+  { pieces, working }: Bench,
   pieceName: CalendarNames['piece'],
 ): EventDraft[] {
   return pieces.flatMap(({ id, promised, isHeld }) =>
-    promised === undefined || localDay(promised, shop.zone) < localDay(now, shop.zone)
+    promised === undefined || localDay(promised, working.zone) < localDay(now, working.zone)
       ? []
       : [
           {
             uid: uidOf(`${id}-promise`),
-            time: { day: localDay(promised, shop.zone) },
+            time: { day: localDay(promised, working.zone) },
             summary: CALENDAR_WORDS.promised(pieceName(id)),
             description: orHeld(CALENDAR_WORDS.promisedText, isHeld),
             alarmsBefore: PROMISE_ALARMS,

@@ -1,8 +1,8 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Told } from '../../logbook/fold/in-si';
+import type { EntryInSi } from '../../logbook/fold/in-si';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 
-export type CardWeighing = Told<'card-weighed'>;
+export type CardWeighing = EntryInSi<'card-weighed'>;
 
 /** A test card: a piece of foil that is coated beside a piece and weighed. */
 export interface TestCard {
@@ -36,7 +36,7 @@ export function cardsOf(shop: Of): ReadonlyMap<string, TestCard> {
   return cards;
 }
 
-function cardFrom(made: Told<'card-made'>, shop: Of): TestCard {
+function cardFrom(made: EntryInSi<'card-made'>, shop: Of): TestCard {
   const isOwn = ({ card }: { readonly card: string }): boolean => card === made.card;
   const laid = shop.cardsCoated.filter((line) => isOwn(line) && !shop.struck.has(line.coat ?? ''));
   return {
@@ -54,7 +54,7 @@ function cardFrom(made: Told<'card-made'>, shop: Of): TestCard {
   };
 }
 
-function coatOf(line: Told<'card-coated'>, piece: string | undefined, { pieces }: Of): Coat {
+function coatOf(line: EntryInSi<'card-coated'>, piece: string | undefined, { pieces }: Of): Coat {
   const ofPiece = pieces.get(piece ?? '')?.coats.find(({ id }) => id === line.coat);
   const { card: _card, coat: _coat, kind: _kind, ...own } = line;
   return ofPiece ?? { ...own, v: 2, kind: 'coat-laid', piece: piece ?? line.card };

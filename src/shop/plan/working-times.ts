@@ -1,12 +1,12 @@
 import type { Shop } from '../../logbook/fold/fold';
 import { zoneOffset } from '../../logbook/zone-offset';
 import { toMinute } from '../../planner/local-day';
-import type { Shop as PlannerShop } from '../../planner/working-times';
+import type { WorkingTimes } from '../../planner/working-times';
 import { hoursOf, USUAL_WEEK, weekOf } from './clock-hours';
 import { unfitAir } from './unfit-air';
 
 /** Where and when work may be done, as the planner reads it. */
-export function plannerShop(shop: Shop, nowMs: number, zone: string): PlannerShop {
+export function workingTimes(shop: Shop, nowMs: number, zone: string): WorkingTimes {
   const { hours, closures } = shop;
   return {
     week: weekOf(hours?.week ?? USUAL_WEEK),

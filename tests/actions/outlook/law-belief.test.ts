@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { shopLawBelief } from '../../../src/actions/outlook/shop-belief';
-import { type Check, MILESTONES } from '../../../src/estimator/estimate';
+import { type FilmCheck, MILESTONES } from '../../../src/estimator/estimate';
 import { estimateByLaw } from '../../../src/estimator/finishes/estimate-by-law';
 import { FINISH_LAWS, REFERENCE, type Spread } from '../../../src/estimator/finishes/finish-law';
 import { timeAt } from '../../../src/estimator/finishes/law-belief';
@@ -13,8 +13,8 @@ const piece = (finish: Finish) => onePiece({ ...REFERENCE, dryM: FINISH_LAWS[fin
 const [BETWEEN_PIECES, HAND] = [0.42, 0.25];
 
 /** Tries the film at half, once, one and a half and twice the usual time, until it passes. */
-function triedUntilItPasses(random: () => number, usualS: number, trueS: number): Check[] {
-  const checks: Check[] = [];
+function triedUntilItPasses(random: () => number, usualS: number, trueS: number): FilmCheck[] {
+  const checks: FilmCheck[] = [];
   for (const share of [0.5, 1, 1.5, 2]) {
     const atS = share * usualS;
     const passes = random() < 1 / (1 + Math.exp(-Math.log(atS / trueS) / HAND));

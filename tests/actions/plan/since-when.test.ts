@@ -3,13 +3,13 @@ import { sinceWhen } from '../../../src/actions/plan/since-when';
 import type { Plan } from '../../../src/planner/plan';
 import { planBench } from '../../../src/planner/plan-bench';
 import { planReminders } from '../../../src/reminders/plan-reminders';
-import { clock, coat, piece, shop, utc, wait } from '../../planner/a-bench';
+import { clock, coat, piece, utc, wait, working } from '../../planner/a-bench';
 
 const at = (time: string): number => utc(`2026-03-02 ${time}`);
 const done = { from: at('09:00'), to: at('09:10') };
 function planAt(time: string): Plan {
   const steps = [coat('a', { done }), wait('b', 60), coat('c'), wait('d', 60), coat('e')];
-  const plan = planBench({ now: at(time), shop: shop(9, 17), pieces: [piece('box', steps)] });
+  const plan = planBench({ now: at(time), working: working(9, 17), pieces: [piece('box', steps)] });
   if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
   return plan.value;
 }

@@ -11,7 +11,7 @@ import {
 import { heldBetween, heldTable, laidDryKg } from '../../../src/estimator/card/held';
 import { warmFor } from '../../../src/estimator/card/warm-for';
 import { weighCard } from '../../../src/estimator/card/weigh-card';
-import type { Belief, Check } from '../../../src/estimator/estimate';
+import type { Belief, FilmCheck } from '../../../src/estimator/estimate';
 import { lastWetS, secondsTo } from '../../../src/estimator/read-off';
 import { simulate } from '../../../src/estimator/simulate';
 import type { Trace } from '../../../src/estimator/trace';
@@ -100,13 +100,13 @@ export function shops(count: number, from: 'inside' | 'outside', seed: number): 
     (Math.log(secondsTo(faster, piece, 'rubOut')) - Math.log(secondsTo(slower, piece, 'rubOut'))) /
     (2 * Math.log(1.5));
   const trials = TRIED_DAYS.map((day) => lastWetS(piece) + day * DAY_S);
-  const marginsOf = (test: Check['test']) =>
+  const marginsOf = (test: FilmCheck['test']) =>
     trials.map((atS) =>
       runs.map((trace) => checkMarginK(trace, { atS, test, passes: true }, piece.sandingK)),
     );
   const margins = { print: marginsOf('print'), gum: marginsOf('gum') };
 
-  function outcome(way: Way, belief: Belief, checks: readonly Check[], truth: Truth): Outcome {
+  function outcome(way: Way, belief: Belief, checks: readonly FilmCheck[], truth: Truth): Outcome {
     const rowsOf = checks.map(
       ({ test, atS }) => margins[test as 'print' | 'gum'][trials.indexOf(atS)] as number[],
     );
@@ -138,7 +138,7 @@ export function shops(count: number, from: 'inside' | 'outside', seed: number): 
     readonly lnE: number;
   }
 
-  function checksOf(test: 'print' | 'gum', { lnD }: Truth): Check[] {
+  function checksOf(test: 'print' | 'gum', { lnD }: Truth): FilmCheck[] {
     return trials.map((atS, i) => {
       const margin = between(margins[test][i] as number[], lnD) / SHARPNESS_K;
       return { atS, test, passes: even() < 1 / (1 + Math.exp(-margin)) };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Check, MILESTONES } from '../../../src/estimator/estimate';
+import { type FilmCheck, MILESTONES } from '../../../src/estimator/estimate';
 import { estimateByLaw } from '../../../src/estimator/finishes/estimate-by-law';
 import type { CuringFinish } from '../../../src/estimator/finishes/finish-law';
 import type { LawEstimate, LawRequest } from '../../../src/estimator/finishes/law-history';
@@ -12,7 +12,7 @@ const WAYS = CURING.flatMap((finish) => TESTS.map((check) => ({ finish, check })
 
 const told = (
   finish: CuringFinish,
-  checks: readonly Check[],
+  checks: readonly FilmCheck[],
   piece: LawRequest = onePiece({}),
 ): LawEstimate => estimateByLaw(finish, { ...piece, checks });
 
@@ -71,7 +71,7 @@ describe.each(WAYS)('$check on $finish', ({ finish, check: test_ }) => {
 });
 
 test('a film that still gums at the typical time is later, and the narrower for having powdered at last', () => {
-  const gum = (atS: number, passes: boolean): Check => ({ atS, test: 'gum', passes });
+  const gum = (atS: number, passes: boolean): FilmCheck => ({ atS, test: 'gum', passes });
   const { level } = told('conversion', []).milestones;
   const failed = told('conversion', [gum(level.likelyS, false)]).milestones;
   const both = told('conversion', [gum(level.likelyS, false), gum(1.4 * level.likelyS, true)]).milestones;

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { Entry, Kind } from '../../../src/logbook/entry';
 import { asCorrected } from '../../../src/logbook/fold/corrections';
 import { createFold, fold, foldAll } from '../../../src/logbook/fold/fold';
-import { type Lines, tell } from '../../../src/logbook/fold/in-si';
+import { entryInSi, type Lines } from '../../../src/logbook/fold/in-si';
 import { struckIds } from '../../../src/logbook/fold/strikes';
 import { inOrder } from '../../../src/logbook/order';
 import { union } from '../../../src/logbook/union';
@@ -28,7 +28,7 @@ function foldPlainly(logged: readonly Entry[]) {
   const corrected = new Map(all.flatMap((one) => correctedPlainly(one, all, struck)));
   const standing = all.map((one) => corrected.get(one.id)?.entry ?? one).sort(inOrder);
   const lines = {
-    of: (kind: Kind) => standing.filter((one) => one.kind === kind && !struck.has(one.id)).map(tell),
+    of: (kind: Kind) => standing.filter((one) => one.kind === kind && !struck.has(one.id)).map(entryInSi),
   } as unknown as Lines;
   return {
     entries: new Map(all.map((one) => [one.id, one])),

@@ -25,7 +25,7 @@ import { JobHint } from './job-hint';
 import { useLetDowns } from './let-downs';
 import { planLines } from './plan-lines';
 import { PlanRow } from './plan-row';
-import { SIZE_UNITS, sizeProblem, usePlan } from './use-sized-batch';
+import { SIZE_UNITS, sizeProblem, useSizedBatch } from './use-sized-batch';
 
 /** How much to mix, on what scale, and in what order: before the first pour. */
 export function PlanPage() {
@@ -35,7 +35,7 @@ export function PlanPage() {
 }
 
 function Plan({ recipe }: { readonly recipe: Recipe }) {
-  const { size, batch, factor } = usePlan(recipe, route.value.query.get('mL'));
+  const { size, batch, factor } = useSizedBatch(recipe, route.value.query.get('mL'));
   const letDowns = useLetDowns();
   return (
     <Page title={`${WORDS.title}: ${recipe.name}`} backTo={linkTo('mix', 'recipe', recipe.id)}>

@@ -37,7 +37,7 @@ function sized(
 }
 
 /** The plan of a recipe at a size: its batch, or why it cannot be worked out. */
-export function usePlan(recipe: Recipe, wantedMl: string | null) {
+export function useSizedBatch(recipe: Recipe, wantedMl: string | null) {
   const { shop } = useShop();
   const units = useUnits();
   const ingredients = mixIngredients(shop.value.ingredients);

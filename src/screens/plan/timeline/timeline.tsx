@@ -23,7 +23,7 @@ export interface TimelineProps {
 export function Timeline({ plan, bench, pieces, nameOf }: TimelineProps) {
   const promised = new Map(bench.pieces.flatMap((one) => (one.promised ? [[one.id, one.promised]] : [])));
   const latest = Math.max(plan.now, ...pieces.map(({ promise }) => promise), ...promised.values());
-  const axis = dayAxis(plan.now, latest, bench.shop.zone);
+  const axis = dayAxis(plan.now, latest, bench.working.zone);
   const height = HEAD + ROW * pieces.length + 4;
   const x = toX(axis);
   const nowMs = toInstantMs(plan.now);

@@ -9,10 +9,10 @@ import { askForStorage, folderState, lastBackup, noteBackup, setFolderState } fr
 const REST_MS = 10 * MINUTE_MS;
 
 /**
- * Looks after the own logbook while it is open: asks the browser to keep it once there is work in it, writes a backup into the
+ * Guards the own logbook while it is open: asks the browser to keep it once there is work in it, writes a backup into the
  * chosen folder whenever the work rests, and carries to and from the hub where the phone has joined one. Gives the function that ends it.
  */
-export function lookAfter(open: OpenShop): () => void {
+export function guardLogbook(open: OpenShop): () => void {
   const { shop, isWhole, nowMs, actions } = open;
   let isWriting = false;
   let loggedMs = 0;
