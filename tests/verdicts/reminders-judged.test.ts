@@ -79,7 +79,7 @@ test('when a reminder sounds, the judge says what it says', () => {
         expect(text.split('.')[0]).toBe(VERDICT_WORDS[word as 'ready' | 'perhaps']);
       }
     }),
-    { numRuns: 250 },
+    { numRuns: 1000 }, // about one in five has such a reminder: 29 to 54 of 250 were seen
   );
   expect(seen['ready']).toBeGreaterThan(40);
 });
