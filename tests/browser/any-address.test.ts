@@ -119,10 +119,13 @@ test('a newer version in that folder is offered, and takes over with everything 
   host.release(
     ";self.addEventListener('message', ({ data, ports }) => data === 'newer?' && ports[0].postMessage(0));",
   );
-  await page.goto(`${host.address}?later`);
-  await page.getByRole('button', { name: 'Reload now' }).tap();
-  await expect.poll(isNewer, { timeout: 20_000 }).toBe(true); // one question takes a second where nobody answers
-  await page.getByText('Small box').first().waitFor();
-  expect(await page.getByRole('button', { name: 'Reload now' }).count()).toBe(0);
-  host.release('');
+  try {
+    await page.goto(`${host.address}?later`);
+    await page.getByRole('button', { name: 'Reload now' }).tap();
+    await expect.poll(isNewer, { timeout: 20_000 }).toBe(true); // one question takes a second where nobody answers
+    await page.getByText('Small box').first().waitFor();
+    expect(await page.getByRole('button', { name: 'Reload now' }).count()).toBe(0);
+  } finally {
+    host.release('');
+  }
 });

@@ -1,5 +1,8 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 
+/** The worker in use is let go only when it rests: a call that came while it was busy may go unheard. */
+const ASK_AGAIN_MS = 1000;
+
 const offered = signal<(() => void) | undefined>(undefined);
 
 /** Brings in the new version; undefined while there is none. */
@@ -23,9 +26,14 @@ export async function keepForOffline(onFailed: () => void): Promise<void> {
   try {
     const registration = await workers.register('./service-worker.js');
     const offer = (waiting: ServiceWorker): void => {
+      const call = (): void => {
+        if (waiting.state !== 'installed') return;
+        waiting.postMessage({ type: 'SKIP_WAITING' });
+        setTimeout(call, ASK_AGAIN_MS);
+      };
       offered.value = () => {
         isAsked = true;
-        if (waiting.state === 'installed') waiting.postMessage({ type: 'SKIP_WAITING' });
+        if (waiting.state === 'installed') call();
         else location.reload(); // it has taken over meanwhile
       };
     };
