@@ -1,12 +1,11 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
-import { loggedMs } from '../logbook/clock';
 import { isId } from '../logbook/entry';
 import type { Logbook } from '../logbook/logbook';
 import type { SetAside } from '../logbook/storage/store';
 import { MINUTE_MS } from '../units';
 import { HubFailure, troubleOf } from './hub-failure';
 import { type Connect, entrySubject, type HubLink, idOf, type Stored } from './hub-link';
-import { type HubStatus, NOTHING_HEARD } from './hub-status';
+import { type HubStatus, NOTHING_HEARD, waitingSince } from './hub-status';
 import type { KnownThere } from './known-there';
 import { type Brought, contentOf, openMessages } from './message';
 import { type ShopKey, seal } from './seal';
@@ -66,17 +65,16 @@ export function carry({ book, password, shop, connect, known, now, alongside }: 
     for (const { key, raw } of outOf(book.setAside.peek())) yield [key, raw];
   }
 
+  function* ids(): Generator<string> {
+    for (const [id] of all()) yield id;
+  }
+
   function tell(): void {
     const entries = book.shop.peek().entries.size + outOf(book.setAside.peek()).length;
     const there = Math.min(entries, known.entries);
-    set({ entries, there, waitingSinceMs: waitingSince(there < entries), foreign: known.foreign });
-  }
-  /** When the first of what waits was logged. */
-  function waitingSince(isWaiting: boolean): number | undefined {
-    const before = status.peek().waitingSinceMs;
-    if (!isWaiting || before !== undefined) return isWaiting ? before : undefined;
-    for (const [id] of all()) if (!known.has(id)) return loggedMs(id);
-    return undefined;
+    const since = () => status.peek().waitingSinceMs ?? waitingSince(ids(), known.has);
+    const waitingSinceMs = there < entries ? since() : undefined;
+    set({ entries, there, waitingSinceMs, foreign: known.foreign });
   }
   const hear = (): void => set({ heardMs: now() });
 
@@ -152,7 +150,7 @@ export function carry({ book, password, shop, connect, known, now, alongside }: 
       const { since, count, last } = await open.look();
       const isSame = since === known.since && (last === known.at ? count === known.read : last > known.at);
       // The hub began anew or was put back from a copy, or this phone has lost entries: nothing is taken for granted.
-      if (!isSame || !known.isWithin(new Set([...all()].map(([id]) => id)))) await known.forget(since);
+      if (!isSame || !known.isWithin(new Set(ids()))) await known.forget(since);
       set({ line: 'open', trouble: undefined, coming: last - known.at });
       hear();
       tell();

@@ -1,3 +1,4 @@
+import { loggedMs } from '../logbook/clock';
 import type { HubTrouble } from './hub-failure';
 
 /** How it stands between this phone and the hub. */
@@ -29,3 +30,21 @@ export const NOTHING_HEARD: HubStatus = {
   heardMs: undefined,
   waitingSinceMs: undefined,
 };
+
+/** How much of a logbook is on the hub, and since when the first of the rest waits. */
+export type Waiting = Pick<HubStatus, 'entries' | 'there' | 'waitingSinceMs'>;
+
+/** When the first of those that are not on the hub was logged; undefined where all are. */
+export function waitingSince(ids: Iterable<string>, isThere: (id: string) => boolean): number | undefined {
+  for (const id of ids) if (!isThere(id)) return loggedMs(id);
+  return undefined;
+}
+
+/** How much of a logbook waits for a hub that cannot be reached, by what was known of it last. */
+export function waitingAsKnown(
+  entries: ReadonlyMap<string, unknown>,
+  isThere: (id: string) => boolean,
+): Waiting {
+  const there = [...entries.keys()].filter(isThere).length;
+  return { entries: entries.size, there, waitingSinceMs: waitingSince(entries.keys(), isThere) };
+}

@@ -1,4 +1,5 @@
-import { type Database, openDatabase } from '../logbook/storage/database';
+import type { Database } from '../logbook/storage/database';
+import { openKnownDatabase } from './membership';
 
 /*
  * What this phone knows of the hub: which entries are on it, and how far it was read. It may be lost: then the hub is read once more, and
@@ -38,9 +39,7 @@ export interface KnownThere {
 }
 
 /** What was known when the app was last open. Where nothing can be kept, it is known as long as the page is open. */
-export async function openKnownThere(
-  database: Database = openDatabase('coatwait-hub-known', 'known'),
-): Promise<KnownThere> {
+export async function openKnownThere(database: Database = openKnownDatabase()): Promise<KnownThere> {
   const known = new Set<string>();
   const strange = new Set<string>();
   let cursor: Cursor = { since: '', at: 0 };

@@ -28,3 +28,6 @@ export function openMemberships(database: Database = openDatabase('coatwait-hub'
     drop: () => database.empty(),
   };
 }
+
+/** What this phone knows to be on the hub, by id. */
+export const openKnownDatabase = (): Database => openDatabase('coatwait-hub-known', 'known');

@@ -93,7 +93,7 @@ test('a phone that is opened while the hub is off goes on by itself once it is b
   const code = await begin(phone, 'Booth phone');
   const other = await another(context.browser());
   await joinWith(other, code, 'Office');
-  await other.evaluate(() => navigator.serviceWorker.ready);
+  for (const each of [phone, other]) await each.evaluate(() => navigator.serviceWorker.ready);
   await nats.kill();
   // Logged in March, and not there yet: the bench says so.
   await restore(phone, await writeBackup({ entries: [entry(1, startBox())], setAside: [] }, Date.now()));
@@ -102,6 +102,9 @@ test('a phone that is opened while the hub is off goes on by itself once it is b
   await titleOf(phone, 'Other screens');
   await phone.getByText(/The hub does not answer/).waitFor();
   await hub.close(); // its computer is off: app and engine
+  await open(phone, '#/bench');
+  await phone.reload();
+  await phone.getByRole('link', { name: '1 entry not on the hub for over an hour' }).waitFor();
   // The browser writes a second late that it has joined, and it may have died before.
   await other.evaluate(() => localStorage.removeItem('coatwait-joined'));
   await other.reload();

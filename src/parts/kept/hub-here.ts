@@ -3,7 +3,8 @@ import type { AtTheHub } from '../../actions/hub/at-the-hub';
 import { namePhone } from '../../actions/hub/name-phone';
 import type { OpenShop } from '../../actions/shop';
 import type { HubTrouble } from '../../hub/hub-failure';
-import { type Membership, openMemberships } from '../../hub/membership';
+import { type Waiting, waitingAsKnown } from '../../hub/hub-status';
+import { type Membership, openKnownDatabase, openMemberships } from '../../hub/membership';
 import { fetchOnce } from '../../logbook/fetch-once';
 import { markIds } from '../../logbook/new-id';
 import { newMark } from '../../logbook/phone-mark';
@@ -16,10 +17,11 @@ export const joined = remembered<YesNo>('coatwait-joined', 'no', isYesNo);
 /** Whether this is a screen on a wall: it shows the board, and logs nothing. */
 export const showOnly = remembered<YesNo>('coatwait-show-only', 'no', isYesNo);
 
-/** This phone at its hub; `at` is undefined until what speaks with a hub has come. */
+/** This phone at its hub; `at` is undefined until what speaks with a hub has come, and `asKnown` where it cannot be had. */
 interface HubHere {
   readonly member: Membership;
   readonly at: AtTheHub | undefined;
+  readonly asKnown?: ReadonlySignal<Waiting | undefined>;
 }
 const here = signal<HubHere | undefined>(undefined);
 /** Undefined on a phone that has not joined. */
@@ -48,12 +50,24 @@ export function keepAtHub({ needs, shop, isWhole }: OpenShop): () => void {
     if (isOver || here.peek()?.at) return void at.stop();
     here.value = { member, at };
   }
+  /** The hub's computer is off, and what speaks with it cannot be had: what waits is told by what was known last. */
+  async function tellAsKnown(): Promise<void> {
+    const now = here.peek();
+    if (!now || now.at || now.asKnown) return;
+    const there = new Set(await openKnownDatabase().keys());
+    const asKnown = computed(() =>
+      isWhole.value ? waitingAsKnown(shop.value.entries, (id) => there.has(id)) : undefined,
+    );
+    if (here.peek() === now) here.value = { ...now, asKnown };
+  }
   let again: ReturnType<typeof setTimeout> | undefined;
   // Nothing says when the hub's computer is up again: it is asked now and then.
   const tryStart = (): void => {
     clearTimeout(again);
     start().catch(() => {
-      if (!isOver) again = setTimeout(tryStart, AGAIN_MS);
+      if (isOver) return;
+      again = setTimeout(tryStart, AGAIN_MS);
+      tellAsKnown().catch(() => undefined); // the next try asks again
     });
   };
   addEventListener('online', tryStart);

@@ -1,5 +1,6 @@
 import { followReminders } from '../../actions/plan/follow-reminders';
 import { reminderName } from '../../actions/plan/reminder-name';
+import type { Waiting } from '../../hub/hub-status';
 import { isFireKind } from '../../logbook/kinds/reminder-kinds';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
@@ -46,7 +47,8 @@ const LONG_MS = HOUR_S * 1000;
 /** Nothing is due; but what has waited for the hub for over an hour is told. */
 function HubMark() {
   const { nowMs } = useShop();
-  const status = hubHere.value?.at?.status.value;
+  const here = hubHere.value;
+  const status: Waiting | undefined = (here?.at?.status ?? here?.asKnown)?.value;
   const sinceMs = status?.waitingSinceMs;
   if (!status || sinceMs === undefined || nowMs.value - sinceMs <= LONG_MS)
     return <p class="quiet notice-words">{NOTICE_LINE.nothing}</p>;
