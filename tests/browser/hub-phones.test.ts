@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { writeBackup } from '../../src/logbook/backup/backup';
-import { entry, startPiece as startBox } from '../logbook/entries';
+import type { EntryBody } from '../../src/logbook/entry';
+import { entry, JAR, startPiece as startBox } from '../logbook/entries';
 import { context, takePhone } from './app';
 import {
   another,
@@ -114,6 +115,35 @@ test('a phone that is opened while the hub is off goes on by itself once it is b
   await untilOnHub(phone);
   await equal(phone, other);
 }, 180_000);
+
+test('a reminder that is answered on one phone is gone on the other', async () => {
+  await takePhone();
+  const phone = await another(context.browser());
+  const code = await begin(phone, 'Booth phone');
+  const percent = (text: string) => ({ text, unit: '%' }) as const;
+  const jar: EntryBody = {
+    kind: 'jar-filled',
+    jar: JAR,
+    name: 'Mixed clear',
+    product: { finish: 'precatalysed', volumeSolids: percent('25') },
+    thinner: { name: 'Thinner', blend: [{ solvent: 'butyl-acetate', share: 1 }] },
+    thinning: { of: 'lacquer', percent: percent('10') },
+    life: { span: { text: '8', unit: 'h' }, as: 'pot' },
+  };
+  const mixedMs = Date.now() - 7.1 * 3_600_000; // told of an hour before its eight are over
+  await restore(phone, await writeBackup({ entries: [entry(1, jar, mixedMs)], setAside: [] }, Date.now()));
+  const other = await another(context.browser());
+  await joinWith(other, code, 'Office');
+  const told = (on: Page) => on.locator('main li.reminder', { hasText: 'Jar near its end' });
+  for (const each of [phone, other]) {
+    await open(each, '#/plan/reminders');
+    await told(each).waitFor();
+  }
+  await other.locator('main').getByRole('button', { name: 'Done' }).first().tap();
+  for (const each of [other, phone]) await told(each).waitFor({ state: 'detached' });
+  await other.getByRole('button', { name: 'Undo', exact: true }).tap(); // in the toast
+  for (const each of [other, phone]) await told(each).waitFor();
+}, 120_000);
 
 const isDrawn = (all: readonly Element[]): boolean =>
   all.length > 0 && all.every((one) => (one as HTMLImageElement).naturalWidth > 0);
