@@ -1,5 +1,6 @@
 import { toInstantMs } from '../../planner/local-day';
 import { boundWords, type Names, stepName, whyWords } from '../../planner/say';
+import { asItStands } from '../../shop/stack/layers-left';
 import type { Reason } from '../../verdicts/reason';
 import { isFoundSoft } from '../../verdicts/rules/film';
 import { type OwnerFacts, setAsideWords } from '../../words/plan/owner';
@@ -25,9 +26,9 @@ export function ownerFacts(
   const coatsToCome = steps.filter(
     ({ step, isDone }) => step.kind === 'work' && step.isCoat === true && !isDone,
   ).length;
-  const coatsOn = (open.shop.value.pieces.get(pieceId)?.coats ?? []).filter(
-    ({ how }) => how !== 'flash',
-  ).length;
+  const piece = open.shop.value.pieces.get(pieceId);
+  const coats = piece ? asItStands(piece, open.shop.value).coats : [];
+  const coatsOn = coats.filter(({ how }) => how !== 'flash').length;
   const promise = verdictFor(open, pieceId, { act: 'promise' });
   const next = steps.find(({ isDone, kind }) => !isDone && (kind === 'work' || kind === 'gate'));
   const promised = bench.pieces.find(({ id }) => id === pieceId)?.promised;

@@ -11,10 +11,13 @@ export function newest({ coats }: LawHistory): LawCoat {
   return coat;
 }
 
-/** Dry film of all coats less what was sanded away, m. */
+/** Dry film that is left, m: sanding takes no more than lies there, and nothing of a coat that goes on later. */
 export function totalDryM({ coats, sandings }: Pick<LawHistory, 'coats' | 'sandings'>): number {
-  const laid = coats.reduce((sum, { dryM }) => sum + dryM, 0);
-  return Math.max(0, laid - sandings.reduce((sum, { removedM }) => sum + removedM, 0));
+  const changes = [
+    ...coats.map(({ atS, dryM }) => ({ atS, byM: dryM })),
+    ...sandings.map(({ atS, removedM }) => ({ atS, byM: -removedM })),
+  ].sort((one, other) => one.atS - other.atS);
+  return changes.reduce((sum, { byM }) => Math.max(0, sum + byM), 0);
 }
 
 /** How far the newest coat comes through the air that it had, from when it was laid, for so long. */

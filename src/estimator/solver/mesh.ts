@@ -72,6 +72,9 @@ export function soakIn(film: Film, solventM: readonly number[], dilution: number
   }
 }
 
+/** Less than this of an element is what rounding left of it, m: it is gone, for steps across it would take for ever. */
+const SLIVER_M = 1e-13;
+
 /** Takes dry thickness off the top. Gives the volume of each solvent that went with it, m3 per m2. */
 export function sandOff(film: Film, removedM: number): number[] {
   const before = film.u.map((_, i) => heldSolvent(film, i));
@@ -79,7 +82,7 @@ export function sandOff(film: Film, removedM: number): number[] {
   while (left > 0 && film.nodes > 1) {
     const e = film.nodes - 2;
     const size = film.dz[e] as number;
-    if (size <= left) {
+    if (size - left < SLIVER_M) {
       film.nodes--;
       left -= size;
     } else {

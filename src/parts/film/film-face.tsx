@@ -4,7 +4,7 @@ import { BENCH_WORDS } from '../../words/bench';
 import { filmWords } from '../../words/quantities';
 import { useShop, useUnits } from '../frame/shop-context';
 import { wetness } from './film-picture';
-import { filmLayers } from './piece-film';
+import { coatsOn, filmLayers } from './piece-film';
 
 const SIDE = 48;
 const WOOD = 15;
@@ -15,14 +15,15 @@ const DOTTED_FROM = 0.12;
 /** How thick the film of a piece is now, µm. */
 function useFilm(piece: Piece) {
   const { shop, outlooks, nowMs } = useShop();
-  const layers = filmLayers(piece, outlooks.value.get(piece.id), shop.value.jars, nowMs.value);
-  return { layers, um: layers.reduce((sum, { dryUm, solventUm }) => sum + dryUm + solventUm, 0) };
+  const outlook = outlooks.value.get(piece.id);
+  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value);
+  return { layers, outlook, um: layers.reduce((sum, { dryUm, solventUm }) => sum + dryUm + solventUm, 0) };
 }
 
 /** The small section by which a piece is known in a list: wood, and its coats to the scale of all beside it. */
 export function FilmFace({ piece, scaleUm }: { readonly piece: Piece; readonly scaleUm: number }) {
   const units = useUnits();
-  const { layers, um } = useFilm(piece);
+  const { layers, outlook, um } = useFilm(piece);
   const perUm = (SIDE - WOOD - 4) / Math.max(scaleUm, um, THINNEST_SCALE_UM);
   const woodTop = SIDE - WOOD;
   let top = woodTop;
@@ -33,7 +34,7 @@ export function FilmFace({ piece, scaleUm }: { readonly piece: Piece; readonly s
       role="img"
       aria-label={BENCH_WORDS.face(
         piece.name,
-        piece.coats.length,
+        coatsOn(piece, outlook, layers),
         um > 0 ? filmWords(umToMetres(um), units) : undefined,
       )}
     >

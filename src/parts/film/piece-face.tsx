@@ -5,7 +5,7 @@ import { FILM_WORDS } from '../../words/piece/film';
 import { filmWords } from '../../words/quantities';
 import { useShop, useUnits } from '../frame/shop-context';
 import { CrossSection } from './cross-section';
-import { filmLayers } from './piece-film';
+import { coatsOn, filmLayers } from './piece-film';
 
 export interface PieceFaceProps {
   readonly piece: Piece;
@@ -19,7 +19,8 @@ export interface PieceFaceProps {
 export function PieceFace({ piece, scaleUmMax, standId = piece.id }: PieceFaceProps) {
   const { shop, outlooks, nowMs } = useShop();
   const units = useUnits();
-  const layers = filmLayers(piece, outlooks.value.get(standId), shop.value.jars, nowMs.value);
+  const outlook = outlooks.value.get(standId);
+  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value);
   const um = layers.reduce((sum, layer) => sum + layer.dryUm + layer.solventUm, 0);
   return (
     <CrossSection
@@ -27,7 +28,11 @@ export function PieceFace({ piece, scaleUmMax, standId = piece.id }: PieceFacePr
       layers={layers}
       woodLabel={FILM_WORDS.woods[piece.base]}
       scaleUmMax={scaleUmMax}
-      describe={BENCH_WORDS.face(piece.name, piece.coats.length, filmWords(umToMetres(um), units))}
+      describe={BENCH_WORDS.face(
+        piece.name,
+        coatsOn(piece, outlook, layers),
+        filmWords(umToMetres(um), units),
+      )}
     />
   );
 }

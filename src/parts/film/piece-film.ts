@@ -47,6 +47,16 @@ export function filmLayers(
   return layers.filter(({ dryUm }) => dryUm > SANDED_AWAY_UM);
 }
 
+/** How many coats are on it: what was sanded away is none any more, and what is not worked out yet is. */
+export function coatsOn(
+  { coats }: Pick<Piece, 'coats'>,
+  outlook: Outlook | undefined,
+  layers: readonly FilmLayer[],
+): number {
+  if (outlook?.state === 'no-coats') return 0;
+  return layers.filter(({ key }) => key !== OLD_FINISH).length || coats.length;
+}
+
 /** Less than this is what sanding left of a coat, and nothing to look at. */
 const SANDED_AWAY_UM = 0.01;
 

@@ -4,7 +4,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { CrossSection } from '../../parts/film/cross-section';
 import { filmMarks } from '../../parts/film/film-marks';
 import type { FilmLayer } from '../../parts/film/film-picture';
-import { asLaidUm, filmLayers, OLD_FINISH } from '../../parts/film/piece-film';
+import { asLaidUm, coatsOn, filmLayers, OLD_FINISH } from '../../parts/film/piece-film';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { materialsOf } from '../../shop/record/materials';
 import { groundsOn } from '../../shop/stack/grounds';
@@ -46,7 +46,7 @@ export function Finish({ piece, outlook }: FinishProps) {
         grounds={groundMarks(piece, shop.value)}
         woodLabel={FILM_WORDS.woods[piece.base]}
         describe={
-          describeFilm(piece, layers, units) +
+          describeFilm(piece, coatsOn(piece, outlook, layers), layers, units) +
           (marks.length > 0 ? FILM_FACTS.marks(marks.map(({ label }) => label)) : '')
         }
         marks={marks}
@@ -91,13 +91,18 @@ function Tracers({ layers, nm }: { readonly layers: readonly FilmLayer[]; readon
 }
 
 /** The new film in one sentence; how deep an old finish softens is a guess, and no thickness of this work. */
-function describeFilm(piece: Piece, layers: readonly FilmLayer[], units: UnitSystem): string {
+function describeFilm(
+  { name }: Piece,
+  coats: number,
+  layers: readonly FilmLayer[],
+  units: UnitSystem,
+): string {
   const laid = layers.filter(({ key }) => key !== OLD_FINISH);
   const solventUm = laid.reduce((sum, layer) => sum + layer.solventUm, 0);
   const um = laid.reduce((sum, layer) => sum + layer.dryUm, solventUm);
   return FILM_WORDS.describe(
-    piece.name,
-    piece.coats.length,
+    name,
+    coats,
     um > 0 ? { um: filmWords(umToMetres(um), units), wet: percentWords(solventUm / um, 1) } : undefined,
   );
 }

@@ -31,7 +31,8 @@ export function PiecePage({ piece }: { readonly piece: Piece }) {
   const outlook = outlooks.value.get(piece.id);
   const isOpen = piece.closedMs === undefined;
   const times = isOpen ? outlook?.state : undefined;
-  const isToCome = isOpen && piece.coats.length > 0 && times !== 'ready' && times !== 'failed';
+  const isToCome =
+    isOpen && piece.coats.length > 0 && (times === undefined || times === 'computing' || times === 'kept');
   return (
     <Page title={piece.name} backTo={linkTo('bench')} backLabel={PIECE_WORDS.toBench} columns="two">
       <div class="stack">

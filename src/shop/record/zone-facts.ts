@@ -1,6 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import { documented } from '../../logbook/fold/zones';
+import { asItStands } from '../stack/layers-left';
 import type { Stand } from '../zone/stands';
 import { type Material, materialsOf } from './materials';
 
@@ -10,8 +11,10 @@ export type ColourWork = 'untouched' | 'toned' | 'opaque';
 /** What the record says of a place. */
 export interface ZoneFacts {
   readonly stand: Stand;
-  /** Laid at this place itself; of the whole, on all of it. */
+  /** Laid at this place itself and still there; of the whole, on all of it. */
   readonly own: readonly Coat[];
+  /** How many coats of its own were sanded off again. */
+  readonly sandedOff: number;
   readonly materials: readonly Material[];
   readonly colour: ColourWork;
   /** Coats that hold a tracer, by their number in the film of the place, from the bottom. */
@@ -21,12 +24,14 @@ export interface ZoneFacts {
 /** What the logbook knows of a place on a piece, for its record. */
 export function zoneFacts(stand: Stand, shop: Shop): ZoneFacts {
   const { piece, zone } = stand;
-  const own = piece.coats.filter(({ zoneId }) => zoneId === zone?.zoneId);
+  const isOwn = ({ zoneId }: Coat): boolean => zoneId === zone?.zoneId;
+  const own = asItStands(piece, shop).coats.filter(isOwn);
   const materials = materialsOf({ coats: own }, shop);
   const nmOf = new Map(materials.map(({ jar, tracerNm }) => [jar.id, tracerNm]));
   return {
     stand,
     own,
+    sandedOff: piece.coats.filter(isOwn).length - own.length,
     materials,
     colour: colourOf(piece, own, shop),
     tracers: own.flatMap((coat) => {

@@ -12,8 +12,8 @@ export interface CoatFromJar {
 }
 type CoatEvent = Extract<StackEvent, { kind: 'coat' }>;
 
-/** Sanding never takes the last of a film: a breakthrough is not a film that dries, m. */
-const LEAST_LEFT_M = 1e-6;
+/** Sanding never takes the last of a film: the solver needs something to lay the next coat on, less than a picture shows, m. */
+const LEAST_LEFT_M = 5e-9;
 
 /** Thickness of what was put on, m: wet, or dry where the person goes by a usual build. */
 function laidM({ film }: Coat): { readonly wetM: number } | { readonly dryM: number } {

@@ -66,6 +66,8 @@ export const RECORD = {
     opaque: 'Colour covered with an opaque coat.',
   },
   nothing: 'No coat was put on here.',
+  sandedOff: (coats: number): string =>
+    coats === 1 ? '1 coat was sanded off again.' : `${coats} coats were sanded off again.`,
   layer: 'Layer',
   material: 'Material',
   how: 'How',

@@ -33,6 +33,11 @@ describe('sealer and three topcoats, scuffed between', () => {
     expect(total * 1e6).toBeCloseTo(totalUm, 9);
   });
 
+  test('what was sanded away to the wood takes nothing of a coat that goes on later', () => {
+    const away = [{ atS: 3600, removedM: um(90) }];
+    expect(totalDryM({ coats: coats.slice(0, 2), sandings: away })).toBeCloseTo(um(28), 12);
+  });
+
   test('96 um is near the limit of 100 um, 124 um over it', () => {
     expect(totalLimitM('conversion')).toBeCloseTo(um(100), 12);
     expect(totalFilm(um(68), um(100))).toBe('within');

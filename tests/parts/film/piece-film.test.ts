@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
+import { requestFor } from '../../../src/actions/outlook/request';
 import type { Estimate } from '../../../src/estimator/estimate';
+import { answer } from '../../../src/estimator/run/answer';
 import type { EntryBody } from '../../../src/logbook/entry';
-import { filmLayers, OLD_FINISH } from '../../../src/parts/film/piece-film';
-import { DAY_1_MS, layCoat } from '../../logbook/entries';
+import { coatsOn, filmLayers, OLD_FINISH } from '../../../src/parts/film/piece-film';
+import { DAY_1_MS, layCoat, sand } from '../../logbook/entries';
 import { anOutlook, aShop, HOURS } from '../an-outlook';
 
 const um = (value: number): number => value * 1e-6;
@@ -47,4 +49,23 @@ test('without an estimate nothing is drawn', () => {
   const { piece, shop } = aShop({ hour: 0, body: layCoat() });
   expect(filmLayers(piece, { state: 'computing' }, shop.jars, hoursOn(1))).toEqual([]);
   expect(filmLayers(piece, anOutlook(), shop.jars, hoursOn(1))).toEqual([]);
+});
+
+test('a coat that was sanded away is not drawn under the one that went on after it', () => {
+  const gone = { ...sand(), removed: { text: '90', unit: 'um' } } as EntryBody;
+  const { piece, shop } = aShop(
+    { hour: 0, body: layCoat() },
+    { hour: 24, body: gone },
+    { hour: 25, body: layCoat() },
+  );
+  const asked = requestFor(piece, shop, hoursOn(26));
+  const worked = asked.ok ? answer({ ...asked.value.request, whatIf: [] }) : undefined;
+  if (!asked.ok || !worked?.ok) throw new Error('It was not worked out.');
+  const { estimate } = worked;
+  const outlook = { state: 'ready', estimate, startMs: asked.value.startMs, stale: false } as const;
+  const layers = filmLayers(piece, outlook, shop.jars, hoursOn(26));
+  expect(layers.map(({ label }) => label)).toEqual(['Coat 2']);
+  expect(coatsOn(piece, outlook, layers)).toBe(1);
+  expect(coatsOn(piece, { state: 'computing' }, [])).toBe(2); // as logged, until it is known
+  expect(coatsOn(piece, { state: 'no-coats' }, [])).toBe(0);
 });

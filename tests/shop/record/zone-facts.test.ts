@@ -38,6 +38,24 @@ describe('what was laid at a place', () => {
     expect(factsAt(PIECE, ...bodies).own).toHaveLength(2);
   });
 
+  test('is nothing that was sanded away: neither coat nor colour, tracer nor material', () => {
+    const opaque = filled(OTHER_JAR, {
+      pigment: { shareOfSolids: { text: '20', unit: '%' }, shape: 'grains' },
+      tracerNm: 365,
+    });
+    const gone: EntryBody = {
+      kind: 'sanded',
+      piece: PIECE,
+      zoneId: CHIP,
+      stage: 'level',
+      removed: { text: '40', unit: 'um' },
+    };
+    const facts = factsAt(CHIP, filled(JAR), opaque, coat(OTHER_JAR, CHIP), gone, coat(JAR, CHIP));
+    expect(facts).toMatchObject({ sandedOff: 1, colour: 'untouched', tracers: [] });
+    expect(facts.own.map(({ jar }) => jar)).toEqual([JAR]);
+    expect(facts.materials.map(({ jar }) => jar.id)).toEqual([JAR]);
+  });
+
   test('leaves the colour untouched where it is clear', () => {
     expect(factsAt(CHIP, ...bodies).colour).toBe('untouched');
   });

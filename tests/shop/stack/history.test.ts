@@ -108,7 +108,7 @@ describe('what was done', () => {
     expect(eventsOf([...struck, entry(6, strike(id(5)), atHour(4))])).toEqual(eventsOf(laid));
   });
 
-  test('never sands away more than lies there, and nothing before there is a film', () => {
+  test('never sands away more than lies there but for a trace, and nothing before there is a film', () => {
     const entries = [
       ...bench(),
       entry(3, sanded(50), atHour(1)),
@@ -117,7 +117,7 @@ describe('what was done', () => {
     ];
     expect(eventsOf(entries)).toEqual([
       ['coat', 0, 22],
-      ['sand', 1, 21],
+      ['sand', 1, 21.99],
     ]);
   });
 

@@ -71,7 +71,6 @@ export function careFrom(outlook: Outlook | undefined, nowMs: number, isSoft = f
     : ready
       ? FROM_FACTS.softLong
       : FROM_FACTS.softUnknown;
-  return [isSoft ? FROM_FACTS.softFound : soft, FROM_FACTS.rubber, FROM_FACTS.cloth, FROM_FACTS.cold].join(
-    ' ',
-  );
+  const ofNew = outlook?.state === 'no-coats' ? [] : [isSoft ? FROM_FACTS.softFound : soft];
+  return [...ofNew, FROM_FACTS.rubber, FROM_FACTS.cloth, FROM_FACTS.cold].join(' ');
 }

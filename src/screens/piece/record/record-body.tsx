@@ -28,7 +28,7 @@ export function RecordBody({ withUndone }: { readonly withUndone: boolean }) {
   const own = ownOutlooks(piece, outlooks.value);
   const facts = standsOf(piece, shop.value).map((stand) => zoneFacts(stand, shop.value));
   const told = facts.filter(
-    (one) => one.stand.zone !== undefined || one.own.length > 0 || facts.length === 1,
+    (one) => one.stand.zone !== undefined || one.own.length + one.sandedOff > 0 || facts.length === 1,
   );
   const units = useUnits();
   const date = (atMs: number): string => dateWords(atMs, 0);

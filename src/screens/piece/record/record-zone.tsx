@@ -25,7 +25,7 @@ interface RecordZoneProps {
 
 /** What is original at a place and what was added, layer by layer. */
 export function RecordZone({ facts, number, outlook }: RecordZoneProps) {
-  const { stand, own, materials, colour, tracers } = facts;
+  const { stand, own, sandedOff, materials, colour, tracers } = facts;
   const { zone, piece } = stand;
   const grounds = groundsOn(piece, useShop().shop.value).filter(
     ({ logged }) => logged?.zoneId === zone?.zoneId,
@@ -37,7 +37,9 @@ export function RecordZone({ facts, number, outlook }: RecordZoneProps) {
       {zone && <p>{zoneLine(zone, units)}.</p>}
       {zone?.note && <p class="as-written">{zone.note}</p>}
       <p>
-        {WORDS.original(WORDS.baseTexts[piece.base])} {own.length > 0 ? WORDS.colours[colour] : WORDS.nothing}{' '}
+        {WORDS.original(WORDS.baseTexts[piece.base])}{' '}
+        {own.length > 0 ? WORDS.colours[colour] : sandedOff === 0 && WORDS.nothing}{' '}
+        {sandedOff > 0 && WORDS.sandedOff(sandedOff)}{' '}
         {zone?.overspray && WORDS.overspray(typedWords(zone.overspray.typed, units))}
       </p>
       {grounds.length > 0 && (
@@ -68,7 +70,7 @@ function Layers({ facts: { stand, own }, outlook }: Omit<RecordZoneProps, 'numbe
   const layers = filmLayers(stand.piece, outlook, shop.value.jars, nowMs.value);
   const nowOf = new Map(layers.map(({ key, dryUm, solventUm }) => [key, umToMetres(dryUm + solventUm)]));
   const newUm = layers.filter(({ key }) => key !== OLD_FINISH).reduce((sum, { dryUm }) => sum + dryUm, 0);
-  const isOverWhole = own.length < stand.piece.coats.length;
+  const isOverWhole = stand.piece.coats.some(({ zoneId }) => zoneId !== stand.zone?.zoneId);
   return (
     <>
       <table>

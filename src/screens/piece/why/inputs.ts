@@ -33,11 +33,12 @@ const input = (term: string, text: string, origin: Origin, key = term): Input =>
 export function inputsOf(piece: Piece, shop: Shop, estimate: Estimate, units: UnitSystem): readonly Input[] {
   const jars = [...new Set(piece.coats.map(({ jar }) => jar))].flatMap((id) => shop.jars.get(id) ?? []);
   const finish = jars.at(-1)?.product.finish ?? 'nitrocellulose';
-  const ownM = layersLeft(piece, shop).reduce((sum, { leftM }) => sum + leftM, 0);
+  const left = layersLeft(piece, shop).filter(({ leftM }) => leftM > 0);
+  const ownM = left.reduce((sum, { leftM }) => sum + leftM, 0);
   return [
     input(WORDS.finish, FINISH_NAMES[finish].label, 'log'),
     input(WORDS.constants, WORDS.constantsText, 'fit'),
-    input(WORDS.coats, WORDS.coatsText(piece.coats.length, filmWords(ownM, units)), 'log'),
+    input(WORDS.coats, WORDS.coatsText(left.length, filmWords(ownM, units)), 'log'),
     ...jars.flatMap((jar) => ofJar(jar, piece, shop, units)),
     input(WORDS.base, PIECE_FORM.bases[piece.base].label, 'log'),
     ...ofOldFinish(piece, estimate.now.dryM - ownM, units),

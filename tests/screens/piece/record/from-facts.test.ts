@@ -5,7 +5,7 @@ import { disclosureFrom } from '../../../../src/screens/piece/record/from-facts'
 import { zoneFacts } from '../../../../src/shop/record/zone-facts';
 import { oldFinishOf } from '../../../../src/shop/stack/old-finish';
 import { standsOf } from '../../../../src/shop/zone/stands';
-import { entry, fillJar, id, JAR, layCoat, PIECE, startPiece } from '../../../logbook/entries';
+import { entry, fillJar, id, JAR, layCoat, PIECE, sand, startPiece } from '../../../logbook/entries';
 
 const CHIP = id(0xc1);
 const zone: EntryBody = {
@@ -45,6 +45,11 @@ test.each([
     what: 'a coat on all of it',
     done: [layCoat()],
     says: 'All of it: 1 coat of Gloss. Clear only; colour untouched. Tracer in coat 1, seen at 365 nm.',
+  },
+  {
+    what: 'a coat that was sanded off again',
+    done: [layCoat(), { ...sand(), removed: { text: '90', unit: 'um' } }],
+    says: 'No new material is recorded.',
   },
   {
     what: 'a place with two drops',

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Estimate } from '../../../../src/estimator/estimate';
 import type { EntryBody } from '../../../../src/logbook/entry';
 import { inputsOf } from '../../../../src/screens/piece/why/inputs';
-import { layCoat, PIECE } from '../../../logbook/entries';
+import { layCoat, PIECE, sand } from '../../../logbook/entries';
 import { anOutlook, aShop } from '../../../parts/an-outlook';
 
 const UM = 1e-6;
@@ -39,6 +39,18 @@ test('one whose thickness was entered is from the log', () => {
     text: expect.stringContaining('40 µm'),
     origin: 'log',
   });
+});
+
+test('a coat that was sanded away is none of them', () => {
+  const gone = { ...sand(), removed: { text: '90', unit: 'um' } } as EntryBody;
+  const { piece, shop } = aShop(
+    { hour: 1, body: layCoat() },
+    { hour: 2, body: gone },
+    { hour: 3, body: layCoat() },
+  );
+  const { estimate } = anOutlook();
+  const found = inputsOf(piece, shop, { ...estimate, now: { dryM: 12.5 * UM } } as Estimate, 'metric');
+  expect(found.find(({ term }) => term === 'Coats')?.text).toBe('1 coat, 12.5 µm dry');
 });
 
 test('over bare wood there is none', () => {
