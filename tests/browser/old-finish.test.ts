@@ -71,6 +71,52 @@ test('any drop can be undone later, and the odds follow', async () => {
   await section('What it says').getByText('Not clear yet').waitFor();
 });
 
+test('the tests are one tap from Start and from Sand; a stray tap logs nothing, and every answer is undone later', async () => {
+  await goTo('#/piece/new', 'Start a piece');
+  await field('Name').fill('Hall clock');
+  await choose(/^Old finish that softens/);
+  await button('Start it and test the old finish').tap();
+  await title('Old finish');
+  await closeToast();
+  const piece = here().split('/')[2] ?? '';
+  await goTo(`#/piece/${piece}/sand`, /sand/i);
+  await link('Say how it looks').tap();
+  await title('Old finish');
+  await unfold('How it looks');
+  await unfold('Lead');
+  for (const [act, asks] of [
+    ['Log the drop', 'Choose what happened.'],
+    ['Save', 'Choose clear or opaque.'],
+    ['Log it', 'Choose what is known.'],
+  ] as const) {
+    await button(act).tap();
+    await said(asks).waitFor();
+  }
+  const lines = () => section('What was done').locator('li').count();
+  const toHistory = async (count: number): Promise<void> => {
+    await goTo(`#/piece/${piece}`, 'Hall clock');
+    await unfold('What was done');
+    expect(await lines()).toBe(count);
+  };
+  await toHistory(1); // that it was started, and nothing else
+  await goTo(`#/piece/${piece}/old`, 'Old finish');
+  await drop('Alcohol', 'Dissolves');
+  await unfold('How it looks');
+  await choose('Clear');
+  await button('Save').tap();
+  await closeToast();
+  await goTo(`#/piece/${piece}/sand`, /sand/i);
+  await page.getByText('Say how it looks').waitFor({ state: 'detached' });
+  await toHistory(3);
+  for (const what of [/^Undo: Old finish looked at/, /^Undo: Drop of alcohol/]) {
+    await button(what).tap();
+    await closeToast();
+  }
+  expect(await lines()).toBe(1);
+  await goTo(`#/piece/${piece}/sand`, /sand/i);
+  await link('Say how it looks').waitFor();
+});
+
 test('an old white chair: oil paint in several layers; lead is found, and only corrected in writing', async () => {
   const piece = await startPiece('Nursery chair', /^Old finish that stays hard/);
   await goTo(`${here()}/old`, 'Old finish');

@@ -6,6 +6,7 @@ import { LIMITS } from '../../logbook/limits';
 import { areWhole, given, OneOf, Quantity, Send, Words } from '../../parts/fields/form-fields';
 import type { Draft } from '../../parts/fields/typed-field';
 import type { Form } from '../../parts/fields/use-form';
+import { Button } from '../../parts/frame/button';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { redissolves } from '../../science/old-finish/classify';
 import { findingOf, oldFinishOf } from '../../shop/stack/old-finish';
@@ -29,6 +30,8 @@ interface PieceFormProps {
   readonly form: Form;
   readonly submit: string;
   readonly onSend: (said: PieceSaid, isWhole: boolean) => void;
+  /** Sends it, and goes on to the tests of its old finish. */
+  readonly onTest?: PieceFormProps['onSend'];
   /** Further fields, above the button. */
   readonly children?: ComponentChildren;
 }
@@ -36,7 +39,7 @@ interface PieceFormProps {
 const OPTIONS = BASES.map((value) => ({ value, ...PIECE_FORM.bases[value] }));
 
 /** Name, base and area of a piece; for starting one and for changing what was said. */
-export function PieceForm({ piece, form, submit, onSend, children }: PieceFormProps) {
+export function PieceForm({ piece, form, submit, onSend, onTest, children }: PieceFormProps) {
   const drafts = useDrafts(piece);
   const { name, base, oldFilm, area, note } = drafts;
   const send = (event: Event): void => {
@@ -54,6 +57,16 @@ export function PieceForm({ piece, form, submit, onSend, children }: PieceFormPr
         problem={name.value.trim() === '' ? PIECE_FORM.nameMissing : undefined}
       />
       <BaseFields base={base} oldFilm={oldFilm} form={form} piece={piece} />
+      {onTest && isOldBase(base.value) && (
+        <>
+          <p class="quiet">{OLD_WORDS.startHint}</p>
+          <div class="acts">
+            <Button icon="check" onClick={() => onTest(...said(drafts, piece?.note))}>
+              {OLD_WORDS.startTest}
+            </Button>
+          </div>
+        </>
+      )}
       <Quantity
         label={PIECE_FORM.area}
         hint={PIECE_FORM.areaHint}
@@ -83,7 +96,6 @@ const BaseFields = ({ base, oldFilm, form, piece }: BaseFieldsProps) => (
     <div class="wide-tiles">
       <OneOf label={PIECE_FORM.base} of={base} options={useBases(piece)} />
     </div>
-    {!piece && isOldBase(base.value) && <p class="quiet">{OLD_WORDS.startHint}</p>}
     {base.value === 'old-redissolves' && (
       <Quantity
         label={PIECE_FORM.oldFilm}

@@ -29,12 +29,12 @@ export function StartPage() {
   const form = useForm();
   const time = useTime();
 
-  async function start(said: PieceSaid, isWhole: boolean): Promise<void> {
+  async function start(said: PieceSaid, isWhole: boolean, ...to: readonly 'old'[]): Promise<void> {
     const goOn = fromHere();
     const started = await form.send(isWhole, () => actions.startPiece(said, time.instantMs() ?? Number.NaN));
     if (!started) return;
     sayLogged(actions, started.id, EVENT_WORDS.started, PIECE_FORM.started(said.name));
-    goOn(linkTo('piece', started.piece));
+    goOn(linkTo('piece', started.piece, ...to));
   }
 
   return (
@@ -45,6 +45,7 @@ export function StartPage() {
         form={form}
         submit={PIECE_FORM.start}
         onSend={(said, isWhole) => void start(said, isWhole)}
+        onTest={(said, isWhole) => void start(said, isWhole, 'old')}
       >
         <TimeField label={PIECE_FORM.when} {...time.field} problem={form.refused.value?.fields['at']} />
       </PieceForm>

@@ -155,7 +155,8 @@ export const OLD_WORDS = {
       'test-first': 'Lead: not tested.',
     },
   },
-  startHint: 'Not sure which? Start the piece, then try a drop: its page leads to the tests.',
+  startHint: 'Not sure which? Start the piece, then try a drop on a hidden spot.',
+  startTest: 'Start it and test the old finish',
   event: {
     drop: (solvent: string): string => `Drop of ${solvent.toLowerCase()}`,
     look: 'Old finish looked at',
