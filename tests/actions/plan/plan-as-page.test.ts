@@ -13,7 +13,7 @@ import { planBench } from '../../../src/planner/plan-bench';
 import { JOBS, type Job } from '../../../src/planner/starting-plans/job';
 import { startPlan } from '../../../src/planner/starting-plans/start-plan';
 import type { Task } from '../../../src/planner/step';
-import { saidOf, usualDraft } from '../../../src/screens/mix/jar/draft';
+import { saidOf, usualDraft } from '../../../src/screens/mix/jar/jar-draft';
 import { asPlanned } from '../../../src/shop/plan/as-planned';
 import { verdictOn } from '../../../src/verdicts/verdict';
 import { DAY_1_MS, entry, id, PIECE } from '../../logbook/entries';
