@@ -33,32 +33,36 @@ export function checkMarginK(trace: Trace, check: FilmCheck, sandingK: number): 
 }
 
 /**
- * Weights of {@link WEIGHED_AT}, summing to 1: Bayes' rule on a normal belief, with a logistic chance that a film passes a test.
+ * Logarithm of the chance of what was found, at each of {@link WEIGHED_AT}: logistic, that a film passes a test.
  * @param margins by check, the margin in each run of {@link RUN_AT}, K
  */
-export function weigh(
-  belief: Belief,
+export const chancesOf = (
   checks: readonly FilmCheck[],
   margins: readonly (readonly number[])[],
-): number[] {
-  const weights = WEIGHED_AT.map((x) => {
-    let logWeight = -0.5 * ((x - belief.mean) / belief.spread) ** 2;
-    for (const [c, check] of checks.entries()) {
-      const margin = between(margins[c] as readonly number[], x) / SHARPNESS_K[check.test];
-      logWeight -= Math.log1p(Math.exp(check.passes ? -margin : margin));
-    }
-    return logWeight;
-  });
-  const highest = Math.max(...weights);
-  const raw = weights.map((logWeight) => Math.exp(logWeight - highest));
+): readonly number[] =>
+  WEIGHED_AT.map((x) =>
+    checks.reduce((sum, { test, passes }, c) => {
+      const margin = between(margins[c] as readonly number[], x) / SHARPNESS_K[test];
+      return sum - Math.log1p(Math.exp(passes ? -margin : margin));
+    }, 0),
+  );
+
+/** Weights of {@link WEIGHED_AT}, summing to 1: Bayes' rule on a normal belief. */
+export const weigh = (belief: Belief, chances: readonly number[]): number[] =>
+  weightsOf(WEIGHED_AT.map((x, k) => (chances[k] ?? 0) - 0.5 * ((x - belief.mean) / belief.spread) ** 2));
+
+/** Weights that sum to 1, from logarithms known but for a constant. */
+export function weightsOf(logs: readonly number[]): number[] {
+  const highest = Math.max(...logs);
+  const raw = logs.map((log) => Math.exp(log - highest));
   const sum = raw.reduce((total, w) => total + w, 0);
   return raw.map((w) => w / sum);
 }
 
-/** Mean and spread of the weighed logarithm. */
-export function beliefOf(weights: readonly number[]): Belief {
-  const mean = weights.reduce((sum, w, k) => sum + w * (WEIGHED_AT[k] as number), 0);
-  const variance = weights.reduce((sum, w, k) => sum + w * ((WEIGHED_AT[k] as number) - mean) ** 2, 0);
+/** Mean and spread of what is weighed. */
+export function beliefOf(weights: readonly number[], at: readonly number[] = WEIGHED_AT): Belief {
+  const mean = weights.reduce((sum, w, k) => sum + w * (at[k] as number), 0);
+  const variance = weights.reduce((sum, w, k) => sum + w * ((at[k] as number) - mean) ** 2, 0);
   return { mean, spread: Math.sqrt(variance) };
 }
 

@@ -76,8 +76,8 @@ export interface EstimateOf<Value extends number> {
   readonly whatIf: readonly { readonly name: string; readonly levelS: Value; readonly rubOutS: Value }[];
   /** Lowest temperature of the film after each coat, K, in the order of the coats: what blush is held against. */
   readonly coldestK: readonly Value[];
-  /** What the checks of this piece say of the diffusivity, for the belief of the shop. */
-  readonly learned: Belief<Value>;
+  /** What the checks of this piece say of the diffusivity, for the belief of the shop: the logarithm of their chance at each that is weighed. */
+  readonly learned: readonly Value[];
 }
 
 export type RawEstimate = EstimateOf<number>;

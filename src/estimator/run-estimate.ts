@@ -1,7 +1,7 @@
 import { DAY_S } from '../units';
 import {
-  beliefOf,
   between,
+  chancesOf,
   checkMarginK,
   EVAPORATION_SPREAD,
   PRIOR,
@@ -50,7 +50,8 @@ export function runEstimate(request: EstimateRequest, kept?: KeptStacks): RawEst
   const run = marcher({ ...request, history }, kept);
   const runs = RUN_AT.map((x) => run(history, x, 0).trace);
   const margins = checks.map((check) => runs.map((trace) => checkMarginK(trace, check, history.sandingK)));
-  const weights = weigh(request.belief ?? PRIOR, checks, margins);
+  const learned = chancesOf(checks, margins);
+  const weights = weigh(request.belief ?? PRIOR, learned);
   const rows = WEIGHED_AT.map((value, k) => ({ value, weight: weights[k] as number }));
   const likely = quantile(rows, 0.5);
   const faster = run(history, 0, EVAPORATION_STEP).trace;
@@ -74,7 +75,7 @@ export function runEstimate(request: EstimateRequest, kept?: KeptStacks): RawEst
       return moved ? [{ name, ...moved }] : [];
     }),
     coldestK: coldest(main.trace, request.history),
-    learned: beliefOf(weigh(PRIOR, checks, margins)),
+    learned,
   };
 }
 
@@ -86,8 +87,13 @@ type March = (
   profileAtS?: readonly number[],
 ) => Simulation;
 
-function marcher({ history: main, stack = '' }: EstimateRequest, kept: KeptStacks | undefined): March {
+function marcher(
+  { history: main, stack = '', checks }: EstimateRequest,
+  kept: KeptStacks | undefined,
+): March {
   const budget: Budget = { left: MOST_WORK };
+  // A film that smells when it should long be hard says how slow it is, where every run is looked at until then.
+  const lastCheckS = Math.max(0, ...checks.map(({ atS }) => atS));
   return (history, lnDiffusivity, lnTransfer, profileAtS) => {
     const { binder, air } = history;
     const scaled: StackHistory = {
@@ -100,8 +106,9 @@ function marcher({ history: main, stack = '' }: EstimateRequest, kept: KeptStack
     const names = history === main ? [name] : [name, `${lnDiffusivity} ${lnTransfer} layers`];
     const marks = names.flatMap((one) => kept?.markOf(stack, one, history) ?? []);
     const lastProfileS = profileAtS?.at(-1) ?? 0;
+    const lastLookS = Math.max(lastProfileS, lastCheckS);
     const marched = simulate(scaled, {
-      untilS: Math.max(lastWetS(history) + LONGEST_S, lastProfileS + 1),
+      untilS: Math.max(lastWetS(history) + LONGEST_S, lastLookS + 1),
       from: marks.sort((one, other) => other.nowS - one.nowS)[0],
       budget,
       ...(profileAtS && { profileAtS }),
@@ -109,7 +116,7 @@ function marcher({ history: main, stack = '' }: EstimateRequest, kept: KeptStack
         isRising(baseTgK) && // a deep base is softened long after the coat went on
         (baseTgK.at(-1) as number) > history.sandingK + 1 &&
         (biteTgK.at(-1) as number) > history.sandingK + 13 &&
-        (timeS.at(-1) as number) > lastProfileS,
+        (timeS.at(-1) as number) > lastLookS,
     });
     if (history === main) kept?.keep(stack, name, history, marched.marks);
     return marched;

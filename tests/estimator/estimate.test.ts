@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { PRIOR } from '../../src/estimator/belief';
+import { beliefOf, PRIOR, weigh } from '../../src/estimator/belief';
 import { type FilmCheck, MILESTONES } from '../../src/estimator/estimate';
 import { runEstimate } from '../../src/estimator/run-estimate';
 import { DAY_S, stack } from './stacks';
@@ -8,6 +8,7 @@ const history = stack({ coats: 12, dryUm: 12.5 });
 const lastS = history.events.at(-1)?.atS as number;
 const ask = (checks: readonly FilmCheck[] = []) => runEstimate({ history, nowS: lastS + DAY_S, checks });
 const plain = ask();
+const believed = ({ learned }: typeof plain) => beliefOf(weigh(PRIOR, learned));
 
 test('milestones come in their order, each inside its band', () => {
   const likely = MILESTONES.map((milestone) => plain.milestones[milestone].likelyS);
@@ -32,8 +33,8 @@ test('without checks the band is a factor 2 to 3 either way, and the belief is t
   const { earliestS, likelyS, lateS } = plain.milestones.rubOut;
   expect((likelyS - lastS) / (earliestS - lastS)).toBeGreaterThan(2);
   expect((lateS - lastS) / (likelyS - lastS)).toBeLessThan(3);
-  expect(plain.learned.mean).toBeCloseTo(0, 6);
-  expect(Math.abs(plain.learned.spread / PRIOR.spread - 1)).toBeLessThan(0.05);
+  expect(believed(plain).mean).toBeCloseTo(0, 6);
+  expect(Math.abs(believed(plain).spread / PRIOR.spread - 1)).toBeLessThan(0.05);
 });
 
 describe('checks', () => {
@@ -63,12 +64,19 @@ describe('checks', () => {
     const shift = told.milestones.rubOut.likelyS - plain.milestones.rubOut.likelyS;
     expect(Math.sign(shift)).toBe(moves === 'later' ? 1 : -1);
     // A nose hardly narrows anything.
-    if (check.test !== 'smell') expect(told.learned.spread).toBeLessThan(plain.learned.spread);
+    if (check.test !== 'smell') expect(believed(told).spread).toBeLessThan(believed(plain).spread);
+  });
+
+  test('a smell that lasts past the time at which most films have hardened says that this one is slow', () => {
+    const smells = (days: number): FilmCheck => ({ atS: lastS + days * DAY_S, test: 'smell', passes: false });
+    const [soon, late] = [40, 120].map((days) => believed(ask([smells(days)])).mean);
+    expect(soon).toBeLessThan(-0.1);
+    expect((late ?? 0) / (soon ?? 0)).toBeGreaterThan(0.75); // half, were the fast runs looked at no further than their own end
   });
 
   test('two that agree say more than one', () => {
     const check: FilmCheck = { atS: soonS, test: 'gum', passes: true };
-    expect(ask([check, check]).learned.mean).toBeGreaterThan(ask([check]).learned.mean);
+    expect(believed(ask([check, check])).mean).toBeGreaterThan(believed(ask([check])).mean);
   });
 });
 

@@ -12,7 +12,7 @@ import { type Stand, standById } from '../../shop/zone/stands';
 import { DAY_S } from '../../units';
 import type { CardOutlooks } from './card-outlook';
 import type { Outlook, PieceId } from './outlook';
-import { BETWEEN_PIECES, type Learned, OF_LACQUER, shopBelief, shopLawBelief } from './shop-belief';
+import { BETWEEN_PIECES, type Lesson, shopBelief, shopLawBelief, wordOf } from './shop-belief';
 
 /** What the other pieces with the same product have taught by their checks, and the test cards by their weight. */
 export interface Taught {
@@ -52,10 +52,10 @@ export function taughtTo({ id: own, piece }: Stand, { shop, outlooks, cards }: B
     return [{ estimate: outlook.estimate, apart }];
   });
   const byChecks = others.flatMap(({ estimate, apart }) =>
-    lawOf(estimate) ? [] : [{ ...estimate.learned, apart }],
+    lawOf(estimate) ? [] : [{ chances: estimate.learned, apart }],
   );
   return {
-    diffusivity: shopBelief([...byChecks, ...byCards(piece, product, shop, cards)], OF_LACQUER),
+    diffusivity: shopBelief([...byChecks, ...byCards(piece, product, shop, cards)]),
     law: shopLawBelief(
       others.flatMap(({ estimate, apart }) => {
         const law = lawOf(estimate);
@@ -66,7 +66,7 @@ export function taughtTo({ id: own, piece }: Stand, { shop, outlooks, cards }: B
 }
 
 /** What the test cards with this product say; the one that got the coats of this very piece most of all. */
-function byCards(piece: Piece, product: string | undefined, shop: Shop, cards: CardOutlooks): Learned[] {
+function byCards(piece: Piece, product: string | undefined, shop: Shop, cards: CardOutlooks): Lesson[] {
   return [...cards].flatMap(([id, outlook]) => {
     const card = cardsOf(shop).get(id);
     if (outlook.state !== 'ready' || !card || counted(card).length === 0) return [];
@@ -74,7 +74,7 @@ function byCards(piece: Piece, product: string | undefined, shop: Shop, cards: C
     if (productOf(film, shop) !== product) return [];
     const isOwn = piece.coats.some((coat) => card.withCoats.has(coat.id));
     const apart = Math.hypot(isOwn ? APART.ownCard : BETWEEN_PIECES, between(piece, film, shop));
-    return [{ ...outlook.reading.diffusivity, apart }];
+    return [{ chances: wordOf(outlook.reading.diffusivity), apart }];
   });
 }
 

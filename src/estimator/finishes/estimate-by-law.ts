@@ -1,4 +1,3 @@
-import { PRIOR } from '../belief';
 import { type Band, type Curve, MILESTONES, type RawEstimate, settledLast } from '../estimate';
 import { known } from '../known';
 import { type CuringFinish, FINISH_LAWS, type FinishLaw, type Spread } from './finish-law';
@@ -62,7 +61,7 @@ export function estimateByLaw(finish: CuringFinish, request: LawRequest): LawEst
       return moved ? [{ name, ...moved }] : [];
     }),
     coldestK: history.coats.map(({ atS }) => airAt(history, atS).temperatureK),
-    learned: PRIOR,
+    learned: [],
     law: {
       finish,
       learned: learnedFrom(evidence),

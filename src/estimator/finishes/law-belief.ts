@@ -1,3 +1,4 @@
+import { weightsOf } from '../belief';
 import type { Belief } from '../estimate';
 import type { Spread } from './finish-law';
 
@@ -10,6 +11,9 @@ export interface LawBelief {
   readonly cure: Belief;
 }
 
+/** What the checks of one piece say of both: the logarithm of their chance at each of {@link SLOWNESSES}. */
+export type LawLearned = { readonly [Column in keyof LawBelief]: readonly number[] };
+
 /** A tenth of a normal distribution lies beyond so many spreads. */
 const TENTH = 1.2816;
 /** Before any check. */
@@ -18,7 +22,8 @@ export const UNTAUGHT: Belief = { mean: 0, spread: 1 };
 /** No product is believed to lie further out than this. */
 export const FURTHEST = 3.5;
 const FINEST = 0.05;
-const WEIGHED_AT: readonly number[] = Array.from(
+/** All slownesses that are looked at. */
+export const SLOWNESSES: readonly number[] = Array.from(
   { length: Math.round((2 * FURTHEST) / FINEST) + 1 },
   (_, k) => -FURTHEST + k * FINEST,
 );
@@ -36,32 +41,22 @@ export interface Evidence {
 }
 
 /**
- * Weights of the slownesses that are looked at, summing to 1.
- *
- * Source: Bayes' rule on a normal belief, with a logistic chance that a film passes a test. A film is further on the less slow
- * its product, so a passing check never makes it slower and a failing one never faster.
+ * Logarithm of the chance of what was found, at each of {@link SLOWNESSES}: logistic, that a film passes a test. A film is further on
+ * the less slow its product, so a passing check never makes it slower and a failing one never faster.
  */
-function weigh({ mean, spread }: Belief, evidence: readonly Evidence[]): number[] {
-  const logs = WEIGHED_AT.map((slow) =>
+export const chancesOf = (evidence: readonly Evidence[]): readonly number[] =>
+  SLOWNESSES.map((slow) =>
     evidence.reduce(
       (sum, { margin, passes }) => sum - Math.log1p(Math.exp(passes ? -margin(slow) : margin(slow))),
-      -0.5 * ((slow - mean) / spread) ** 2,
+      0,
     ),
   );
-  const highest = Math.max(...logs);
-  const raw = logs.map((log) => Math.exp(log - highest));
-  const sum = raw.reduce((total, weight) => total + weight, 0);
-  return raw.map((weight) => weight / sum);
-}
 
-/** Mean and spread of what is believed after some checks. */
-export function believed(first: Belief, evidence: readonly Evidence[]): Belief {
-  const weights = weigh(first, evidence);
-  const moment = (of: (slow: number) => number): number =>
-    weights.reduce((sum, weight, k) => sum + weight * of(WEIGHED_AT[k] as number), 0);
-  const mean = moment((slow) => slow);
-  return { mean, spread: Math.sqrt(moment((slow) => (slow - mean) ** 2)) };
-}
+/** Weights of the slownesses that are looked at, summing to 1: Bayes' rule on a normal belief. */
+const weigh = ({ mean, spread }: Belief, evidence: readonly Evidence[]): number[] =>
+  weightsOf(
+    chancesOf(evidence).map((log, k) => log - 0.5 * (((SLOWNESSES[k] as number) - mean) / spread) ** 2),
+  );
 
 /**
  * The slownesses below which a tenth, a half and nine tenths of the belief lie: those of the normal first belief, moved as far as
@@ -78,7 +73,7 @@ export function bandAfter(first: Belief, evidence: readonly Evidence[]): Spread 
 function quantile(weights: readonly number[], share: number): number {
   let sum = 0;
   for (const [k, weight] of weights.entries()) {
-    if (sum + weight >= share) return (WEIGHED_AT[k] as number) + FINEST * ((share - sum) / weight - 0.5);
+    if (sum + weight >= share) return (SLOWNESSES[k] as number) + FINEST * ((share - sum) / weight - 0.5);
     sum += weight;
   }
   return FURTHEST;

@@ -2,9 +2,10 @@ import type { FilmCheck } from '../estimate';
 import type { FinishLaw, Spread } from './finish-law';
 import {
   bandAfter,
-  believed,
+  chancesOf,
   type Evidence,
   type LawBelief,
+  type LawLearned,
   sharpened,
   timeAt,
   UNTAUGHT,
@@ -53,9 +54,9 @@ const marginOf = (reachedS: number, askedS: number, sharpness: number): number =
   Math.min(MOST_MARGIN, Math.max(-MOST_MARGIN, Math.log(reachedS / askedS) / sharpness));
 
 /** What the checks of a piece say of its product, for the other pieces with it. */
-export const learnedFrom = (evidence: ByColumn): LawBelief => ({
-  drying: believed(UNTAUGHT, evidence.drying),
-  cure: believed(UNTAUGHT, evidence.cure),
+export const learnedFrom = (evidence: ByColumn): LawLearned => ({
+  drying: chancesOf(evidence.drying),
+  cure: chancesOf(evidence.cure),
 });
 
 /**

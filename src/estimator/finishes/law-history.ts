@@ -1,6 +1,6 @@
 import type { Band, Estimate, FilmCheck } from '../estimate';
 import type { CuringFinish } from './finish-law';
-import type { LawBelief } from './law-belief';
+import type { LawBelief, LawLearned } from './law-belief';
 
 /** The air from a moment on, as a finish feels it that dries by water or cures. */
 export interface LawAir {
@@ -58,7 +58,7 @@ export interface OfLaw {
   readonly law: {
     readonly finish: CuringFinish;
     /** What the checks of this piece say of its product; `learned` is of a diffusivity that these laws do not have. */
-    readonly learned: LawBelief;
+    readonly learned: LawLearned;
     /** When the recoat window closes; absent where it has no upper end. */
     readonly recoatUntil?: Band;
     /** When it may be used with care; `settled` is its full cure. */

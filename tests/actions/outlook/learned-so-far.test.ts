@@ -2,12 +2,16 @@ import { expect, test } from 'vitest';
 import { lawOutlook } from '../../../src/actions/outlook/law-outlook';
 import { learnedSoFar } from '../../../src/actions/outlook/learned-so-far';
 import type { Outlook } from '../../../src/actions/outlook/outlook';
+import { requestFor } from '../../../src/actions/outlook/request';
 import { taughtTo } from '../../../src/actions/outlook/taught';
 import { FINISH_LAWS } from '../../../src/estimator/finishes/finish-law';
+import { createEstimator } from '../../../src/estimator/run/client';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold, type Shop } from '../../../src/logbook/fold/fold';
+import type { Piece } from '../../../src/logbook/fold/pieces';
 import { standById } from '../../../src/shop/zone/stands';
 import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, startPiece } from '../../logbook/entries';
+import { worker } from '../a-shop';
 
 const COAT_MS = DAY_1_MS + 86_400_000;
 const [A, B] = [id(0xa1), id(0xa2)];
@@ -59,6 +63,40 @@ test('paper that gums on a piece that cures puts off its own date, and that of t
   expect(told?.within).toBeLessThan(Math.sqrt(8 / 3));
   expect(told?.within).toBeGreaterThan(1.1);
 });
+
+// One piece that gums at twice the usual time is no surer than before. Said of six, "give or take 2.5" was no answer.
+test('six pieces that gummed long after the usual date say so surely', async () => {
+  const estimator = createEstimator(() => worker());
+  const ids = [1, 2, 3, 4, 5, 6].map((k) => id(0xd0 + k));
+  const usual = await estimate(A, fold([entry(1, fillJar()), ...begun(2, A)]));
+  const foundS = 2.5 * usual.milestones.level.likelyS;
+  const tried = (piece: string, at: number, result: string, share: number): Entry =>
+    entry(at, { kind: 'checked', piece, test: 'gum', result } as EntryBody, COAT_MS + share * foundS * 1000);
+  const shop = fold([
+    entry(1, fillJar()),
+    ...ids.flatMap((piece, i) => [
+      ...begun(10 * i + 2, piece),
+      tried(piece, 10 * i + 4, 'fails', 1 / 1.3),
+      tried(piece, 10 * i + 5, 'passes', 1.3),
+    ]),
+  ]);
+  async function estimate(piece: string, of: Shop) {
+    const asked = requestFor(of.pieces.get(piece) as Piece, of, NOW_MS);
+    if (!asked.ok) throw new Error(asked.failure.kind);
+    return estimator.estimate(asked.value.request).result;
+  }
+  const one = await estimate(ids[0] as string, shop);
+  const outlooks = new Map(
+    ids.map((piece): [string, Outlook] => [
+      piece,
+      { state: 'ready', estimate: one, startMs: COAT_MS, stale: false },
+    ]),
+  );
+  const [told] = learnedSoFar({ shop, outlooks, cards: new Map() });
+  expect(told?.slower).toBeGreaterThan(1.7);
+  expect(told?.slower).toBeLessThan(2.5);
+  expect(told?.within).toBeLessThan(1.75);
+}, 30_000);
 
 test('what a card told of a lacquer is told of its product, slower where solvent moves slowly', () => {
   const g = (text: string) => ({ text, unit: 'g' }) as const;

@@ -2,8 +2,9 @@ import 'fake-indexeddb/auto';
 import { describe, expect, test, vi } from 'vitest';
 import { lawOutlook } from '../../../src/actions/outlook/law-outlook';
 import type { OpenShop } from '../../../src/actions/shop';
+import { WEIGHED_AT } from '../../../src/estimator/belief';
 import type { EstimateRequest } from '../../../src/estimator/estimate';
-import { type Belief, type Estimate, MILESTONES } from '../../../src/estimator/estimate';
+import { type Estimate, MILESTONES } from '../../../src/estimator/estimate';
 import { answer } from '../../../src/estimator/run/answer';
 import type { Answer, WorkerPort } from '../../../src/estimator/run/client';
 import type { Jar } from '../../../src/logbook/fold/jars';
@@ -23,7 +24,10 @@ const JAR = {
 } as const;
 
 /** An estimate that only says how many coats it is of. */
-const estimateOf = ({ history }: EstimateRequest, learned: Belief = { mean: 0, spread: 0.7 }): Answer => ({
+const estimateOf = (
+  { history }: EstimateRequest,
+  learned: readonly number[] = WEIGHED_AT.map(() => 0),
+): Answer => ({
   ok: true,
   estimate: {
     now: { dryM: history.events.length },
@@ -270,7 +274,7 @@ describe('an outlook', () => {
 
   test('takes in what the checks of another piece with the same product have taught', async () => {
     const { open, asked } = await watched((request) =>
-      estimateOf(request, request.checks.length > 0 ? { mean: -0.5, spread: 0.4 } : undefined),
+      estimateOf(request, request.checks.length > 0 ? WEIGHED_AT.map((x) => -2 * (x + 0.7) ** 2) : undefined),
     );
     const { piece, jar } = await pieceWithCoat(open);
     await ready(open, piece);

@@ -1,5 +1,6 @@
 import {
   between,
+  chancesOf,
   checkMarginK,
   EVAPORATION_SPREAD,
   PRIOR,
@@ -110,7 +111,7 @@ export function shops(count: number, from: 'inside' | 'outside', seed: number): 
     const rowsOf = checks.map(
       ({ test, atS }) => margins[test as 'print' | 'gum'][trials.indexOf(atS)] as number[],
     );
-    const weights = weigh(belief, checks, rowsOf);
+    const weights = weigh(belief, chancesOf(checks, rowsOf));
     const rows = WEIGHED_AT.flatMap((x, k) =>
       NORMAL.map(({ z, weight }) => ({
         value: between(logs, x) + slope * z * EVAPORATION_SPREAD,
