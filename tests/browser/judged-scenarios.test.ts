@@ -198,7 +198,7 @@ test('a clear chip, its last drop on a Thursday: levelling waits, the sink check
   const steps = await section('Steps').locator('.plan-step').allTextContents();
   const at = (what: string): number => steps.findIndex((text) => text.includes(what));
   const between = steps.slice(at('Level-sand') + 1, at('no more sinking')).join(' ');
-  const [, from = '', to = ''] = /Rest(\d+ \w+) [\d:]+ – (\d+ \w+)/.exec(between) ?? [];
+  const [, from = '', to = ''] = /Rest(\d+ \w+) – (\d+ \w+)/.exec(between) ?? [];
   expect((Date.parse(`${to} 2026`) - Date.parse(`${from} 2026`)) / DAY_MS).toBe(7);
   await goTo(`#/piece/${piece}/record`, 'Treatment record');
   await said(/^The finish (is hard by|may stay soft)/).waitFor();

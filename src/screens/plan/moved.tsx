@@ -4,7 +4,8 @@ import { toInstantMs } from '../../planner/local-day';
 import { whyWords } from '../../planner/say';
 import { MINUTE_MS } from '../../units';
 import { MOVED_WORDS } from '../../words/plan/plan';
-import { dayWords, spanWords, whenWords } from '../../words/times';
+import { dayWords, spanWords } from '../../words/times';
+import { startWords } from './planned-time';
 import { useNames, usePlan } from './use-plan';
 
 const MOST_STEPS = 12;
@@ -21,6 +22,10 @@ export function Moved({ pieceId }: { readonly pieceId?: string }) {
   const pieces = found.pieces.filter(isAsked);
   const steps = found.moved.filter(isAsked);
   if (pieces.length + steps.length === 0) return null;
+  const startOf = (stepId: string): string => {
+    const step = plan.value.steps.find((one) => one.stepId === stepId);
+    return step ? startWords(step, plan.value.steps, nowMs) : '';
+  };
   const likelyMs = (id: string): number =>
     toInstantMs(plan.value.pieces.find((one) => one.pieceId === id)?.likely ?? plan.value.now);
   return (
@@ -38,14 +43,9 @@ export function Moved({ pieceId }: { readonly pieceId?: string }) {
         <details>
           <summary>{MOVED_WORDS.more(steps.length)}</summary>
           <ul class="missed">
-            {steps.slice(0, MOST_STEPS).map(({ pieceId: id, stepId, to, why }) => (
+            {steps.slice(0, MOST_STEPS).map(({ pieceId: id, stepId, why }) => (
               <li key={stepId}>
-                {MOVED_WORDS.step(
-                  names.step(stepId),
-                  names.piece(id),
-                  whenWords(toInstantMs(to), nowMs),
-                  whyWords(why, names),
-                )}
+                {MOVED_WORDS.step(names.step(stepId), names.piece(id), startOf(stepId), whyWords(why, names))}
               </li>
             ))}
           </ul>

@@ -4,8 +4,8 @@ import { toInstantMs } from '../../planner/local-day';
 import type { Plan, PlannedStep } from '../../planner/plan';
 import { boundWords, stepName } from '../../planner/say';
 import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan/plan';
-import { whenWords } from '../../words/times';
 import { plainBound } from './plain-bound';
+import { startWords } from './planned-time';
 import { useNames } from './use-plan';
 
 const OPEN = 3;
@@ -27,9 +27,7 @@ export function NextSteps({ plan }: { readonly plan: Plan }) {
           href={linkTo('plan', planned.pieceId)}
           title={`${stepName(planned.step)}: ${names.piece(planned.pieceId)}`}
           face={
-            <span class="when-face digits">
-              {whenWords(toInstantMs(planned.start), toInstantMs(plan.now))}
-            </span>
+            <span class="when-face digits">{startWords(planned, plan.steps, toInstantMs(plan.now))}</span>
           }
         >
           <p class="quiet">{boundWords(plainBound(planned, plan.steps), names)}</p>

@@ -77,7 +77,7 @@ function Steps({ plan }: { readonly plan: PiecePlan }) {
     some.map((planned) => (
       <StepItem
         key={planned.stepId}
-        {...{ plan, planned }}
+        {...{ plan, planned, steps }}
         isNext={made.ok && planned === next}
         verdict={planned.stepId === judged?.stepId ? judged.verdict : undefined}
         isEstimated={hasEstimate(

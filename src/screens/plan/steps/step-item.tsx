@@ -10,7 +10,8 @@ import { withoutStep, withStep, withStepMoved } from '../../../shop/plan/edit-pl
 import { MINUTE_MS } from '../../../units';
 import type { Verdict } from '../../../verdicts/verdict';
 import { PIECE_PLAN } from '../../../words/plan/plan';
-import { clockWords, spanWords, whenWords } from '../../../words/times';
+import { spanWords, whenWords } from '../../../words/times';
+import { planTimes } from '../planned-time';
 import { useNames } from '../use-plan';
 import { StepActs } from './step-acts';
 import { StepForm } from './step-form';
@@ -19,6 +20,8 @@ import { useEditPlan } from './use-edit-plan';
 interface StepItemProps {
   readonly plan: PiecePlan;
   readonly planned: PlannedStep;
+  /** All steps of its piece, in their order. */
+  readonly steps: readonly PlannedStep[];
   readonly isNext: boolean;
   readonly isEstimated: boolean;
   /** What the judge says of it, where it is the first work to do. */
@@ -34,7 +37,7 @@ const STATES = {
 } as const satisfies Record<string, { icon: IconName; word: string; kind: string }>;
 
 /** One step of a plan: when it is, why then, and everything that can be changed of it. */
-export function StepItem({ plan, planned, isNext, isEstimated, verdict, now }: StepItemProps) {
+export function StepItem({ plan, planned, steps, isNext, isEstimated, verdict, now }: StepItemProps) {
   const names = useNames();
   const { step, stepId, isDone, bound, closes } = planned;
   const nowMs = toInstantMs(now);
@@ -49,7 +52,7 @@ export function StepItem({ plan, planned, isNext, isEstimated, verdict, now }: S
         <span class="heard">{state.word}: </span>
         <strong>{name}</strong>
       </p>
-      <p class="digits">{isPassedOver ? PIECE_PLAN.passedOver : timesOf(planned, nowMs)}</p>
+      <p class="digits">{isPassedOver ? PIECE_PLAN.passedOver : planTimes(planned, steps, nowMs)}</p>
       {step.kind === 'wait' && !isDone && (
         <p class="quiet">
           {bandText(step.minutes)}, {PIECE_PLAN.origin[originOf(own, step, isEstimated)]}
@@ -84,14 +87,6 @@ export function StepItem({ plan, planned, isNext, isEstimated, verdict, now }: S
       {isNext && own && <StepActs piece={plan.piece} step={step} />}
     </li>
   );
-}
-
-function timesOf({ kind, start, end }: PlannedStep, nowMs: number): string {
-  if (Number.isNaN(start)) return ''; // there is no plan
-  const from = whenWords(toInstantMs(start), nowMs);
-  if (kind === 'hold' || end === start) return from;
-  const isWork = kind === 'work' || kind === 'gate';
-  return `${from} – ${isWork ? clockWords(toInstantMs(end)) : whenWords(toInstantMs(end), nowMs)}`;
 }
 
 const bandText = ({ earliest, likely, late }: Band): string =>

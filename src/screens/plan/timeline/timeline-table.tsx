@@ -3,8 +3,9 @@ import { toInstantMs } from '../../../planner/local-day';
 import type { PlannedStep } from '../../../planner/plan';
 import { stepName } from '../../../planner/say';
 import { PLAN_WORDS } from '../../../words/plan/plan';
-import { dateWords, whenWords } from '../../../words/times';
+import { dateWords } from '../../../words/times';
 import { VERDICT_WORDS } from '../../../words/verdicts/words';
+import { startWords } from '../planned-time';
 import type { TimelineProps } from './timeline';
 
 /** The same in words and numbers: for a screen reader, and on paper. */
@@ -30,7 +31,7 @@ export function TimelineTable({ plan, bench, pieces, nameOf }: TimelineProps) {
                 <td>{day(likely)}</td>
                 <td>{isHeld ? VERDICT_WORDS.hold : day(promise)}</td>
                 <td>{promised === undefined ? '–' : day(promised)}</td>
-                <td>{next ? `${stepName(next.step)}, ${whenWords(toInstantMs(next.start), nowMs)}` : '–'}</td>
+                <td>{next ? `${stepName(next.step)}, ${startWords(next, plan.steps, nowMs)}` : '–'}</td>
               </tr>
             );
           })}
