@@ -115,7 +115,9 @@ test('an old nursery chair with lead: nothing is sanded dry, promised or sprayed
   await said(
     'no dry sanding; wet methods only, children and pregnant women kept out, the waste collected.',
   ).waitFor();
-  await said('Removal is work for licensed people.').waitFor();
+  await said(
+    'Stabilise it and tell the owner in writing, or decline and refer: removal is work for licensed people.',
+  ).waitFor();
   await field('Why all the same?').fill('No.');
   await button('Log it').tap();
   await said('Write at least 10 characters, or nothing.').waitFor();
@@ -198,7 +200,7 @@ test('a clear chip, its last drop on a Thursday: levelling waits, the sink check
   const steps = await section('Steps').locator('.plan-step').allTextContents();
   const at = (what: string): number => steps.findIndex((text) => text.includes(what));
   const between = steps.slice(at('Level-sand') + 1, at('no more sinking')).join(' ');
-  const [, from = '', to = ''] = /Rest(\d+ \w+) – (\d+ \w+)/.exec(between) ?? [];
+  const [, from = '', to = ''] = /Rest(\d+ [A-Z][a-z]+) – (\d+ [A-Z][a-z]+)/.exec(between) ?? [];
   expect((Date.parse(`${to} 2026`) - Date.parse(`${from} 2026`)) / DAY_MS).toBe(7);
   await goTo(`#/piece/${piece}/record`, 'Treatment record');
   await said(/^The finish (is hard by|may stay soft)/).waitFor();

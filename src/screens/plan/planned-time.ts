@@ -3,13 +3,13 @@ import type { PlannedStep } from '../../planner/plan';
 import { MINUTE_MS } from '../../units';
 import { clockWords, likelyWords, whenWords } from '../../words/times';
 
-/** How uncertain it is when a planned step begins and ends, minutes: by the bands of the waits still to come before it. */
+/** How uncertain it is when a planned step begins and ends, minutes: by the widest band of the waits still to come before it. */
 function doubt({ pieceId, stepId }: PlannedStep, steps: readonly PlannedStep[]) {
   const own = steps.filter((one) => one.pieceId === pieceId && !one.isDone);
   let before = 0;
   for (const { step, stepId: id } of own) {
     const band = step.kind === 'wait' ? (step.ends ?? step.minutes) : undefined;
-    const after = before + (band ? band.late - band.earliest : 0);
+    const after = Math.max(before, band ? band.late - band.earliest : 0);
     if (id === stepId) return { before, after };
     before = after;
   }

@@ -24,7 +24,7 @@ export const REASON_WORDS = {
     `It gummed the paper. Give it a week and try again, from about ${at}. A check that passes clears this.`,
   leadUntested: () => 'Old opaque paint: test it for lead before any of it is sanded.',
   leadFound: () =>
-    'Lead in the old paint, or treated as lead: no dry sanding; wet methods only, children and pregnant women kept out, the waste collected. Removal is work for licensed people.',
+    'Lead in the old paint, or treated as lead: no dry sanding; wet methods only, children and pregnant women kept out, the waste collected. Stabilise it and tell the owner in writing, or decline and refer: removal is work for licensed people.',
   leadUnasked: () =>
     'Say first whether the old finish is opaque: a white or coloured one is treated as lead until tested.',
   leadTold: () => 'Lead in the old paint: tell the owner in writing.',
