@@ -23,9 +23,9 @@ test('a winter garage, heavy coats from a can: the plan’s own dates stand arou
   await readAir('21', '50');
   await plan(piece, /^The coats are on already/);
   await said('by the drying model').first().waitFor({ timeout: 30_000 });
-  const ready = (await section('Ready').innerText()).replace(/\s+/g, ' ');
+  const ready = (await section('Ready').textContent()) ?? '';
   const [, likely = '', earliest = '', late = ''] =
-    /Ready about (\d+ \w+) \((\d+ \w+)–(\d+ \w+)\)/.exec(ready) ?? [];
+    /Ready about\s*(\d+ [A-Z][a-z]+)\s*\((\d+ \w+)–(\d+ \w+)\)/.exec(ready) ?? [];
   const [, promise = ''] = /Earliest date to promise: (?:\w+ )?(\d+ \w+)/.exec(ready) ?? [];
   // Likely when the rule of thumb has it rubbed out, within a week; no date is given sooner than the rule's own.
   expect(Math.abs(dayOf(likely) - dayOf('4 Feb')) / DAY_MS).toBeLessThanOrEqual(7);
@@ -33,7 +33,12 @@ test('a winter garage, heavy coats from a can: the plan’s own dates stand arou
   expect(dayOf(late)).toBeGreaterThan(dayOf('13 Feb'));
   expect(dayOf(promise)).toBeGreaterThanOrEqual(dayOf('17 Feb'));
   await goTo(`#/plan/${piece}/owner`, 'Write to the owner');
+  await page.waitForFunction(() =>
+    document.querySelector('textarea')?.value.includes('8 of 8 coats are on.'),
+  );
   await choose('Accepted');
-  const told = await page.getByRole('textbox', { name: 'Message' }).inputValue();
-  expect(told).toContain(promise);
+  await page.waitForFunction(
+    (day) => document.querySelector('textarea')?.value.includes(day),
+    `I can promise ${promise}`,
+  );
 });

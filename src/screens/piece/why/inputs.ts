@@ -97,7 +97,7 @@ function ofAir(piece: Piece, { airReadings, forecast }: Shop, units: UnitSystem)
         typedWords(forecast.nightTemperature.typed, units),
       )
     : WORDS.airLast;
-  return input(WORDS.air, `${WORDS.airText(count)} ${later}`, 'log');
+  return input(WORDS.air, count > 0 ? `${WORDS.airText(count)} ${later}` : later, 'log');
 }
 
 /** An old finish that softens takes part, as deep as it was said to be, or as is usual. */

@@ -41,6 +41,40 @@ test('one whose thickness was entered is from the log', () => {
   });
 });
 
+const airText = (
+  ...air: readonly { readonly hour: number; readonly body: EntryBody }[]
+): string | undefined => {
+  const { piece, shop } = aShop({ hour: 5, body: layCoat() }, ...air);
+  const { estimate } = anOutlook();
+  const found = inputsOf(piece, shop, { ...estimate, now: { dryM: 0 } } as Estimate, 'metric');
+  return found.find(({ term }) => term === 'Air')?.text;
+};
+const reading: EntryBody = {
+  kind: 'air-read',
+  temperature: { text: '20', unit: 'C' },
+  humidity: { text: '50', unit: '%' },
+  movement: 'gentle',
+};
+const forecast: EntryBody = {
+  kind: 'forecast-set',
+  dayTemperature: { text: '20', unit: 'C' },
+  nightTemperature: { text: '12', unit: 'C' },
+};
+
+test.each([
+  { what: 'none', air: [], says: /^21 °C/ },
+  { what: 'one before the first coat', air: [{ hour: 1, body: reading }], says: /^1 reading, then the last/ },
+  { what: 'one after it', air: [{ hour: 9, body: reading }], says: /^1 reading,/ },
+  {
+    what: 'two before it, of which the last holds, and one after',
+    air: [1, 2, 9].map((hour) => ({ hour, body: reading })),
+    says: /^2 readings,/,
+  },
+  { what: 'the forecast alone', air: [{ hour: 1, body: forecast }], says: /^forecast: 20 °C by day/ },
+])('of the air it counts what was read: $what', ({ air, says }) => {
+  expect(airText(...air)).toMatch(says);
+});
+
 test('a coat that was sanded away is none of them', () => {
   const gone = { ...sand(), removed: { text: '90', unit: 'um' } } as EntryBody;
   const { piece, shop } = aShop(
