@@ -59,6 +59,9 @@ const forecast: EntryBody = {
   kind: 'forecast-set',
   dayTemperature: { text: '20', unit: 'C' },
   nightTemperature: { text: '12', unit: 'C' },
+  dayFrom: '08:00',
+  nightFrom: '20:00',
+  movement: 'still',
 };
 
 test.each([
