@@ -4,6 +4,7 @@ import { goTo, here, openApp, page } from './app';
 import { type AForm, FORMS } from './forms';
 import { NO_FIELDS, OTHERS } from './forms-elsewhere';
 import { button, choose, field, title, unfold } from './on-screen';
+import { fieldsOf, openFolds, openForm, set, walked } from './walk-forms';
 
 /** What the form said no to, and where the reader is put: on a field in sight, or elsewhere. */
 const led = () =>
@@ -20,78 +21,10 @@ const led = () =>
     return isSeen ? `${name}` : `${name}, covered`;
   });
 
-/** The first address that these links lead to, each from the page before it. */
-async function follow(hash: string, [link, ...rest]: readonly RegExp[]): Promise<string | undefined> {
-  if (!link) return hash;
-  await goTo(hash);
-  const links = page.locator('main a');
-  const fitting = async () =>
-    (await links.evaluateAll((all) => all.map((one) => one.getAttribute('href') ?? ''))).filter((one) =>
-      link.test(one),
-    );
-  await expect
-    .poll(async () => (await fitting()).length, { timeout: 2_000 })
-    .toBeGreaterThan(0)
-    .catch(() => undefined);
-  for (const one of await fitting()) {
-    const found = await follow(one, rest);
-    if (found !== undefined) return found;
-  }
-  return undefined;
-}
-
-const openFolds = (): Promise<void> =>
-  page.evaluate(() => {
-    for (const fold of document.querySelectorAll<HTMLDetailsElement>('main details')) fold.open = true;
-  });
-
-/** Marks the fields of the form that this button sends, and names them. */
-const fieldsOf = (send: string) =>
-  page.evaluate((text) => {
-    for (const fold of document.querySelectorAll<HTMLDetailsElement>('main details')) fold.open = true;
-    for (const old of document.querySelectorAll<HTMLElement>('[data-walk]')) delete old.dataset['walk'];
-    const buttons = [...document.querySelectorAll<HTMLElement>('main button')];
-    const words = (one: HTMLElement) => one.textContent?.trim() ?? '';
-    const alike = buttons.filter((one) => words(one) === text);
-    const sends =
-      alike.find((one) => one.closest('form')?.querySelector('[enterkeyhint=next]')) ??
-      alike[0] ??
-      buttons.find((one) => words(one).startsWith(text));
-    if (!sends) throw new Error(`no button ${text} at ${location.hash}: ${buttons.map(words).join(', ')}`);
-    sends.dataset['walk'] = 'send';
-    const within = sends.closest('form') ?? document.querySelector('main');
-    const all = 'input:not([type=radio], [type=checkbox], [type=file]), textarea, select';
-    return [...(within?.querySelectorAll<HTMLInputElement>(all) ?? [])].map((field, i) => {
-      field.dataset['walk'] = `${i}`;
-      const name = field.getAttribute('aria-label') ?? field.labels?.[0]?.textContent ?? '';
-      return { i, name, isNumber: field.enterKeyHint === 'next' };
-    });
-  }, send);
-
-const walked = (which: number | string | undefined) => page.locator(`[data-walk="${which}"]`);
-
 /** Everything that one form refuses, with the field it leads to. */
-async function walk({
-  file,
-  at,
-  fills = {},
-  taps = [],
-  send,
-  filled = [],
-  answered = [],
-}: AForm): Promise<string[]> {
-  const [from, ...links] = typeof at === 'string' ? [at] : at;
-  const hash = await follow(from, links);
-  if (hash === undefined) return [`${file}: NOT FOUND`];
-  await goTo(hash);
-  if (taps.length > 0) await openFolds();
-  for (const tap of taps)
-    await button(tap)
-      .or(page.getByRole('checkbox', { name: tap }))
-      .first()
-      .tap();
-  await page.locator('main button', { hasText: send }).first().waitFor({ state: 'attached' });
-  await fill(send, fills);
+async function walk(form: AForm): Promise<string[]> {
+  const { file, send, filled = [], answered = [] } = form;
+  if (!(await openForm(form))) return [`${file}: NOT FOUND`];
   const lines: string[] = [];
   const isLed = async (name: string, why: string): Promise<void> => {
     await walked('send').tap();
@@ -122,25 +55,6 @@ async function walk({
     await set(was, i, send);
   }
   return lines.length > 0 ? lines : [`${file}: NOT ONE FIELD`];
-}
-
-/** Fills a field; a fold may have closed over it meanwhile. */
-async function set(text: string, i: number, send: string): Promise<void> {
-  await walked(i)
-    .fill(text, { timeout: 2_000 })
-    .catch(async () => {
-      await fieldsOf(send);
-      await walked(i).fill(text);
-    });
-}
-
-async function fill(send: string, fills: Readonly<Record<string, string>>): Promise<void> {
-  for (const { i, name } of await fieldsOf(send)) {
-    const value = fills[name];
-    if (value === undefined) continue;
-    const isList = (await walked(i).evaluate(({ tagName }) => tagName)) === 'SELECT';
-    await (isList ? walked(i).selectOption({ index: Number(value) }) : walked(i).fill(value));
-  }
 }
 
 test('every form of the app stands in the list', () => {

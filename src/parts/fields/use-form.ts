@@ -1,10 +1,12 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { Refused } from '../../actions/shop';
 import type { Result } from '../../result';
 import { LEFT_REFUSED } from '../../words/common';
 import { afterDrawing } from '../frame/draw-once';
 import { stillHere } from '../frame/route';
 import { showToast } from '../frame/toast';
+import { keepWhatIsTyped } from './left-form';
 import { whileBusy } from './while-busy';
 
 export interface Form {
@@ -24,6 +26,7 @@ export function useForm(): Form {
   const isTried = useSignal(false);
   const isBusy = useSignal(false);
   const refused = useSignal<Refused | undefined>(undefined);
+  useEffect(keepWhatIsTyped, []);
   return {
     isTried,
     isBusy,

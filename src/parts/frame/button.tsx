@@ -9,17 +9,29 @@ export interface ButtonProps {
   readonly icon?: IconName | undefined;
   readonly isWide?: boolean | undefined;
   readonly isSubmit?: boolean | undefined;
+  /** It makes the form a row longer, and does nothing else. */
+  readonly addsRow?: boolean | undefined;
   readonly disabled?: boolean | undefined;
 }
 
 /** A button a gloved thumb can hit. */
-export function Button({ children, onClick, kind = 'usual', icon, isWide, isSubmit, disabled }: ButtonProps) {
+export function Button({
+  children,
+  onClick,
+  kind = 'usual',
+  icon,
+  isWide,
+  isSubmit,
+  addsRow,
+  disabled,
+}: ButtonProps) {
   return (
     <button
       type={isSubmit ? 'submit' : 'button'}
       class="button"
       data-kind={kind}
       data-wide={isWide || undefined}
+      data-adds={addsRow || undefined}
       disabled={disabled}
       onClick={onClick}
     >

@@ -55,6 +55,7 @@ export function ReadingRows({ drafts, isTried }: RowsProps) {
       <div class="acts">
         <Button
           icon="add"
+          addsRow
           onClick={() => {
             rows.value = [...rows.value, BLANK_ROW];
           }}

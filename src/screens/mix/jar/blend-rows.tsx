@@ -53,7 +53,7 @@ export function BlendRows({ legend, blend, onBlend, isTried }: BlendRowsProps) {
       ))}
       <Problem id="blend-problem" text={isTried ? blendProblem(blend) : undefined} />
       <div class="acts">
-        <Button icon="add" onClick={() => onBlend([...blend, { solvent: undefined, share: '' }])}>
+        <Button icon="add" addsRow onClick={() => onBlend([...blend, { solvent: undefined, share: '' }])}>
           {JAR_FORM.addSolvent}
         </Button>
       </div>

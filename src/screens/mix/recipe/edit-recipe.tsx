@@ -27,14 +27,11 @@ import {
   withLine,
 } from './recipe-draft';
 
-// A recipe that is being written outlives a look at the ingredients.
-let unfinished: RecipeDraft | undefined;
-
 /** Writes a recipe. */
 export function NewRecipe() {
   const { shop } = useShop();
   if (shop.value.ingredients.size === 0) return <FirstIngredient />;
-  return <RecipeForm title={WORDS.newTitle} start={unfinished ?? newRecipe()} backTo={linkTo('mix')} />;
+  return <RecipeForm title={WORDS.newTitle} start={newRecipe()} backTo={linkTo('mix')} />;
 }
 
 /** Writes a new version of a recipe. */
@@ -52,12 +49,14 @@ export function ChangeRecipe({ id }: { readonly id: string }) {
   );
 }
 
-const NEW_INGREDIENT = `${linkTo('mix', 'ingredient', 'new')}?back=${encodeURIComponent(linkTo('mix', 'recipe', 'new'))}`;
+/** What is written already stands there again on coming back from it. */
+const newIngredient = (): string =>
+  `${linkTo('mix', 'ingredient', 'new')}?back=${encodeURIComponent(location.hash)}`;
 
 const FirstIngredient = () => (
   <Page title={WORDS.newTitle} backTo={linkTo('mix')}>
     <EmptyState title={WORDS.none} text={WORDS.needsIngredients}>
-      <LinkButton kind="main" icon="add" href={NEW_INGREDIENT}>
+      <LinkButton kind="main" icon="add" href={newIngredient()}>
         {WORDS.newIngredient}
       </LinkButton>
     </EmptyState>
@@ -78,7 +77,6 @@ function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
   const lacking = useLacking(lackingIn(usedIn(draft.value), shop.value));
   const patch = (some: Partial<RecipeDraft>) => {
     draft.value = { ...draft.value, ...some };
-    if (previous === undefined) unfinished = draft.value;
   };
   async function keep(event: Event): Promise<void> {
     const goOn = fromHere();
@@ -87,7 +85,6 @@ function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
       lacking.before(() => writeRecipe(needs, recipeSaid(draft.value, previous))),
     );
     if (!kept) return;
-    if (previous === undefined) unfinished = undefined;
     showToast({ text: WORDS.kept(kept.name), onUndo: () => void actions.undo(kept.id) });
     goOn(linkTo('mix', 'recipe', kept.recipe));
   }
@@ -108,14 +105,12 @@ function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
         <Section title={WORDS.lines}>
           <LineRows draft={draft.value} onLines={(lines) => patch({ lines })} isTried={isTried} />
           <div class="acts">
-            <Button icon="add" onClick={() => patch(withLine(draft.value))}>
+            <Button icon="add" addsRow onClick={() => patch(withLine(draft.value))}>
               {WORDS.addLine}
             </Button>
-            {previous === undefined && (
-              <LinkButton kind="plain" href={NEW_INGREDIENT}>
-                {WORDS.newIngredient}
-              </LinkButton>
-            )}
+            <LinkButton kind="plain" href={newIngredient()}>
+              {WORDS.newIngredient}
+            </LinkButton>
           </div>
         </Section>
         <Section title={WORDS.note}>

@@ -38,7 +38,7 @@ export function StretchFields({ name, from, to, stretches, onStretches, isTried 
           </div>
         );
       })}
-      <Button kind="plain" icon="add" onClick={() => onStretches([...stretches, EMPTY_STRETCH])}>
+      <Button kind="plain" icon="add" addsRow onClick={() => onStretches([...stretches, EMPTY_STRETCH])}>
         {WORDS.another}
         <span class="heard">, {name}</span>
       </Button>
