@@ -85,7 +85,12 @@ describe('scenario E: scaling drops', () => {
     await link('Weigh up this much').tap();
     await field('How much to mix').fill('165');
     await said('165 mL is not enough for 3 coats').waitFor();
-    await said(/^About 31[01] mL is sprayed/).waitFor();
+    await said(/^About 31[01] mL is sprayed\. /).waitFor();
+    await choose('g'); // asked for by weight it is held against the job too
+    await field('How much to mix').fill('100');
+    await said(/^9\d mL is not enough for 3 coats/).waitFor();
+    await choose('mL');
+    await field('How much to mix').fill('165');
 
     const plan = page.locator('.plan-line');
     const lineOf = async (name: string) =>
@@ -182,8 +187,13 @@ test('a drop that nobody weighed and a bare ingredient are asked for before the 
   await said(/^150 mL is not enough for 3 coats on Radio cabinet/).waitFor();
   await said(/^About 394 mL is sprayed/).waitFor();
   expect(await axeViolations()).toEqual([]);
+  await link('Change area, coats or film').tap();
+  await unfold('Coats');
+  await field('Keep back for repairs').fill('20');
+  await link('Weigh up this much').tap();
   await button('Begin to pour').tap();
   await pourTheRest();
+  expect(await field('Keep back for repairs').inputValue()).toBe('20'); // asked once, with the job
   await button('Fill the jar').tap();
   await link('Log a coat from it').waitFor();
 });

@@ -10,11 +10,11 @@ import { type Draft, draftProblem, TypedField } from '../fields/typed-field';
 import { useUnits } from '../frame/shop-context';
 
 /** Name, life and share kept back of a jar that was mixed, at its finish's usual values. */
-export function useJarDraft(startName: string, finish: Finish) {
+export function useJarDraft(startName: string, finish: Finish, kept: Draft<'%'> = { text: '10', unit: '%' }) {
   const usual = USUAL_JARS[finish].life;
   const name = useSignal(startName);
   const life = useSignal<Draft<'h' | 'd' | 'months'>>({ text: usual.text, unit: usual.unit });
-  const keepBack = useSignal<Draft<'%'>>({ text: '10', unit: '%' });
+  const keepBack = useSignal(kept);
   return {
     name,
     life,

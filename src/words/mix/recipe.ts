@@ -17,6 +17,7 @@ export const UNDER_WORDS = {
 export const MEASURE_WORDS = {
   g: 'g',
   mL: 'mL',
+  drop: 'drop',
   drops: 'drops',
   'fl-oz-us': 'fl oz (US)',
   'fl-oz-imperial': 'fl oz (imperial)',

@@ -17,8 +17,8 @@ const HOLD_UP_HINT: Record<UnitSystem, string> = {
 const CONTAINERS = {
   quart: ['quart', 'quarts'],
   gallon: ['gallon', 'gallons'],
-  litre: ['1 L can', '1 L cans'],
-  'five-litres': ['5 L can', '5 L cans'],
+  litre: ['× 1 L can', '× 1 L cans'],
+  'five-litres': ['× 5 L can', '× 5 L cans'],
   'spray-can': ['spray can of 400 mL (13.5 fl oz)', 'spray cans of 400 mL (13.5 fl oz)'],
 } as const;
 

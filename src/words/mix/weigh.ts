@@ -3,19 +3,19 @@
 const grams = (g: number): string => `${Number(g.toFixed(3))} g`;
 
 export const PLAN_WORDS = {
-  title: 'Plan the weigh-up',
+  title: 'Weigh up',
   howMuch: 'How much to mix',
   asWritten: (amount: string): string => `As written it makes ${amount}.`,
   job: (coats: number, piece: string | undefined): string =>
     `${coats} ${coats === 1 ? 'coat' : 'coats'}${piece === undefined ? '' : ` on ${piece}`}`,
   notEnough: (wanted: string, job: string): string => `${wanted} is not enough for ${job}`,
   takes: (laid: string, whole: string, isByGun: boolean): string => {
-    const used = isByGun
-      ? `About ${laid} is sprayed, ${whole} with what stays in the gun and`
-      : `About ${laid} goes on, ${whole} with`;
-    return `${used} what is kept back. Mix it in one go, so that the colour stays the same.`;
+    const used = `About ${laid} ${isByGun ? 'is sprayed' : 'goes on'}`;
+    const more = isByGun ? 'what stays in the gun and what is kept back' : 'what is kept back';
+    return `${used}${laid === whole ? '' : `, ${whole} with ${more}`}. Mix it in one go, so that the colour stays the same.`;
   },
   enough: (job: string, need: string): string => `Enough for ${job}: it takes about ${need}.`,
+  need: (job: string, need: string): string => `It takes about ${need} for ${job}.`,
   forPiece: 'For which piece',
   choosePiece: 'Choose the piece',
   changeJob: 'Change area, coats or film',
@@ -28,7 +28,7 @@ export const PLAN_WORDS = {
   running: { label: 'Leave it', hint: 'the scale shows the running total' },
   tared: { label: 'Tare it', hint: 'set to zero each time' },
   lines: 'In this order',
-  drops: (drops: string): string => `about ${drops} drops of this bottle`,
+  drops: (drops: string): string => `about ${drops} ${drops === '1' ? 'drop' : 'drops'} of this bottle`,
   wholeDrops: (drops: number, error: string): string => `${drops} drops of this bottle would be ${error}`,
   coarse: (error: string): string => `This scale is ${error} uncertain here.`,
   notWeighable: 'This scale cannot weigh so little.',
@@ -38,7 +38,8 @@ export const PLAN_WORDS = {
   letDownOff: 'Without it',
   clearShort: (clear: string): string =>
     `A let-down would bring ${clear} g of clear, and the recipe has no clear to leave out. Mix a larger batch, or use a finer scale.`,
-  factor: (factor: string): string => `${factor} times the recipe as written`,
+  factor: (factor: string): string =>
+    factor === '1' ? 'The recipe as written' : `${factor} times the recipe as written`,
   makeLetDown: (name: string): string =>
     `${name} is not in the shop yet. Mix some first: it is added to the ingredients.`,
   takeValues: 'Use these values',

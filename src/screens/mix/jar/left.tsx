@@ -34,8 +34,10 @@ export function Left({ jar }: { readonly jar: Jar }) {
           {CORRECT_WORDS.lines['jar-weighed']}
         </LinkButton>
       )}
-      <WeighForm jar={jar} />
-      <DrawForm jar={jar} />
+      <div class="set-right">
+        <WeighForm jar={jar} />
+        <DrawForm jar={jar} />
+      </div>
     </Section>
   );
 }

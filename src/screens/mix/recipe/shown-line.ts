@@ -25,7 +25,9 @@ const MEASURES: Record<Exclude<Shown, 'typed'>, Measure> = {
 export function shownLine(lines: readonly TypedLine[], index: number, shown: Shown, shop: Shop): string {
   const line = lines[index];
   if (!line) return '';
-  const typed = `${line.amount.text} ${MEASURE_WORDS[measureKey(line)]}`;
+  const measure = measureKey(line);
+  const isOneDrop = measure === 'drops' && line.amount.text === '1';
+  const typed = `${line.amount.text} ${isOneDrop ? MEASURE_WORDS.drop : MEASURE_WORDS[measure]}`;
   if (shown === 'typed') return typed;
   const batch = batchOfLines(lines, shop);
   if (!batch.ok) return typed;

@@ -5,13 +5,14 @@ import { Refusal } from '../../../parts/fields/refusal';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
 import { fromHere, linkTo } from '../../../parts/frame/route';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { JarFields, useJarDraft } from '../../../parts/mix/jar-fields';
 import { LackingFields, useLacking } from '../../../parts/mix/lacking-fields';
 import { lackingIn } from '../../../shop/recipe/lacking';
 import { JAR_FORM } from '../../../words/mix/jar';
 import { WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
+import { draftOfJob, pieceOfJob } from '../amount/job';
 import { gramsWords } from '../grams';
 
 interface FillProps {
@@ -23,9 +24,13 @@ interface FillProps {
 /** Everything is poured: the batch becomes a jar. */
 export function FillFromWeighUp({ weighUp, name, totalKg }: FillProps) {
   const { shop, needs, actions } = useShop();
+  const isUs = useUnits() === 'us';
+  const source = { from: 'recipe', id: weighUp.recipe } as const;
+  const job = { piece: pieceOfJob(null, source, shop.value), source };
   const batch = pouredBatch(weighUp);
   const facts = mixFacts(batch, shop.value);
-  const jar = useJarDraft(name, facts.ok ? facts.value.finish : 'nitrocellulose');
+  const finish = facts.ok ? facts.value.finish : 'nitrocellulose';
+  const jar = useJarDraft(name, finish, draftOfJob(job, shop.value, isUs).keepBack);
   const lacking = useLacking(lackingIn(batch, shop.value));
   const form = useForm();
   async function fill(event: Event): Promise<void> {

@@ -1,8 +1,6 @@
 import { type Signal, useSignal } from '@preact/signals';
-import { readTyped } from '../../../logbook/as-typed';
 import type { Piece } from '../../../logbook/fold/pieces';
 import type { Recipe } from '../../../logbook/fold/recipes';
-import { LIMITS } from '../../../logbook/limits';
 import { UNITS } from '../../../logbook/unit';
 import { SelectField } from '../../../parts/fields/select-field';
 import type { Draft } from '../../../parts/fields/typed-field';
@@ -19,10 +17,12 @@ import type { SizeUnit } from './use-sized-batch';
 interface JobHintProps {
   readonly recipe: Recipe;
   readonly size: Signal<Draft<SizeUnit>>;
+  /** What the batch comes to; undefined while its volume is not known. */
+  readonly mixedM3: number | undefined;
 }
 
 /** What the job takes against what is to be mixed: said before anything is poured. */
-export function JobHint({ recipe, size }: JobHintProps) {
+export function JobHint({ recipe, size, mixedM3 }: JobHintProps) {
   const shop = useShop().shop.value;
   const isUs = useUnits() === 'us';
   const source = { from: 'recipe', id: recipe.id } as const;
@@ -38,7 +38,7 @@ export function JobHint({ recipe, size }: JobHintProps) {
           asked.value = id;
         }}
       />
-      {need && <Enough {...{ need, size, piece }} />}
+      {need && <Enough {...{ need, size, mixedM3, piece }} />}
       <LinkButton kind={need ? 'plain' : 'usual'} href={toJob}>
         {need ? WORDS.changeJob : WORDS.noJob}
       </LinkButton>
@@ -65,22 +65,19 @@ function PieceChoice({ piece, onPiece }: PieceChoiceProps) {
   );
 }
 
-interface EnoughProps {
+interface EnoughProps extends Pick<JobHintProps, 'size' | 'mixedM3'> {
   readonly need: Need;
-  readonly size: JobHintProps['size'];
   readonly piece: Piece | undefined;
 }
 
-function Enough({ need, size, piece }: EnoughProps) {
+function Enough({ need, size, mixedM3, piece }: EnoughProps) {
   const units = useUnits();
-  const { unit, text } = size.value;
-  const wanted = unit === 'g' ? undefined : readTyped({ text, unit }, LIMITS.volume);
   const job = WORDS.job(need.coats, piece?.name);
   const whole = volumeWords(need.wholeM3, units);
-  if (!wanted?.ok || wanted.value >= need.wholeM3 * 0.995)
-    return <p class="quiet">{WORDS.enough(job, whole)}</p>;
+  if (mixedM3 === undefined) return <p class="quiet">{WORDS.need(job, whole)}</p>;
+  if (mixedM3 >= need.wholeM3 * 0.995) return <p class="quiet">{WORDS.enough(job, whole)}</p>;
   return (
-    <Notice kind="caution" title={WORDS.notEnough(volumeWords(wanted.value, units), job)}>
+    <Notice kind="caution" title={WORDS.notEnough(volumeWords(mixedM3, units), job)}>
       <p>{WORDS.takes(volumeWords(need.most.sprayedM3, units), whole, need.way === 'spray')}</p>
       <div class="acts">
         <Button

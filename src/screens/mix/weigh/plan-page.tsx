@@ -35,7 +35,7 @@ export function PlanPage() {
 }
 
 function Plan({ recipe }: { readonly recipe: Recipe }) {
-  const { size, batch, factor } = useSizedBatch(recipe, route.value.query.get('mL'));
+  const { size, batch, factor, mixedM3 } = useSizedBatch(recipe, route.value.query.get('mL'));
   const letDowns = useLetDowns();
   return (
     <Page title={`${WORDS.title}: ${recipe.name}`} backTo={linkTo('mix', 'recipe', recipe.id)}>
@@ -54,7 +54,7 @@ function Plan({ recipe }: { readonly recipe: Recipe }) {
           hint={WORDS.factor(numberWords(factor, 3))}
           problem={sizeProblem(size.value)}
         />
-        <JobHint recipe={recipe} size={size} />
+        <JobHint recipe={recipe} size={size} mixedM3={mixedM3} />
       </Section>
       <Fold title={WORDS.scale} brief={WORDS.divisions[division.now.value]}>
         <ScaleFields />

@@ -46,7 +46,9 @@ export function useSizedBatch(recipe: Recipe, wantedMl: string | null) {
   const size = useSignal<Draft<SizeUnit>>(startSize(wantedMl, units === 'us', written, volume));
   const batch = andThen(written, (own) => sized(own, size.value, ingredients));
   const factor = written.ok && batch.ok ? batchMassKg(batch.value) / batchMassKg(written.value) : 1;
-  return { size, batch, factor, ingredients };
+  const mixed = andThen(batch, (own) => batchVolumeM3(own, ingredients));
+  const isSized = sizeProblem(size.value) === undefined;
+  return { size, batch, factor, mixedM3: isSized && mixed.ok ? mixed.value : undefined };
 }
 
 type Worked<Value> = { readonly ok: true; readonly value: Value } | { readonly ok: false };
