@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults, RunOptions } from 'axe-core';
+import type { Locator } from 'playwright-core';
 import { page } from './app';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -38,4 +39,11 @@ export const brokenWords = (): Promise<string[]> =>
       }
     }
     return broken;
+  });
+
+/** Whether a finger on the middle of it meets it, and not what lies over the foot of the screen. */
+export const isFree = (one: Locator): Promise<boolean> =>
+  one.evaluate((shown) => {
+    const { left, top, width, height } = shown.getBoundingClientRect();
+    return shown.contains(document.elementFromPoint(left + width / 2, top + height / 2));
   });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from './app';
+import { isFree } from './looked-at';
 import { button, field, link, said, title, unfold } from './on-screen';
 
 const SMALL = { viewport: { width: 360, height: 640 }, hasTouch: true, isMobile: true } as const;
@@ -18,13 +19,6 @@ async function openMatch(): Promise<string> {
   return here();
 }
 
-/** Whether a finger on the middle of it meets it, and not the bar at the foot. */
-const isFree = (name: string) =>
-  button(name).evaluate((one) => {
-    const { left, top, width, height } = one.getBoundingClientRect();
-    return one.contains(document.elementFromPoint(left + width / 2, top + height / 2));
-  });
-
 test('a reading far from what the trial read before is asked about, clear of the bar, and logged only when it is said again', async () => {
   const match = await openMatch();
   await link('Read trial 3 again').tap();
@@ -36,7 +30,7 @@ test('a reading far from what the trial read before is asked about, clear of the
     await field(name).fill(text);
   await button('Log the reading').tap();
   await said(/apart: is it the same surface\?$/).waitFor();
-  expect(await isFree('Log it all the same')).toBe(true);
+  expect(await isFree(button('Log it all the same'))).toBe(true);
   expect(here()).not.toBe(match); // not logged yet
   await button('Log it all the same').tap();
   await title('Tea caddy, old white');

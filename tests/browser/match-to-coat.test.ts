@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { here, openApp, page } from './app';
 import { MOBILE } from './browser';
-import { axeViolations, overTheSide } from './looked-at';
+import { axeViolations, isFree, overTheSide } from './looked-at';
 import { button, field, link, said, section, title, unfold } from './on-screen';
 import { countTaps } from './taps';
 
@@ -68,6 +68,8 @@ test('from an empty shop to the first coat of the accepted trial, by touch', asy
 
   await button('Accept this trial').tap();
   await title('The jar of trial 3');
+  await page.locator('.toast').waitFor();
+  expect(await isFree(button('Save the jar'))).toBe(true);
   expect(await axeViolations()).toEqual([]);
   expect(await overTheSide()).toBe(0);
   await button('Save the jar').tap();

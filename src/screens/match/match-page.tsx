@@ -65,6 +65,8 @@ function Stand({ match }: OfMatch) {
   const last = match.trials.findLast(({ readings }) => readings.length > 0);
   const side = last && sideThatCounts(match, sidesOf(match, last));
   if (!last || !side?.judgement) return null;
+  const isPassed = side.judgement.verdict.kind === 'pass';
+  const toReadUnderClear = isPassed && side.aim?.clear === 'unmoved';
   return (
     <Section title={WORDS.stand}>
       <p>
@@ -73,12 +75,16 @@ function Stand({ match }: OfMatch) {
       <Difference match={match} side={side} />
       <div class="acts">
         {newest === last && (
-          <LinkButton href={linkTo('match', match.id, 'read', 'trial', last.id)} icon="add">
+          <LinkButton
+            kind={toReadUnderClear ? 'main' : 'usual'}
+            href={linkTo('match', match.id, 'read', 'trial', last.id)}
+            icon="add"
+          >
             {WORDS.readTrialAgain(last.number)}
           </LinkButton>
         )}
-        {(side.judgement.verdict.kind === 'pass' || match.accepted?.trial === last.id) && (
-          <AcceptTrial match={match} trial={last} />
+        {(isPassed || match.accepted?.trial === last.id) && (
+          <AcceptTrial match={match} trial={last} isMain={!toReadUnderClear} />
         )}
       </div>
     </Section>

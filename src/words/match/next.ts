@@ -64,6 +64,9 @@ export const NEXT_WORDS = {
   other: 'I added something else',
   stop: 'Stop here',
   stopText: (dE: string): string => `It is within the tolerance: ΔE00 ${dE}. More would only move it about.`,
+  underClear: 'Now under clear',
+  underClearText: (dE: string): string =>
+    `Bare it is within the tolerance: ΔE00 ${dE}. Coat its card with the clear, let it dry, and read it: that decides.`,
   'as-near-as-it-gets': 'As near as it gets',
   nearText: (dE: string): string =>
     `At ΔE00 ${dE} nothing on this bench brings it nearer. Another tinter, or a wider tolerance for this place, would.`,

@@ -2,10 +2,10 @@ import { useSignal } from '@preact/signals';
 import { type ColourSaid, farFromBefore, readColour } from '../../../actions/match/read-colour';
 import type { Match } from '../../../logbook/fold/matches';
 import { Choice } from '../../../parts/fields/choice';
-import { Refusal } from '../../../parts/fields/refusal';
+import { Send } from '../../../parts/fields/form-fields';
 import { useForm } from '../../../parts/fields/use-form';
 import { useTime } from '../../../parts/fields/use-time';
-import { Button, LinkButton } from '../../../parts/frame/button';
+import { LinkButton } from '../../../parts/frame/button';
 import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
@@ -103,15 +103,10 @@ function ReadForm({ match, of: named }: ReadFormProps) {
             }}
           />
         )}
-        <Refusal refused={form.refused.value} />
-        <div class="acts">
-          <Button kind="main" isSubmit isWide disabled={form.isBusy.value}>
-            {far ? WORDS.saveFar : WORDS.save}
-          </Button>
-          <LinkButton kind="plain" href={linkTo('match', match.id, 'photo', of.as, of.id)}>
-            {WORDS.photo}
-          </LinkButton>
-        </div>
+        <LinkButton kind="plain" href={linkTo('match', match.id, 'photo', of.as, of.id)}>
+          {WORDS.photo}
+        </LinkButton>
+        <Send form={form}>{far ? WORDS.saveFar : WORDS.save}</Send>
       </form>
     </Page>
   );

@@ -11,10 +11,12 @@ import { TRIAL_WORDS as WORDS } from '../../../words/match/trial';
 interface OfTrial {
   readonly match: Match;
   readonly trial: Trial;
+  /** Accepting is the next thing to do. */
+  readonly isMain?: boolean;
 }
 
 /** Makes a trial a recipe with one tap, and goes on to its jar; of one that is, the way to both. */
-export function AcceptTrial({ match, trial }: OfTrial) {
+export function AcceptTrial({ match, trial, isMain = true }: OfTrial) {
   const { needs, actions, shop } = useShop();
   const toJar = linkTo('match', match.id, 'jar', trial.id);
   async function accept(): Promise<void> {
@@ -30,7 +32,7 @@ export function AcceptTrial({ match, trial }: OfTrial) {
   }
   if (match.accepted?.trial !== trial.id)
     return (
-      <Button kind="main" icon="check" isWide onClick={accept}>
+      <Button kind={isMain ? 'main' : 'usual'} icon="check" isWide onClick={accept}>
         {match.accepted ? WORDS.acceptAgain : WORDS.accept}
       </Button>
     );

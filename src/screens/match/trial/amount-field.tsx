@@ -56,7 +56,7 @@ function errorHint({ text, form }: AmountDraft, { division }: Match, isTinter: b
   const grams = parseNumber(text) ?? Number.NaN;
   const divisionG = division.si * 1000;
   const error = weighingUncertainty(grams, divisionG);
-  if (!(error > 0)) return undefined;
+  if (!(error >= SEEN)) return undefined;
   const said = error >= 1 ? WORDS.unweighable : WORDS.error(percentWords(error, error < 0.1 ? 1 : 0));
   if (error <= COARSE_UNCERTAINTY || !isTinter) return said;
   const better = toWeigh(grams * FORM_SHARE[form], divisionG, LET_DOWNS);
@@ -65,4 +65,6 @@ function errorHint({ text, form }: AmountDraft, { division }: Match, isTinter: b
     : said;
 }
 
+/** What would be written as 0 % of it is not worth a word. */
+const SEEN = 0.0005;
 const LET_DOWNS: readonly Form[] = ['let-down-10', 'let-down-1'];

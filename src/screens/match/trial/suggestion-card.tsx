@@ -24,12 +24,16 @@ export function SuggestionCard({ match, advice }: CardProps) {
   switch (suggestion.kind) {
     case 'add':
       return <Add match={match} advice={advice} suggestion={suggestion} />;
-    case 'stop':
+    case 'stop': {
+      // Read bare against a target that was seen through clear: the card is still to be coated.
+      const isBare = advice.aim.clear === 'unmoved';
+      const text = isBare ? WORDS.underClearText : WORDS.stopText;
       return (
-        <Notice kind="note" title={WORDS.stop}>
-          <p>{WORDS.stopText(differenceText(suggestion.dE00))}</p>
+        <Notice kind="note" title={isBare ? WORDS.underClear : WORDS.stop}>
+          <p>{text(differenceText(suggestion.dE00))}</p>
         </Notice>
       );
+    }
     case 'as-near-as-it-gets':
       return (
         <Notice kind="caution" title={WORDS['as-near-as-it-gets']}>
