@@ -104,13 +104,16 @@ export function createTgOf(
   binder: { readonly densityKgM3: number; readonly tgK: number },
   diluents: readonly { readonly densityKgM3: number; readonly tgK: number }[],
 ): TgOf {
+  const binderPerTg = binder.densityKgM3 / binder.tgK;
+  const perVolume = diluents.map(({ densityKgM3 }) => densityKgM3);
+  const perTg = diluents.map(({ densityKgM3, tgK }) => densityKgM3 / tgK);
   return (film, node) => {
     let mass = binder.densityKgM3;
-    let massPerTg = binder.densityKgM3 / binder.tgK;
-    for (const [i, diluent] of diluents.entries()) {
-      const part = diluent.densityKgM3 * ((film.u[i] as Float64Array)[node] as number);
-      mass += part;
-      massPerTg += part / diluent.tgK;
+    let massPerTg = binderPerTg;
+    for (let i = 0; i < perTg.length; i++) {
+      const wetness = (film.u[i] as Float64Array)[node] as number;
+      mass += (perVolume[i] as number) * wetness;
+      massPerTg += (perTg[i] as number) * wetness;
     }
     return mass / massPerTg;
   };
