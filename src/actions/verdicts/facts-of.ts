@@ -99,8 +99,8 @@ const READING_HOLDS_MS = 8 * HOUR_S * 1000;
 const COLD_LASTS_MS = 3 * DAY_S * 1000;
 
 function airFact(jar: Jar | undefined, shop: Shop, nowMs: number): AirFact {
-  const readings = shop.airReadings.filter(({ atMs }) => atMs <= nowMs);
-  const last = readings.at(-1);
+  const newest = newestBy(shop, nowMs);
+  const last = shop.airReadings[newest];
   const isFresh = last !== undefined && nowMs - last.atMs < READING_HOLDS_MS;
   const measured = isFresh ? measuredAir(last, shop) : undefined;
   return {
@@ -109,22 +109,22 @@ function airFact(jar: Jar | undefined, shop: Shop, nowMs: number): AirFact {
         now: { atMs: last.atMs, temperatureK: last.temperature.si, humidity: measured.humidity },
         blush: jar && jarBlush(jar, measured)?.outlook,
       }),
-    ...((last || shop.forecast) && { coldestK: coldestK(readings, shop, nowMs) }),
+    ...((last || shop.forecast) && { coldestK: coldestK(shop, nowMs) }),
     ...(shop.forecast && { nightK: shop.forecast.nightTemperature.si }),
   };
 }
 
+/** The place of the newest reading of the air up to a moment, in time order; -1 for none. Ten years of them are looked at from the end. */
+const newestBy = ({ airReadings }: Shop, atMs: number): number =>
+  airReadings.findLastIndex((reading) => reading.atMs <= atMs);
+
 /** The coldest that the shop was lately: as read, for as long as that held, and as the forecast has it between. */
-function coldestK(readings: Shop['airReadings'], { forecast }: Shop, nowMs: number): number {
+function coldestK(shop: Shop, nowMs: number): number {
   const fromMs = nowMs - COLD_LASTS_MS;
-  const first = Math.max(
-    0,
-    readings.findLastIndex(({ atMs }) => atMs <= fromMs),
-  );
-  const told = readings
-    .slice(first)
+  const told = shop.airReadings
+    .slice(Math.max(0, newestBy(shop, fromMs)), newestBy(shop, nowMs) + 1)
     .map(({ atMs, temperature, movement }) => ({ atMs, temperatureK: temperature.si, movement }));
-  return Math.min(...airLog(told, forecast, fromMs, nowMs + 1).map(({ temperatureK }) => temperatureK));
+  return Math.min(...airLog(told, shop.forecast, fromMs, nowMs + 1).map(({ temperatureK }) => temperatureK));
 }
 
 function aboveFact(piece: Piece, shop: Shop): AboveFact | undefined {
