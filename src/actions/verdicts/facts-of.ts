@@ -5,7 +5,7 @@ import type { Jar } from '../../logbook/fold/jars';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import type { Task } from '../../planner/step';
 import { jarBlush } from '../../shop/air/jar-blush';
-import { airLog } from '../../shop/air/log';
+import { airAsRead, airLog } from '../../shop/air/log';
 import { measuredAir } from '../../shop/air/now';
 import { jarFilmAt } from '../../shop/jar/film-at';
 import { jarHazards } from '../../shop/jar/hazards';
@@ -99,8 +99,7 @@ const READING_HOLDS_MS = 8 * HOUR_S * 1000;
 const COLD_LASTS_MS = 3 * DAY_S * 1000;
 
 function airFact(jar: Jar | undefined, shop: Shop, nowMs: number): AirFact {
-  const newest = newestBy(shop, nowMs);
-  const last = shop.airReadings[newest];
+  const last = shop.airReadings.findLast(({ atMs }) => atMs <= nowMs);
   const isFresh = last !== undefined && nowMs - last.atMs < READING_HOLDS_MS;
   const measured = isFresh ? measuredAir(last, shop) : undefined;
   return {
@@ -114,17 +113,11 @@ function airFact(jar: Jar | undefined, shop: Shop, nowMs: number): AirFact {
   };
 }
 
-/** The place of the newest reading of the air up to a moment, in time order; -1 for none. Ten years of them are looked at from the end. */
-const newestBy = ({ airReadings }: Shop, atMs: number): number =>
-  airReadings.findLastIndex((reading) => reading.atMs <= atMs);
-
 /** The coldest that the shop was lately: as read, for as long as that held, and as the forecast has it between. */
-function coldestK(shop: Shop, nowMs: number): number {
+function coldestK({ airReadings, forecast }: Shop, nowMs: number): number {
   const fromMs = nowMs - COLD_LASTS_MS;
-  const told = shop.airReadings
-    .slice(Math.max(0, newestBy(shop, fromMs)), newestBy(shop, nowMs) + 1)
-    .map(({ atMs, temperature, movement }) => ({ atMs, temperatureK: temperature.si, movement }));
-  return Math.min(...airLog(told, shop.forecast, fromMs, nowMs + 1).map(({ temperatureK }) => temperatureK));
+  const told = airLog(airAsRead(airReadings, fromMs), forecast, fromMs, nowMs + 1);
+  return Math.min(...told.map(({ temperatureK }) => temperatureK));
 }
 
 function aboveFact(piece: Piece, shop: Shop): AboveFact | undefined {

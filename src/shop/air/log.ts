@@ -1,4 +1,4 @@
-import type { Forecast } from '../../logbook/fold/air';
+import type { AirReading, Forecast } from '../../logbook/fold/air';
 import { HOUR_S, toKelvin } from '../../units';
 import { type AirFrom, forecastAir, nextNightMs } from './forecast';
 
@@ -6,6 +6,20 @@ import { type AirFrom, forecastAir, nextNightMs } from './forecast';
 const HOLDS_MS = 8 * HOUR_S * 1000;
 /** The air of a shop of which nothing was ever said (common practice, no source). */
 const USUAL_AIR = { temperatureK: toKelvin(21), movement: 'gentle' } as const;
+
+/** The air as it was read, from the last reading before an instant on: what is older says nothing of it, and there may be ten years of that. */
+export function airAsRead(readings: readonly AirReading[], fromMs: number): AirFrom[] {
+  const first = Math.max(
+    0,
+    readings.findLastIndex(({ atMs }) => atMs <= fromMs),
+  );
+  return readings.slice(first).map(asRead);
+}
+export const asRead = ({ atMs, temperature, movement }: AirReading): AirFrom => ({
+  atMs,
+  temperatureK: temperature.si,
+  movement,
+});
 
 /**
  * The air from one instant to another: as it was read, and between the readings as the forecast has it.

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
 import { DAY_S, toKelvin } from '../../units';
-import { airLog } from '../air/log';
+import { airAsRead, airLog } from '../air/log';
 
 /** Days in the shop's own air, counted as days at 21 °C. */
 export interface CountedDays {
@@ -26,12 +26,7 @@ export function countedDays(
   fromMs: number,
   nowMs: number,
 ): CountedDays {
-  const readings = airReadings.map(({ atMs, temperature, movement }) => ({
-    atMs,
-    temperatureK: temperature.si,
-    movement,
-  }));
-  const spans = airLog(readings, forecast, fromMs, nowMs + LOOKED_AT_MS);
+  const spans = airLog(airAsRead(airReadings, fromMs), forecast, fromMs, nowMs + LOOKED_AT_MS);
   const sum = { low: 0, likely: 0, high: 0 };
   let whole = 0;
   let overMs: number | undefined;

@@ -6,7 +6,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { fail, type Result, succeed } from '../../result';
 import { DAY_S, umToMetres } from '../../units';
 import type { AirFrom } from '../air/forecast';
-import { airLog } from '../air/log';
+import { airAsRead, airLog, asRead } from '../air/log';
 import { thinnerShares } from '../jar/film';
 import { jarFilmAt } from '../jar/film-at';
 import { sandingRoom } from './sanding-room';
@@ -41,7 +41,7 @@ export function stackHistory(piece: Piece, stock: Stock): Result<TimedHistory, H
   if (!laid.ok) return laid;
   const { startMs, stack } = laid.value;
   const lastMs = startMs + (stack.events.at(-1)?.atS ?? 0) * 1000;
-  const log = airLog(airReadings(piece, stock), stock.forecast, startMs, lastMs + OUTLOOK_MS);
+  const log = airLog(airReadings(piece, stock, startMs), stock.forecast, startMs, lastMs + OUTLOOK_MS);
   const air = toSpans(log, startMs);
   const sandingK = sandingRoom(stock).temperatureK;
   return succeed({ startMs, history: { ...stack, air, sandingK, panelEffusivity: WOOD_EFFUSIVITY } });
@@ -92,16 +92,13 @@ function coatsFromJars(
 const openBase = ({ base, oldFilm }: Pick<Piece, 'base' | 'oldFilm'>): number =>
   base === 'old-redissolves' ? Math.min(oldFilm?.si ?? OPEN_TO_M, OPEN_TO_M) : 0;
 
-/** The readings of the shop, and those that a coat of this piece was laid by, once more at that coat. */
-function airReadings({ coats }: Piece, { airReadings: logged }: Stock): AirFrom[] {
-  const byId = new Map(logged.map((reading) => [reading.id, reading]));
+/** The readings of the shop since an instant, and those that a coat of this piece was laid by, once more at that coat. */
+function airReadings({ coats }: Piece, { airReadings: logged }: Stock, fromMs: number): AirFrom[] {
   const confirmed = coats.flatMap(({ air, atMs }) => {
-    const reading = air === undefined ? undefined : byId.get(air);
-    return reading ? [{ ...reading, atMs }] : [];
+    const reading = air && logged.findLast(({ id }) => id === air);
+    return reading ? [asRead({ ...reading, atMs })] : [];
   });
-  return [...logged, ...confirmed]
-    .map(({ atMs, temperature, movement }) => ({ atMs, temperatureK: temperature.si, movement }))
-    .sort((one, other) => one.atMs - other.atMs);
+  return [...airAsRead(logged, fromMs), ...confirmed].sort((one, other) => one.atMs - other.atMs);
 }
 
 const toSpans = (air: readonly AirFrom[], startMs: number): AirSpan[] =>

@@ -4,7 +4,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/pieces';
 import { relativeHumidityAt } from '../../science/air/dew-point';
 import { DAY_S, toCelsius } from '../../units';
-import { airLog } from '../air/log';
+import { airAsRead, airLog } from '../air/log';
 import { measuredAir } from '../air/now';
 import { jarFilmAt } from '../jar/film-at';
 import { sandingRoom } from './sanding-room';
@@ -57,16 +57,13 @@ function lawCoat(coat: Coat, shop: Shop, atS: number): LawCoat[] {
 /** The air with its humidity: as read, or the forecast's; where only a temperature is known, with the water last read. */
 function lawAir(shop: Shop, startMs: number, untilMs: number): LawAir[] {
   const { airReadings, forecast } = shop;
-  const readings = airReadings.map(({ atMs, temperature, movement }) => ({
-    atMs,
-    temperatureK: temperature.si,
-    movement,
-  }));
-  return airLog(readings, forecast, startMs, untilMs).map(({ atMs, temperatureK }) => ({
-    fromS: (atMs - startMs) / 1000,
-    temperatureK,
-    relativeHumidity: humidityAt(shop, atMs, temperatureK),
-  }));
+  return airLog(airAsRead(airReadings, startMs), forecast, startMs, untilMs).map(
+    ({ atMs, temperatureK }) => ({
+      fromS: (atMs - startMs) / 1000,
+      temperatureK,
+      relativeHumidity: humidityAt(shop, atMs, temperatureK),
+    }),
+  );
 }
 
 function humidityAt(shop: Shop, atMs: number, temperatureK: number): number {

@@ -1,8 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import type { AirFrom } from '../../../src/shop/air/forecast';
-import { airLog } from '../../../src/shop/air/log';
+import { airAsRead, airLog, asRead } from '../../../src/shop/air/log';
 import { entry } from '../../logbook/entries';
 
 const at = (iso: string): number => Date.parse(`${iso}:00Z`);
@@ -124,4 +125,38 @@ test('two readings at one instant are the later one', () => {
   expect(written(airLog(readings, undefined, at('2026-03-02T08:00'), at('2026-03-02T09:00')))).toEqual([
     '03-02T08:00 24 booth',
   ]);
+});
+
+const HOUR_MS = 3_600_000;
+const START_MS = Date.UTC(2026, 2, 2, 8);
+
+test('what was read before the last reading before an instant changes nothing of the air since', () => {
+  const hour = fc.integer({ min: 0, max: 200 });
+  const readings = fc.array(fc.tuple(hour, fc.integer({ min: -5, max: 35 })), { maxLength: 30 });
+  fc.assert(
+    fc.property(
+      readings,
+      hour,
+      fc.option(fc.constant(forecastOf('08:00', '20:00')), { nil: undefined }),
+      (some, from, forecast) => {
+        const sorted = some.toSorted(([one], [other]) => one - other);
+        const bodies = sorted.map(
+          ([, degrees]): EntryBody => ({
+            kind: 'air-read',
+            temperature: { text: String(degrees), unit: 'C' },
+            humidity: { text: '50', unit: '%' },
+            movement: 'gentle',
+          }),
+        );
+        const { airReadings } = fold(
+          bodies.map((body, n) => entry(n + 1, body, START_MS + (sorted[n]?.[0] ?? 0) * HOUR_MS)),
+        );
+        const fromMs = START_MS + from * HOUR_MS;
+        const untilMs = fromMs + 300 * HOUR_MS;
+        expect(airLog(airAsRead(airReadings, fromMs), forecast, fromMs, untilMs)).toEqual(
+          airLog(airReadings.map(asRead), forecast, fromMs, untilMs),
+        );
+      },
+    ),
+  );
 });
