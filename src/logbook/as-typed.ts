@@ -16,14 +16,15 @@ const VULGAR: Readonly<Record<string, string>> = {
   '⅝': '5/8',
   '⅞': '7/8',
 };
-// Full-width digits and signs stand as far behind the plain ones as all of their block do.
-const FULL_WIDTH = /[\uFF0B-\uFF19]/g;
+// Full-width digits, signs and letters stand as far behind the plain ones as all of their block do.
+const FULL_WIDTH = /[\uFF01-\uFF5E]/g;
 const FULL_WIDTH_SHIFT = 0xfee0;
+const narrow = (text: string): string =>
+  text.replace(FULL_WIDTH, (sign) => String.fromCharCode(sign.charCodeAt(0) - FULL_WIDTH_SHIFT));
 
 /** One spelling of signs, digits and spaces. */
 const tidied = (text: string): string =>
   text
-    .replace(FULL_WIDTH, (sign) => String.fromCharCode(sign.charCodeAt(0) - FULL_WIDTH_SHIFT))
     .replace(/[\u2212\u2013]/g, '-')
     .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)
     .replace(/[\s\u00A0\u2009\u202F]+/g, ' ')
@@ -76,7 +77,8 @@ function plainOf(bare: string): string | undefined {
 const UNIT_BEHIND = /^(.*?[\d.,½⅓⅔¼¾⅛⅜⅝⅞])\s*([^\d\s.,½⅓⅔¼¾⅛⅜⅝⅞/⁄-].*)$/u;
 
 /** What a person typed: the number without its unit, and the unit where one of those offered stands behind it. */
-function parted(text: string, units: readonly string[]): { readonly bare: string; readonly unit?: string } {
+function parted(typed: string, units: readonly string[]): { readonly bare: string; readonly unit?: string } {
+  const text = narrow(typed);
   const bare = tidied(text);
   const [, number, behind] = UNIT_BEHIND.exec(text.trim()) ?? [];
   if (number === undefined || behind === undefined) return { bare };

@@ -52,6 +52,9 @@ async function walk(form: AForm): Promise<string[]> {
     const was = await walked(i).inputValue();
     await set('x', i, send);
     await isLed(name, 'no number');
+    await set('1,000', i, send);
+    const asks = await page.locator('main fieldset.either').count();
+    lines.push(`${file}: ${name} of 1,000 -> ${asks === 1 ? 'asks' : 'DOES NOT ASK'}`);
     await set(was, i, send);
   }
   return lines.length > 0 ? lines : [`${file}: NOT ONE FIELD`];

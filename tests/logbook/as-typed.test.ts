@@ -76,6 +76,8 @@ describe('a unit behind the number', () => {
     { text: '3mils', units: ['um', 'mil'], plain: { text: '3', unit: 'mil' } },
     { text: '85 µm', units: ['um', 'mil'], plain: { text: '85', unit: 'um' } },
     { text: '68 °F', units: ['C', 'F'], plain: { text: '68', unit: 'F' } },
+    { text: '２０％', units: ['%'], plain: { text: '20', unit: '%' } },
+    { text: '２．５ ｃｍ', units: ['cm', 'in'], plain: { text: '2.5', unit: 'cm' } },
     { text: '20%', units: ['%'], plain: { text: '20', unit: '%' } },
     { text: '1 1/2 in', units: ['cm', 'in'], plain: { text: '1.5', unit: 'in' } },
     { text: '½"', units: ['cm', 'in'], plain: { text: '0.5', unit: 'in' } },

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { PhotoRead } from '../../../actions/match/photo-read';
 import { readColour } from '../../../actions/match/read-colour';
+import { parseNumber } from '../../../logbook/as-typed';
 import { COUNTS } from '../../../logbook/limits';
 import { Refusal } from '../../../parts/fields/refusal';
 import { useForm } from '../../../parts/fields/use-form';
@@ -82,7 +83,7 @@ function LogIt({ match, of, read, against }: Omit<ResultProps, 'state'> & { read
   async function logIt(): Promise<void> {
     const goOn = fromHere();
     const { white, L, a, b } = read.lab;
-    const clearCoats = coats.value === undefined ? undefined : Number(coats.value);
+    const clearCoats = coats.value === undefined ? undefined : parseNumber(coats.value);
     const isWhole = clearCoats === undefined || isCount(coats.value ?? '', COUNTS.coats);
     const done = await form.send(isWhole, () =>
       readColour(needs, {

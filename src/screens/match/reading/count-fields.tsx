@@ -1,4 +1,5 @@
 import type { Signal } from '@preact/signals';
+import { parseNumber } from '../../../logbook/as-typed';
 import { COUNTS } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
@@ -62,4 +63,7 @@ export function CountField({ label, of, isTried, limits }: CountFieldProps) {
 export const isCount = (
   text: string,
   { lowest, highest }: { readonly lowest: number; readonly highest: number },
-): boolean => /^\d+$/.test(text.trim()) && Number(text) >= lowest && Number(text) <= highest;
+): boolean => {
+  const count = parseNumber(text) ?? Number.NaN;
+  return Number.isInteger(count) && count >= lowest && count <= highest;
+};

@@ -1,4 +1,5 @@
 import type { ColourSaid } from '../../../actions/match/read-colour';
+import { parseNumber } from '../../../logbook/as-typed';
 import type { Match } from '../../../logbook/fold/matches';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { MATCH_WORDS } from '../../../words/match/match';
@@ -41,7 +42,7 @@ export function ofSaid({ as, id }: ReadOf, share: Draft<'%'>, passes: string): C
     case 'tint':
       return { as, tinter: id, share };
     case 'toned':
-      return { as, passes: Number(passes) };
+      return { as, passes: parseNumber(passes) ?? Number.NaN };
     default:
       return { as };
   }

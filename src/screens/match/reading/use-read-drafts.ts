@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ColourSaid, ReadingSaid } from '../../../actions/match/read-colour';
 import type { OfferedReading } from '../../../actions/match/readings-from-file';
+import { parseNumber } from '../../../logbook/as-typed';
 import type { Match } from '../../../logbook/fold/matches';
 import { COUNTS, LIMITS } from '../../../logbook/limits';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
@@ -55,7 +56,7 @@ export function readingsSaid(match: Match, of: ReadOf, drafts: ReadDrafts): Colo
     of: ofSaid(of, share.value, passes.value),
     isDry: isDry.value,
     ...read,
-    ...(coats === undefined ? {} : { clearCoats: Number(coats) }),
+    ...(coats === undefined ? {} : { clearCoats: parseNumber(coats) ?? Number.NaN }),
     ...(note.value.trim() === '' ? {} : { note: note.value.trim() }),
   };
 }
