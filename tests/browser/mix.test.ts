@@ -103,6 +103,11 @@ describe('scenario E: scaling drops', () => {
     await button('Begin to pour').tap();
 
     await heading('Pour White').waitFor();
+    // Beside the grams, what that is by volume: at the density of its bottle.
+    const [, grams = '', mL = ''] =
+      /([\d.]+) g of it, about ([\d.]+) mL/.exec((await page.locator('.pour').textContent()) ?? '') ?? [];
+    expect(Number(grams) / Number(mL)).toBeGreaterThan(0.8);
+    expect(Number(grams) / Number(mL)).toBeLessThan(1.9);
     const white = await target();
     await button(/^Exactly/).tap();
     await heading('Pour Black, 10 % let-down').waitFor(); // the weakest colour comes first

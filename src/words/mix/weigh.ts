@@ -53,7 +53,8 @@ export const WEIGH_WORDS = {
   pourNow: (name: string): string => `Pour ${name}`,
   topUp: (name: string): string => `Top up ${name}`,
   until: 'until the scale shows',
-  addsUp: (grams: string): string => `${grams} g of it`,
+  addsUp: (grams: string, volume: string | undefined): string =>
+    `${grams} g of it${volume === undefined ? '' : `, about ${volume}`}`,
   inVessel: (grams: string): string => `In the cup so far: ${grams} g`,
   taredNow: 'Set the scale to zero first.',
   shows: 'The scale shows now',

@@ -8,12 +8,13 @@ import { Refusal } from '../../../parts/fields/refusal';
 import { draftProblem } from '../../../parts/fields/typed-field';
 import { useForm } from '../../../parts/fields/use-form';
 import { Button } from '../../../parts/frame/button';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { wholeDrops } from '../../../science/mixing/amount';
 import { mixIngredients } from '../../../shop/recipe/ingredients';
 import { PLAN_WORDS, WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
 import { numberWords } from '../../../words/quantities';
+import { volumeWords } from '../../../words/volumes';
 import { gramsWords, scaleWords } from '../grams';
 import { MOST_DROPS } from './plan-lines';
 import { type Typing, textFor, typed, withOwnPour } from './typing';
@@ -62,7 +63,7 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
         {scaleWords(targetKg, weighUp.divisionKg)} <span>g</span>
       </p>
       <AsDrops ingredient={weighUp.plan[line]?.ingredient} massKg={left?.toPourKg ?? 0} />
-      {!weighUp.isTared && <p class="quiet digits">{WORDS.addsUp(gramsWords(left?.toPourKg ?? 0))}</p>}
+      <AsVolume ingredient={weighUp.plan[line]?.ingredient} massKg={left?.toPourKg ?? 0} />
       <Button
         kind="main"
         icon="check"
@@ -93,14 +94,22 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
   );
 }
 
-/** The same by drops of its own bottle, where a drop is known and it is few of them. */
-function AsDrops({
-  ingredient,
-  massKg,
-}: {
+interface PourOf {
   readonly ingredient: string | undefined;
   readonly massKg: number;
-}) {
+}
+
+/** How much of it that is, by weight and, where its density is known, by volume. */
+function AsVolume({ ingredient, massKg }: PourOf) {
+  const { shop } = useShop();
+  const units = useUnits();
+  const densityKgM3 = mixIngredients(shop.value.ingredients).get(ingredient ?? '')?.densityKgM3;
+  const volume = densityKgM3 === undefined ? undefined : volumeWords(massKg / densityKgM3, units);
+  return <p class="quiet digits">{WORDS.addsUp(gramsWords(massKg), volume)}</p>;
+}
+
+/** The same by drops of its own bottle, where a drop is known and it is few of them. */
+function AsDrops({ ingredient, massKg }: PourOf) {
   const { shop } = useShop();
   const dropKg = mixIngredients(shop.value.ingredients).get(ingredient ?? '')?.dropMassKg;
   if (dropKg === undefined || massKg / dropKg > MOST_DROPS) return null;
