@@ -102,6 +102,48 @@ test('what has begun when it is shared is left out: a step that begins now, a wi
   expect(names(NOW + 2880)).not.toContain('coatwait-b-promise');
 });
 
+/** The file as it is shared at a minute, read back by the reference library. */
+function sharedAt(now: number): { readonly zone: unknown; readonly events: readonly ICAL.Event[] } {
+  const file = calendarFile(revise([], draftsOf({ ...whole, now }), now * 60_000), 'Bench', 'Europe/Dublin');
+  const read = new ICAL.Component(ICAL.parse(file));
+  const events = read.getAllSubcomponents('vevent').map((component) => new ICAL.Event(component));
+  return { zone: read.getFirstPropertyValue('x-wr-timezone'), events };
+}
+
+test.each([
+  // [minutes from the opening of the window, what is in the file]: work from 09:00 to 17:00, promised for the day after
+  { what: 'at once', after: 0, window: true, ends: [20514], promise: true },
+  { what: 'in the middle of the first coat planned', after: 50, window: true, ends: [20514], promise: true },
+  { what: 'the minute before the window closes', after: 239, window: true, ends: [20514], promise: true },
+  { what: 'as the window closes', after: 240, window: false, ends: [20514], promise: true },
+  { what: 'at closing time', after: 480, window: false, ends: [20515], promise: true },
+  { what: 'in the evening', after: 600, window: false, ends: [20515], promise: true },
+  { what: 'after the day that was promised', after: 2880, window: false, ends: [20516], promise: false },
+])(
+  'shared $what: nothing has begun, the rags of each day with work are in it, its zone is named',
+  ({ after, window: isOpen, ends, promise }) => {
+    const now = NOW + after;
+    const { zone, events } = sharedAt(now);
+    expect(zone).toBe('Europe/Dublin');
+    const timed = events.filter(({ startDate }) => !startDate.isDate);
+    for (const { startDate } of timed) {
+      expect(startDate.toUnixTime()).toBeGreaterThan(now * 60);
+      expect(startDate.zone).toBe(ICAL.Timezone.utcTimezone);
+    }
+    const uids = events.map(({ uid }) => uid);
+    expect(uids.includes('coatwait-aw')).toBe(isOpen);
+    expect(uids.includes('coatwait-b-promise')).toBe(promise);
+    const rags = uids.flatMap((uid) => (uid.startsWith('coatwait-rags:') ? [Number(uid.slice(14))] : []));
+    expect(rags).toEqual(expect.arrayContaining(ends));
+    const worked = new Set(
+      timed
+        .filter(({ uid }) => /-[ab][123]$/.test(uid))
+        .map(({ startDate }) => Math.floor(startDate.toUnixTime() / 86_400)),
+    );
+    expect(rags).toEqual(expect.arrayContaining([...worked]));
+  },
+);
+
 test('the end of the day sounds an hour after its last work, says what to do, and every time names its zone', () => {
   const drafts = draftsOf(whole);
   const end = drafts.find(({ uid }) => uid.startsWith('coatwait-rags'));

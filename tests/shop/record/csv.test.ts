@@ -1,3 +1,4 @@
+import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { csvText } from '../../../src/shop/record/csv';
@@ -5,21 +6,9 @@ import { csvText } from '../../../src/shop/record/csv';
 const MARK = '\ufeff';
 const line = (...row: string[]) => csvText([row]).slice(MARK.length);
 
-/** Reads CSV by the grammar of RFC 4180, section 2, and nothing else. */
-function readCsv(text: string): string[][] {
-  const rows: string[][] = [[]];
-  const cells = /(?:"((?:[^"]|"")*)"|([^",\r\n]*))(,|\r\n)/gy;
-  let at = 0;
-  while (at < text.length) {
-    cells.lastIndex = at;
-    const found = cells.exec(text);
-    if (!found) throw new Error(`not RFC 4180 at ${at}`);
-    rows.at(-1)?.push(found[1]?.replaceAll('""', '"') ?? found[2] ?? '');
-    if (found[3] === '\r\n') rows.push([]);
-    at = cells.lastIndex;
-  }
-  return rows.slice(0, -1);
-}
+/** The rows as a reference library reads them, byte-order mark and all. */
+const readCsv = (text: string): string[][] =>
+  parse(text, { bom: true, recordDelimiter: '\r\n', relaxColumnCount: true });
 
 describe('a cell', () => {
   test.each([
@@ -50,7 +39,7 @@ test('whatever is in the cells, they come back, and none is a formula', () => {
   });
   fc.assert(
     fc.property(rows, (some) => {
-      const read = readCsv(csvText(some).slice(MARK.length));
+      const read = readCsv(csvText(some));
       expect(
         read.map((row) => row.map((cell) => cell.replace(/^'(?=[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20])/, ''))),
       ).toEqual(

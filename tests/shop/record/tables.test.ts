@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto';
+import { parse } from 'csv-parse/sync';
 import { expect, test } from 'vitest';
 import { layCoat } from '../../../src/actions/coat';
 import { fillJar } from '../../../src/actions/jar';
@@ -7,14 +8,14 @@ import { mixTrial } from '../../../src/actions/match/mix-trial';
 import { readColour } from '../../../src/actions/match/read-colour';
 import { startPiece } from '../../../src/actions/piece';
 import type { OpenShop } from '../../../src/actions/shop';
+import { fold } from '../../../src/logbook/fold/fold';
+import { csvText } from '../../../src/shop/record/csv';
 import { type TableName, tableOf } from '../../../src/shop/record/tables';
 import { aShop, done } from '../../actions/a-shop';
 
-/** The rows of a table, each by the heads of its columns. */
+/** The rows of a table as a reference library reads its file, each by the heads of its columns; one of another length is refused. */
 function rowsOf(name: TableName, { shop }: OpenShop): Readonly<Record<string, string | undefined>>[] {
-  const [heads = [], ...rows] = tableOf(name, shop.value);
-  for (const row of rows) expect(row).toHaveLength(heads.length);
-  return rows.map((row) => Object.fromEntries(heads.map((head, i) => [head, row[i]])));
+  return parse(csvText(tableOf(name, shop.value)), { bom: true, columns: true });
 }
 
 const ratio = (text: string) => ({ text, unit: 'ratio' }) as const;
@@ -110,4 +111,37 @@ test('a reading tells its piece, trial, clear coats and whether it was dry; no t
     'a*': '-0.80',
     'b*': '2.20',
   });
+});
+
+test.each([
+  { name: 'coats', beside: ['Coat', 'Piece', 'Jar', 'Product', 'Film', 'Film unit', 'Dry film, µm'] },
+  { name: 'recipes', beside: ['Recipe', 'Version', 'Line', 'Ingredient', 'Amount', 'Unit'] },
+  { name: 'readings', beside: ['Match', 'Piece', 'Which', 'Reading', 'Under', 'Coats of clear', 'Film'] },
+] as const)(
+  'the table of $name has the local day and clock in columns of their own, and no two alike',
+  ({ name, beside }) => {
+    const [heads = []] = parse(csvText(tableOf(name, fold([]))), { bom: true }) as string[][];
+    for (const head of ['Entry', 'Time (UTC)', 'Date', 'Local time', 'Time zone', ...beside])
+      expect(heads).toContain(head);
+    expect(new Set(heads).size).toBe(heads.length);
+  },
+);
+
+test('a name with a comma, a quote and a line break, and one that looks like a formula, come back whole', async () => {
+  const open = await aShop();
+  const names = ['Chest, "old"\nlower half', '=SUM(A1)'];
+  for (const name of names) {
+    const { piece } = done(await startPiece(open.needs, { name, base: 'sealed' }));
+    const { jar } = done(
+      await fillJar(open.needs, {
+        name,
+        product: { finish: 'nitrocellulose', volumeSolids: percent('25') },
+        thinner: { name: 'Thinner', blend: [{ solvent: 'acetone', share: 1 }] },
+        thinning: { of: 'lacquer', percent: percent('0') },
+      }),
+    );
+    const film = { by: 'wet', wetFilm: { text: '100', unit: 'um' } } as const;
+    done(await layCoat(open.needs, { piece, jar, how: 'spray', film }));
+  }
+  expect(rowsOf('coats', open).map((row) => row['Piece'])).toEqual([names[0], `'${names[1]}`]);
 });
