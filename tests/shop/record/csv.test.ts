@@ -17,6 +17,7 @@ describe('a cell', () => {
     { cell: 'a, b', csv: '"a, b"' },
     { cell: 'say "when"', csv: '"say ""when"""' },
     { cell: 'two\r\nlines', csv: '"two\r\nlines"' },
+    { cell: 'two\rlines', csv: '"two\rlines"' },
     // OWASP, CSV Injection: characters that begin a formula
     { cell: '=1+1', csv: "'=1+1" },
     { cell: '=HYPERLINK("http://x")', csv: `"'=HYPERLINK(""http://x"")"` },
