@@ -3,7 +3,7 @@ export const OTHERS: Readonly<Record<string, string>> = {
   'piece/piece-form.tsx': 'a part of piece/start-page.tsx and piece/change-page.tsx',
   'mix/jar/box-with.tsx': 'its button waits for a choice',
   'mix/weigh/fill-from-weigh-up.tsx': 'the fields of match/trial/jar-page.tsx',
-  'match/photo/photo-result.tsx': 'photo-marks.test.ts',
+  'match/photo/photo-result.tsx': 'match-asks.test.ts',
   'piece/zone/toner-page.tsx': 'a list that is always answered',
   'piece/photo/photos-page.tsx': 'a file, refused beside its button',
   'piece/photo/draw-zone.tsx': 'its button waits for an outline',

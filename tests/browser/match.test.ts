@@ -356,9 +356,12 @@ describe('a photo', () => {
         .match(/-?\d+\.\d/g)
         ?.map(Number) ?? [];
     expect(Math.hypot(L - 86.5, a + 0.6, b - 14.8)).toBeLessThan(1);
+    await choose(/^Under clear/); // the coats that it was seen through are asked of a photo too
+    await field('Coats of clear').fill('4');
     await button('Log it, for ranking').tap();
     await title(/^Trial 1/);
     await says('Photo: ranks, never passes');
+    await says(/under 4 clears/);
   });
 
   test('with burnt-out highlights is refused, with what to do', async () => {
