@@ -71,13 +71,15 @@ export default defineConfig({
     manifest: true,
     modulePreload: { polyfill: false },
     // What the first screen needs comes as one file, and what several places share in another: many small ones compress
-    // worse, each costs a round trip, and the first script names them all.
+    // worse, each costs a round trip, and the first script names them all. So the pages of the air, and those of a piece, are one file each.
     rolldownOptions: {
       output: {
         codeSplitting: {
           groups: [
             { name: 'first', tags: ['$initial'], priority: 1 },
             { name: 'shared', minShareCount: 2 },
+            { name: 'air', test: /screens\/air\/./ },
+            { name: 'piece', test: /screens\/piece\/\w+-(page|form)/ },
           ],
         },
       },
