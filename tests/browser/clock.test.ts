@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { context, goTo, openApp, openPage, page, takePhone } from './app';
+import { context, goTo, newPage, openApp, openPage, page, takePhone } from './app';
+import { MOBILE } from './browser';
 import { bringIn } from './fake-dialogs';
 import { startPiece } from './logging';
-import { unfold } from './on-screen';
+import { button, choose, field, title, unfold } from './on-screen';
 
 const DAY_MS = 86_400_000;
 const asked = 'Is this phone’s clock right?';
@@ -48,6 +49,24 @@ test('a clock that was a day ahead: it is asked, the entry is corrected, and the
   await page.getByText('2 entries restored.').waitFor();
   await goTo('#/bench');
   await page.getByText('Ahead box').first().waitFor();
+});
+
+// New York, 1 November 2026: at two o'clock it is one again (IANA time zone database).
+test('an hour that came twice is asked about before anything is logged', async () => {
+  await takePhone({ ...MOBILE, timezoneId: 'America/New_York' });
+  await newPage();
+  await page.clock.install({ time: new Date('2026-11-01T03:10:00-05:00') });
+  await goTo('#/piece/new', 'Start a piece');
+  await field('Name').fill('Night box');
+  await choose('By the clock');
+  await page.getByLabel('Day and time').fill('2026-11-01T01:30');
+  await button('Start this piece').tap();
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Start a piece');
+  await page.getByRole('radio', { name: /^The first/ }).tap();
+  await button('Start this piece').tap();
+  await title('Night box');
+  const file = await backup();
+  expect(file.toString()).toContain('2026-11-01T05:30:00.000Z'); // summer time, four hours behind
 });
 
 test('a clock set back gives no range that ends before it begins, and says what to do', async () => {

@@ -79,6 +79,15 @@ test('shellac by pad: a concert on the sixth of April is not promised in green',
   await plan(piece, /^Shellac by pad/);
   await openMoreSteps();
   await section('Steps').getByText('Spirit off', { exact: true }).first().waitFor();
+  // Playable from 16 to 20 March at the earliest, comfortable from 30 March to 10 April (common practice, no source).
+  const ready = (await section('Ready').textContent()) ?? '';
+  const [, earliest = ''] = /\((\d+ Mar)–/.exec(ready) ?? [];
+  const [, comfortable = ''] = /Earliest date to promise: (?:\w+ )?(\d+ \w+)/.exec(ready) ?? [];
+  const day = (text: string): number => Date.parse(`${text} 2026`);
+  expect(day(earliest)).toBeGreaterThanOrEqual(day('16 Mar'));
+  expect(day(earliest)).toBeLessThanOrEqual(day('20 Mar'));
+  expect(day(comfortable)).toBeGreaterThanOrEqual(day('30 Mar'));
+  expect(day(comfortable)).toBeLessThanOrEqual(day('10 Apr'));
   await unfold('Promise to the owner');
   await page.getByLabel('Promised date').fill('2026-04-06');
   await button('Promise this date').tap();
