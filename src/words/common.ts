@@ -40,7 +40,6 @@ export const NOT_SENT =
 
 export const CHART = {
   asTable: 'Show as a table',
-  bandColumns: { low: 'low', high: 'high' },
 } as const;
 
 export const REFUSED = 'Not logged';

@@ -19,7 +19,6 @@ export const AIR_WORDS = {
   woodHint: 'For bare wood and fillers: the moisture that wood settles at in this air, over days to weeks.',
   corrected: (shown: string): string => `hygrometer shows ${shown}`,
   worked: { 'dew-point': 'from the dew point', 'wet-bulb': 'from the wet bulb' },
-  outlookTitle: 'Blush outlook',
   more: 'More tools',
   forecast: 'Forecast',
   forecastNone: 'Not set: the last reading is assumed to continue',

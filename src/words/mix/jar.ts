@@ -35,10 +35,8 @@ export const JAR_FORM = {
   },
   cut: 'Cut: flakes in the alcohol',
   cutHint: 'A 2 lb cut is 2 lb to a US gallon, 240 g/L.',
-  cutComesTo: (solids: string): string => `That is ${solids} solids by volume.`,
   mixedOn: 'Mixed on',
   mixedOnHint: 'Left empty: today. Its life counts from then.',
-  mixedLater: 'Enter a day no later than today.',
   finish: 'Kind of finish',
   name: { jar: 'Name of the jar', can: 'Name of the can' },
   nameHint: 'As you would write it on the lid.',
@@ -128,7 +126,6 @@ export const JAR_WORDS = {
   solidsNow: (percent: string): string =>
     `Volume solids are ${percent} now. Coats logged since it was weighed use that.`,
   density: 'Density',
-  usualDensity: 'common practice',
   pigment: 'Pigment in the dry film',
   thinner: 'Thinner',
   retarder: 'Retarder',

@@ -5,7 +5,6 @@ const grams = (g: number): string => `${Number(g.toFixed(3))} g`;
 export const PLAN_WORDS = {
   title: 'Weigh up',
   howMuch: 'How much to mix',
-  asWritten: (amount: string): string => `As written it makes ${amount}.`,
   job: (coats: number, piece: string | undefined): string =>
     `${coats} ${coats === 1 ? 'coat' : 'coats'}${piece === undefined ? '' : ` on ${piece}`}`,
   notEnough: (wanted: string, job: string): string => `${wanted} is not enough for ${job}`,
@@ -44,7 +43,6 @@ export const PLAN_WORDS = {
     `${name} is not in the shop yet. Mix some first: it is added to the ingredients.`,
   takeValues: 'Use these values',
   begin: 'Begin to pour',
-  chooseRecipe: 'Choose a recipe',
   cautions: 'Before you mix',
 } as const;
 
@@ -81,7 +79,6 @@ export const WEIGH_WORDS = {
   keepBack: 'Keep back for repairs',
   keepBackHint: 'Usual 10 to 15 %.',
   drop: 'Abandon this weigh-up',
-  dropText: 'The pours stay in the logbook; nothing becomes a jar.',
   dropped: 'Weigh-up abandoned.',
   later: 'Every pour is kept. Leave whenever you like and go on from here.',
   over2: 'This weigh-up is finished.',

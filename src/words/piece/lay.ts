@@ -18,7 +18,6 @@ export const LAY_WORDS = {
   otherJar: 'Fill another jar',
   allPieces: (count: number) => `All ${count} pieces`,
   allJars: (count: number) => `All ${count} jars`,
-  otherPiece: 'Start another piece',
   how: 'How',
   ways: {
     spray: { label: 'Spray', hint: 'by gun or aerosol' },
@@ -44,7 +43,6 @@ export const LAY_WORDS = {
     fill: 'As deep as the chip is filled, when dry.',
     flash: 'Common practice: a light wet pass, 20–40 µm (0.8–1.6 mil).',
   },
-  asLastTime: 'As last time.',
   whenLine: 'When',
   airLine: 'Air',
   when: 'When it was done',

@@ -10,8 +10,6 @@ export const PLAN_WORDS = {
   timeline: 'When pieces are ready',
   describe: (pieces: number, until: string): string =>
     `${plural(pieces, 'piece')} on one timeline, until ${until}. The table below says the same.`,
-  rowText: (name: string, likely: string, earliest: string, promise: string): string =>
-    `${name}: ready about ${likely}, at best ${earliest}, with reserve ${promise}`,
   now: 'now',
   asTable: 'Show as a table',
   columns: ['Piece', 'At best', 'Likely', 'Promise from', 'Promised', 'Next'],
@@ -134,7 +132,6 @@ export const PIECE_PLAN = {
   coatsProblem: 'Enter a whole number from 1 to 24.',
   toPiece: 'To the piece',
   job: 'Another job',
-  jobText: 'Starts the plan over from a starting plan. What was logged stays.',
 } as const;
 
 export const START_PLAN = {

@@ -114,7 +114,6 @@ export const REMINDER_SETTINGS = {
   quietOn: 'Quiet hours on',
   from: 'From',
   to: 'To',
-  clockProblem: 'Enter both times, as 22:00 and 07:00.',
   save: 'Save',
   saved: 'Saved.',
 } as const;
