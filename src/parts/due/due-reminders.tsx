@@ -41,7 +41,11 @@ export function DueReminders() {
           +{others.length}
         </a>
       )}
-      <DoneAct reminders={first.reminders} onDone={() => void answerAll(first.reminders, 'done')} />
+      <DoneAct
+        reminders={first.reminders}
+        names={names}
+        onDone={() => void answerAll(first.reminders, 'done')}
+      />
       <Button onClick={() => void answerAll(first.reminders, 'later')}>{REMINDER_PAGE.laterShort}</Button>
     </aside>
   );

@@ -19,9 +19,10 @@ export function ReminderItem({ group, when }: { readonly group: KindGroup; reado
       </p>
       <p>{names}</p>
       <div class="acts">
-        <DoneAct reminders={reminders} onDone={() => void answerAll(reminders, 'done')} />
+        <DoneAct reminders={reminders} names={names} onDone={() => void answerAll(reminders, 'done')} />
         <Button icon="clock" onClick={() => void answerAll(reminders, 'later')}>
           {REMINDER_PAGE.later}
+          <span class="heard">: {title}</span>
         </Button>
       </div>
     </li>
@@ -30,39 +31,47 @@ export function ReminderItem({ group, when }: { readonly group: KindGroup; reado
 
 interface DoneActProps {
   readonly reminders: KindGroup['reminders'];
+  /** What they are about: said with the button, since another may look like it. */
+  readonly names: string;
   readonly onDone: () => void;
 }
 
 /** The act that a reminder asks for: on its own page, or done with a tap. */
-export function DoneAct({ reminders, onDone }: DoneActProps) {
+export function DoneAct({ reminders, names, onDone }: DoneActProps) {
   const [{ kind, pieceId = '', thingId = '' }] = reminders;
+  const about = <span class="heard">: {names}</span>;
   if (laysCoat({ kind }))
     return (
       <LinkButton kind="main" href={coatOn(reminders.flatMap((one) => one.pieceId ?? []))}>
         {REMINDER_PAGE.lay}
+        {about}
       </LinkButton>
     );
   if (isFireKind(kind))
     return (
       <LinkButton kind="main" href={linkTo('air', 'day-end')}>
         {REMINDER_PAGE.dayEnd}
+        {about}
       </LinkButton>
     );
   if (kind === 'weigh-card')
     return (
       <LinkButton kind="main" href={linkTo('more', 'cards', thingId)}>
         {REMINDER_PAGE.weigh}
+        {about}
       </LinkButton>
     );
   if (kind === 'customer-update')
     return (
       <LinkButton kind="main" href={linkTo('plan', pieceId, 'owner')}>
         {REMINDER_PAGE.tell}
+        {about}
       </LinkButton>
     );
   return (
     <Button kind="main" onClick={onDone}>
       {reminders.length > 1 ? REMINDER_PAGE.allDone : REMINDER_PAGE.done}
+      {about}
     </Button>
   );
 }

@@ -1,3 +1,5 @@
+import { glued } from '../../words/glued';
+
 export interface Fact {
   readonly label: string;
   readonly value: string;
@@ -12,8 +14,8 @@ export function Facts({ rows }: { readonly rows: readonly Fact[] }) {
         <div key={label}>
           <dt>{label}</dt>
           <dd>
-            <span class="digits">{value}</span>
-            {note && <small>{note}</small>}
+            <span class="digits">{glued(value)}</span>
+            {note && <small>{glued(note)}</small>}
           </dd>
         </div>
       ))}

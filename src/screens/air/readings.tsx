@@ -11,6 +11,7 @@ import { ownBlush } from '../../shop/air/blush-seen';
 import { type MeasuredAir, measuredAir } from '../../shop/air/now';
 import { DAY_MS, toKelvin } from '../../units';
 import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air/air';
+import { glued } from '../../words/glued';
 import { CORRECT_WORDS } from '../../words/piece/correct';
 import { differenceWords, percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
 import { clockWords, dateWords, whenWords } from '../../words/times';
@@ -113,7 +114,7 @@ function OneReading({ air }: { readonly air: MeasuredAir }) {
 
   return (
     <li class="digits">
-      {what}
+      {glued(what)}
       <div class="row-acts">
         <Button kind="plain" icon="undo" onClick={() => void undo()}>
           {WORDS.undo}

@@ -10,6 +10,7 @@ import { reminderText } from '../../reminders/say';
 import { HOUR_S } from '../../units';
 import { NOTICE_LINE } from '../../words/bench-rows';
 import { HUB_STATUS } from '../../words/frame/hub';
+import { REMINDER_WORDS } from '../../words/plan/reminders';
 import { sinceWords } from '../../words/times';
 import { LineLink } from './line-link';
 
@@ -31,13 +32,18 @@ export function DueLine() {
     );
   const first = due[0] ?? missed.at(-1);
   if (!first) return <HubMark />;
-  const { title } = reminderText(first, reminderName(first, open.shop.value));
+  const others = all.length - 1;
+  // Of several there is no room for a name: the list behind the line has them.
+  const title =
+    others > 0
+      ? REMINDER_WORDS[first.kind].title
+      : reminderText(first, reminderName(first, open.shop.value)).title;
   return (
     <LineLink
       kind="due"
       icon="bell"
       href={linkTo('plan', 'reminders')}
-      text={NOTICE_LINE.due(title, all.length - 1)}
+      text={NOTICE_LINE.due(title, others)}
     />
   );
 }

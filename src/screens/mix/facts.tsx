@@ -1,3 +1,5 @@
+import { glued } from '../../words/glued';
+
 /** Names and values, one under the other. */
 export function Facts({ rows }: { readonly rows: readonly (readonly [name: string, value: string])[] }) {
   return (
@@ -5,7 +7,7 @@ export function Facts({ rows }: { readonly rows: readonly (readonly [name: strin
       {rows.map(([name, value]) => (
         <div key={name}>
           <dt>{name}</dt>
-          <dd class="digits">{value}</dd>
+          <dd class="digits">{glued(value)}</dd>
         </div>
       ))}
     </dl>

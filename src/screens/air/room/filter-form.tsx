@@ -46,7 +46,7 @@ export function FilterForm() {
 
   return (
     <Page title={WORDS.openTitle} backTo={linkTo('air', 'filters')} backLabel={WORDS.title}>
-      <form class="stack" onSubmit={send} noValidate>
+      <form class="stack wide-tiles" onSubmit={send} noValidate>
         <OneOf label={WORDS.part} of={part} options={PARTS} />
         <TextField
           label={WORDS.name}

@@ -1,6 +1,7 @@
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import type { Advice } from '../../../shop/colour/advice';
+import { glued } from '../../../words/glued';
 import { NEXT_WORDS as WORDS } from '../../../words/match/next';
 import { numberWords, percentWords } from '../../../words/quantities';
 
@@ -24,7 +25,7 @@ export function Strengths({ advice, name }: StrengthsProps) {
             <div key={ingredient}>
               <dt>{name(ingredient)}</dt>
               <dd class="digits">
-                {WORDS.strength(numberWords(factor, 2), percentWords(doubt))}
+                {glued(WORDS.strength(numberWords(factor, 2), percentWords(doubt)))}
                 <small>{WORDS.strengthFrom[from]}</small>
                 {own.length > 0 && <small>{WORDS.learnedEarlier(own.length)}</small>}
               </dd>

@@ -124,15 +124,17 @@ export function OriginFields({ draft, patch, isTried }: IngredientPartProps) {
   );
   return (
     <>
-      <Choice
-        label={INGREDIENT_WORDS.contains}
-        options={contents.map((value) => ({
-          value,
-          label: value === 'none' ? INGREDIENT_WORDS.containsNothing : INGREDIENT_WORDS.containsOf[value],
-        }))}
-        value={draft.contains}
-        onChange={(contains) => patch({ contains })}
-      />
+      <div class="wide-tiles">
+        <Choice
+          label={INGREDIENT_WORDS.contains}
+          options={contents.map((value) => ({
+            value,
+            label: value === 'none' ? INGREDIENT_WORDS.containsNothing : INGREDIENT_WORDS.containsOf[value],
+          }))}
+          value={draft.contains}
+          onChange={(contains) => patch({ contains })}
+        />
+      </div>
       <TracerField text={draft.tracer} onText={(tracer) => patch({ tracer })} isTried={isTried} />
       <div class="pair">
         <TextField

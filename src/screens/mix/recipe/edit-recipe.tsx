@@ -103,7 +103,12 @@ function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
           <UseFields draft={draft.value} patch={patch} isTried={isTried} />
         </Section>
         <Section title={WORDS.lines}>
-          <LineRows draft={draft.value} onLines={(lines) => patch({ lines })} isTried={isTried} />
+          <LineRows
+            draft={draft.value}
+            onLines={(lines) => patch({ lines })}
+            isTried={isTried}
+            before={previous === undefined ? 0 : start.lines.length}
+          />
           <div class="acts">
             <Button icon="add" addsRow onClick={() => patch(withLine(draft.value))}>
               {WORDS.addLine}

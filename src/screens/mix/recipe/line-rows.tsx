@@ -1,4 +1,5 @@
 import { mixSentence } from '../../../actions/mix/mix-refused';
+import { Line } from '../../../parts/fields/line';
 import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
 import { Button } from '../../../parts/frame/button';
@@ -20,10 +21,12 @@ interface LineRowsProps {
   readonly draft: RecipeDraft;
   readonly onLines: (lines: readonly LineDraft[]) => void;
   readonly isTried: boolean;
+  /** So many lines were in it before: they stand as one line each, until they are to be changed. */
+  readonly before: number;
 }
 
 /** The lines of a recipe, each with what it comes to. */
-export function LineRows({ draft, onLines, isTried }: LineRowsProps) {
+export function LineRows({ draft, onLines, isTried, before }: LineRowsProps) {
   const batch = useBatch(draft);
   const change = (index: number, line: Partial<LineDraft>) =>
     onLines(draft.lines.map((old, i) => (i === index ? { ...old, ...line } : old)));
@@ -33,6 +36,7 @@ export function LineRows({ draft, onLines, isTried }: LineRowsProps) {
         <LineRow
           key={i}
           number={i + 1}
+          isFolded={i < before}
           line={line}
           comesTo={batch.ok ? comesTo(batch.value, i) : undefined}
           isTried={isTried}
@@ -59,6 +63,7 @@ function comesTo(batch: Batch, line: number): string | undefined {
 
 interface LineRowProps {
   readonly number: number;
+  readonly isFolded: boolean;
   readonly line: LineDraft;
   readonly comesTo: string | undefined;
   readonly isTried: boolean;
@@ -66,14 +71,14 @@ interface LineRowProps {
   readonly onTakeOut: (() => void) | undefined;
 }
 
-function LineRow({ number, line, comesTo: hint, isTried, onChange, onTakeOut }: LineRowProps) {
+function LineRow({ number, isFolded, line, comesTo: hint, isTried, onChange, onTakeOut }: LineRowProps) {
   const { shop } = useShop();
   const offered = [...shop.value.ingredients.values()].filter(
     ({ id, putAwayMs }) => putAwayMs === undefined || id === line.ingredient,
   );
   const problem = isTried ? lineProblem(line) : undefined;
   const name = line.ingredient === undefined ? '' : (shop.value.ingredients.get(line.ingredient)?.name ?? '');
-  return (
+  const fields = (
     <fieldset class="recipe-line">
       <legend class="heard">{WORDS.ingredient(number)}</legend>
       <SelectField
@@ -105,6 +110,12 @@ function LineRow({ number, line, comesTo: hint, isTried, onChange, onTakeOut }: 
         </Button>
       )}
     </fieldset>
+  );
+  if (!isFolded) return fields;
+  return (
+    <Line label={name} says={`${line.text} ${MEASURE_WORDS[line.measure]}`} isOpen={problem !== undefined}>
+      {fields}
+    </Line>
   );
 }
 

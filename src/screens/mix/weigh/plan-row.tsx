@@ -4,7 +4,7 @@ import { useShop } from '../../../parts/frame/shop-context';
 import type { Batch } from '../../../science/mixing/ingredient';
 import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';
 import { numberWords, percentWords } from '../../../words/quantities';
-import { gramsWords, scaleWords } from '../grams';
+import { gramsWords, pourWords, scaleWords } from '../grams';
 import type { useLetDowns } from './let-downs';
 import type { PlanLine } from './plan-lines';
 
@@ -25,7 +25,7 @@ export function PlanRow({ line, scaleKg, divisionKg, batch, letDowns }: PlanRowP
     <li class="plan-line">
       <p class="plan-name">{shop.value.ingredients.get(line.ingredient)?.name}</p>
       <p class="plan-grams digits">
-        <strong>{gramsWords(line.massKg)} g</strong>{' '}
+        <strong>{pourWords(line.massKg, divisionKg)} g</strong>{' '}
         <span class="quiet">→ {scaleWords(scaleKg, divisionKg)} g</span>
       </p>
       <Judgement line={line} />

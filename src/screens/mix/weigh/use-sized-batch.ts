@@ -15,6 +15,8 @@ import { mixIngredients } from '../../../shop/recipe/ingredients';
 export type SizeUnit = 'mL' | 'L' | 'fl-oz-us' | 'fl-oz-imperial' | 'g';
 export const SIZE_UNITS: readonly SizeUnit[] = ['mL', 'g', 'fl-oz-us', 'fl-oz-imperial'];
 
+type Ingredients = ReturnType<typeof mixIngredients>;
+
 /** What is wrong with the size of a batch; undefined when it can be mixed. */
 export function sizeProblem({ text, unit }: Draft<SizeUnit>): string | undefined {
   const read =
@@ -22,12 +24,18 @@ export function sizeProblem({ text, unit }: Draft<SizeUnit>): string | undefined
   return read.ok ? undefined : read.failure;
 }
 
-/** A batch brought to a size in grams or by volume. */
-function sized(
-  batch: Batch,
-  { text, unit }: Draft<SizeUnit>,
-  ingredients: ReturnType<typeof mixIngredients>,
-) {
+const round = (value: number): string => String(Number(value.toPrecision(4)));
+
+/** The size of a batch as it is shown, in four figures; undefined where its volume is not known. */
+function sizeText(batch: Batch, unit: SizeUnit, ingredients: Ingredients): string | undefined {
+  if (unit === 'g') return round(batchMassKg(batch) * 1000);
+  const volume = batchVolumeM3(batch, ingredients);
+  return volume.ok ? round(UNITS[unit].fromSi(volume.value)) : undefined;
+}
+
+/** A batch brought to a size in grams or by volume. What is shown of its own size is rounded, and leaves it as it is written. */
+export function sized(batch: Batch, { text, unit }: Draft<SizeUnit>, ingredients: Ingredients) {
+  if (text === sizeText(batch, unit, ingredients)) return succeed(batch);
   const limit = unit === 'g' ? LIMITS.mass : LIMITS.volume;
   const size = readTyped({ text, unit }, limit);
   if (!size.ok) return succeed(batch);
@@ -42,8 +50,7 @@ export function useSizedBatch(recipe: Recipe, wantedMl: string | null) {
   const units = useUnits();
   const ingredients = mixIngredients(shop.value.ingredients);
   const written = batchOfLines(typedLines(recipe), shop.value);
-  const volume = andThen(written, (batch) => batchVolumeM3(batch, ingredients));
-  const size = useSignal<Draft<SizeUnit>>(startSize(wantedMl, units === 'us', written, volume));
+  const size = useSignal<Draft<SizeUnit>>(startSize(wantedMl, units === 'us', written, ingredients));
   const batch = andThen(written, (own) => sized(own, size.value, ingredients));
   const factor = written.ok && batch.ok ? batchMassKg(batch.value) / batchMassKg(written.value) : 1;
   const mixed = andThen(batch, (own) => batchVolumeM3(own, ingredients));
@@ -57,11 +64,11 @@ function startSize(
   wantedMl: string | null,
   isUs: boolean,
   written: Worked<Batch>,
-  volume: Worked<number>,
+  ingredients: Ingredients,
 ): Draft<SizeUnit> {
-  const round = (value: number): string => String(Number(value.toPrecision(4)));
   const unit = isUs ? 'fl-oz-us' : 'mL';
-  const m3 = wantedMl !== null ? Number(wantedMl) * 1e-6 : volume.ok ? volume.value : undefined;
-  if (m3 !== undefined) return { text: round(UNITS[unit].fromSi(m3)), unit };
-  return { text: written.ok ? round(batchMassKg(written.value) * 1000) : '', unit: 'g' };
+  if (wantedMl !== null) return { text: round(UNITS[unit].fromSi(Number(wantedMl) * 1e-6)), unit };
+  if (!written.ok) return { text: '', unit: 'g' };
+  const text = sizeText(written.value, unit, ingredients);
+  return text === undefined ? { text: round(batchMassKg(written.value) * 1000), unit: 'g' } : { text, unit };
 }

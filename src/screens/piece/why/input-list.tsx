@@ -2,6 +2,7 @@ import type { Estimate } from '../../../estimator/estimate';
 import type { Piece } from '../../../logbook/fold/pieces';
 import { Fold } from '../../../parts/frame/fold';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
+import { glued } from '../../../words/glued';
 import { INPUT_WORDS } from '../../../words/piece/why';
 import { inputsOf } from './inputs';
 
@@ -15,7 +16,7 @@ export function InputList({ piece, estimate }: { readonly piece: Piece; readonly
           <div key={key}>
             <dt>{term}</dt>
             <dd>
-              {text} <span class="origin">{INPUT_WORDS.origins[origin]}</span>
+              {glued(text)} <span class="origin">{INPUT_WORDS.origins[origin]}</span>
             </dd>
           </div>
         ))}

@@ -1,4 +1,5 @@
 import { Fold } from '../../../parts/frame/fold';
+import { glued } from '../../../words/glued';
 import { MOVES_WORDS } from '../../../words/piece/why';
 import { spanWords } from '../../../words/times';
 import type { CurveProps } from './curve-axes';
@@ -40,12 +41,12 @@ export function WhatMoves({ estimate, startMs, nowMs }: CurveProps) {
       <dl class="fact-list">
         {moves.map(({ name, levelS, rubOutS, thumbS }) => (
           <div key={name}>
-            <dt>{name}</dt>
+            <dt>{glued(name)}</dt>
             <dd>
-              <strong>{shiftWords(levelS)}</strong>
-              <span class="quiet small">{MOVES_WORDS.rubOut(shiftWords(rubOutS))}</span>
+              <strong>{glued(shiftWords(levelS))}</strong>
+              <span class="quiet small">{glued(MOVES_WORDS.rubOut(shiftWords(rubOutS)))}</span>
               {thumbS !== undefined && (
-                <span class="quiet small">{MOVES_WORDS.ruleOfThumb(shiftWords(thumbS))}</span>
+                <span class="quiet small">{glued(MOVES_WORDS.ruleOfThumb(shiftWords(thumbS)))}</span>
               )}
             </dd>
           </div>

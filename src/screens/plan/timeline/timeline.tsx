@@ -11,6 +11,8 @@ const EDGE = 10;
 const HEAD = 26;
 const ROW = 58;
 const BAR_Y = 38;
+/** The line of now stands beside the bars; it does not strike a name out. */
+const NAME_END = 24;
 
 export interface TimelineProps {
   readonly plan: Plan;
@@ -52,9 +54,9 @@ export function Timeline({ plan, bench, pieces, nameOf }: TimelineProps) {
               promised={promised.get(piece.pieceId)}
               x={x}
             />
+            <path class="timeline-now" d={`M${x(plan.now)} ${NAME_END}V${ROW}`} />
           </g>
         ))}
-        <path class="timeline-now" d={`M${x(plan.now)} ${HEAD - 2}V${height}`} />
       </svg>
       <TimelineLegend />
     </figure>
