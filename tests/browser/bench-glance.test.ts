@@ -82,7 +82,7 @@ test('what comes due lies over the foot, 64 px high, and not on a form', async (
 test('back from a piece the bench is where it was', async () => {
   await openTwice(360, 640);
   await page.evaluate(() => scrollTo(0, 300));
-  await page.locator('.piece-row a').nth(6).tap();
+  await page.locator('.piece-row > a:first-child').nth(6).tap();
   await page.locator('.page-back').tap();
   await page.getByRole('heading', { level: 1, name: 'Bench' }).waitFor();
   await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThan(280);

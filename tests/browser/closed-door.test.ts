@@ -108,7 +108,7 @@ test('names and notes with markup, directions, emoji and ten thousand letters ar
     .nth(names.length - 1)
     .waitFor();
   const links = await page
-    .locator('.piece-row a')
+    .locator('.piece-row > a:first-child')
     .evaluateAll((all) => all.map((a) => a.getAttribute('href')));
   expect(links).toHaveLength(names.length);
   for (const hash of ['#/bench', '#/lay', ...links, `${links[0]}/record`, `${links[0]}/change`]) {

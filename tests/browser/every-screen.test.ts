@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { goTo, page } from './app';
 import { lookAtEach, MANY_SCREENS, openDemo } from './each-screen';
-import { axeViolations, overTheSide } from './looked-at';
+import { axeViolations, brokenWords, overTheSide } from './looked-at';
 
 // Every screen that can be reached in the demo shop, held to what every screen must be.
 
@@ -29,7 +29,7 @@ async function turnTo({ colorScheme, width, textPercent }: Look): Promise<void> 
   }, textPercent);
 }
 
-test('no screen, however it is seen, has an axe violation or runs off the side', async () => {
+test('no screen, however it is seen, has an axe violation, runs off the side or breaks a word', async () => {
   await openDemo();
   const found: string[] = [];
   const kinds = await lookAtEach(async (kind) => {
@@ -37,6 +37,8 @@ test('no screen, however it is seen, has an axe violation or runs off the side',
       await turnTo(look);
       const over = await overTheSide();
       if (over > 0) found.push(`${kind} (${look.name}) runs ${over} px off the side`);
+      if (look.textPercent === 100 && look !== ZOOMED)
+        for (const word of await brokenWords()) found.push(`${kind} (${look.name}) breaks “${word}”`);
       if (look === ZOOMED) continue;
       for (const violation of await axeViolations()) found.push(`${kind} (${look.name}) ${violation}`);
     }

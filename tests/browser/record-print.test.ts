@@ -1,17 +1,11 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterAll, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { type EntryBody, inItsVersion } from '../../src/logbook/entry';
 import { entry, fillJar, id, layCoat, PIECE, sand, startPiece } from '../logbook/entries';
 import { goTo, openApp, page } from './app';
 import { button } from './on-screen';
+import { isInside, overEachOther, read } from './printed';
 import { photoWithPlace } from './tagged-photo';
 import { fillDatabases } from './ten-years-in';
-
-const folder = mkdtempSync(join(tmpdir(), 'coatwait-print-'));
-afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const CHIP = id(0xc1);
 const EDGE = id(0xc2);
@@ -77,47 +71,6 @@ const BODIES: readonly EntryBody[] = [
   sand(),
 ];
 
-interface Word {
-  readonly page: number;
-  readonly text: string;
-  readonly box: readonly [left: number, top: number, right: number, bottom: number];
-}
-interface Printed {
-  readonly pages: readonly (readonly [width: number, height: number])[];
-  readonly words: readonly Word[];
-}
-
-/** The words of a PDF with the boxes that they stand in, points (1/72 in). */
-function read(pdf: Buffer): Printed {
-  const file = join(folder, 'record.pdf');
-  writeFileSync(file, pdf);
-  const xml = execFileSync('pdftotext', ['-bbox', file, '-'], { encoding: 'utf8' });
-  const pages: [number, number][] = [];
-  const words: Word[] = [];
-  const TAG =
-    /<page width="([\d.]+)" height="([\d.]+)">|<word xMin="([-\d.]+)" yMin="([-\d.]+)" xMax="([-\d.]+)" yMax="([-\d.]+)">([^<]*)</g;
-  for (const [, width, height, left, top, right, bottom, text] of xml.matchAll(TAG))
-    if (width !== undefined) pages.push([Number(width), Number(height)]);
-    else
-      words.push({
-        page: pages.length - 1,
-        text: plain(text ?? ''),
-        box: [Number(left), Number(top), Number(right), Number(bottom)],
-      });
-  return { pages, words };
-}
-const plain = (text: string): string =>
-  text.replace(
-    /&(quot|apos|lt|gt|amp);/g,
-    (_, name: string) => ({ quot: '"', apos: "'", lt: '<', gt: '>', amp: '&' })[name] ?? '',
-  );
-
-const MARGIN_PT = (14 / 25.4) * 72;
-const overlaps = ({ box: a, page: p }: Word, { box: b, page: q }: Word): boolean => {
-  const width = Math.min(a[2], b[2]) - Math.max(a[0], b[0]);
-  const height = Math.min(a[3], b[3]) - Math.max(a[1], b[1]);
-  return p === q && width > 1 && height > 0.4 * Math.min(a[3] - a[1], b[3] - b[1]);
-};
 const wordsOf = (text: string): string[] => text.split(/\s+/).filter((word) => word !== '');
 
 /** What is in the one and not in the other, each as often as it is missing. */
@@ -167,21 +120,10 @@ test('every word of the record is on the paper, whole, inside its margins and on
     expect(lacking(said, printed), `${format}: not printed, or broken`).toEqual([]);
     const more = lacking(printed, said).filter((word) => !heads.includes(word));
     expect(more, `${format}: printed beside the record`).toEqual(['Treatment', 'record']);
-    for (const { box, page: on, text } of words) {
-      const [width, height] = pages[on] ?? [0, 0];
-      const isInside =
-        box[0] > MARGIN_PT - 1 &&
-        box[2] < width - MARGIN_PT + 1 &&
-        box[1] > MARGIN_PT - 6 &&
-        box[3] < height - MARGIN_PT + 6;
-      expect(isInside, `${format}, page ${on + 1}: “${text}” at ${box}`).toBe(true);
-    }
-    const over = words.flatMap((word, i) =>
-      words
-        .slice(i + 1)
-        .filter((other) => overlaps(word, other))
-        .map((other) => `${word.text} / ${other.text}`),
-    );
-    expect(over, `${format}: over each other`).toEqual([]);
+    for (const word of words)
+      expect(isInside(word, pages), `${format}, page ${word.page + 1}: “${word.text}” at ${word.box}`).toBe(
+        true,
+      );
+    expect(overEachOther(words), `${format}: over each other`).toEqual([]);
   }
 });

@@ -269,7 +269,7 @@ describe.each([
     await button('Look around the demo shop').click();
     await page.locator('.piece-row .wait-bar').first().waitFor({ timeout: 20_000 });
     const pieces = await page
-      .locator('.piece-row a')
+      .locator('.piece-row > a:first-child')
       .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
     const [first = ''] = pieces;
     const behind = ['why', 'check', 'sand', 'change', 'record'].map((name) => `${first}/${name}`);

@@ -1,5 +1,5 @@
 import { laysCoat } from '../../actions/plan/answer-reminder';
-import { isFireKind } from '../../logbook/kinds/reminder-kinds';
+import { isFireKind, type ReminderKind } from '../../logbook/kinds/reminder-kinds';
 import { REMINDER_PAGE } from '../../words/plan/reminders';
 import { Button, LinkButton } from '../frame/button';
 import { linkTo } from '../frame/route';
@@ -36,6 +36,9 @@ interface DoneActProps {
   readonly onDone: () => void;
 }
 
+/** What takes film off is logged where its amount is said, or the film would be thought thicker than it is. */
+const SANDINGS: ReadonlySet<ReminderKind> = new Set(['scuff', 'level-sand', 'rub-out']);
+
 /** The act that a reminder asks for: on its own page, or done with a tap. */
 export function DoneAct({ reminders, names, onDone }: DoneActProps) {
   const [{ kind, pieceId = '', thingId = '' }] = reminders;
@@ -43,6 +46,13 @@ export function DoneAct({ reminders, names, onDone }: DoneActProps) {
   if (laysCoat({ kind }))
     return (
       <LinkButton kind="main" href={coatOn(reminders.flatMap((one) => one.pieceId ?? []))}>
+        {REMINDER_PAGE.lay}
+        {about}
+      </LinkButton>
+    );
+  if (SANDINGS.has(kind))
+    return (
+      <LinkButton kind="main" href={linkTo('piece', pieceId, 'sand')}>
         {REMINDER_PAGE.lay}
         {about}
       </LinkButton>

@@ -29,7 +29,7 @@ const SIGNS: Record<RowWord, readonly [kind: string, icon: IconName]> = {
 /** One piece: its section as its face, its name, its word and time in one line, and its wait on the axis of all. */
 export function PieceRow({ row, scaleUm, isHere }: PieceRowProps) {
   const nowMs = useShop().nowMs.value;
-  const { piece, word, band } = row;
+  const { piece, word, act, band } = row;
   const [kind, icon] = SIGNS[word];
   const [said, when] = rowWords(row, nowMs);
   return (
@@ -44,6 +44,11 @@ export function PieceRow({ row, scaleUm, isHere }: PieceRowProps) {
         <span class="piece-row-when digits">{when}</span>
         {band && <WaitBar band={word === 'ready' ? undefined : band} nowMs={nowMs} />}
       </a>
+      {word === 'ready' && (act === 'rub-out' || act === 'level-sand') && (
+        <a class="row-act" href={linkTo('piece', piece.id, 'sand')} aria-label={`${said}: ${piece.name}`}>
+          <Icon name={act === 'rub-out' ? 'rub' : 'sand'} />
+        </a>
+      )}
     </li>
   );
 }

@@ -6,8 +6,8 @@ import { Page } from '../../parts/frame/page';
 import { fromHere, linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
+import { nextName } from '../../words/next-name';
 import { EVENT_WORDS, PIECE_FORM, PIECE_WORDS } from '../../words/piece/piece';
-import { nextName } from './next-name';
 import { PieceForm, type PieceSaid } from './piece-form';
 
 /** Another piece like one of the bench, as the form shows it: of what was found on that one it knows nothing. */

@@ -29,32 +29,39 @@ export function Moved({ pieceId }: { readonly pieceId?: string }) {
   const likelyMs = (id: string): number =>
     toInstantMs(plan.value.pieces.find((one) => one.pieceId === id)?.likely ?? plan.value.now);
   return (
-    <Notice kind="note" title={MOVED_WORDS.title}>
-      {pieces.length > 0 && (
-        <ul class="missed">
-          {pieces.map(({ pieceId: id, minutes }) => (
-            <li key={id}>
-              {MOVED_WORDS.piece(names.piece(id), byWords(minutes), dayWords(likelyMs(id), nowMs))}
-            </li>
-          ))}
-        </ul>
-      )}
-      {steps.length > 0 && (
-        <details>
-          <summary>{MOVED_WORDS.more(steps.length)}</summary>
+    <div class="not-printed">
+      <Notice kind="note" title={MOVED_WORDS.title}>
+        {pieces.length > 0 && (
           <ul class="missed">
-            {steps.slice(0, MOST_STEPS).map(({ pieceId: id, stepId, why }) => (
-              <li key={stepId}>
-                {MOVED_WORDS.step(names.step(stepId), names.piece(id), startOf(stepId), whyWords(why, names))}
+            {pieces.map(({ pieceId: id, minutes }) => (
+              <li key={id}>
+                {MOVED_WORDS.piece(names.piece(id), byWords(minutes), dayWords(likelyMs(id), nowMs))}
               </li>
             ))}
           </ul>
-        </details>
-      )}
-      <div class="acts">
-        <Button onClick={seen}>{MOVED_WORDS.seen}</Button>
-      </div>
-    </Notice>
+        )}
+        {steps.length > 0 && (
+          <details>
+            <summary>{MOVED_WORDS.more(steps.length)}</summary>
+            <ul class="missed">
+              {steps.slice(0, MOST_STEPS).map(({ pieceId: id, stepId, why }) => (
+                <li key={stepId}>
+                  {MOVED_WORDS.step(
+                    names.step(stepId),
+                    names.piece(id),
+                    startOf(stepId),
+                    whyWords(why, names),
+                  )}
+                </li>
+              ))}
+            </ul>
+          </details>
+        )}
+        <div class="acts">
+          <Button onClick={seen}>{MOVED_WORDS.seen}</Button>
+        </div>
+      </Notice>
+    </div>
   );
 }
 

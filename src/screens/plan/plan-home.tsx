@@ -78,7 +78,11 @@ export function PlanHome() {
           </ul>
         </Section>
       )}
-      {unplanned.length > 0 && <Unplanned pieces={unplanned} />}
+      {unplanned.length > 0 && (
+        <div class="not-printed">
+          <Unplanned pieces={unplanned} />
+        </div>
+      )}
       <div class="acts">
         <LinkButton icon="clock" href={linkTo('plan', 'hours')}>
           {PLAN_WORDS.hours}

@@ -79,6 +79,10 @@ export function usualDraft(finish: Finish, isUs: boolean): JarDraft {
   };
 }
 
+/** The name of a jar or can of a finish, before anybody says another. */
+export const usualName = ({ finish, comesAs }: JarDraft): string =>
+  comesAs === 'can' ? JAR_FORM.canName(FINISH_NAMES[finish].label) : FINISH_NAMES[finish].label;
+
 /** The draft with another finish: what still stands at the old finish's usual moves to the new one's. */
 export function withFinish(draft: JarDraft, finish: Finish, isUs: boolean): JarDraft {
   const before = usualDraft(draft.finish, isUs);

@@ -14,8 +14,9 @@ export function JarRow({ jar }: { readonly jar: Jar }) {
   const { shop, nowMs } = useShop();
   const units = useUnits();
   const { leftM3 } = jarAmount(jar, shop.value);
+  const finish = FINISH_NAMES[jar.product.finish].label;
   const parts = [
-    FINISH_NAMES[jar.product.finish].label,
+    ...(finish === jar.name ? [] : [finish]),
     leftM3 === undefined || jar.emptiedMs !== undefined
       ? MIX_WORDS.filled(dayWords(jar.filledMs, nowMs.value))
       : MIX_WORDS.left(volumeWords(leftM3, units)),

@@ -16,6 +16,7 @@ import { fromHere, linkTo, route, sentFrom } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix/jar';
+import { freeName } from '../../../words/next-name';
 import { TracerField } from '../tracer-field';
 import {
   draftLike,
@@ -26,6 +27,7 @@ import {
   saidOf,
   takesCan,
   usualDraft,
+  usualName,
   withFinish,
   withVessel,
 } from './jar-draft';
@@ -37,8 +39,16 @@ import { type PartProps, RetarderFields, ThinnerFields, ThinningFields } from '.
 export function NewJar() {
   const { actions, shop } = useShop();
   const isUs = useUnits() === 'us';
+  const taken = [...shop.value.jars.values()].map(({ name }) => name);
+  const named = (some: JarDraft): JarDraft => ({ ...some, name: freeName(some.name, taken) });
+  // A name that nobody touched goes with the finish, whatever number it has.
+  const change = (withIt: (draft: JarDraft) => JarDraft): void => {
+    const usual = usualName(draft.value);
+    const isUsual = draft.value.name === freeName(usual, taken);
+    patch(isUsual ? named(withIt({ ...draft.value, name: usual })) : withIt(draft.value));
+  };
   const like = shop.value.jars.get(route.value.query.get('like') ?? '');
-  const draft = useSignal(like ? draftLike(like, isUs) : usualDraft('nitrocellulose', isUs));
+  const draft = useSignal(like ? draftLike(like, isUs) : named(usualDraft('nitrocellulose', isUs)));
   const form = useForm();
   const patch = (some: Partial<JarDraft>) => {
     draft.value = { ...draft.value, ...some };
@@ -65,8 +75,8 @@ export function NewJar() {
         <Section title={JAR_FORM.product}>
           <ProductFields
             {...parts}
-            onFinish={(finish) => patch(withFinish(draft.value, finish, isUs))}
-            onVessel={(comesAs) => patch(withVessel(draft.value, comesAs, isUs))}
+            onFinish={(finish) => change((now) => withFinish(now, finish, isUs))}
+            onVessel={(comesAs) => change((now) => withVessel(now, comesAs, isUs))}
           />
         </Section>
         <Section title={JAR_FORM.thinnerTitle(draft.value.finish, draft.value.comesAs)}>

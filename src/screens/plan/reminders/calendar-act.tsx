@@ -17,7 +17,7 @@ export function CalendarAct() {
     showToast({ text: PLAN_WORDS.gave[gave] });
   }
   return (
-    <div class="stack">
+    <div class="stack not-printed">
       <Button icon="share" isWide onClick={() => void give()} disabled={isBusy.value}>
         {PLAN_WORDS.calendar}
       </Button>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nextName } from '../../../src/screens/piece/next-name';
+import { freeName, nextName } from '../../src/words/next-name';
 
 test.each([
   { name: 'Chair', taken: [], next: 'Chair 2' },
@@ -7,3 +7,11 @@ test.each([
   { name: 'Chair', taken: ['Chair 2', 'Chair 3'], next: 'Chair 4' },
   { name: 'Box of 1890', taken: [], next: 'Box of 1890 2' },
 ])('after $name comes $next', ({ name, taken, next }) => expect(nextName(name, taken)).toBe(next));
+
+test.each([
+  { name: 'Gloss', taken: [], free: 'Gloss' },
+  { name: 'Gloss', taken: ['Gloss'], free: 'Gloss 2' },
+  { name: 'Gloss', taken: ['Gloss', 'Gloss 2'], free: 'Gloss 3' },
+])('with $taken on the shelf another is called $free', ({ name, taken, free }) => {
+  expect(freeName(name, taken)).toBe(free);
+});

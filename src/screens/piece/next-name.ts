@@ -1,7 +1,0 @@
-/** The name of another piece like one: "Chair" is followed by "Chair 2", past every number that is taken. */
-export function nextName(name: string, taken: readonly string[]): string {
-  const [, bare = name, number = '1'] = /^(.*?)(?: (\d{1,2}))?$/.exec(name) ?? [];
-  let next = Number(number) + 1;
-  while (taken.includes(`${bare} ${next}`)) next += 1;
-  return `${bare} ${next}`;
-}
