@@ -112,7 +112,7 @@ describe('a reminder', () => {
     await page.goto(`${base}#/bench`);
     await passMinutes(25);
     await alert().getByText('Next coat').waitFor();
-    await alert().getByText('Walnut box').waitFor();
+    await alert().getByText('Walnut box').first().waitFor();
     await alert().getByRole('link', { name: 'Log it' }).tap();
     await page.getByRole('heading', { name: 'Log a coat' }).waitFor();
   });
