@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { batchMassKg } from '../../../src/science/mixing/ingredient';
 import { pourWords, scaleWords } from '../../../src/screens/mix/grams';
-import { sized } from '../../../src/screens/mix/weigh/use-plan';
+import { sized } from '../../../src/screens/mix/weigh/use-sized-batch';
 import { batchOfLines } from '../../../src/shop/recipe/batch';
 import { mixIngredients } from '../../../src/shop/recipe/ingredients';
 import { aShop, done } from '../../actions/a-shop';
