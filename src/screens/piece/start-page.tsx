@@ -1,4 +1,5 @@
 import type { Piece } from '../../logbook/fold/pieces';
+import { nextName } from '../../parts/fields/next-name';
 import { TimeField } from '../../parts/fields/time-field';
 import { useForm } from '../../parts/fields/use-form';
 import { useTime } from '../../parts/fields/use-time';
@@ -6,7 +7,6 @@ import { Page } from '../../parts/frame/page';
 import { fromHere, linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { sayLogged } from '../../parts/frame/undo';
-import { nextName } from '../../words/next-name';
 import { EVENT_WORDS, PIECE_FORM, PIECE_WORDS } from '../../words/piece/piece';
 import { PieceForm, type PieceSaid } from './piece-form';
 

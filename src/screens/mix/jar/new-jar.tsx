@@ -6,6 +6,7 @@ import { FINISHES } from '../../../logbook/kinds/jar';
 import { LIMITS } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
 import { DateField } from '../../../parts/fields/date-field';
+import { freeName } from '../../../parts/fields/next-name';
 import { Refusal } from '../../../parts/fields/refusal';
 import { TextField } from '../../../parts/fields/text-field';
 import { TypedField } from '../../../parts/fields/typed-field';
@@ -16,7 +17,6 @@ import { fromHere, linkTo, route, sentFrom } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { FINISH_NAMES, JAR_FORM } from '../../../words/mix/jar';
-import { freeName } from '../../../words/next-name';
 import { TracerField } from '../tracer-field';
 import {
   draftLike,

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { freeName, nextName } from '../../src/words/next-name';
+import { freeName, nextName } from '../../../src/parts/fields/next-name';
 
 test.each([
   { name: 'Chair', taken: [], next: 'Chair 2' },
