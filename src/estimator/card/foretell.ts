@@ -2,8 +2,8 @@ import { DAY_S } from '../../units';
 import { PRIOR } from '../belief';
 import type { StackHistory } from '../history';
 import { lastWetS } from '../read-off';
-import type { Card, Weighing } from './card';
-import { heldBetween, heldTable, laidDryKg } from './held';
+import { type Card, FINE_KG, THIN_M, type Weighing } from './card';
+import { heldAt, laidDryKg } from './held';
 import { warmFor } from './warm-for';
 import { weighCard } from './weigh-card';
 
@@ -23,6 +23,14 @@ export interface CardForetold {
   readonly plain: number;
   /** Weighed over two days and then dried warm. */
   readonly warm: number;
+  /** Dried warm too, but another card. */
+  readonly other: {
+    /** Coats of {@link THIN_M} dry; absent where these are no thicker. */
+    readonly thin?: number;
+    /** On a scale of {@link FINE_KG}; absent where this one is no coarser. */
+    readonly fine?: number;
+    readonly twiceTheArea: number;
+  };
 }
 
 const HUMIDITY = 0.5;
@@ -37,24 +45,37 @@ const TENTH = 1.2816;
 
 /** What a card of this film on this scale can tell, were everything as usual: said before one is made. */
 export function foretellCard(plan: CardPlan): CardForetold {
-  const lastS = lastWetS(plan.history);
-  const [fromS, untilS] = [lastS + WARM_FROM * DAY_S, lastS + WARM_UNTIL * DAY_S];
-  const warmed = { ...plan.history, air: warmFor(plan.history.air, fromS, untilS, WARM_K) };
+  const { history, areaM2, divisionKg } = plan;
+  const thin = history.events.map((event) => (event.kind === 'coat' ? { ...event, dryM: THIN_M } : event));
+  const isThicker = history.events.some((event) => event.kind === 'coat' && event.dryM > THIN_M);
   return {
     prior: Math.exp(TENTH * PRIOR.spread),
-    plain: factorOf(plan, plan.history, OVER_A_FORTNIGHT, false),
-    warm: factorOf(plan, warmed, [...BEFORE_WARM, WARM_UNTIL], true),
+    plain: factorOf(plan, history, OVER_A_FORTNIGHT, false),
+    warm: driedWarm(plan),
+    other: {
+      ...(isThicker && { thin: driedWarm({ ...plan, history: { ...history, events: thin } }) }),
+      ...(divisionKg > FINE_KG && { fine: driedWarm({ ...plan, divisionKg: FINE_KG }) }),
+      twiceTheArea: driedWarm({ ...plan, areaM2: 2 * areaM2 }),
+    },
   };
+}
+
+function driedWarm(plan: CardPlan): number {
+  const { history } = plan;
+  const lastS = lastWetS(history);
+  const [fromS, untilS] = [lastS + WARM_FROM * DAY_S, lastS + WARM_UNTIL * DAY_S];
+  const warmed = { ...history, air: warmFor(history.air, fromS, untilS, WARM_K) };
+  return factorOf(plan, warmed, [...BEFORE_WARM, WARM_UNTIL], true);
 }
 
 function factorOf(plan: CardPlan, history: StackHistory, days: readonly number[], isWarm: boolean): number {
   const atS = days.map((day) => lastWetS(history) + day * DAY_S);
-  const table = heldTable(history, plan.areaM2, atS);
+  const heldKg = heldAt(history, plan.areaM2, atS);
   const dryKg = laidDryKg({ history, areaM2: plan.areaM2 });
   const weighings = atS.map(
     (moment, w): Weighing => ({
       atS: moment,
-      massKg: dryKg * 1.015 + heldBetween(table, w, 0, 0),
+      massKg: dryKg * 1.015 + (heldKg[w] ?? 0),
       humidity: HUMIDITY,
       isWarmDried: isWarm && w === atS.length - 1,
     }),

@@ -11,22 +11,24 @@ export type HeldTable = readonly (readonly (readonly number[])[])[];
 
 /** Marches a card at seven diffusivities and three evaporations. Times must rise. */
 export function heldTable(history: StackHistory, areaM2: number, atS: readonly number[]): HeldTable {
-  const untilS = (atS.at(-1) ?? 0) + 1;
   return EVAPORATION_AT.map((lnTransfer) =>
     RUN_AT.map((lnDiffusivity) => {
-      const { binder, air, solvents } = history;
-      const { heldThen } = simulate(
-        {
-          ...history,
-          binder: { ...binder, glassDiffusivityM2S: binder.glassDiffusivityM2S * Math.exp(lnDiffusivity) },
-          air: air.map((span) => ({ ...span, transferMS: span.transferMS * Math.exp(lnTransfer) })),
-        },
-        { untilS, profileAtS: atS },
-      );
-      return heldThen.map((held) =>
-        held.reduce((sum, volume, i) => sum + volume * (solvents[i]?.densityKgM3 ?? 0) * areaM2, 0),
-      );
+      const { binder, air } = history;
+      const scaled = {
+        ...history,
+        binder: { ...binder, glassDiffusivityM2S: binder.glassDiffusivityM2S * Math.exp(lnDiffusivity) },
+        air: air.map((span) => ({ ...span, transferMS: span.transferMS * Math.exp(lnTransfer) })),
+      };
+      return heldAt(scaled, areaM2, atS);
     }),
+  );
+}
+
+/** Solvent on the card at each moment, kg. Times must rise. */
+export function heldAt(history: StackHistory, areaM2: number, atS: readonly number[]): readonly number[] {
+  const { heldThen } = simulate(history, { untilS: (atS.at(-1) ?? 0) + 1, profileAtS: atS });
+  return heldThen.map((held) =>
+    held.reduce((sum, volume, i) => sum + volume * (history.solvents[i]?.densityKgM3 ?? 0) * areaM2, 0),
   );
 }
 

@@ -47,7 +47,11 @@ export const CARD_FORM = {
   plain: (factor: string): string => `Three coats like these, weighed for two weeks: a factor of ${factor}.`,
   warm: (factor: string): string =>
     `Weighed for two days and dried warm on the sixth: a factor of ${factor}, within a week.`,
-  little: 'That is not much. A finer scale or a larger card tells more.',
+  little: 'That is not much.',
+  other: 'Another card would tell more:',
+  thin: (dry: string, factor: string): string => `Three thin coats, ${dry} dry each: ${factor}`,
+  fine: (factor: string): string => `A scale that goes by 0.001 g: ${factor}`,
+  twice: (factor: string): string => `Twice the area: ${factor}`,
   curing: 'This finish cures. Its weight says little of that; a thumb and a sheet of paper say more.',
   noFilm: 'Fill a jar first; what the card can tell depends on what is in it.',
   log: 'Make the card',

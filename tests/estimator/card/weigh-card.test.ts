@@ -201,6 +201,25 @@ test('what a card can tell is said before it is made: a finer scale and warm dry
   expect(coarse.warm).toBeGreaterThan(fine.warm);
   expect(coarse.plain).toBeGreaterThan(fine.plain);
   expect(coarse.plain).toBeLessThan(2.5);
+  // What another card would tell: as the one that it would be.
+  expect(coarse.other.fine).toBeCloseTo(fine.warm, 6);
+  expect(fine.other.fine).toBeUndefined();
+  expect(fine.other.twiceTheArea).toBeLessThan(fine.warm);
+});
+
+// Worked out with noise on many cards: three coats of 12 um dry tell to a factor 1.2, three of 25 um to 1.5.
+test('three thin coats tell to a factor of 1.2, and are told of where the coats are thicker', () => {
+  const of = (dryUm: number) =>
+    foretellCard({
+      history: { ...stack({ coats: 3, dryUm }), panelEffusivity: 60 },
+      areaM2: AREA_M2,
+      divisionKg: 1e-6,
+    });
+  const [thick, thin] = [of(25), of(12)];
+  expect(thin.warm.toFixed(1)).toBe('1.2');
+  expect(thin.other.thin).toBeUndefined();
+  expect(thick.other.thin).toBeCloseTo(thin.warm, 6);
+  expect(thick.warm.toFixed(1)).toBe('1.5');
 });
 
 test('warmth is put into the air for its time and no longer', () => {

@@ -1,10 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { THIN_M } from '../../../estimator/card/card';
 import type { CardForetold } from '../../../estimator/card/foretell';
-import { useShop } from '../../../parts/frame/shop-context';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { cardPlan } from '../../../shop/card/card-plan';
 import { CARD_FORM as WORDS } from '../../../words/piece/card';
-import { numberWords } from '../../../words/quantities';
+import { filmWords, numberWords, type UnitSystem } from '../../../words/quantities';
 
 interface WhatItTellsProps {
   readonly pieceId: string | undefined;
@@ -21,6 +22,7 @@ const REST_MS = 400;
 /** What a card of this size on this scale can tell, worked out before it is made. */
 export function WhatItTells({ pieceId, areaM2, divisionKg }: WhatItTellsProps) {
   const { shop, nowMs, estimator } = useShop();
+  const units = useUnits();
   const told = useSignal<CardForetold | string>(WORDS.working);
   useEffect(() => {
     let isWanted = true;
@@ -40,7 +42,7 @@ export function WhatItTells({ pieceId, areaM2, divisionKg }: WhatItTellsProps) {
   const said = told.value;
   if (typeof said === 'string') return <p aria-live="polite">{said}</p>;
   const { prior, plain, warm } = said;
-  const show = (factor: number): string => numberWords(factor, 1);
+  const better = betterCards(said, units);
   return (
     <div class="stack" aria-live="polite">
       <p>{WORDS.prior(show(prior))}</p>
@@ -51,6 +53,30 @@ export function WhatItTells({ pieceId, areaM2, divisionKg }: WhatItTellsProps) {
         <strong>{WORDS.warm(show(warm))}</strong>
       </p>
       {Math.min(plain, warm) > LITTLE && <p>{WORDS.little}</p>}
+      {better.length > 0 && (
+        <>
+          <p>{WORDS.other}</p>
+          <ul class="lines">
+            {better.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </>
+      )}
     </div>
   );
+}
+
+const show = (factor: number): string => numberWords(factor, 1);
+
+/** Other cards that would tell more than this one, by as much as is shown. */
+function betterCards({ warm, other }: CardForetold, units: UnitSystem): readonly string[] {
+  const { thin, fine, twiceTheArea } = other;
+  const isBetter = (factor: number | undefined): factor is number =>
+    factor !== undefined && Number(factor.toFixed(1)) < Number(warm.toFixed(1));
+  return [
+    ...(isBetter(thin) ? [WORDS.thin(filmWords(THIN_M, units), show(thin))] : []),
+    ...(isBetter(fine) ? [WORDS.fine(show(fine))] : []),
+    ...(isBetter(twiceTheArea) ? [WORDS.twice(show(twiceTheArea))] : []),
+  ];
 }
