@@ -31,7 +31,7 @@ export const LAZY = {
   failed: 'This page could not be opened',
   whatToDo: 'Nothing you logged is lost. Try again, or reload the app to get its newest version.',
   retry: 'Try again',
-  reload: 'Reload the app',
+  reload: 'Reload now',
 } as const;
 
 /** What a tap does could not be fetched, as after an update. */

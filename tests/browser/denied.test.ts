@@ -111,7 +111,7 @@ test('a database that a later app has changed: all is read and logged on, and wh
   await later.close();
   await killAndReopen();
   await page.getByText('A newer version of this app logged 1 entry').waitFor();
-  await button('Reload the app').waitFor();
+  await button('Reload now').waitFor();
   await startPiece(page, 'Third box');
   // And the second copy has been written all along: it alone brings everything back.
   await goTo('#/more');

@@ -1,4 +1,5 @@
 import type { Difference } from '../../planner/difference';
+import { keep, kept } from '../keep/kept-text';
 import type { WhichShop } from '../shop';
 
 // What moved is kept on this phone until it is seen: it cannot be worked out again from the entries alone, as the estimates from
@@ -14,19 +15,14 @@ const KEYS: Record<WhichShop, string> = { own: 'coatwait-moved', demo: 'coatwait
 
 /** What the newest entry moved, as far as it is kept and not seen yet. */
 export function keptMove(which: WhichShop, entries: Iterable<string>): Difference | undefined {
-  const kept = read(KEYS[which]);
+  const kept = moveKept(KEYS[which]);
   return kept?.newest === newestOf(entries) ? kept?.found : undefined;
 }
 
 /** Keeps what the newest entry moved, in place of what was kept before; undefined drops it. */
 export function keepMove(which: WhichShop, entries: Iterable<string>, found: Difference | undefined): void {
-  try {
-    const kept: Kept | undefined = found && { newest: newestOf(entries), found };
-    if (kept) localStorage.setItem(KEYS[which], JSON.stringify(kept));
-    else localStorage.removeItem(KEYS[which]);
-  } catch {
-    // Storage is switched off or full; it is shown until the page is closed.
-  }
+  const move: Kept | undefined = found && { newest: newestOf(entries), found };
+  keep(KEYS[which], move);
 }
 
 /** Ids sort by when they were logged. */
@@ -36,11 +32,7 @@ function newestOf(entries: Iterable<string>): string {
   return newest;
 }
 
-function read(key: string): Kept | undefined {
-  try {
-    const kept = JSON.parse(localStorage.getItem(key) ?? 'null');
-    return Array.isArray(kept?.found?.moved) && Array.isArray(kept.found.pieces) ? kept : undefined;
-  } catch {
-    return undefined; // storage is switched off, or what lies there is not ours
-  }
+function moveKept(key: string): Kept | undefined {
+  const move = kept(key) as Partial<Kept> | undefined;
+  return Array.isArray(move?.found?.moved) && Array.isArray(move.found.pieces) ? (move as Kept) : undefined;
 }

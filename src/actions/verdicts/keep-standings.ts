@@ -3,6 +3,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import { DAY_S, HOUR_S } from '../../units';
 import type { Standing } from '../../verdicts/standing';
+import { keep } from '../keep/kept-text';
 import type { Outlook, PieceId } from '../outlook/outlook';
 import type { WhichShop } from '../which-shop';
 import { KEPT_KEYS, type KeptLine, UM, workKey } from './kept-standings';
@@ -18,18 +19,14 @@ export function keepStandings(
   standings: ReadonlyMap<PieceId, Standing>,
   nowMs: number,
 ): void {
-  try {
-    const kept: Record<PieceId, KeptLine> = {};
-    for (const [id, outlook] of outlooks) {
-      const [piece, standing] = [pieces.get(id), standings.get(id)];
-      if (!piece || piece.closedMs !== undefined || !standing) continue;
-      if (outlook.state === 'ready') kept[id] = lineOf(piece, standing, outlook, nowMs);
-      if (outlook.state === 'no-coats') kept[id] = [workKey(piece), standing, 0, [], []];
-    }
-    localStorage.setItem(KEPT_KEYS[which], JSON.stringify(kept));
-  } catch {
-    // Storage is switched off or full: the next first frame works them out.
+  const kept: Record<PieceId, KeptLine> = {};
+  for (const [id, outlook] of outlooks) {
+    const [piece, standing] = [pieces.get(id), standings.get(id)];
+    if (!piece || piece.closedMs !== undefined || !standing) continue;
+    if (outlook.state === 'ready') kept[id] = lineOf(piece, standing, outlook, nowMs);
+    if (outlook.state === 'no-coats') kept[id] = [workKey(piece), standing, 0, [], []];
   }
+  keep(KEPT_KEYS[which], kept);
 }
 
 /** Whether all that is on the bench is worked out: nothing less is kept. */

@@ -3,6 +3,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/pieces';
 import type { Standing } from '../../verdicts/standing';
 import type { BandMs } from '../../words/times';
+import { kept } from '../keep/kept-text';
 import type { Outlook, PieceId } from '../outlook/outlook';
 import type { WhichShop } from '../which-shop';
 
@@ -34,15 +35,15 @@ export function keptStandings(which: WhichShop, { pieces }: Pick<Shop, 'pieces'>
   const outlooks = new Map<PieceId, Outlook>();
   const standings = new Map<PieceId, Standing>();
   try {
-    const kept: Record<PieceId, KeptLine> = JSON.parse(localStorage.getItem(KEPT_KEYS[which]) ?? '{}');
-    for (const [id, line] of Object.entries(kept)) {
+    const lines = (kept(KEPT_KEYS[which]) ?? {}) as Record<PieceId, KeptLine>;
+    for (const [id, line] of Object.entries(lines)) {
       const piece = pieces.get(id);
       if (!piece || workKey(piece) !== line[0]) continue;
       if (piece.coats.length > 0) outlooks.set(id, outlookFrom(line));
       standings.set(id, standingAt(line[1], nowMs));
     }
   } catch {
-    // Storage is switched off, or what lies there is not ours: it is worked out again.
+    // What lies there is not ours: it is worked out again.
   }
   return { outlooks, standings };
 }

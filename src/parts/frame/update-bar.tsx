@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { LAZY } from '../../words/common';
 import { UPDATE } from '../../words/frame/app';
 import { Button } from './button';
 
@@ -10,7 +11,7 @@ export function UpdateBar({ onReload }: { readonly onReload: (() => void) | unde
       {onReload && !isPutOff.value && (
         <div class="update-line">
           <p>{UPDATE.ready}</p>
-          <Button onClick={onReload}>{UPDATE.reload}</Button>
+          <Button onClick={onReload}>{LAZY.reload}</Button>
           <Button
             kind="plain"
             onClick={() => {

@@ -1,20 +1,15 @@
-import { signal, useSignal } from '@preact/signals';
+import { signal } from '@preact/signals';
 import { useState } from 'preact/hooks';
-import { correct } from '../../actions/correct';
 import type { Entry, EntryOf } from '../../logbook/entry';
 import { LIMITS, type Limit } from '../../logbook/limits';
 import { CORRECT_WORDS as WORDS } from '../../words/piece/correct';
-import { CorrectedTime, timeChange } from '../fields/corrected-time';
-import { Quantity, Send } from '../fields/form-fields';
-import { clockText, instantOf, type TimeChoice } from '../fields/time-choice';
+import { Quantity } from '../fields/form-fields';
 import { type Draft, draftProblem } from '../fields/typed-field';
-import { useForm } from '../fields/use-form';
 import { Page } from '../frame/page';
-import { fromHere, linkTo } from '../frame/route';
+import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';
-import { sayLogged } from '../frame/undo';
+import { CorrectionForm, type To } from './correction-form';
 
-type To = EntryOf<'corrected'>['to'];
 type Line = EntryOf<'air-read' | 'jar-weighed' | 'poured'>;
 type Field = 'temperature' | 'humidity' | 'mass' | 'scale';
 
@@ -58,55 +53,42 @@ export function CorrectLine({ id }: { readonly id: string }) {
   const line = isLine(entry) ? entry : undefined;
   return (
     <Page title={line ? WORDS.lines[line.kind] : WORDS.title} backTo={line ? backOf(line) : linkTo('bench')}>
-      {line ? <Form key={id} line={line} /> : <p>{WORDS.lineGone}</p>}
+      {line ? <LineForm key={id} line={line} /> : <p>{WORDS.lineGone}</p>}
     </Page>
   );
 }
 
-function Form({ line }: { readonly line: Line }) {
-  const { needs, actions, nowMs } = useShop();
-  const form = useForm();
-  const atMs = Date.parse(line.at);
-  const time = useSignal<TimeChoice>({ kind: 'clock', text: clockText(atMs) });
+function LineForm({ line }: { readonly line: Line }) {
   const [fields] = useState(() => draftsOf(line));
-  const shownMs = instantOf(time.value, nowMs.value);
   const isWhole = fields.every(({ of, limit }) => draftProblem(of.value, limit) === undefined);
 
-  /** What differs from what was said; a time that was not touched keeps its seconds. */
-  const changes = (): To => {
-    const others = fields
-      .filter(({ was, of }) => of.value.text !== was.text || of.value.unit !== was.unit)
-      .map(({ field, of }) => [field, of.value]);
-    return { ...timeChange(time.value, atMs, needs.now()), ...Object.fromEntries(others) };
-  };
-
-  async function send(event: Event): Promise<void> {
-    event.preventDefault();
-    const goOn = fromHere();
-    const done = await form.send(isWhole && shownMs !== undefined, () => correct(needs, line.id, changes()));
-    if (!done) return;
-    const what = WORDS.lines[line.kind];
-    sayLogged(actions, done.id, what, WORDS.lineDone);
-    goOn(backOf(line));
-  }
-
+  const changes = (): To =>
+    Object.fromEntries(
+      fields
+        .filter(({ was, of }) => of.value.text !== was.text || of.value.unit !== was.unit)
+        .map(({ field, of }) => [field, of.value]),
+    );
   return (
-    <form class="stack" onSubmit={(event) => void send(event)} noValidate>
-      <CorrectedTime of={time} form={form} nowMs={nowMs.value} />
-      {fields.map(({ field, limit, of }) => (
-        <Quantity
-          key={field}
-          label={WORDS.fields[field]}
-          limit={limit}
-          of={of}
-          form={form}
-          at={`to.${field}`}
-        />
-      ))}
-      <p class="quiet small">{WORDS.text}</p>
-      <Send form={form} icon="edit">
-        {WORDS.save}
-      </Send>
-    </form>
+    <CorrectionForm
+      entry={line}
+      isWhole={isWhole}
+      changes={changes}
+      what={WORDS.lines[line.kind]}
+      done={WORDS.lineDone}
+      backTo={backOf(line)}
+    >
+      {(form) =>
+        fields.map(({ field, limit, of }) => (
+          <Quantity
+            key={field}
+            label={WORDS.fields[field]}
+            limit={limit}
+            of={of}
+            form={form}
+            at={`to.${field}`}
+          />
+        ))
+      }
+    </CorrectionForm>
   );
 }

@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
+import { keepText, keptText } from '../../actions/keep/kept-text';
 
 /** A small choice of this phone that is no part of the logbook: the theme, which shop is on screen. */
 export interface Remembered<Value extends string> {
@@ -15,29 +16,13 @@ export function remembered<Value extends string>(
   fallback: Value,
   isValue: (text: string) => text is Value,
 ): Remembered<Value> {
-  const kept = reading(key);
+  const kept = keptText(key);
   const now = signal<Value>(kept !== null && isValue(kept) ? kept : fallback);
   return {
     now,
     set(value) {
       now.value = value;
-      keeping(key, value);
+      keepText(key, value);
     },
   };
-}
-
-function reading(key: string): string | null {
-  try {
-    return localStorage.getItem(key);
-  } catch {
-    return null; // storage is switched off: the fallback stands
-  }
-}
-
-function keeping(key: string, value: string): void {
-  try {
-    localStorage.setItem(key, value);
-  } catch {
-    // Storage is switched off or full; the choice holds until the page is closed.
-  }
 }

@@ -7,6 +7,7 @@ import { LIMITS } from '../../logbook/limits';
 import { passesProblem } from '../../parts/fields/passes-field';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
 import { coatBefore, jarInHand, lastTouched } from '../../shop/jar/in-hand';
+import { USUAL_COAT } from '../../shop/stack/usual-coat';
 import type { UnitSystem } from '../../words/quantities';
 
 export type CoatWay = (typeof COAT_WAYS)[number];
@@ -37,7 +38,7 @@ export type FilmField = 'coat' | 'flash' | 'pass' | 'build' | 'pad' | 'fill';
 /** Where nothing was laid yet: a full sprayed coat, and so on (common practice, no source). */
 const FIRST: Record<UnitSystem, CoatDraft['films']> = {
   metric: {
-    coat: { text: '85', unit: 'um' },
+    coat: USUAL_COAT.metric,
     flash: { text: '30', unit: 'um' },
     pass: { text: '30', unit: 'um' },
     build: { text: '12', unit: 'um' },
@@ -45,7 +46,7 @@ const FIRST: Record<UnitSystem, CoatDraft['films']> = {
     fill: { text: '150', unit: 'um' },
   },
   us: {
-    coat: { text: '3.5', unit: 'mil' },
+    coat: USUAL_COAT.us,
     flash: { text: '1.2', unit: 'mil' },
     pass: { text: '1.2', unit: 'mil' },
     build: { text: '0.5', unit: 'mil' },

@@ -1,25 +1,19 @@
 import { useSignal } from '@preact/signals';
-import { correct } from '../../actions/correct';
 import { parseNumber } from '../../logbook/as-typed';
-import type { Entry, EntryOf } from '../../logbook/entry';
+import type { Entry } from '../../logbook/entry';
 import type { Piece } from '../../logbook/fold/pieces';
 import { LIMITS, type Limit } from '../../logbook/limits';
-import { CorrectedTime, timeChange } from '../../parts/fields/corrected-time';
-import { Quantity, Send } from '../../parts/fields/form-fields';
+import { Quantity } from '../../parts/fields/form-fields';
 import { PassesField, passesProblem } from '../../parts/fields/passes-field';
 import { SelectField } from '../../parts/fields/select-field';
-import { clockText, instantOf, type TimeChoice } from '../../parts/fields/time-choice';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
-import { useForm } from '../../parts/fields/use-form';
 import { Page, Section } from '../../parts/frame/page';
-import { fromHere, linkTo, route } from '../../parts/frame/route';
+import { linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
-import { sayLogged } from '../../parts/frame/undo';
+import { CorrectionForm, type To } from '../../parts/kept/correction-form';
 import { CORRECT_WORDS as WORDS } from '../../words/piece/correct';
 import { eventsOf } from './events';
 import { usePiece } from './use-piece';
-
-type To = EntryOf<'corrected'>['to'];
 
 /** Corrects one line of what was done: its time, its piece, its jar, its amount. */
 export function CorrectPage() {
@@ -48,86 +42,76 @@ interface CorrectFormProps {
 }
 
 function CorrectForm({ entry, piece, what }: CorrectFormProps) {
-  const { shop, needs, actions, nowMs } = useShop();
-  const form = useForm();
-  const atMs = Date.parse(entry.at);
-  const asSaid: TimeChoice = { kind: 'clock', text: clockText(atMs) };
-  const time = useSignal<TimeChoice>(asSaid);
+  const { shop } = useShop();
   const pieceId = useSignal(piece.id);
   const jar = useSignal('jar' in entry ? entry.jar : undefined);
   const before = amountOf(entry);
   const amount = useSignal<Draft<'um' | 'mil'>>(before?.draft ?? { text: '', unit: 'um' });
   const passes = useSignal(before?.passes);
-  const shownMs = instantOf(time.value, nowMs.value);
   const isWhole =
     (!before || draftProblem(amount.value, before.limit) === undefined) &&
     (passes.value === undefined || passesProblem(passes.value) === undefined);
 
-  /** What differs from what was said; a time that was not touched keeps its seconds. */
   const changes = (): To => {
     const { text, unit } = amount.value;
     const isOther =
       before && (text !== before.draft.text || unit !== before.draft.unit || passes.value !== before.passes);
     return {
-      ...timeChange(time.value, atMs, needs.now()),
       ...(pieceId.value !== piece.id && { piece: pieceId.value }),
       ...(jar.value !== undefined && 'jar' in entry && jar.value !== entry.jar && { jar: jar.value }),
       ...(isOther && before.say(amount.value, parseNumber(passes.value ?? '') ?? 0)),
     };
   };
 
-  async function send(event: Event): Promise<void> {
-    event.preventDefault();
-    const goOn = fromHere();
-    const done = await form.send(isWhole && shownMs !== undefined, () => correct(needs, entry.id, changes()));
-    if (!done) return;
-    sayLogged(actions, done.id, WORDS.one(what), WORDS.done(what));
-    goOn(linkTo('piece', piece.id));
-  }
-
   const { pieces, jars } = shop.value;
   return (
-    <form class="stack" onSubmit={(event) => void send(event)} noValidate>
-      <CorrectedTime of={time} form={form} nowMs={nowMs.value} />
-      {'piece' in entry && entry.kind !== 'piece-started' && (
-        <SelectField
-          label={WORDS.piece}
-          options={[...pieces.values()].map(({ id, name }) => ({ value: id, label: name }))}
-          value={pieceId.value}
-          onChange={(next) => {
-            pieceId.value = next;
-          }}
-        />
+    <CorrectionForm
+      entry={entry}
+      isWhole={isWhole}
+      changes={changes}
+      what={WORDS.one(what)}
+      done={WORDS.done(what)}
+      backTo={linkTo('piece', piece.id)}
+    >
+      {(form) => (
+        <>
+          {'piece' in entry && entry.kind !== 'piece-started' && (
+            <SelectField
+              label={WORDS.piece}
+              options={[...pieces.values()].map(({ id, name }) => ({ value: id, label: name }))}
+              value={pieceId.value}
+              onChange={(next) => {
+                pieceId.value = next;
+              }}
+            />
+          )}
+          {pieceId.value !== piece.id && 'zoneId' in entry && <p>{WORDS.placeStays}</p>}
+          {jar.value !== undefined && (
+            <SelectField
+              label={WORDS.jar}
+              options={[...jars.values()].map(({ id, name }) => ({ value: id, label: name }))}
+              value={jar.value}
+              onChange={(next) => {
+                jar.value = next;
+              }}
+            />
+          )}
+          {passes.value !== undefined && (
+            <PassesField
+              text={passes.value}
+              onText={(text) => {
+                passes.value = text;
+              }}
+              isTried={form.isTried.value}
+              refused={form.refused.value?.fields['to.film.passes']}
+            />
+          )}
+          {before && (
+            <Quantity label={before.label} of={amount} limit={before.limit} form={form} at={before.at} />
+          )}
+        </>
       )}
-      {pieceId.value !== piece.id && 'zoneId' in entry && <p>{WORDS.placeStays}</p>}
-      {jar.value !== undefined && (
-        <SelectField
-          label={WORDS.jar}
-          options={[...jars.values()].map(({ id, name }) => ({ value: id, label: name }))}
-          value={jar.value}
-          onChange={(next) => {
-            jar.value = next;
-          }}
-        />
-      )}
-      {passes.value !== undefined && (
-        <PassesField
-          text={passes.value}
-          onText={(text) => {
-            passes.value = text;
-          }}
-          isTried={form.isTried.value}
-          refused={form.refused.value?.fields['to.film.passes']}
-        />
-      )}
-      {before && (
-        <Quantity label={before.label} of={amount} limit={before.limit} form={form} at={before.at} />
-      )}
-      <p class="quiet small">{WORDS.text}</p>
-      <Send form={form} icon="edit">
-        {WORDS.save}
-      </Send>
-    </form>
+    </CorrectionForm>
   );
 }
 

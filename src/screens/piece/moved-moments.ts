@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { keep, kept } from '../../actions/keep/kept-text';
 import type { Moment } from '../../verdicts/moments';
 import { dayWords } from '../../words/times';
 
@@ -33,28 +34,15 @@ export function useMoved(
   nowMs: number,
 ): ReadonlyMap<string, string> {
   const first = useRef<ShownTimes | undefined>(undefined);
-  first.current ??= kept()[pieceId] ?? {};
+  first.current ??= shownTimes()[pieceId] ?? {};
   const times = JSON.stringify(Object.fromEntries(moments.map(({ name, likelyMs }) => [name, likelyMs])));
   useEffect(() => {
-    const { [pieceId]: _before, ...others } = kept();
+    const { [pieceId]: _before, ...others } = shownTimes();
     const newest = Object.entries(others).slice(1 - MOST_PIECES);
-    keep({ ...Object.fromEntries(newest), [pieceId]: JSON.parse(times) as ShownTimes });
+    keep(KEY, { ...Object.fromEntries(newest), [pieceId]: JSON.parse(times) as ShownTimes });
   }, [pieceId, times]);
   return movedSince(first.current, moments, nowMs);
 }
 
-function kept(): Readonly<Record<string, ShownTimes>> {
-  try {
-    return JSON.parse(localStorage.getItem(KEY) ?? '{}') as Record<string, ShownTimes>;
-  } catch {
-    return {}; // storage is switched off, or what lies there is not ours
-  }
-}
-
-function keep(times: Readonly<Record<string, ShownTimes>>): void {
-  try {
-    localStorage.setItem(KEY, JSON.stringify(times));
-  } catch {
-    // Storage is switched off or full: nothing is said of what moved.
-  }
-}
+/** By piece. */
+const shownTimes = () => (kept(KEY) ?? {}) as Readonly<Record<string, ShownTimes>>;

@@ -1,9 +1,11 @@
 import type { CardPlanRequest } from '../../estimator/card/foretell';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat } from '../../logbook/fold/pieces';
+import { quantity } from '../../logbook/typed';
 import { fail, type Result, succeed } from '../../result';
-import { HOUR_S, umToMetres } from '../../units';
+import { HOUR_S } from '../../units';
 import type { HistoryFault } from '../stack/history';
+import { USUAL_COAT } from '../stack/usual-coat';
 import type { TestCard } from './cards';
 import { cardHistory } from './request';
 
@@ -13,8 +15,7 @@ export type CardDraft = Pick<TestCard, 'pieceId' | 'areaM2' | 'divisionKg'>;
 /** Coats of a usual day, and the time between them. */
 const COATS = 3;
 const GAP_MS = 2 * HOUR_S * 1000;
-/** A full sprayed coat (common practice, no source). */
-const USUAL = { by: 'wet', wetFilm: { si: umToMetres(85), typed: { text: '85', unit: 'um' } } } as const;
+const USUAL = { by: 'wet', wetFilm: quantity(USUAL_COAT.metric) } as const;
 
 /** What the worker is asked before a card is made: three coats like the last one on its piece, or from the jar filled last. */
 export function cardPlan(draft: CardDraft, shop: Shop, nowMs: number): Result<CardPlanRequest, HistoryFault> {

@@ -13,7 +13,6 @@ export const SKIP = 'Skip to the page';
 
 export const UPDATE = {
   ready: 'A new version is ready. Nothing changes until you say so.',
-  reload: 'Reload now',
   later: 'Later',
 } as const;
 

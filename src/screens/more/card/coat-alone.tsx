@@ -11,21 +11,20 @@ import { Section } from '../../../parts/frame/page';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import type { TestCard } from '../../../shop/card/cards';
+import { USUAL_COAT } from '../../../shop/stack/usual-coat';
 import { COAT_ALONE as WORDS } from '../../../words/piece/card';
 import { LAY_WORDS } from '../../../words/piece/lay';
 
 /** A coat on a card that lies beside no piece: from which jar, how much, and when. */
 export function CoatAlone({ card }: { readonly card: TestCard }) {
-  const isUs = useUnits() === 'us';
+  const units = useUnits();
   const { shop, needs, actions } = useShop();
   const jars = [...shop.value.jars.values()].filter(({ emptiedMs }) => emptiedMs === undefined).reverse();
   const last = card.coats.at(-1);
   const form = useForm();
   const time = useTime();
   const jar = useSignal(last?.jar ?? jars[0]?.id);
-  const wetFilm = useSignal<Draft<'um' | 'mil'>>(
-    isUs ? { text: '3.5', unit: 'mil' } : { text: '85', unit: 'um' },
-  );
+  const wetFilm = useSignal<Draft<'um' | 'mil'>>(USUAL_COAT[units]);
 
   async function send(event: Event): Promise<void> {
     event.preventDefault();

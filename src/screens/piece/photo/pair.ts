@@ -1,0 +1,19 @@
+import type { Photo } from '../../../logbook/fold/zones';
+
+export type Place = readonly [x: number, y: number];
+/** Two points of a photo, as shares of its width and height. */
+export type Marks = readonly [Place, Place];
+export type Side = 'under' | 'over';
+
+/** Two photos that are laid over each other, and their points. */
+export interface Pair {
+  readonly under: Photo;
+  readonly over: Photo;
+  readonly marks: Readonly<Record<Side, Marks>>;
+}
+
+/** Points in pixels of their photo. */
+export const inPixels = ({ width, height }: Photo, [[ax, ay], [bx, by]]: Marks): Marks => [
+  [ax * width, ay * height],
+  [bx * width, by * height],
+];
