@@ -70,11 +70,12 @@ export function beliefOf(weights: readonly number[], at: readonly number[] = WEI
 export function between(values: readonly number[], x: number): number {
   const step = (RUN_AT[1] as number) - (RUN_AT[0] as number);
   const place = Math.min(RUN_AT.length - 1, Math.max(0, (x - (RUN_AT[0] as number)) / step));
-  const low = Math.min(RUN_AT.length - 2, Math.floor(place));
+  const nearest = Math.round(place);
+  if (Math.abs(place - nearest) < 1e-9) return values[nearest] as number;
+  const low = Math.floor(place);
   const share = place - low;
   const a = values[low] as number;
   const b = values[low + 1] as number;
-  if (share < 1e-9) return a;
   if (!Number.isFinite(a - b)) return Math.max(a, b);
   return a + (b - a) * share;
 }

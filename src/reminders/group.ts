@@ -36,9 +36,8 @@ function asGroup(members: readonly [Reminder, ...Reminder[]]): ReminderGroup {
   const [first] = members;
   return {
     at: first.word === undefined ? first.at : Math.max(...members.map(({ at }) => at)),
-    reminders: members.toSorted(
-      (a, b) => Number(isFireKind(b.kind)) - Number(isFireKind(a.kind)) || a.at - b.at,
-    ),
+    // Each kind stays in the order of its times.
+    reminders: members.toSorted((a, b) => Number(isFireKind(b.kind)) - Number(isFireKind(a.kind))),
     mustAcknowledge: members.some(({ kind }) => isFireKind(kind)),
   };
 }

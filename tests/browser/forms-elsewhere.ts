@@ -7,7 +7,7 @@ export const OTHERS: Readonly<Record<string, string>> = {
   'piece/zone/toner-page.tsx': 'a list that is always answered',
   'piece/photo/photos-page.tsx': 'a file, refused beside its button',
   'piece/photo/draw-zone.tsx': 'its button waits for an outline',
-  'piece/photo/compare-page.tsx': 'points that are always there',
+  'piece/photo/mark-points.tsx': 'points that are always there',
   'plan/steps/coats-a-day.tsx': 'says it while it is typed; its button comes with a number',
   'plan/steps/add-step.tsx': 'lists that are always answered',
   'more/card/weigh-form.tsx': 'card.test.ts',

@@ -44,7 +44,7 @@ export const FORMS: readonly AForm[] = [
   },
   { file: 'piece/sand-page.tsx', at: ['#/bench', PIECE, /\/sand$/], send: 'Log it' },
   {
-    file: 'piece/correct-page.tsx',
+    file: 'parts/kept/correction-form.tsx',
     at: ['#/bench', PIECE, /\/correct\//],
     send: 'Save the correction',
     filled: ['Day and time'],
@@ -142,7 +142,7 @@ export const FORMS: readonly AForm[] = [
   { file: 'air/room/ended.tsx', at: '#/air/ended', send: 'Log it' },
   { file: 'air/finish/sheet.tsx', at: ['#/air/finishes', /\/sheet\//], send: 'Save the sheet' },
   {
-    file: 'parts/kept/correct-line.tsx',
+    file: 'parts/kept/correction-form.tsx',
     at: ['#/air/readings', /\/correct\//],
     send: 'Save the correction',
     filled: ['Day and time'],

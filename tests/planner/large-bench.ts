@@ -16,7 +16,7 @@ export const NOW = utc('2026-03-02 08:00'); // a Monday
 /** Days before level-sanding as the trade has them, thin furniture to aerosol heavy build ("Timing": common practice, no source). */
 const TRADE_RESTS = [3, 5, 7, 14, 21, 28] as const;
 
-/** A busy working: pieces of about fifteen steps each, coats, a rest of days, level-sanding, a rest, rubbing out. */
+/** A busy shop: pieces of about fifteen steps each, coats, a rest of days, level-sanding, a rest, rubbing out. */
 export function largeBench(seed: number, pieces: number, rests: readonly number[] = TRADE_RESTS): Bench {
   const pick = numbers(seed);
   const weekdays = Array.from({ length: 5 }, () => ({ ...hours(8, 17), booth: [{ open: 540, close: 960 }] }));

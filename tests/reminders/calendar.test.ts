@@ -118,6 +118,15 @@ test('writes half a character as the replacement character', () => {
   expect(only(event({ summary: `a${HALF}b` })).summary).toBe('a\ufffdb');
 });
 
+test('an alarm at the very time is without a sign, one after it too', () => {
+  const file = calendarFile([event({ alarmsBefore: [10, 0, -5] })], 'B', 'Europe/Berlin');
+  expect([...file.matchAll(/^TRIGGER:(.*)\r$/gm)].map(([, trigger]) => trigger)).toEqual([
+    '-PT10M',
+    'PT0M',
+    'PT5M',
+  ]);
+});
+
 test('carries what RFC 5545 asks of every event and alarm', () => {
   const events = ['a', 'b', 'c'].map((uid) => event({ uid, alarmsBefore: [60, 30, 10] }));
   const calendar = new ICAL.Component(ICAL.parse(calendarFile(events, 'Bench', 'Europe/Berlin')));

@@ -333,6 +333,12 @@ table('sands-through', PRACTICE, [
   },
   { name: 'rubbing out takes 8 at most', act: 'rub-out', days: 30, facts: { above: usual } },
   {
+    name: 'levelling takes 25 at most',
+    act: 'level-sand',
+    days: 30,
+    facts: { above: { what: 'colour', filmM: um(25) } },
+  },
+  {
     name: 'wood',
     act: 'level-sand',
     days: 30,
@@ -684,6 +690,14 @@ table('filler-proud', PRACTICE, [
     facts: { ...bare, grounds: [ground('pore-filler', 0, 2)], sandings: [sanding('scuff', 2.5)] },
   },
   {
+    name: 'logged with a sanding at the same moment',
+    act: 'coat',
+    days: 3,
+    facts: { ...bare, grounds: [ground('pore-filler', 0, 2)], sandings: [sanding('scuff', 0)] },
+    says: 'fillerProud',
+    weight: 'caution',
+  },
+  {
     name: 'sanded before it',
     act: 'coat',
     days: 3,
@@ -733,6 +747,22 @@ describe('a verdict', () => {
       rule: 'film-prints',
       override: { reason: 'Only the edge printed.' },
     });
+  });
+
+  test('set aside it stands behind what is still waited for', () => {
+    const { reasons } = verdictOn({ act: 'level-sand' }, someFacts(5, prints(26)));
+    const early = verdictOn(
+      { act: 'level-sand' },
+      someFacts(5, {
+        checks: [check('print', 'fails', 2)],
+        overrides: [{ rule: 'film-prints', reason: 'Only the edge printed.', atMs: T0 + 3 * DAY }],
+      }),
+    ).reasons;
+    expect(reasons.length).toBeGreaterThan(0);
+    const weights = early.map(({ weight, override }) => (override ? 'set aside' : weight));
+    expect(weights).toContain('wait');
+    expect(weights).toContain('set aside');
+    expect(weights.indexOf('wait')).toBeLessThan(weights.indexOf('set aside'));
   });
 
   test('what was set aside before it was found holds', () => {

@@ -1,0 +1,44 @@
+import { expect, test } from 'vitest';
+import { compile } from '../../src/planner/compile';
+import { createOpeningTimes } from '../../src/planner/opening-times';
+import { improve } from '../../src/planner/search/improve';
+import { costOf, isBetter, type Problem } from '../../src/planner/search/problem';
+import { search } from '../../src/planner/search/search';
+import { timeOrder } from '../../src/planner/search/time-order';
+import type { Bench } from '../../src/planner/step';
+import { bench, piece, utc, wait, working } from './a-bench';
+import { largeBench } from './large-bench';
+
+const problemOf = (asked: Bench): Problem =>
+  compile(asked, createOpeningTimes(asked.working, asked.now), 'likely');
+
+function inOrder(problem: Problem, order: readonly number[]) {
+  const starts = new Float64Array(order.length);
+  expect(timeOrder(problem, order, starts, new Float64Array(order.length))).toBe(true);
+  return { order, starts, cost: costOf(problem, starts) };
+}
+
+// Ten minutes each, and the first piece rests for a hundred after: begun second it is ready at 120, begun first at 110.
+test('pieces change places where that makes the last end sooner', () => {
+  const now = utc('2026-03-02 09:00');
+  const problem = problemOf({
+    now,
+    working: working(9, 17),
+    pieces: [piece('slow', [bench('a', 10), wait('w', 100)]), piece('quick', [bench('b', 10)])],
+  });
+  const better = improve(problem, inOrder(problem, [1, 0]));
+  expect(better.order).toEqual([0, 1]);
+  expect(better.cost[1] - now).toBe(110);
+  expect(Array.from(better.starts, (start) => start - now)).toEqual([0, 10]);
+  expect(improve(problem, inOrder(problem, [0, 1])).order).toEqual([0, 1]);
+});
+
+test.each([3, 4, 5, 6])(
+  'of a large bench, seed %i, no two neighbours are left that had better change places',
+  (seed) => {
+    const problem = problemOf(largeBench(seed, 8));
+    const found = search(problem);
+    if (!found.ok) throw new Error(`Piece ${found.failure.piece} does not fit.`);
+    expect(isBetter(improve(problem, found.value).cost, found.value.cost)).toBe(false);
+  },
+);
