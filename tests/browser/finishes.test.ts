@@ -101,6 +101,11 @@ describe('what may be two numbers', () => {
     await choose(/^Spray can/);
     await expect.poll(() => field('How much thinner').count()).toBe(0);
     await title('What is in the can');
+    await said('then add the can.').waitFor();
+    await said('12 % volume solids at the nozzle').waitFor();
+    expect(await page.getByRole('main').textContent()).not.toMatch(
+      /\bjar is\b|fill the jar|in the mix|retarder/i,
+    );
     await button('Add the can').tap();
     await title('Nitrocellulose spray can');
     await link('Another can like it').waitFor();

@@ -75,7 +75,7 @@ test('the tests are one tap from Start and from Sand; a stray tap logs nothing, 
   await goTo('#/piece/new', 'Start a piece');
   await field('Name').fill('Hall clock');
   await choose(/^Old finish that softens/);
-  await button('Start it and test the old finish').tap();
+  await button('Start it, then test it').tap();
   await title('Old finish');
   await closeToast();
   const piece = here().split('/')[2] ?? '';

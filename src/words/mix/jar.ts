@@ -19,7 +19,10 @@ export const FINISH_NAMES = {
 
 export const JAR_FORM = {
   title: { jar: 'What is in the jar', can: 'What is in the can' },
-  lead: 'Usual values are filled in. Change what your data sheet says, then fill the jar.',
+  lead: {
+    jar: 'Usual values are filled in. Change what your data sheet says, then fill the jar.',
+    can: 'Usual values are filled in. Change what your data sheet says, then add the can.',
+  },
   product: 'The finish',
   comesAs: 'It comes as',
   vessels: {
@@ -47,7 +50,7 @@ export const JAR_FORM = {
   },
   solidsHint: (usual: string): string => `Usual: ${usual} %. Go by the data sheet.`,
   thinnerTitle: (finish: string, comesAs: 'jar' | 'can'): string => {
-    if (comesAs === 'can') return 'Thinner';
+    if (comesAs === 'can') return 'What is in it';
     return finish === 'waterborne' ? 'Water' : finish === 'shellac' ? 'Alcohol' : 'Thinner and retarder';
   },
   thinnerMore: 'Which thinner, and a retarder',
@@ -108,7 +111,8 @@ export const JAR_FORM = {
   lifeHint: (units: UnitSystem): string =>
     `Counted down twice as fast for every ${DOUBLES[units]} warmer (common practice).`,
   outcome: 'Ready to use',
-  outcomeSolids: (percent: string): string => `${percent} % volume solids in the mix`,
+  outcomeSolids: (percent: string, comesAs: 'jar' | 'can'): string =>
+    `${percent} % volume solids ${comesAs === 'can' ? 'at the nozzle' : 'in the mix'}`,
   outcomeFilm: (wet: string, dry: string): string => `A wet coat of ${wet} dries to ${dry}.`,
   tooThin: 'Thinner and retarder leave no room for lacquer. Lower one of them.',
   submit: { jar: 'Fill the jar', can: 'Add the can' },

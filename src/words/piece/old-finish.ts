@@ -156,7 +156,7 @@ export const OLD_WORDS = {
     },
   },
   startHint: 'Not sure which? Start the piece, then try a drop on a hidden spot.',
-  startTest: 'Start it and test the old finish',
+  startTest: 'Start it, then test it',
   event: {
     drop: (solvent: string): string => `Drop of ${solvent.toLowerCase()}`,
     look: 'Old finish looked at',

@@ -70,7 +70,7 @@ export function NewJar() {
   const isOpen = form.isTried.value && !isWhole(draft.value);
   return (
     <Page title={JAR_FORM.title[draft.value.comesAs]} backTo={linkTo('mix')}>
-      <p>{JAR_FORM.lead}</p>
+      <p>{JAR_FORM.lead[draft.value.comesAs]}</p>
       <form class="stack" noValidate onSubmit={fill}>
         <Section title={JAR_FORM.product}>
           <ProductFields

@@ -18,7 +18,9 @@ export function Outcome({ draft }: { readonly draft: JarDraft }) {
         <p>{JAR_FORM.tooThin}</p>
       ) : (
         <>
-          <p class="outcome-figure digits">{JAR_FORM.outcomeSolids(numberWords(solids * 100, 1))}</p>
+          <p class="outcome-figure digits">
+            {JAR_FORM.outcomeSolids(numberWords(solids * 100, 1), draft.comesAs)}
+          </p>
           <p>
             {JAR_FORM.outcomeFilm(
               filmWords(A_WET_COAT_M, units),
