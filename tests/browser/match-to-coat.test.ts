@@ -100,6 +100,7 @@ async function fromCoat(jar: string, piece: string): Promise<void> {
   await title('Radio cabinet');
   expect(here()).toBe(jar);
   await unfold('Its exact recipe');
+  await says(/^Usual values \(common practice\) are assumed for White lacquer, /);
   await unfold('Coats from it');
   await section('Coats from it').getByRole('link').first().tap(); // the jar opens the piece again
   await expect.poll(here).toBe(piece);

@@ -125,6 +125,8 @@ export const JAR_WORDS = {
     `${grams} g were weighed in, so more than that cannot be left. Weigh the jar again, less its own weight.`,
   title: 'Jar',
   inIt: 'What is in it',
+  usualFor: (names: string): string => `Usual values (common practice) are assumed for ${names}.`,
+  toIngredients: 'Enter your own',
   finish: 'Finish',
   solids: 'Volume solids, ready to use',
   solidsNow: (percent: string): string =>

@@ -1,4 +1,5 @@
 import { pouredBatch } from '../../../actions/mix/fill-from-weigh-up';
+import type { ShopIngredient } from '../../../logbook/fold/ingredients';
 import type { Jar } from '../../../logbook/fold/jars';
 import { Fold } from '../../../parts/frame/fold';
 import { linkTo } from '../../../parts/frame/route';
@@ -21,6 +22,7 @@ export function ExactRecipe({ jar }: { readonly jar: Jar }) {
   const batch = weighUp ? pouredBatch(weighUp) : [];
   const recipe = weighUp && recipes.get(weighUp.recipe);
   const match = matchOfJar(jar, shop.value);
+  const assumed = batch.flatMap(({ ingredient: id }) => usualOf(ingredients.get(id)));
   return (
     <Fold title={weighUp ? WORDS.recipe : WORDS.boxedFrom} brief={recipe?.name}>
       {weighUp && (
@@ -30,6 +32,11 @@ export function ExactRecipe({ jar }: { readonly jar: Jar }) {
             WORDS.pouredOf(gramsWords(massKg), percentWords(massKg / batchMassKg(batch), 2)),
           ])}
         />
+      )}
+      {assumed.length > 0 && (
+        <p class="quiet">
+          {WORDS.usualFor(assumed.join(', '))} <a href={linkTo('mix', 'ingredient')}>{WORDS.toIngredients}</a>
+        </p>
       )}
       <ul class="rows">
         {recipe && <Row href={linkTo('mix', 'recipe', recipe.id)} title={WORDS.toRecipe(recipe.name)} />}
@@ -41,6 +48,12 @@ export function ExactRecipe({ jar }: { readonly jar: Jar }) {
     </Fold>
   );
 }
+
+/** The name of an ingredient of which something was never measured nor read off a sheet. */
+const usualOf = (one: ShopIngredient | undefined): string[] =>
+  one && [one.density, one.volumeSolids, one.pigmentOfSolids].some((fact) => fact?.from === 'usual')
+    ? [one.name]
+    : [];
 
 /** Every coat that was laid from the jar. */
 export function CoatsFrom({ jar }: { readonly jar: Jar }) {
