@@ -16,7 +16,7 @@ export interface TypedFieldProps<U extends Unit> {
   readonly limit: Limit<readonly [U, ...U[]]>;
   readonly draft: Draft<U>;
   readonly onDraft: (draft: Draft<U>) => void;
-  /** Where the value comes from, or what is usual; the accepted range when left out. */
+  /** Where the value comes from, or what is usual; the accepted range when left out, where that tells anything. */
   readonly hint?: string | undefined;
   readonly isOptional?: boolean | undefined;
   /** Sending was tried: an empty field is now a problem too. */
@@ -32,13 +32,18 @@ export function draftProblem(draft: Draft, limit: Limit, isOptional = false): st
   return read.ok ? undefined : read.failure;
 }
 
+/** From a tenth of a milligram to a sack full tells nobody anything: such a range is said where it is broken. */
+const isTelling = ({ lowest, highest }: ReturnType<typeof rangeIn>): boolean =>
+  highest <= 1000 * lowest || lowest <= 0;
+
 /** A quantity with its units, held to its limit once the finger has left it; what was typed stays. */
 export function TypedField<U extends Unit>(props: TypedFieldProps<U>) {
   const { label, limit, draft, onDraft, isOptional, isTried, refused } = props;
   const hasBeenLeft = useSignal(false);
   const problem = draftProblem(draft, limit, isOptional);
   const isTold = isTried || (hasBeenLeft.value && draft.text !== '');
-  const range = rangeWords({ ...rangeIn(limit, draft.unit), unit: draft.unit });
+  const range = rangeIn(limit, draft.unit);
+  const told = isTelling(range) ? rangeWords({ ...range, unit: draft.unit }) : undefined;
   return (
     <div
       onFocusOut={() => {
@@ -53,7 +58,7 @@ export function TypedField<U extends Unit>(props: TypedFieldProps<U>) {
         unit={draft.unit}
         onUnit={(unit) => onDraft({ text: draft.text, unit })}
         onBoth={(text, unit) => onDraft({ text, unit })}
-        hint={props.hint ?? range}
+        hint={props.hint ?? told}
         problem={(isTold ? problem : undefined) ?? refused}
       />
     </div>
