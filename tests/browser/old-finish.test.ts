@@ -41,6 +41,7 @@ test('a clear chip in an old gloss: it re-dissolves, a nitrocellulose lacquer is
   await said('Very likely a nitrocellulose lacquer').waitFor();
   await said('Re-dissolves: a new coat melts into it.').waitFor();
   await said('Melt-in may be planned on it.').waitFor();
+  expect(await page.getByText(/refinish|strip it|take it off|take the old finish off/i).count()).toBe(0);
   await said('Drops and looks never make it certain').waitFor();
   await choose('Clear');
   await choose(/^Greenish yellow/);
