@@ -89,7 +89,22 @@ test('from an empty shop to the first coat of the accepted trial, by touch', asy
   const piece = here();
   await fromCoat(jar, piece);
   await fromMatch();
+  await inItsColour(piece);
 });
+
+/** What a match read of a jar is the colour of its coat: on the bench's face, and beside its name in the record. */
+async function inItsColour(piece: string): Promise<void> {
+  await goTo('#/bench');
+  const tint = () =>
+    page
+      .locator('.film-face .film-coat')
+      .first()
+      .evaluate((coat) => getComputedStyle(coat).getPropertyValue('--tint').trim());
+  await expect.poll(tint).toMatch(/^#[0-9a-f]{6}$/);
+  const onBench = await tint();
+  await goTo(`${piece}/record`, 'Treatment record');
+  expect(await page.locator('.record-tint rect').first().getAttribute('fill')).toBe(onBench);
+}
 
 /** The row of the coat opens its jar, its recipe and its match. */
 async function fromCoat(jar: string, piece: string): Promise<void> {

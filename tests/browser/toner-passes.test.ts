@@ -109,7 +109,7 @@ test('a chair rail is toned pass by pass: what is on, what is to go, and a half 
   ).waitFor();
   await said('A full pass too many cannot be taken off.').waitFor();
   await said(
-    /30–60 mm.*1–2 clear mists before any sanding: sanding cuts the colour\. No clamp on it for 21 days\./,
+    /30–60 mm.*one or two clear mists before any sanding: sanding cuts the colour\. No clamp on it for 21 days\./,
   ).waitFor();
   expect(await differenceAfter('3')).toBeGreaterThanOrEqual(1.1);
   expect(await differenceAfter('3')).toBeLessThanOrEqual(1.3);

@@ -28,6 +28,15 @@ test('the demo shows a chip with its photos, its outline and its drops', async (
   await page.locator('.photo-list a').first().tap();
   await title('Photo 1: Before');
   expect(await page.locator('figure .zone-outline polygon').count()).toBe(1);
+  const photo = here();
+  for (const hash of [photo, `${piece}/photos`, `${piece}/words`, `${piece}/zone/new`])
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      await goTo(hash);
+      expect([hash, ...(await axeViolations())]).toEqual([hash]);
+      expect([hash, ...(await brokenWords())]).toEqual([hash]);
+      expect(await overTheSide(), hash).toBe(0);
+    }
   await goTo(`${piece}/record`, 'Treatment record');
   await said(/14 mm × 6 mm/).waitFor();
   await expect.poll(() => page.locator('.record-photos image[href]').count()).toBe(3);

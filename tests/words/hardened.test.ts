@@ -3,6 +3,7 @@ import type { Outlook } from '../../src/actions/outlook/outlook';
 import { careFrom } from '../../src/screens/piece/record/from-facts';
 import { momentsOf } from '../../src/verdicts/moments';
 import { momentWords } from '../../src/words/piece/moments';
+import { dateWords } from '../../src/words/times';
 import { DAY_1_MS } from '../logbook/entries';
 import { anOutlook, HOURS } from '../parts/an-outlook';
 
@@ -58,7 +59,14 @@ describe('never called fully hardened before the model says that it sinks no mor
     expect(momentWords({ ...settled, isFoundSoft: true }, nowMs)).toBe('Hard by');
   });
 
-  test('no date is named where the late end is never reached', () => {
-    expect(careFrom(anOutlook(), DAY_1_MS + 1e6 * HOUR_MS)).toContain('treat it as soft');
+  test('where the late end is never reached the likely date is named, and that it may be later', () => {
+    const care = careFrom(anOutlook(), DAY_1_MS + 1e6 * HOUR_MS); // settled after 1000 h, most likely
+    const likely = dateWords(DAY_1_MS + 1000 * HOUR_MS, 0);
+    expect(care).toContain(
+      `most likely hard by about ${likely}, and may stay soft for over a year: treat it as soft`,
+    );
+    const never = careFrom(anOutlook({ ...HOURS, settled: [500, Infinity, Infinity] }), DAY_1_MS);
+    expect(never).toContain('The finish may stay soft for over a year: treat it as soft.');
+    expect(never).not.toMatch(/by about/);
   });
 });

@@ -1,3 +1,5 @@
+import { signal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { Piece } from '../../logbook/fold/pieces';
 import { umToMetres } from '../../units';
 import { BENCH_WORDS } from '../../words/bench';
@@ -12,11 +14,30 @@ const THINNEST_SCALE_UM = 60;
 /** Wetter than this a band is dotted too, for those who cannot see its tint. */
 const DOTTED_FROM = 0.12;
 
+/** The colour that a match read of a jar. How it is worked out comes behind the first frame; until then a pigment is white. */
+const tints = signal<typeof import('./jar-tint').jarTint | undefined>(undefined);
+const takeTints = (): void => {
+  import('./jar-tint').then(
+    ({ jarTint }) => {
+      tints.value = jarTint;
+    },
+    () => undefined, // it stays white
+  );
+};
+
 /** How thick the film of a piece is now, µm. */
 function useFilm(piece: Piece) {
   const { shop, outlooks, nowMs } = useShop();
   const outlook = outlooks.value.get(piece.id);
-  const layers = filmLayers(piece, outlook, shop.value.jars, nowMs.value);
+  const { jars, matches } = shop.value;
+  const isColoured = matches.size > 0 && piece.coats.some(({ jar }) => jars.get(jar)?.pigment);
+  useEffect(() => {
+    if (isColoured) takeTints();
+  }, [isColoured]);
+  const tint = tints.value;
+  const layers = filmLayers(piece, outlook, jars, nowMs.value, {
+    ...(tint && { tintOf: (jar: string) => tint(jar, shop.value) }),
+  });
   return { layers, outlook, um: layers.reduce((sum, { dryUm, solventUm }) => sum + dryUm + solventUm, 0) };
 }
 

@@ -4,6 +4,7 @@ import type { Piece } from '../../logbook/fold/pieces';
 import { CrossSection } from '../../parts/film/cross-section';
 import { filmMarks } from '../../parts/film/film-marks';
 import type { FilmLayer } from '../../parts/film/film-picture';
+import { jarTint } from '../../parts/film/jar-tint';
 import { asLaidUm, coatsOn, filmLayers, OLD_FINISH } from '../../parts/film/piece-film';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { materialsOf } from '../../shop/record/materials';
@@ -17,7 +18,6 @@ import { filmWords, percentWords, type UnitSystem } from '../../words/quantities
 import { CoatDetails } from './coat-details';
 import { groundMarks } from './ground-marks';
 import { groundName } from './ground-words';
-import { jarTint } from './jar-tint';
 
 interface FinishProps {
   readonly piece: Piece;

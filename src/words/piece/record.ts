@@ -128,7 +128,10 @@ export const FROM_FACTS = {
     `The finish is ${isFully ? 'fully hardened' : 'hard'} by about ${date}. Until then no pressure, no straps, nothing left standing on it.`,
   softFound: 'When it was last tried it was still soft: treat it as soft.',
   softUnknown: 'The finish is new. Its hardening has not been worked out; treat it as soft.',
-  softLong: 'The finish may stay soft for over a year: treat it as soft.',
+  softLong: (likely: string | undefined): string =>
+    likely === undefined
+      ? 'The finish may stay soft for over a year: treat it as soft.'
+      : `The finish is most likely hard by about ${likely}, and may stay soft for over a year: treat it as soft until it has been tried.`,
   rubber: 'No stand or strap of rubber or vinyl for 6 months: it softens the finish for good.',
   cloth: 'Dust it with a soft dry cloth. No alcohol, no silicone polish.',
   cold: 'Keep it from frost and sudden cold; after transport leave it in its closed case for 12 to 24 h.',

@@ -48,6 +48,6 @@ export const TONER = {
   passLogged: 'Pass logged.',
   passWhat: 'The pass',
   fade: 'Fade it out over 30–60 mm, 1–2½ in (common practice, no source).',
-  lockIn: 'Lock it in with 1–2 clear mists before any sanding: sanding cuts the colour.',
+  lockIn: 'Lock it in with one or two clear mists before any sanding: sanding cuts the colour.',
   clamp: 'No clamp on it for 21 days.',
 } as const;

@@ -64,12 +64,15 @@ export const tracerWords = (tracers: ZoneFacts['tracers']): string =>
 /** What the owner is to mind, with the date until which it is soft. */
 export function careFrom(outlook: Outlook | undefined, nowMs: number, isSoft = false): string {
   const ready = outlook?.state === 'ready' ? outlook : undefined;
-  const lateMs = ready ? ready.startMs + ready.estimate.milestones.settled.lateS * 1000 : Number.NaN;
+  const settled = ready?.estimate.milestones.settled;
+  const dayOf = (afterS = Number.NaN): number => (ready?.startMs ?? 0) + afterS * 1000;
+  const lateMs = dayOf(settled?.lateS);
+  const likelyMs = dayOf(settled?.likelyS);
   const isCure = ready && 'law' in ready.estimate;
   const soft = Number.isFinite(lateMs)
     ? FROM_FACTS.soft(dateWords(lateMs, 0), isFullyHard({ isCure, lateMs }, nowMs))
     : ready
-      ? FROM_FACTS.softLong
+      ? FROM_FACTS.softLong(Number.isFinite(likelyMs) ? dateWords(likelyMs, 0) : undefined)
       : FROM_FACTS.softUnknown;
   const ofNew = outlook?.state === 'no-coats' ? [] : [isSoft ? FROM_FACTS.softFound : soft];
   return [...ofNew, FROM_FACTS.rubber, FROM_FACTS.cloth, FROM_FACTS.cold].join(' ');

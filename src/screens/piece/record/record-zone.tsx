@@ -1,5 +1,6 @@
 import type { Outlook } from '../../../actions/outlook/outlook';
 import { typedWords } from '../../../parts/fields/typed-words';
+import { jarTint } from '../../../parts/film/jar-tint';
 import { filmLayers, OLD_FINISH } from '../../../parts/film/piece-film';
 import { HeadRow } from '../../../parts/frame/head-row';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
@@ -80,11 +81,19 @@ function Layers({ facts: { stand, own }, outlook }: Omit<RecordZoneProps, 'numbe
           {own.map((coat) => {
             const { id, atMs, jar, how, film } = coat;
             const now = nowOf.get(id);
+            const tint = jarTint(jar, shop.value);
             return (
               <tr key={id}>
                 <td data-head={WORDS.layer}>{stand.piece.coats.indexOf(coat) + 1}</td>
                 <td data-head={WORDS.when}>{dateWords(atMs, 0)}</td>
-                <td data-head={WORDS.material}>{shop.value.jars.get(jar)?.name ?? COAT_WORDS.gone}</td>
+                <td data-head={WORDS.material}>
+                  {tint && (
+                    <svg class="record-tint" width="12" height="12" viewBox="0 0 12 12" aria-hidden="true">
+                      <rect width="12" height="12" fill={tint} stroke="#555" />
+                    </svg>
+                  )}
+                  {shop.value.jars.get(jar)?.name ?? COAT_WORDS.gone}
+                </td>
                 <td data-head={WORDS.how}>
                   {COAT_WORDS.laid(COAT_WORDS.ways[how], filmAsTyped(film, units))}
                 </td>

@@ -103,7 +103,7 @@ function Rows({ rows }: Pick<TonerState, 'rows'>) {
           {rows.map(({ passes, lab: { L, a, b }, dE00, isRead }) => (
             <tr key={`${passes} ${isRead}`}>
               <td>
-                {passes} {isRead ? WORDS.read : WORDS.expected}
+                {passes} <small>{isRead ? WORDS.read : WORDS.expected}</small>
               </td>
               <td>{[L, a, b].map((part) => part.toFixed(1).replace('-', '\u2212')).join(' / ')}</td>
               <td>{dE00.toFixed(2)}</td>
