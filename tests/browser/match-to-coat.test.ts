@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { here, openApp, page } from './app';
+import { goTo, here, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, isFree, overTheSide } from './looked-at';
 import { button, field, link, said, section, title, unfold } from './on-screen';
@@ -98,7 +98,7 @@ async function inItsColour(piece: string): Promise<void> {
   const tint = () =>
     page
       .locator('.film-face .film-coat')
-      .first()
+      .last() // over the old finish
       .evaluate((coat) => getComputedStyle(coat).getPropertyValue('--tint').trim());
   await expect.poll(tint).toMatch(/^#[0-9a-f]{6}$/);
   const onBench = await tint();

@@ -10,7 +10,8 @@ const decimalsOf = (divisionKg: number): number => Math.max(0, Math.round(-Math.
 
 /** A mass in grams as a scale of this division shows it: all its decimals, noughts too. */
 export function scaleWords(massKg: number, divisionKg: number): string {
-  return (Math.round(massKg / divisionKg) * divisionKg * 1000).toFixed(decimalsOf(divisionKg));
+  const divisionG = divisionKg * 1000;
+  return (Math.round((massKg * 1000) / divisionG) * divisionG).toFixed(decimalsOf(divisionKg));
 }
 
 const MANY_DIVISIONS = 100;
