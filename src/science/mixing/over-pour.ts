@@ -35,7 +35,7 @@ export function rescaled(plan: Batch, poured: readonly (number | undefined)[], d
   const lines = plan.map(({ ingredient, massKg }, i): PourLeft => {
     const pouredKg = poured[i] ?? 0;
     const missingKg = massKg * factor - pouredKg;
-    const isLeft = poured[i] === undefined || missingKg > unseenKg;
+    const isLeft = poured[i] === undefined || missingKg > unseenKg + ROUNDING_KG;
     return {
       ingredient,
       pouredKg,

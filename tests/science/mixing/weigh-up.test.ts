@@ -201,3 +201,15 @@ test('white and clear come first, tinters from weak to strong, thinner last', ()
     'thinner',
   ]);
 });
+
+test('a line that lies half a division over what the scale shows is whole: nothing is to be topped up', () => {
+  const plan = [
+    { ingredient: 'lacquer', massKg: 23.75e-3 },
+    { ingredient: 'dye', massKg: 0.5e-3 },
+    { ingredient: 'thinner', massKg: 63.325e-3 },
+  ];
+  const poured = [23.75e-3, 0.5e-3, 87.57e-3 - 24.25e-3]; // as a scale of 0.01 g shows the whole cup
+  expect(rescaled(plan, poured, 1e-5).lines.map(({ toPourKg }) => toPourKg)).toEqual([0, 0, 0]);
+  const short = rescaled(plan, [23.75e-3, 0.5e-3, 63.31e-3], 1e-5).lines.at(-1);
+  expect(short?.toPourKg).toBeCloseTo(0.015e-3, 9);
+});
