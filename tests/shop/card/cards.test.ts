@@ -96,6 +96,42 @@ describe('a test card', () => {
   });
 });
 
+test('two cards keep their coats and weighings apart', () => {
+  const other = id(0xc2);
+  const of = (line: EntryBody): EntryBody => ({ ...line, card: other }) as EntryBody;
+  const cards = cardsOf(
+    shopOf(entry(6, of(made())), entry(7, of(weighed('1.5'))), entry(8, weighed('1.733'))),
+  );
+  expect(cards.get(other)).toMatchObject({ coats: [], weighings: [{ id: id(7) }] });
+  expect(cards.get(CARD)?.weighings.map((line) => line.id)).toEqual([id(8)]);
+});
+
+describe('a card beside no piece', () => {
+  const [A, B] = [id(0xd1), id(0xd2)];
+  const { piece: _, ...alone } = made() as Extract<EntryBody, { kind: 'card-made' }>;
+  const card = (at: number, of: string) => entry(at, { ...alone, card: of } as EntryBody);
+  const coat = (at: number, of: string, jar: string) =>
+    entry(at, { ...coated(), card: of, jar } as EntryBody);
+  const START_ALONE = [entry(1, startPiece()), entry(2, fillJar()), entry(3, fillJar(id(0xb2)))];
+  const found = (piece: string | undefined, jar: string, ...more: Entry[]) =>
+    cardFor(piece, jar, fold([...START_ALONE, ...more]))?.id;
+
+  test('takes its first coat with any, and goes on with the jar of its last', () => {
+    expect(found(PIECE, JAR, card(4, A))).toBe(A);
+    expect(found(undefined, JAR, card(4, A))).toBe(A);
+    expect(found(PIECE, JAR, card(4, A), coat(5, A, JAR))).toBe(A);
+    expect(found(PIECE, id(0xb2), card(4, A), coat(5, A, JAR))).toBeUndefined();
+    expect(found(PIECE, JAR, card(4, A), coat(5, A, JAR), coat(6, A, id(0xb2)))).toBeUndefined();
+    expect(found(PIECE, JAR, card(4, A), card(5, B))).toBe(B);
+  });
+
+  test('stands behind the one that lies beside the piece', () => {
+    expect(found(PIECE, JAR, entry(4, made()), card(5, A))).toBe(CARD);
+    expect(found(id(0xa9), JAR, entry(4, made()), card(5, A))).toBe(A);
+    expect(found(id(0xa9), JAR, entry(4, made()))).toBeUndefined();
+  });
+});
+
 describe('what the worker is asked', () => {
   const day = (n: number) => COAT_MS + n * DAY_MS;
   const ask = (...more: Entry[]) => {
