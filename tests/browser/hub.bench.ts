@@ -56,6 +56,7 @@ test('a coat on the wall', async () => {
       .first()
       .waitFor();
     if ((await caution.count()) > 0) await caution.first().click();
+    await phone.getByText('How', { exact: true }).first().click();
     await phone.getByRole('textbox', { name: 'Wet film', exact: true }).fill('60');
     await watchBoard(tablet, `Box ${coat}`);
     const tappedMs = await phone.evaluate(() => {
