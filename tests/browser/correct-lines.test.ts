@@ -15,8 +15,8 @@ test('a reading of the air that was typed wrong is corrected', async () => {
   await fill(/^Humidity/, '55');
   await button('Log the reading').tap();
   await goTo('#/air/readings');
-  await said(/12 °C, 55 %/).waitFor();
-  await link(/^Correct: .*12 °C/).tap();
+  await said(/12\s°C, 55\s%/).waitFor();
+  await link(/^Correct: .*12\s°C/).tap();
   await title('Correct a reading');
   await fill('Temperature of the air', '200');
   await button('Save the correction').tap();
@@ -24,10 +24,10 @@ test('a reading of the air that was typed wrong is corrected', async () => {
   await fill('Temperature of the air', '21');
   await button('Save the correction').tap();
   await title('Readings');
-  await said(/21 °C, 55 %/).waitFor();
-  expect(await page.getByText(/12 °C, 55 %/).count()).toBe(0);
+  await said(/21\s°C, 55\s%/).waitFor();
+  expect(await page.getByText(/12\s°C, 55\s%/).count()).toBe(0);
   await page.reload();
-  await said(/21 °C, 55 %/).waitFor();
+  await said(/21\s°C, 55\s%/).waitFor();
 });
 
 test('a weight of a jar that was typed wrong is corrected', async () => {

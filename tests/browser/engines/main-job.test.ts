@@ -112,6 +112,7 @@ describe.each(ENGINES)('in $name', ({ name, open }) => {
     await step('match', async () => {
       await to('#/match');
       await tap('Tea caddy, old white');
+      await see('Add, and stir in'); // the advice is worked out in a worker, and comes last
       const read = async () => (await see('ΔE00')).match(/[\d.,\u2212]+(?=\s|$)/gm);
       const later = () => new Promise((resolve) => setTimeout(resolve, 500)).then(read);
       let said = await read();
