@@ -7,7 +7,7 @@ import { dryingStands } from './awaited';
 import type { CardOutlooks } from './card-outlook';
 import { inputsOf } from './inputs';
 import type { Outlook, PieceId } from './outlook';
-import { taughtTo } from './taught';
+import { productOf, taughtTo } from './taught';
 
 /** What an outlook was last worked out from, and when. */
 export interface Worked {
@@ -40,11 +40,15 @@ const FRESH_MS = HOUR_S * 1000;
 export function review(now: Reviewed): Review {
   const outlooks = new Map<PieceId, Outlook>();
   const wanted = new Map<PieceId, string>();
+  const teachers = teachersOf(now.shop);
   for (const [id, piece] of now.shop.pieces) {
     if (piece.closedMs !== undefined && id !== now.looked) {
       for (const stand of standsOf(piece, now.shop)) {
         const before = now.outlooks.get(stand.id);
         if (before) outlooks.set(stand.id, before);
+        const isWorked = before?.state === 'ready' || before?.state === 'failed';
+        if (teachers.has(id) && !isWorked)
+          wanted.set(stand.id, inputsOf(stand.piece, now.shop, taughtTo(stand, now)));
       }
       continue;
     }
@@ -59,6 +63,36 @@ export function review(now: Reviewed): Review {
     }
   }
   return { outlooks, wanted };
+}
+
+/** So many finished pieces of a product teach it: the newest say most. */
+const MOST_TEACHERS = 4;
+
+/** Finished pieces whose checks say something of a product that is on the bench: worked out once, after all that is open. */
+function teachersOf(shop: Shop): ReadonlySet<PieceId> {
+  const found = known.get(shop) ?? findTeachers(shop);
+  known.set(shop, found);
+  return found;
+}
+const known = new WeakMap<Shop, ReadonlySet<PieceId>>();
+
+function findTeachers(shop: Shop): ReadonlySet<PieceId> {
+  const all = [...shop.pieces.values()];
+  const counts = new Map<string | undefined, number>(
+    all.filter(({ closedMs }) => closedMs === undefined).map((piece) => [productOf(piece, shop), 0]),
+  );
+  const finished = all
+    .filter(({ closedMs, checks }) => closedMs !== undefined && checks.some(({ test }) => test !== 'blush'))
+    .sort((one, other) => (other.closedMs ?? 0) - (one.closedMs ?? 0));
+  return new Set(
+    finished.flatMap((piece) => {
+      const product = productOf(piece, shop);
+      const count = product === undefined ? undefined : counts.get(product);
+      if (count === undefined || count >= MOST_TEACHERS) return [];
+      counts.set(product, count + 1);
+      return [piece.id];
+    }),
+  );
 }
 
 function meanwhile(before: Outlook | undefined, isChanged: boolean, piece: Piece): Outlook {
@@ -82,7 +116,9 @@ export function firstOf(
   if (seen) return seen.id;
   const lastMs = (id: PieceId) => standById(id, shop)?.piece.coats.at(-1)?.atMs ?? 0;
   const hasFailed = (id: PieceId) => Number(failed.has(id));
+  const isClosed = (id: PieceId) => Number(standById(id, shop)?.piece.closedMs !== undefined);
   return [...wanted.keys()].sort(
-    (one, other) => hasFailed(one) - hasFailed(other) || lastMs(other) - lastMs(one),
+    (one, other) =>
+      hasFailed(one) - hasFailed(other) || isClosed(one) - isClosed(other) || lastMs(other) - lastMs(one),
   )[0];
 }

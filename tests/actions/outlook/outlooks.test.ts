@@ -33,6 +33,7 @@ const estimateOf = (
     now: { dryM: history.events.length },
     milestones: Object.fromEntries(MILESTONES.map((name) => [name, { earliestS: 0, likelyS: 0, lateS: 0 }])),
     learned,
+    profiles: [],
   } as unknown as Estimate,
 });
 
@@ -194,6 +195,29 @@ describe('an outlook', () => {
     expect(asked).toHaveLength(0);
     open.look(piece);
     await ready(open, piece);
+  });
+
+  // As after a restart, when nobody has looked at what was finished.
+  test('of a closed piece with a check teaches its product, worked out once and after all that is open', async () => {
+    const { open, asked, pass } = await watched(
+      (request) => estimateOf(request, request.checks.length > 0 ? WEIGHED_AT.map((_, n) => -n) : undefined),
+      RESTING_MS,
+    );
+    const { piece: closed, jar } = await pieceWithCoat(open, 3 * HOUR_MS);
+    done(await open.actions.logCheck({ piece: closed, test: 'print', result: 'fails' }));
+    done(await open.actions.closePiece(closed));
+    const { piece } = await pieceWithCoat(open, HOUR_MS, jar);
+    await vi.waitFor(() => expect(asked).toHaveLength(3), { timeout: 5000 });
+    expect(asked.map(({ checks, belief }) => [checks.length, belief !== undefined])).toEqual([
+      [0, false],
+      [1, false],
+      [0, true],
+    ]);
+    await ready(open, piece);
+    pass(2 * HOUR_MS);
+    await vi.waitFor(() => expect(asked).toHaveLength(4), { timeout: 5000 });
+    await new Promise((resolve) => setTimeout(resolve, RESTING_MS + 50));
+    expect(asked.filter(({ checks }) => checks.length > 0)).toHaveLength(1);
   });
 
   test('that cannot be worked out says why, and comes again when the entry is undone', async () => {
