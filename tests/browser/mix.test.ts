@@ -286,7 +286,7 @@ describe('a jar', () => {
     await page.getByText('Box it with another jar').tap();
     await list('With which').selectOption({ label: 'Nitrocellulose' });
     await button('Pour them together').tap();
-    await page.getByRole('heading', { level: 1, name: 'Nitrocellulose 2, boxed' }).waitFor();
+    await page.getByRole('heading', { level: 1, name: 'Nitrocellulose 2 and Nitrocellulose' }).waitFor();
     await section('What is left').getByText('200 mL, about 190 g').waitFor();
   });
 });
