@@ -54,6 +54,9 @@ test('a card is made, coated in the same act as the piece, weighed, and narrows 
   await unfold('This piece');
   await page.getByRole('link', { name: 'Make a test card' }).tap();
   await page.getByText(/Weighed for two days and dried warm/).waitFor();
+  await choose(/^0\.01 g/);
+  await page.getByText(/^A scale that goes by 0\.001 g: 1\.\d/).waitFor();
+  await choose(/^0\.001 g/);
   await field('Bare weight').fill('1.000');
   expect(await axeViolations()).toEqual([]);
   expect(await overTheSide()).toBe(0);
