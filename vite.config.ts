@@ -56,6 +56,7 @@ const inBrowser = {
   retry: Number(process.env['RETRY'] ?? 0), // in CI only; whoever needed it is named at the end
   testTimeout: 60_000,
   hookTimeout: 60_000,
+  expect: { poll: { timeout: 20_000 } }, // as patient as a page of the tests is
 };
 
 export default defineConfig({
@@ -79,7 +80,7 @@ export default defineConfig({
             { name: 'first', tags: ['$initial'], priority: 1 },
             { name: 'shared', minShareCount: 2 },
             { name: 'air', test: /screens\/air\/./ },
-            { name: 'piece', test: /screens\/piece\/\w+-(page|form)/ },
+            { name: 'piece', test: /screens\/piece\/(coat|sanding|ground|start)?\/?\w+-(page|form)/ },
           ],
         },
       },

@@ -1,5 +1,5 @@
 import type { EntryOf } from '../logbook/entry';
-import type { Coat } from '../logbook/fold/pieces';
+import type { Coat } from '../logbook/fold/piece/pieces';
 
 /** The film of a coat as it was typed, to be said again. */
 export function filmSaidBy({ film }: Pick<Coat, 'film'>): EntryOf<'coat-laid'>['film'] {

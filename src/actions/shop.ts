@@ -1,9 +1,9 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Estimator, WorkerPort } from '../estimator/run/client';
 import type { Shop } from '../logbook/fold/fold';
+import { newId } from '../logbook/ids/new-id';
 import { createLogbook, type Held } from '../logbook/logbook';
 import type { Mending } from '../logbook/mend';
-import { newId } from '../logbook/new-id';
 import type { StorageFailure } from '../logbook/storage/storage-failure';
 import { openStore, type SetAside } from '../logbook/storage/store';
 import { type Result, succeed } from '../result';

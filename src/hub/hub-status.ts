@@ -1,4 +1,4 @@
-import { loggedMs } from '../logbook/clock';
+import { loggedMs } from '../logbook/time/clock';
 import type { HubTrouble } from './hub-failure';
 
 /** How it stands between this phone and the hub. */

@@ -1,7 +1,7 @@
 import { firstOpen } from './compile';
 import type { Fault } from './fault';
-import { longestUsualMinutes } from './opening-times';
 import type { Bench, GateStep, Piece, Step, WaitStep, WindowStep, WorkStep } from './step';
+import { longestUsualMinutes } from './windows/opening-times';
 
 /** Everything that makes a bench impossible to plan, before any planning. */
 export function faultsOf({ pieces, working }: Bench): Fault[] {

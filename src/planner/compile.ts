@@ -1,8 +1,8 @@
 import { nextDayStart } from './local-day';
-import type { OpeningTimes } from './opening-times';
 import type { Chain, Operation, Problem } from './search/problem';
 import type { Band, Bench, GateStep, Piece, Step, WorkStep } from './step';
-import type { Weather } from './working-times';
+import type { OpeningTimes } from './windows/opening-times';
+import type { Weather } from './windows/working-times';
 
 /** Which of a wait's three durations to plan with. */
 export type Pick = keyof Band;

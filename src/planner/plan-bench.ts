@@ -2,14 +2,14 @@ import { fail, type Result, succeed } from '../result';
 import { faultsOf } from './check-bench';
 import { compile, firstOpen } from './compile';
 import type { Fault } from './fault';
-import { openWindow, withScuff } from './missed-window';
-import { createOpeningTimes, type OpeningTimes } from './opening-times';
 import type { Plan } from './plan';
 import type { Problem } from './search/problem';
 import { type Found, search } from './search/search';
 import { spellOut } from './spell-out';
 import type { Bench, Piece } from './step';
 import { summaries } from './summary';
+import { openWindow, withScuff } from './windows/missed-window';
+import { createOpeningTimes, type OpeningTimes } from './windows/opening-times';
 
 /** The plan of a bench, or everything that stands in its way. The same bench always gives the same plan. */
 export function planBench(asked: Bench): Result<Plan, readonly Fault[]> {

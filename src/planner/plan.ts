@@ -1,5 +1,5 @@
 import type { Step } from './step';
-import type { Weather } from './working-times';
+import type { Weather } from './windows/working-times';
 
 /** What decides when a step begins. */
 export type Bound =

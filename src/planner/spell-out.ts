@@ -1,11 +1,11 @@
 import { anchorOf, firstOpen, isHandwork, notBefore } from './compile';
-import type { OpeningTimes } from './opening-times';
 import type { Bound, PlannedStep } from './plan';
-import { recoatWindow } from './recoat-window';
 import type { Operation, Problem } from './search/problem';
 import { endBefore, readyAt } from './search/time-order';
 import type { Bench, Piece, Step } from './step';
-import type { UnfitAir, Weather } from './working-times';
+import type { OpeningTimes } from './windows/opening-times';
+import { recoatWindow } from './windows/recoat-window';
+import type { UnfitAir, Weather } from './windows/working-times';
 
 /** What the spelling out of a plan needs to know. */
 export interface Timed {

@@ -1,5 +1,5 @@
 import type { Span } from './span';
-import type { Weather, WorkingTimes } from './working-times';
+import type { Weather, WorkingTimes } from './windows/working-times';
 
 /** How long something takes, minutes: ten times out of a hundred sooner, as a rule, ten out of a hundred later. */
 export interface Band {

@@ -1,4 +1,4 @@
-import { type CautionAct, mayBeSilenced } from '../logbook/kinds/caution-acts';
+import { type CautionAct, mayBeSilenced } from '../logbook/kinds/shop/caution-acts';
 import { type Caution, type CautionId, cautionOf } from '../words/air/cautions';
 
 /** What in a jar, or on a piece, calls for a caution of its own. */

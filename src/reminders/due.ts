@@ -1,6 +1,6 @@
-import { isFireKind, isOn, type Switches } from '../logbook/kinds/reminder-kinds';
+import { isFireKind, isOn, type Switches } from '../logbook/kinds/shop/reminder-kinds';
 import type { ZoneOffset } from '../planner/local-day';
-import type { Hours } from '../planner/working-times';
+import type { Hours } from '../planner/windows/working-times';
 import { soundsAt } from './quiet';
 import type { Acknowledgement, Reminder } from './reminder';
 

@@ -1,4 +1,4 @@
-import { isFireKind } from '../logbook/kinds/reminder-kinds';
+import { isFireKind } from '../logbook/kinds/shop/reminder-kinds';
 import type { Reminder } from './reminder';
 
 /** Reminders closer together than this are told at once, minutes. */

@@ -1,4 +1,4 @@
-import type { ReminderKind } from '../logbook/kinds/reminder-kinds';
+import type { ReminderKind } from '../logbook/kinds/shop/reminder-kinds';
 import { nextDayStart, type ZoneOffset } from '../planner/local-day';
 import type { Plan, PlannedStep } from '../planner/plan';
 import type { Step } from '../planner/step';

@@ -1,6 +1,6 @@
-import { isFireKind } from '../logbook/kinds/reminder-kinds';
+import { isFireKind } from '../logbook/kinds/shop/reminder-kinds';
 import { atLocal, localDay, type ZoneOffset } from '../planner/local-day';
-import type { Hours } from '../planner/working-times';
+import type { Hours } from '../planner/windows/working-times';
 import type { Reminder } from './reminder';
 
 /**

@@ -1,4 +1,4 @@
-import type { ReminderKind } from '../logbook/kinds/reminder-kinds';
+import type { ReminderKind } from '../logbook/kinds/shop/reminder-kinds';
 
 /** One thing to be reminded of; times in minutes since 1970 UTC. */
 export interface Reminder {

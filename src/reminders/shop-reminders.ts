@@ -1,8 +1,8 @@
 import { localDay } from '../planner/local-day';
-import { closingAfter } from '../planner/opening-times';
 import type { Plan } from '../planner/plan';
-import { potLifeEnd, type ShopAir, type StatedLife } from '../planner/pot-life';
-import type { WorkingTimes } from '../planner/working-times';
+import { closingAfter } from '../planner/windows/opening-times';
+import { potLifeEnd, type ShopAir, type StatedLife } from '../planner/windows/pot-life';
+import type { WorkingTimes } from '../planner/windows/working-times';
 import type { Reminder } from './reminder';
 
 /** What is left of a jar: its life at a stated temperature since it was mixed, and how warm the shop has been and will be. */

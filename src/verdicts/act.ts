@@ -1,5 +1,5 @@
 import type { Milestone } from '../estimator/estimate';
-import type { Coat } from '../logbook/fold/pieces';
+import type { Coat } from '../logbook/fold/piece/pieces';
 
 /** What a person may want to do to a piece. */
 export type Act = 'coat' | 'flash-coat' | 'scuff' | 'level-sand' | 'rub-out' | 'promise' | 'hand-over';

@@ -1,5 +1,5 @@
-import type { Coat, Ground, Piece } from '../logbook/fold/pieces';
-import type { LEAD_FINDINGS } from '../logbook/kinds/spot-test';
+import type { Coat, Ground, Piece } from '../logbook/fold/piece/pieces';
+import type { LEAD_FINDINGS } from '../logbook/kinds/piece/spot-test';
 import type { Hazard } from '../reminders/cautions';
 import type { OldFinish } from '../science/old-finish/old-finish';
 import type { OldFinishSign } from '../science/old-finish/signs';

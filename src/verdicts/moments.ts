@@ -1,5 +1,5 @@
 import { type Estimate, MILESTONES, type Milestone } from '../estimator/estimate';
-import type { Piece } from '../logbook/fold/pieces';
+import type { Piece } from '../logbook/fold/piece/pieces';
 import type { BandMs } from '../words/times';
 
 /** How far a moment has come: `perhaps` lies between its early end and its likely time, `done` was followed by the act it allows. */

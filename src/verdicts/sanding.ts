@@ -1,4 +1,4 @@
-import type { Sanding } from '../logbook/fold/pieces';
+import type { Sanding } from '../logbook/fold/piece/pieces';
 import { umToMetres } from '../units';
 import type { Act } from './act';
 

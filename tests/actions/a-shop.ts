@@ -3,7 +3,7 @@ import { type OpenShop, openShop, type ShopNeeds } from '../../src/actions/shop'
 import type { EstimateRequest } from '../../src/estimator/estimate';
 import { answer } from '../../src/estimator/run/answer';
 import type { WorkerPort } from '../../src/estimator/run/client';
-import { newId } from '../../src/logbook/new-id';
+import { newId } from '../../src/logbook/ids/new-id';
 import { openDatabase } from '../../src/logbook/storage/database';
 import { openStore, type Store } from '../../src/logbook/storage/store';
 

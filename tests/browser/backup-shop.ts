@@ -1,6 +1,6 @@
 import { writeBackup } from '../../src/logbook/backup/backup';
 import type { Entry } from '../../src/logbook/entry';
-import { newId } from '../../src/logbook/new-id';
+import { newId } from '../../src/logbook/ids/new-id';
 
 /** A backup of so many pieces that were started so many days ago. */
 export function oldPieces(count: number, daysAgo: number): Promise<string> {

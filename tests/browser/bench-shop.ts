@@ -1,5 +1,5 @@
 import type { Entry } from '../../src/logbook/entry';
-import { newId } from '../../src/logbook/new-id';
+import { newId } from '../../src/logbook/ids/new-id';
 import { type Pen, takePen } from '../../src/shop/demo/pen';
 import { context, newPage, page } from './app';
 

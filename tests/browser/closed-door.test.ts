@@ -2,7 +2,7 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
 import { writeBackupFile } from '../../src/logbook/backup/backup-file';
 import type { Entry } from '../../src/logbook/entry';
-import { newId } from '../../src/logbook/new-id';
+import { newId } from '../../src/logbook/ids/new-id';
 import { NASTY_TEXTS } from '../hostile/nasty';
 import { launch, MOBILE } from './browser';
 

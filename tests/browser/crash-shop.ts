@@ -1,6 +1,6 @@
 import { writeBackup } from '../../src/logbook/backup/backup';
 import type { Entry, EntryBody } from '../../src/logbook/entry';
-import { newId } from '../../src/logbook/new-id';
+import { newId } from '../../src/logbook/ids/new-id';
 
 /** The logbook that the killed browser begins with: a jar, a recipe, and a weigh-up with room for many pours. */
 export async function crashShop(): Promise<Readonly<Record<'backup' | 'recipe' | 'weighUp', string>>> {

@@ -1,7 +1,7 @@
 import { writeBackup } from '../../src/logbook/backup/backup';
 import { type Entry, type EntryBody, inItsVersion } from '../../src/logbook/entry';
-import type { FINISHES } from '../../src/logbook/kinds/jar';
-import { newId } from '../../src/logbook/new-id';
+import { newId } from '../../src/logbook/ids/new-id';
+import type { FINISHES } from '../../src/logbook/kinds/mix/jar';
 import type { Job } from '../../src/planner/starting-plans/job';
 import { startPlan } from '../../src/planner/starting-plans/start-plan';
 import { saidOf, usualDraft } from '../../src/screens/mix/jar/jar-draft';

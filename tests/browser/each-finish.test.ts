@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { FINISHES } from '../../src/logbook/kinds/jar';
+import { FINISHES } from '../../src/logbook/kinds/mix/jar';
 import { goTo, openApp, page } from './app';
 import { type Finish, shopOf } from './each-finish-shop';
 import { bringIn } from './fake-dialogs';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { writeBackup } from '../../src/logbook/backup/backup';
 import type { Entry, EntryBody } from '../../src/logbook/entry';
-import { newId } from '../../src/logbook/new-id';
+import { newId } from '../../src/logbook/ids/new-id';
 import { goTo, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { button, openLine, said, title, unfold } from './on-screen';

@@ -6,8 +6,8 @@ import { readBackupFile, writeBackupFile } from '../../src/logbook/backup/backup
 import { unpack } from '../../src/logbook/backup/unpack';
 import { type Entry, parseEntry } from '../../src/logbook/entry';
 import { fold } from '../../src/logbook/fold/fold';
+import { newId } from '../../src/logbook/ids/new-id';
 import { createLogbook } from '../../src/logbook/logbook';
-import { newId } from '../../src/logbook/new-id';
 import { sentenceForBackup } from '../../src/logbook/sentence';
 import { openDatabase } from '../../src/logbook/storage/database';
 import { openStore } from '../../src/logbook/storage/store';

@@ -4,7 +4,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { contentOf } from '../../src/hub/message';
 import { natsAt } from '../../src/hub/nats';
 import { seal, shopKey } from '../../src/hub/seal';
-import { newId } from '../../src/logbook/new-id';
+import { newId } from '../../src/logbook/ids/new-id';
 import { aDisk, type Hub, logSome, openPhone, PASSWORD, type Phone, SECRET, said, startHub } from './a-hub';
 
 // The real engine, and phones that are everything of the app but its screens.

@@ -3,7 +3,7 @@ import type { HubLink } from '../../src/hub/hub-link';
 import { natsAt } from '../../src/hub/nats';
 import { fetchPhoto } from '../../src/hub/photos';
 import { shopKey } from '../../src/hub/seal';
-import { newId } from '../../src/logbook/new-id';
+import { newId } from '../../src/logbook/ids/new-id';
 import { startPiece } from '../logbook/entries';
 import { type Hub, logSome, openPhone, PASSWORD, type Phone, SECRET, startHub } from './a-hub';
 

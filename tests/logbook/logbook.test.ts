@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { afterEach, describe, expect, test } from 'vitest';
+import { newId } from '../../src/logbook/ids/new-id';
 import { createLogbook, type Logbook } from '../../src/logbook/logbook';
-import { newId } from '../../src/logbook/new-id';
 import { openDatabase } from '../../src/logbook/storage/database';
 import { openStore, type Store } from '../../src/logbook/storage/store';
 import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, MINUTE_MS, PIECE, startPiece } from './entries';

@@ -2,7 +2,7 @@ import type { Outlook } from '../../src/actions/outlook/outlook';
 import type { Estimate, Milestone } from '../../src/estimator/estimate';
 import type { Entry, EntryBody } from '../../src/logbook/entry';
 import { fold, type Shop } from '../../src/logbook/fold/fold';
-import type { Piece } from '../../src/logbook/fold/pieces';
+import type { Piece } from '../../src/logbook/fold/piece/pieces';
 import { DAY_1_MS, entry, fillJar, PIECE, startPiece } from '../logbook/entries';
 
 /** Hours after the first coat at which each milestone comes: earliest, likely, late. */

@@ -1,5 +1,5 @@
 import type { Piece, Step, WaitStep, WindowStep, WorkStep } from '../../src/planner/step';
-import type { DayHours, WorkingTimes } from '../../src/planner/working-times';
+import type { DayHours, WorkingTimes } from '../../src/planner/windows/working-times';
 
 /** UTC minute of a wall-clock time in a shop that lives on UTC: utc('2026-03-02 09:00'). */
 export const utc = (text: string): number => Date.parse(`${text.replace(' ', 'T')}:00Z`) / 60_000;

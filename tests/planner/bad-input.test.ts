@@ -3,7 +3,7 @@ import { planBench } from '../../src/planner/plan-bench';
 import { checkPromise } from '../../src/planner/promise';
 import { faultSentence } from '../../src/planner/say';
 import type { GateStep, Piece } from '../../src/planner/step';
-import type { WorkingTimes } from '../../src/planner/working-times';
+import type { WorkingTimes } from '../../src/planner/windows/working-times';
 import { bench, coat, piece, utc, wait, window, working } from './a-bench';
 
 const NOW = utc('2026-03-02 09:00');

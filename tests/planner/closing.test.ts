@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { closingAfter } from '../../src/planner/opening-times';
+import { closingAfter } from '../../src/planner/windows/opening-times';
 import { dateTime, utc, working } from './a-bench';
 
 // Open from nine to five: from the first minute on, and not at the last.

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { compile } from '../../src/planner/compile';
-import { createOpeningTimes } from '../../src/planner/opening-times';
 import { improve } from '../../src/planner/search/improve';
 import { costOf, isBetter, type Problem } from '../../src/planner/search/problem';
 import { search } from '../../src/planner/search/search';
 import { timeOrder } from '../../src/planner/search/time-order';
 import type { Bench } from '../../src/planner/step';
+import { createOpeningTimes } from '../../src/planner/windows/opening-times';
 import { bench, piece, utc, wait, working } from './a-bench';
 import { largeBench } from './large-bench';
 

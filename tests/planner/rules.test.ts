@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Plan } from '../../src/planner/plan';
 import { planBench } from '../../src/planner/plan-bench';
 import type { Piece, Step } from '../../src/planner/step';
-import type { WorkingTimes } from '../../src/planner/working-times';
+import type { WorkingTimes } from '../../src/planner/windows/working-times';
 import { bench, coat, dateTime, hours, piece, utc, wait, window, working } from './a-bench';
 
 const MONDAY = utc('2026-03-02 09:00');

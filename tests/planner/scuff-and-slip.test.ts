@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
 import type { Step } from '../../src/planner/step';
-import type { WorkingTimes } from '../../src/planner/working-times';
+import type { WorkingTimes } from '../../src/planner/windows/working-times';
 import { bench, coat, dateTime, hours, piece, utc, wait, working } from './a-bench';
 
 // 6 March 2026 is a Friday. Monday to Friday, nine to five.

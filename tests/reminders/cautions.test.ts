@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { CAUTION_ACTS, type CautionAct, SILENCEABLE } from '../../src/logbook/kinds/caution-acts';
+import { CAUTION_ACTS, type CautionAct, SILENCEABLE } from '../../src/logbook/kinds/shop/caution-acts';
 import { cautionsFor, HAZARDS, type Hazard } from '../../src/reminders/cautions';
 import { CAUTIONS, cautionOf, WHO_DECIDES } from '../../src/words/air/cautions';
 

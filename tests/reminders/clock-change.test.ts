@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { zoneOffset } from '../../src/logbook/zone-offset';
+import { zoneOffset } from '../../src/logbook/time/zone-offset';
 import { planBench } from '../../src/planner/plan-bench';
 import type { Step } from '../../src/planner/step';
 import { standing } from '../../src/reminders/due';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { FIRE_KINDS, isOn, REMINDER_KINDS, type Switches } from '../../src/logbook/kinds/reminder-kinds';
+import { FIRE_KINDS, isOn, REMINDER_KINDS, type Switches } from '../../src/logbook/kinds/shop/reminder-kinds';
 import { type Circumstances, standing } from '../../src/reminders/due';
 import { grouped } from '../../src/reminders/group';
 import type { Reminder } from '../../src/reminders/reminder';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { factsOf } from '../../src/actions/verdicts/facts-of';
-import type { Jar } from '../../src/logbook/fold/jars';
-import type { Piece } from '../../src/logbook/fold/pieces';
+import type { Jar } from '../../src/logbook/fold/mix/jars';
+import type { Piece } from '../../src/logbook/fold/piece/pieces';
 import { cautionsDue } from '../../src/shop/cautions/due';
 import { verdictOn } from '../../src/verdicts/verdict';
 import { JAR, PIECE } from '../logbook/entries';

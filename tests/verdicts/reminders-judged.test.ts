@@ -1,10 +1,10 @@
 import { signal } from '@preact/signals';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { followReminders } from '../../src/actions/plan/follow-reminders';
+import { followReminders } from '../../src/actions/reminders/follow-reminders';
 import type { OpenShop } from '../../src/actions/shop';
 import { factsOf } from '../../src/actions/verdicts/facts-of';
-import type { Piece } from '../../src/logbook/fold/pieces';
+import type { Piece } from '../../src/logbook/fold/piece/pieces';
 import type { Reminder } from '../../src/reminders/reminder';
 import { reminderText } from '../../src/reminders/say';
 import type { Act } from '../../src/verdicts/act';

@@ -1,4 +1,4 @@
-import type { CautionAct } from '../../logbook/kinds/caution-acts';
+import type { CautionAct } from '../../logbook/kinds/shop/caution-acts';
 import type { Caution } from '../../words/air/cautions';
 import { type ActionNeeds, type Logged, log } from '../log';
 

@@ -1,7 +1,7 @@
 import type { Estimate } from '../../estimator/estimate';
 import type { Estimator } from '../../estimator/run/client';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { withMoreRetarder } from '../../shop/air/jar-blush';
 import { requestFor } from '../outlook/request';
 

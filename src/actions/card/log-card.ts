@@ -1,4 +1,4 @@
-import type { Coat } from '../../logbook/fold/pieces';
+import type { Coat } from '../../logbook/fold/piece/pieces';
 import { filmSaidBy } from '../film-said';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 

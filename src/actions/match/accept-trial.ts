@@ -1,4 +1,4 @@
-import type { Match } from '../../logbook/fold/matches';
+import type { Match } from '../../logbook/fold/piece/matches';
 import { type Result, succeed } from '../../result';
 import { hidingFilmUm } from '../../shop/colour/hides';
 import { contentOf, partsOf } from '../../shop/colour/jar-content';

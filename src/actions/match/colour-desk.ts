@@ -1,4 +1,4 @@
-import type { Match } from '../../logbook/fold/matches';
+import type { Match } from '../../logbook/fold/piece/matches';
 import type { Advice } from '../../shop/colour/advice';
 import type { LotChanges } from '../../shop/colour/lessons';
 import type { PhotoAsk, PhotoRead } from './photo-read';

@@ -1,4 +1,4 @@
-import type { USUAL_NAMES } from '../../logbook/kinds/match';
+import type { USUAL_NAMES } from '../../logbook/kinds/piece/match';
 import { type Result, succeed } from '../../result';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { describeIngredient } from '../mix/ingredient';

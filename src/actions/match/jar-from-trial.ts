@@ -1,4 +1,4 @@
-import type { Match } from '../../logbook/fold/matches';
+import type { Match } from '../../logbook/fold/piece/matches';
 import { type Result, succeed } from '../../result';
 import type { Batch } from '../../science/mixing/ingredient';
 import { contentOf, partsOf } from '../../shop/colour/jar-content';

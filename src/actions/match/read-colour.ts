@@ -1,5 +1,5 @@
 import { parseNumber, readTyped } from '../../logbook/as-typed';
-import type { Match, ReadingSet } from '../../logbook/fold/matches';
+import type { Match, ReadingSet } from '../../logbook/fold/piece/matches';
 import { LIMITS } from '../../logbook/limits';
 import { quantity } from '../../logbook/typed';
 import { impossiblePart } from '../../science/colour/lab';

@@ -1,5 +1,5 @@
 import type { EntryOf } from '../../logbook/entry';
-import { pouredKg, type WeighUp } from '../../logbook/fold/weigh-ups';
+import { pouredKg, type WeighUp } from '../../logbook/fold/mix/weigh-ups';
 import type { Batch } from '../../science/mixing/ingredient';
 import { mixedProduct } from '../../shop/jar/mixed-product';
 import { JAR_WORDS } from '../../words/mix/jar';

@@ -1,4 +1,4 @@
-import type { ShopIngredient } from '../../logbook/fold/ingredients';
+import type { ShopIngredient } from '../../logbook/fold/mix/ingredients';
 import { type Finish, type Shares, USUAL_SOLVENTS } from '../../shop/jar/own-solvents';
 import { USUAL_JARS, usualThinner } from './usual-jar';
 

@@ -1,6 +1,6 @@
 import { parseNumber } from '../../logbook/as-typed';
-import { pouredKg, type WeighUp } from '../../logbook/fold/weigh-ups';
-import { type Rescaled, rescaled } from '../../science/mixing/over-pour';
+import { pouredKg, type WeighUp } from '../../logbook/fold/mix/weigh-ups';
+import { type Rescaled, rescaled } from '../../science/mixing/weigh/over-pour';
 import { WEIGH_WORDS } from '../../words/mix/weigh';
 import { type ActionNeeds, type Logged, log, type Said } from '../log';
 import { refuseWith } from './mix-refused';

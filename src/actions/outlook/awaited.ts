@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { asItStands } from '../../shop/stack/layers-left';
 import { type Stand, standsOf } from '../../shop/zone/stands';
 import type { Outlook } from './outlook';

@@ -3,7 +3,7 @@ import type { LawBelief } from '../../estimator/finishes/law-belief';
 import type { LawHistory } from '../../estimator/finishes/law-history';
 import { NotKnownError } from '../../estimator/known';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { lawHistory, type TimedLawHistory } from '../../shop/stack/law-history';
 import { NO_OUTLOOK_WORDS } from '../../words/frame/actions';
 import type { Outlook } from './outlook';

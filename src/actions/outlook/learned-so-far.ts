@@ -1,6 +1,6 @@
 import { FINISH_LAWS, type FinishLaw, isCuring } from '../../estimator/finishes/finish-law';
 import { type LawBelief, timeAt } from '../../estimator/finishes/law-belief';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { asPiece, cardsOf } from '../../shop/card/cards';
 import { type Bench, productOf, taughtTo } from './taught';
 

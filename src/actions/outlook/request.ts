@@ -1,7 +1,7 @@
 import type { Belief, EstimateRequest, FilmCheck } from '../../estimator/estimate';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { type Result, succeed } from '../../result';
 import { withoutRetarder } from '../../shop/jar/film';
 import {

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { standById, standsOf } from '../../shop/zone/stands';
 import { HOUR_S } from '../../units';
 import { workKey } from '../verdicts/kept-standings';

@@ -3,7 +3,7 @@ import { type Estimate, MILESTONES, type Milestone } from '../../estimator/estim
 import { type SheetFactors, scaledToSheet, sheetFactors } from '../../estimator/finishes/to-sheet';
 import type { Estimator } from '../../estimator/run/client';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { jarFilmAt } from '../../shop/jar/film-at';
 import { sheetOf, sheetTimes } from '../../shop/stack/sheet-times';
 

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
-import type { PiecePlan } from '../../logbook/fold/plans';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import type { PiecePlan } from '../../logbook/fold/shop/plans';
 import { toMinute } from '../../planner/local-day';
 import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
 import { planSteps } from '../../shop/plan/plan-steps';

@@ -1,4 +1,4 @@
-import type { ReminderKind } from '../../logbook/kinds/reminder-kinds';
+import type { ReminderKind } from '../../logbook/kinds/shop/reminder-kinds';
 import type { Plan } from '../../planner/plan';
 import type { Reminder } from '../../reminders/reminder';
 

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Filter } from '../../logbook/fold/shop-air';
+import type { Filter } from '../../logbook/fold/shop/shop-air';
 import { toMinute } from '../../planner/local-day';
 import type { Plan } from '../../planner/plan';
 import type { Surroundings } from '../../reminders/shop-reminders';

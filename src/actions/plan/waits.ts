@@ -1,5 +1,5 @@
 import type { Band as BandS, Estimate } from '../../estimator/estimate';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { firstOpen } from '../../planner/compile';
 import { toMinute } from '../../planner/local-day';
 import type { Band, Step, WaitFor } from '../../planner/step';

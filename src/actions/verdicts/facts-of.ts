@@ -1,8 +1,8 @@
 import { lawOf } from '../../estimator/finishes/law-history';
 import { totalLimitM } from '../../estimator/finishes/total-film';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
-import type { Coat, Piece } from '../../logbook/fold/pieces';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import type { Task } from '../../planner/step';
 import { jarBlush } from '../../shop/air/jar-blush';
 import { airAsRead, airLog } from '../../shop/air/log';

@@ -1,6 +1,6 @@
 import { MILESTONES } from '../../estimator/estimate';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { DAY_S, HOUR_S } from '../../units';
 import type { Standing } from '../../verdicts/standing';
 import { keep } from '../keep/kept-text';

@@ -1,6 +1,6 @@
 import { MILESTONES } from '../../estimator/estimate';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import type { Standing } from '../../verdicts/standing';
 import type { BandMs } from '../../words/times';
 import { kept } from '../keep/kept-text';

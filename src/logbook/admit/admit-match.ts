@@ -1,7 +1,7 @@
 import type { Entry, EntryOf } from '../entry';
 import type { Shop } from '../fold/fold';
-import type { Match } from '../fold/matches';
-import { documented } from '../fold/zones';
+import type { Match } from '../fold/piece/matches';
+import { documented } from '../fold/piece/zones';
 
 /** Why an entry of the match place does not fit the shop. */
 export type MatchGround =

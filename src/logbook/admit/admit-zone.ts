@@ -1,7 +1,7 @@
 import { crosses } from '../../science/outline';
 import type { Entry, Kind } from '../entry';
 import type { Shop } from '../fold/fold';
-import { documented, zonesOf } from '../fold/zones';
+import { documented, zonesOf } from '../fold/piece/zones';
 
 /** Why an entry about a place on a piece does not fit the shop. */
 export type ZoneGround =

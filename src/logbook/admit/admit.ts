@@ -1,9 +1,9 @@
 import { fail, type Result, succeed } from '../../result';
-import { CLOCKS_DIFFER_MS } from '../clock';
 import type { Entry, Kind } from '../entry';
 import { asCorrected } from '../fold/corrections';
 import type { Shop } from '../fold/fold';
-import type { Piece } from '../fold/pieces';
+import type { Piece } from '../fold/piece/pieces';
+import { CLOCKS_DIFFER_MS } from '../time/clock';
 import { quantity } from '../typed';
 import { AIR_RULES, type AirGround, airLeansOn, filterBeginningMs } from './admit-air';
 import { MATCH_RULES, type MatchGround, matchLeansOn } from './admit-match';

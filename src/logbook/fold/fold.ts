@@ -1,25 +1,25 @@
 import type { Entry } from '../entry';
-import { foldAir } from './air';
-import { foldCards } from './cards';
-import { foldCautions } from './cautions';
 import type { Corrected } from './corrections';
-import { foldDataSheets } from './data-sheets';
-import { foldIngredients } from './ingredients';
-import { foldJars } from './jars';
 import { createLedger } from './ledger';
-import { foldMatches } from './matches';
-import { foldOldFinishes } from './old-finishes';
-import { foldOverrides } from './overrides';
-import { foldPhones } from './phones';
-import { foldPieces } from './pieces';
-import { foldPlans } from './plans';
-import { foldRecipes } from './recipes';
+import { foldDataSheets } from './mix/data-sheets';
+import { foldIngredients } from './mix/ingredients';
+import { foldJars } from './mix/jars';
+import { foldRecipes } from './mix/recipes';
+import { foldWeighUps } from './mix/weigh-ups';
+import { foldCards } from './piece/cards';
+import { foldMatches } from './piece/matches';
+import { foldOldFinishes } from './piece/old-finishes';
+import { foldOverrides } from './piece/overrides';
+import { foldPieces } from './piece/pieces';
+import { foldZonePieces } from './piece/zone-pieces';
 import { createMemory, type Remember } from './remember';
-import { foldReminders } from './reminders';
-import { foldSettings } from './settings';
-import { foldShopAir } from './shop-air';
-import { foldWeighUps } from './weigh-ups';
-import { foldZonePieces } from './zone-pieces';
+import { foldAir } from './shop/air';
+import { foldCautions } from './shop/cautions';
+import { foldPhones } from './shop/phones';
+import { foldPlans } from './shop/plans';
+import { foldReminders } from './shop/reminders';
+import { foldSettings } from './shop/settings';
+import { foldShopAir } from './shop/shop-air';
 
 /** The shop but for its entries, by way of each fold. A new area adds its fold here. */
 export const foldAll = (remember: Remember) => ({

@@ -1,6 +1,6 @@
 import type { Entry, Kind } from '../entry';
 import { groupBy } from '../group-by';
-import { type Dated, inOrder } from '../order';
+import { type Dated, inOrder } from '../ids/order';
 import { union } from '../union';
 import { type Corrected, correctedIn } from './corrections';
 import { type EntryInSi, entryInSi, grow, type Lines } from './in-si';

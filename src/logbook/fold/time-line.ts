@@ -1,5 +1,5 @@
 import type { Entry } from '../entry';
-import { inOrder } from '../order';
+import { inOrder } from '../ids/order';
 
 /** Entries by id in time order, which may be added to. */
 export interface TimeLine {

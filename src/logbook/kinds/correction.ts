@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
 import { LIMITS } from '../limits';
 import { typed } from '../typed';
-import { COAT_FIELDS, FilmByHalves } from './coat';
 import { entryOf, Id, Instant } from './envelope';
+import { COAT_FIELDS, FilmByHalves } from './piece/coat';
 
 /** What a person may have got wrong of an entry. Each kind takes those that it has itself (`fold/corrections.ts`). */
 const TO = {

@@ -1,9 +1,9 @@
 import { useEffect } from 'preact/hooks';
-import { deliverReminders } from '../../actions/plan/deliver';
-import { followReminders } from '../../actions/plan/follow-reminders';
-import { reminderOfId } from '../../actions/plan/reminder-of-id';
+import { deliverReminders } from '../../actions/reminders/deliver';
+import { followReminders } from '../../actions/reminders/follow-reminders';
+import { reminderOfId } from '../../actions/reminders/reminder-of-id';
 import { REMINDER_PAGE, REMINDER_WORDS } from '../../words/plan/reminders';
-import { Button } from '../frame/button';
+import { Button } from '../blocks/button';
 import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';
 import { DoneAct } from './reminder-acts';

@@ -1,7 +1,7 @@
-import { laysCoat } from '../../actions/plan/answer-reminder';
-import { isFireKind, type ReminderKind } from '../../logbook/kinds/reminder-kinds';
+import { laysCoat } from '../../actions/reminders/answer-reminder';
+import { isFireKind, type ReminderKind } from '../../logbook/kinds/shop/reminder-kinds';
 import { REMINDER_PAGE } from '../../words/plan/reminders';
-import { Button, LinkButton } from '../frame/button';
+import { Button, LinkButton } from '../blocks/button';
 import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';
 import { groupName, type KindGroup, useAnswerAll } from './reminder-groups';

@@ -1,7 +1,7 @@
-import { answerReminder, laysCoat } from '../../actions/plan/answer-reminder';
-import { reminderName } from '../../actions/plan/reminder-name';
+import { answerReminder, laysCoat } from '../../actions/reminders/answer-reminder';
+import { reminderName } from '../../actions/reminders/reminder-name';
 import type { Shop } from '../../logbook/fold/fold';
-import { isFireKind, type ReminderKind } from '../../logbook/kinds/reminder-kinds';
+import { isFireKind, type ReminderKind } from '../../logbook/kinds/shop/reminder-kinds';
 import type { Answer, Reminder } from '../../reminders/reminder';
 import { REMINDER_PAGE, REMINDER_WORDS } from '../../words/plan/reminders';
 import { VERDICT_WORDS } from '../../words/verdicts/words';

@@ -1,4 +1,4 @@
-import type { Answered } from '../../actions/plan/answer-reminder';
+import type { Answered } from '../../actions/reminders/answer-reminder';
 import type { OpenShop } from '../../actions/shop';
 import type { Answer } from '../../reminders/reminder';
 import { REMINDER_PAGE } from '../../words/plan/reminders';

@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import { Icon } from '../frame/icons';
+import { Icon } from '../blocks/icons';
 
 export interface ChoiceOption<Value extends string> {
   readonly value: Value;

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { Button } from '../frame/button';
+import { Button } from '../blocks/button';
 import { Choice, type ChoiceProps } from './choice';
 
 /** So many tiles are looked over at a glance. */

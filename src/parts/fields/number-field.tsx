@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
 import { eitherOf, inPlain } from '../../logbook/as-typed';
-import { Button } from '../frame/button';
+import { Button } from '../blocks/button';
 import { Field, tied } from './field';
 
 export interface UnitOption<Unit extends string> {

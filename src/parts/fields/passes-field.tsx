@@ -1,7 +1,7 @@
 import { parseNumber } from '../../logbook/as-typed';
 import { COUNTS } from '../../logbook/limits';
 import { LOGBOOK_WORDS } from '../../words/frame/logbook';
-import { LAY_WORDS } from '../../words/piece/lay';
+import { LAY_WORDS } from '../../words/piece/coat/lay';
 import { NumberField } from './number-field';
 
 /** What is wrong with a count of passes; halves are counted. */

@@ -1,5 +1,5 @@
 import { cautionsFor } from '../../reminders/cautions';
-import { CautionRow } from '../frame/caution';
+import { CautionRow } from '../blocks/caution';
 import { useShop } from '../frame/shop-context';
 
 /** The cautions before any sanding, a line each. What is to be said of lead the judge says. */

@@ -1,4 +1,4 @@
-import { Icon } from '../frame/icons';
+import { Icon } from '../blocks/icons';
 
 export interface TickProps {
   readonly label: string;

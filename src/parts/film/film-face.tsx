@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { umToMetres } from '../../units';
 import { BENCH_WORDS } from '../../words/bench';
 import { filmWords } from '../../words/quantities';

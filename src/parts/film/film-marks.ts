@@ -1,4 +1,4 @@
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { metresToUm } from '../../units';
 import { FILM_FACTS } from '../../words/piece/acts';
 import { numberWords } from '../../words/quantities';

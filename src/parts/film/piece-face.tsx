@@ -1,7 +1,7 @@
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { umToMetres } from '../../units';
 import { BENCH_WORDS } from '../../words/bench';
-import { FILM_WORDS } from '../../words/piece/film';
+import { FILM_WORDS } from '../../words/piece/coat/film';
 import { filmWords } from '../../words/quantities';
 import { useShop, useUnits } from '../frame/shop-context';
 import { CrossSection } from './cross-section';

@@ -1,8 +1,8 @@
 import type { Outlook } from '../../actions/outlook/outlook';
-import type { Jar } from '../../logbook/fold/jars';
-import type { Coat, Piece } from '../../logbook/fold/pieces';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import { metresToUm } from '../../units';
-import { FILM_WORDS } from '../../words/piece/film';
+import { FILM_WORDS } from '../../words/piece/coat/film';
 import type { FilmLayer } from './film-picture';
 
 /** What is in one layer of a film, m. */

@@ -1,5 +1,5 @@
 import { BAR } from '../../words/frame/app';
-import { Icon } from './icons';
+import { Icon } from '../blocks/icons';
 import { linkTo, type Place } from './route';
 
 const LEFT = ['bench', 'mix'] as const;

@@ -1,5 +1,5 @@
 import { DEMO_BAR } from '../../words/bench';
-import { Button } from './button';
+import { Button } from '../blocks/button';
 
 /** Says on every screen that this shop is invented, and leads out of it with one tap. */
 export function DemoBar({ onLeave }: { readonly onLeave: () => void }) {

@@ -2,8 +2,8 @@ import { useSignal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useCallback, useEffect } from 'preact/hooks';
 import { LAZY } from '../../words/common';
-import { Button } from './button';
-import { Notice } from './notice';
+import { Button } from '../blocks/button';
+import { Notice } from '../blocks/notice';
 
 export type LoadScreen = () => Promise<ComponentType>;
 

@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import { TOAST } from '../../words/common';
-import { Icon } from './icons';
+import { Icon } from '../blocks/icons';
 import { readerMoves } from './route';
 
 export interface ToastMessage {

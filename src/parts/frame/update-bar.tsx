@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { LAZY } from '../../words/common';
 import { UPDATE } from '../../words/frame/app';
-import { Button } from './button';
+import { Button } from '../blocks/button';
 
 /** A quiet line: a new version waits. Only a tap brings it in, so no form in progress is lost. */
 export function UpdateBar({ onReload }: { readonly onReload: (() => void) | undefined }) {

@@ -1,6 +1,6 @@
 import { BACKUP_DUE } from '../../words/frame/backup';
-import { LinkButton } from '../frame/button';
-import { Notice } from '../frame/notice';
+import { LinkButton } from '../blocks/button';
+import { Notice } from '../blocks/notice';
 import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';
 import { folderState, isBackupDue, isFolderDue, lastBackup } from './kept-here';

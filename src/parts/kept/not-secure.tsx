@@ -1,5 +1,5 @@
 import { NOT_SECURE } from '../../words/frame/this-phone';
-import { Notice } from '../frame/notice';
+import { Notice } from '../blocks/notice';
 
 /** Said on every page of an address that is not https (localhost counts as such). */
 export const NotSecure = () => (

@@ -1,14 +1,14 @@
 import { signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { OpenShop } from '../../actions/shop';
-import { clockSaidMs, isClockBehind, isClockFarOn } from '../../logbook/clock';
 import { isFromNewerApp } from '../../logbook/entry';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Held } from '../../logbook/logbook';
+import { clockSaidMs, isClockBehind, isClockFarOn } from '../../logbook/time/clock';
 import { LAZY } from '../../words/common';
 import { STORAGE_WORDS } from '../../words/frame/storage';
-import { Button, LinkButton } from '../frame/button';
-import { Notice } from '../frame/notice';
+import { Button, LinkButton } from '../blocks/button';
+import { Notice } from '../blocks/notice';
 import { linkTo } from '../frame/route';
 import { useShop } from '../frame/shop-context';
 import { showToast } from '../frame/toast';

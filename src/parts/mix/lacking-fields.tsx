@@ -5,8 +5,8 @@ import { LIMITS } from '../../logbook/limits';
 import type { Result } from '../../result';
 import type { Lacking, LackingFact } from '../../shop/recipe/lacking';
 import { LACKING_WORDS as WORDS } from '../../words/mix/lacking';
+import { Section } from '../blocks/page';
 import { type Draft, draftProblem, TypedField } from '../fields/typed-field';
-import { Section } from '../frame/page';
 import { useShop } from '../frame/shop-context';
 
 type Asked = Exclude<LackingFact, 'solvents'>;

@@ -1,7 +1,7 @@
 import { MOST_LACQUER_IN_TONER, tonerStrength } from '../../science/mixing/toner';
 import { RECIPE_WORDS as WORDS } from '../../words/mix/recipe';
 import { percentWords } from '../../words/quantities';
-import { Notice } from '../frame/notice';
+import { Notice } from '../blocks/notice';
 
 /** Lacquer's share of a toner, against what a toner takes. */
 export function TonerShare({ share }: { readonly share: number | undefined }) {

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { CAMERA_WORDS } from '../../words/frame/camera';
-import { Button } from '../frame/button';
+import { Button } from '../blocks/button';
 import { qrReader } from './qr-reader';
 
 const LOOK_EVERY_MS = 300;

@@ -1,12 +1,12 @@
 import type { Outlook } from '../../actions/outlook/outlook';
 import { type LawEstimate, lawOf } from '../../estimator/finishes/law-history';
 import { totalFilm, totalLimitM } from '../../estimator/finishes/total-film';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { sheetOf } from '../../shop/stack/sheet-times';
 import { CURE_WORDS, FINISH_WORDS, SHEET_WORDS } from '../../words/air/finishes';
 import { filmWords } from '../../words/quantities';
 import { type BandMs, bandWords } from '../../words/times';
-import { Notice } from '../frame/notice';
+import { Notice } from '../blocks/notice';
 import { useShop, useUnits } from '../frame/shop-context';
 import { BandTime } from './band-time';
 

@@ -1,5 +1,5 @@
 import { CHART } from '../../words/common';
-import { HeadRow } from '../frame/head-row';
+import { HeadRow } from '../blocks/head-row';
 
 export interface ChartAxis {
   /** With its unit: "days", "solvent held, % of the film". */

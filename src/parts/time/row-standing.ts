@@ -1,4 +1,4 @@
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { HOUR_MS } from '../../units';
 import type { Act } from '../../verdicts/act';
 import type { Standing } from '../../verdicts/standing';

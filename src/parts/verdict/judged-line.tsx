@@ -1,5 +1,5 @@
 import type { Verdict } from '../../verdicts/verdict';
-import { Icon } from '../frame/icons';
+import { Icon } from '../blocks/icons';
 import { useShop } from '../frame/shop-context';
 import { signOf } from './sign';
 

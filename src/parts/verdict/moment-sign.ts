@@ -4,7 +4,7 @@ import type { Moment, MomentState } from '../../verdicts/moments';
 import { verdictOn } from '../../verdicts/verdict';
 import { MOMENT_STATE } from '../../words/piece/moments';
 import { VERDICT_WORDS } from '../../words/verdicts/words';
-import type { RowProps } from '../frame/row';
+import type { RowProps } from '../blocks/row';
 import { signOf } from './sign';
 
 type Sign = NonNullable<RowProps['state']>;

@@ -3,8 +3,8 @@ import type { Verdict, VerdictWord } from '../../verdicts/verdict';
 import { BENCH_WORDS } from '../../words/bench';
 import { spanWords } from '../../words/times';
 import { verdictWords } from '../../words/verdicts/words';
-import type { IconName } from '../frame/icons';
-import type { RowProps } from '../frame/row';
+import type { IconName } from '../blocks/icons';
+import type { RowProps } from '../blocks/row';
 
 type Sign = NonNullable<RowProps['state']>;
 

@@ -3,10 +3,10 @@ import { overrideHolds } from '../../actions/verdicts/override-hold';
 import { COUNTS } from '../../logbook/limits';
 import { holdsOf, type Verdict } from '../../verdicts/verdict';
 import { OVERRIDE_WORDS as WORDS } from '../../words/verdicts/reasons';
-import { Refusal } from '../fields/refusal';
+import { Button } from '../blocks/button';
+import { Refusal } from '../fields/form/refusal';
+import { useForm } from '../fields/form/use-form';
 import { TextField } from '../fields/text-field';
-import { useForm } from '../fields/use-form';
-import { Button } from '../frame/button';
 import { useShop } from '../frame/shop-context';
 import { showToast } from '../frame/toast';
 

@@ -11,7 +11,7 @@ import type {
   WindowStep,
   WorkStep,
 } from '../step';
-import type { Weather } from '../working-times';
+import type { Weather } from '../windows/working-times';
 
 // The pieces starting plans are written with. Minutes are common practice, no source, unless said.
 

@@ -1,4 +1,4 @@
-import { COARSE_UNCERTAINTY, weighingUncertainty } from '../mixing/weighing';
+import { COARSE_UNCERTAINTY, weighingUncertainty } from '../mixing/weigh/weighing';
 
 /** In which form an amount is best weighed: neat, or let down in the same clear. */
 export type Form = 'neat' | 'let-down-10' | 'let-down-1';

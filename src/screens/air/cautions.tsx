@@ -1,10 +1,10 @@
 import { silenceCaution } from '../../actions/air/silence-caution';
-import { mayBeSilenced } from '../../logbook/kinds/caution-acts';
-import { useForm } from '../../parts/fields/use-form';
-import { Button } from '../../parts/frame/button';
-import { CautionRow } from '../../parts/frame/caution';
-import { Fold } from '../../parts/frame/fold';
-import { Page } from '../../parts/frame/page';
+import { mayBeSilenced } from '../../logbook/kinds/shop/caution-acts';
+import { Button } from '../../parts/blocks/button';
+import { CautionRow } from '../../parts/blocks/caution';
+import { Fold } from '../../parts/blocks/fold';
+import { Page } from '../../parts/blocks/page';
+import { useForm } from '../../parts/fields/form/use-form';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { AIR_WORDS } from '../../words/air/air';

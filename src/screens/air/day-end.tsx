@@ -1,9 +1,9 @@
 import { confirmCautions } from '../../actions/air/confirm-cautions';
-import { Refusal } from '../../parts/fields/refusal';
-import { useForm } from '../../parts/fields/use-form';
-import { Button } from '../../parts/frame/button';
-import { CautionNotice } from '../../parts/frame/caution';
-import { Page } from '../../parts/frame/page';
+import { Button } from '../../parts/blocks/button';
+import { CautionNotice } from '../../parts/blocks/caution';
+import { Page } from '../../parts/blocks/page';
+import { Refusal } from '../../parts/fields/form/refusal';
+import { useForm } from '../../parts/fields/form/use-form';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
-import type { AirReading, Forecast } from '../../logbook/fold/air';
-import { MOVEMENTS } from '../../logbook/kinds/air';
+import type { AirReading, Forecast } from '../../logbook/fold/shop/air';
+import { MOVEMENTS } from '../../logbook/kinds/shop/air';
 import { LIMITS } from '../../logbook/limits';
-import { DateField } from '../../parts/fields/date-field';
-import { areWhole, given, OneOf, Quantity, Send } from '../../parts/fields/form-fields';
+import { Page } from '../../parts/blocks/page';
+import { areWhole, given, OneOf, Quantity, Send } from '../../parts/fields/form/form-fields';
+import { useForm } from '../../parts/fields/form/use-form';
+import { DateField } from '../../parts/fields/time/date-field';
 import type { Draft } from '../../parts/fields/typed-field';
-import { useForm } from '../../parts/fields/use-form';
-import { Page } from '../../parts/frame/page';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';

@@ -1,8 +1,8 @@
 import type { Shop } from '../../logbook/fold/fold';
+import { Section } from '../../parts/blocks/page';
+import { Row, type RowProps } from '../../parts/blocks/row';
 import { typedWords } from '../../parts/fields/typed-words';
-import { Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
-import { Row, type RowProps } from '../../parts/frame/row';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { filterClock, filtersInUse } from '../../shop/air/filter-clock';
 import { dayEndRead, isDayEndDue } from '../../shop/cautions/day-end-due';

@@ -1,7 +1,7 @@
-import type { Jar } from '../../logbook/fold/jars';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import { Fold } from '../../parts/blocks/fold';
+import { Icon, type IconName } from '../../parts/blocks/icons';
 import { Choice } from '../../parts/fields/choice';
-import { Fold } from '../../parts/frame/fold';
-import { Icon, type IconName } from '../../parts/frame/icons';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { type JarBlushOutlook, jarBlush } from '../../shop/air/jar-blush';
 import type { MeasuredAir } from '../../shop/air/now';

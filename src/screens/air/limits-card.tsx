@@ -1,5 +1,5 @@
-import { Icon } from '../../parts/frame/icons';
-import { Notice } from '../../parts/frame/notice';
+import { Icon } from '../../parts/blocks/icons';
+import { Notice } from '../../parts/blocks/notice';
 import { useUnits } from '../../parts/frame/shop-context';
 import type { ShopLimits } from '../../shop/air/shop-limits';
 import { SHOP_LIMIT_WORDS as WORDS } from '../../words/air/air';

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { thinnerSorts } from '../../actions/mix/usual-jar';
 import { finishTraits } from '../../estimator/finishes/traits';
-import type { Jar } from '../../logbook/fold/jars';
-import { LinkButton } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
-import { Icon, type IconName } from '../../parts/frame/icons';
-import { Notice } from '../../parts/frame/notice';
-import { Page, Section } from '../../parts/frame/page';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import { LinkButton } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Icon, type IconName } from '../../parts/blocks/icons';
+import { Notice } from '../../parts/blocks/notice';
+import { Page, Section } from '../../parts/blocks/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { type BlushOutlook, blushOutlook } from '../../science/air/blush';

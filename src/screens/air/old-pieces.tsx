@@ -1,7 +1,7 @@
-import { EmptyState } from '../../parts/frame/empty-state';
-import { Page, Section } from '../../parts/frame/page';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Page, Section } from '../../parts/blocks/page';
+import { Row } from '../../parts/blocks/row';
 import { linkTo } from '../../parts/frame/route';
-import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
 import { AIR_WORDS } from '../../words/air/air';
 import { OLD_WORDS as WORDS } from '../../words/piece/old-finish';

@@ -1,7 +1,7 @@
-import { Button } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
-import { Icon } from '../../parts/frame/icons';
-import { Page, Section } from '../../parts/frame/page';
+import { Button } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Icon } from '../../parts/blocks/icons';
+import { Page, Section } from '../../parts/blocks/page';
 import { linkTo } from '../../parts/frame/route';
 import { sayOutcome } from '../../parts/frame/say-refused';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
@@ -12,7 +12,7 @@ import { type MeasuredAir, measuredAir } from '../../shop/air/now';
 import { DAY_MS, toKelvin } from '../../units';
 import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air/air';
 import { glued } from '../../words/glued';
-import { CORRECT_WORDS } from '../../words/piece/correct';
+import { CORRECT_WORDS } from '../../words/piece/coat/correct';
 import { differenceWords, percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
 import { clockWords, dateWords, whenWords } from '../../words/times';
 

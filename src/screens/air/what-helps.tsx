@@ -1,5 +1,5 @@
-import type { Forecast } from '../../logbook/fold/air';
-import { Section } from '../../parts/frame/page';
+import type { Forecast } from '../../logbook/fold/shop/air';
+import { Section } from '../../parts/blocks/page';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import type { BlushLimits } from '../../science/air/blush';
 import type { MeasuredAir } from '../../shop/air/now';

@@ -1,7 +1,7 @@
-import { followReminders } from '../../actions/plan/follow-reminders';
-import { reminderName } from '../../actions/plan/reminder-name';
+import { followReminders } from '../../actions/reminders/follow-reminders';
+import { reminderName } from '../../actions/reminders/reminder-name';
 import type { Waiting } from '../../hub/hub-status';
-import { isFireKind } from '../../logbook/kinds/reminder-kinds';
+import { isFireKind } from '../../logbook/kinds/shop/reminder-kinds';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { hubHere } from '../../parts/kept/hub-here';

@@ -1,6 +1,6 @@
-import { Button, LinkButton } from '../../parts/frame/button';
-import { Icon } from '../../parts/frame/icons';
-import { Page } from '../../parts/frame/page';
+import { Button, LinkButton } from '../../parts/blocks/button';
+import { Icon } from '../../parts/blocks/icons';
+import { Page } from '../../parts/blocks/page';
 import { linkTo } from '../../parts/frame/route';
 import { useDoor, useShop } from '../../parts/frame/shop-context';
 import { BackupNotice } from '../../parts/kept/backup-notice';

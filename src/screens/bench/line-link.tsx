@@ -1,4 +1,4 @@
-import { Icon, type IconName } from '../../parts/frame/icons';
+import { Icon, type IconName } from '../../parts/blocks/icons';
 
 export interface LineLinkProps {
   readonly kind: 'fire' | 'due';

@@ -1,5 +1,5 @@
+import { Icon, type IconName } from '../../parts/blocks/icons';
 import { FilmFace } from '../../parts/film/film-face';
-import { Icon, type IconName } from '../../parts/frame/icons';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import type { RowStanding, RowWord } from '../../parts/time/row-standing';

@@ -1,4 +1,4 @@
-import { Icon } from '../../parts/frame/icons';
+import { Icon } from '../../parts/blocks/icons';
 import { MomentTime } from '../../parts/time/moment-time';
 import { BOARD_WORDS } from '../../words/board';
 import { countDownWords } from '../../words/times';

@@ -1,6 +1,6 @@
 import type { PieceId } from '../../actions/outlook/outlook';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { awaitedOf, standingSign } from '../../parts/verdict/sign';
 import type { Moment } from '../../verdicts/moments';
 import type { Standing } from '../../verdicts/standing';

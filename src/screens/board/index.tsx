@@ -1,6 +1,6 @@
-import { Button } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
-import { Page } from '../../parts/frame/page';
+import { Button } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Page } from '../../parts/blocks/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { showOnly } from '../../parts/kept/hub-here';

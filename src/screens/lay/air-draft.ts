@@ -1,4 +1,4 @@
-import type { AirReading } from '../../logbook/fold/air';
+import type { AirReading } from '../../logbook/fold/shop/air';
 import { LIMITS } from '../../logbook/limits';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
 import type { UnitSystem } from '../../words/quantities';

@@ -1,10 +1,10 @@
 import { confirmCautions } from '../../actions/air/confirm-cautions';
-import type { Jar } from '../../logbook/fold/jars';
-import { Refusal } from '../../parts/fields/refusal';
-import { useForm } from '../../parts/fields/use-form';
-import { Button, LinkButton } from '../../parts/frame/button';
-import { CautionRows } from '../../parts/frame/caution';
-import { Section } from '../../parts/frame/page';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import { Button, LinkButton } from '../../parts/blocks/button';
+import { CautionRows } from '../../parts/blocks/caution';
+import { Section } from '../../parts/blocks/page';
+import { Refusal } from '../../parts/fields/form/refusal';
+import { useForm } from '../../parts/fields/form/use-form';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { cautionsDue } from '../../shop/cautions/due';

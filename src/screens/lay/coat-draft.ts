@@ -1,8 +1,8 @@
 import { parseNumber } from '../../logbook/as-typed';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Coat } from '../../logbook/fold/pieces';
-import { zonesOf } from '../../logbook/fold/zones';
-import { COAT_WAYS } from '../../logbook/kinds/coat';
+import type { Coat } from '../../logbook/fold/piece/pieces';
+import { zonesOf } from '../../logbook/fold/piece/zones';
+import { COAT_WAYS } from '../../logbook/kinds/piece/coat';
 import { LIMITS } from '../../logbook/limits';
 import { passesProblem } from '../../parts/fields/passes-field';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';

@@ -1,9 +1,9 @@
-import { LinkButton } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
-import { Page } from '../../parts/frame/page';
+import { LinkButton } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Page } from '../../parts/blocks/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
-import { LAY_EMPTY, LAY_WORDS } from '../../words/piece/lay';
+import { LAY_EMPTY, LAY_WORDS } from '../../words/piece/coat/lay';
 import { LayForm } from './lay-form';
 
 /** Marks a coat; without a piece or a jar it says which comes first. */

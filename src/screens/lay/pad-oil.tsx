@@ -1,7 +1,7 @@
+import { CautionNotice } from '../../parts/blocks/caution';
 import { Choice } from '../../parts/fields/choice';
-import { CautionNotice } from '../../parts/frame/caution';
 import { cautionOf } from '../../words/air/cautions';
-import { PAD_WORDS as WORDS } from '../../words/piece/lay';
+import { PAD_WORDS as WORDS } from '../../words/piece/coat/lay';
 import type { CoatDraft } from './coat-draft';
 
 interface PadOilProps {

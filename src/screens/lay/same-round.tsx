@@ -1,8 +1,8 @@
 import type { Signal } from '@preact/signals';
 import type { Shop } from '../../logbook/fold/fold';
+import { Button } from '../../parts/blocks/button';
 import { Line } from '../../parts/fields/line';
 import { Ticks } from '../../parts/fields/tick';
-import { Button } from '../../parts/frame/button';
 import { useShop } from '../../parts/frame/shop-context';
 import { MINUTE_MS } from '../../units';
 import { ROUND_WORDS } from '../../words/piece/acts';

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
+import type { Jar } from '../../logbook/fold/mix/jars';
 import { cautionsDue } from '../../shop/cautions/due';
 import type { CoatWay } from './coat-draft';
 

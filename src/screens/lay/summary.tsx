@@ -3,7 +3,7 @@ import { typedWords } from '../../parts/fields/typed-words';
 import { PieceFace } from '../../parts/film/piece-face';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { ROUND_WORDS } from '../../words/piece/acts';
-import { airLine, LAY_WORDS } from '../../words/piece/lay';
+import { airLine, LAY_WORDS } from '../../words/piece/coat/lay';
 import { COAT_WORDS } from '../../words/piece/piece';
 import type { UnitSystem } from '../../words/quantities';
 import { agoWords } from '../../words/times';

@@ -1,6 +1,6 @@
-import { Section } from '../../parts/frame/page';
+import { Section } from '../../parts/blocks/page';
+import { Row } from '../../parts/blocks/row';
 import { linkTo } from '../../parts/frame/route';
-import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
 import { jarsOfMatch } from '../../shop/colour/jars-of-match';
 import { coatedFrom } from '../../shop/recipe/use';

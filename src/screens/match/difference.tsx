@@ -1,6 +1,6 @@
-import type { Match } from '../../logbook/fold/matches';
-import { Icon } from '../../parts/frame/icons';
-import { Notice } from '../../parts/frame/notice';
+import type { Match } from '../../logbook/fold/piece/matches';
+import { Icon } from '../../parts/blocks/icons';
+import { Notice } from '../../parts/blocks/notice';
 import { toleranceOf } from '../../shop/colour/aim';
 import type { TrialSide } from '../../shop/colour/judge';
 import type { LeftAside, Surface } from '../../shop/colour/surface';

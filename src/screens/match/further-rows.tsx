@@ -1,5 +1,5 @@
+import { Row } from '../../parts/blocks/row';
 import { linkTo } from '../../parts/frame/route';
-import { Row } from '../../parts/frame/row';
 import { useUnits } from '../../parts/frame/shop-context';
 import { shiftOf } from '../../shop/colour/aim';
 import { hidingFilmUm } from '../../shop/colour/hides';

@@ -1,9 +1,9 @@
-import type { Match } from '../../logbook/fold/matches';
-import { LinkButton } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
-import { Page, Section } from '../../parts/frame/page';
+import type { Match } from '../../logbook/fold/piece/matches';
+import { LinkButton } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Page, Section } from '../../parts/blocks/page';
+import { Row } from '../../parts/blocks/row';
 import { linkTo } from '../../parts/frame/route';
-import { Row } from '../../parts/frame/row';
 import { targetOf, toleranceOf } from '../../shop/colour/aim';
 import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
 import { lightWords, MATCH_WORDS as WORDS } from '../../words/match/match';

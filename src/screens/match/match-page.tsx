@@ -1,10 +1,10 @@
 import { putMatchAway } from '../../actions/match/describe-match';
-import type { Trial } from '../../logbook/fold/matches';
-import { Button, LinkButton } from '../../parts/frame/button';
-import { Fold } from '../../parts/frame/fold';
-import { Page, Section } from '../../parts/frame/page';
+import type { Trial } from '../../logbook/fold/piece/matches';
+import { Button, LinkButton } from '../../parts/blocks/button';
+import { Fold } from '../../parts/blocks/fold';
+import { Page, Section } from '../../parts/blocks/page';
+import { Row } from '../../parts/blocks/row';
 import { linkTo } from '../../parts/frame/route';
-import { Row } from '../../parts/frame/row';
 import { sayOutcome } from '../../parts/frame/say-refused';
 import { useShop } from '../../parts/frame/shop-context';
 import { targetOf } from '../../shop/colour/aim';

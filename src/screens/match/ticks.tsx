@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
+import { Icon } from '../../parts/blocks/icons';
 import { Problem } from '../../parts/fields/choice';
-import { Icon } from '../../parts/frame/icons';
 
 export interface TickOption {
   readonly value: string;

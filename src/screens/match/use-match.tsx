@@ -1,8 +1,8 @@
 import type { ComponentType } from 'preact';
-import type { Match } from '../../logbook/fold/matches';
-import { LinkButton } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
-import { Page } from '../../parts/frame/page';
+import type { Match } from '../../logbook/fold/piece/matches';
+import { LinkButton } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Page } from '../../parts/blocks/page';
 import { linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import type { LotChanges } from '../../shop/colour/lessons';

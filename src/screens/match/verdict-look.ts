@@ -1,4 +1,4 @@
-import type { IconName } from '../../parts/frame/icons';
+import type { IconName } from '../../parts/blocks/icons';
 import type { Verdict } from '../../science/colour/verdict';
 import { VERDICT_WORDS } from '../../words/match/match';
 

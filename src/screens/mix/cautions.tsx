@@ -1,5 +1,5 @@
-import { CautionRows } from '../../parts/frame/caution';
-import { Section } from '../../parts/frame/page';
+import { CautionRows } from '../../parts/blocks/caution';
+import { Section } from '../../parts/blocks/page';
 import { useShop } from '../../parts/frame/shop-context';
 import { cautionsFor } from '../../reminders/cautions';
 import { ingredientHazards } from '../../shop/jar/hazards';

@@ -1,10 +1,10 @@
 import { standingOf } from '../../actions/mix/weigh-up';
-import { LinkButton } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
-import { Fold } from '../../parts/frame/fold';
-import { Page, Section } from '../../parts/frame/page';
+import { LinkButton } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Fold } from '../../parts/blocks/fold';
+import { Page, Section } from '../../parts/blocks/page';
+import { Row } from '../../parts/blocks/row';
 import { linkTo } from '../../parts/frame/route';
-import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
 import { MIX_WORDS as WORDS } from '../../words/mix/mix';
 import { WEIGH_WORDS } from '../../words/mix/weigh';

@@ -1,6 +1,6 @@
-import { LinkButton } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
-import { Page } from '../../parts/frame/page';
+import { LinkButton } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Page } from '../../parts/blocks/page';
 import { linkTo } from '../../parts/frame/route';
 import { MIX_WORDS } from '../../words/mix/mix';
 

@@ -1,4 +1,4 @@
-import { Button } from '../../parts/frame/button';
+import { Button } from '../../parts/blocks/button';
 import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { allowFolder, chooseFolder } from '../../parts/kept/backup-folder';

@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
-import { Button } from '../../parts/frame/button';
-import { Icon } from '../../parts/frame/icons';
-import { Notice } from '../../parts/frame/notice';
-import { Section } from '../../parts/frame/page';
+import { Button } from '../../parts/blocks/button';
+import { Icon } from '../../parts/blocks/icons';
+import { Notice } from '../../parts/blocks/notice';
+import { Section } from '../../parts/blocks/page';
 import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { lastBackup, noteBackup, storagePromise } from '../../parts/kept/kept-here';

@@ -1,5 +1,5 @@
-import { LinkButton } from '../../parts/frame/button';
-import { Fold } from '../../parts/frame/fold';
+import { LinkButton } from '../../parts/blocks/button';
+import { Fold } from '../../parts/blocks/fold';
 import { linkTo } from '../../parts/frame/route';
 import { hubHere } from '../../parts/kept/hub-here';
 import { HubLine } from '../../parts/kept/hub-line';

@@ -1,8 +1,8 @@
+import { Button, LinkButton } from '../../parts/blocks/button';
+import { Fold } from '../../parts/blocks/fold';
+import { Page, Section } from '../../parts/blocks/page';
 import { Choice } from '../../parts/fields/choice';
-import { Button, LinkButton } from '../../parts/frame/button';
-import { Fold } from '../../parts/frame/fold';
 import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
-import { Page, Section } from '../../parts/frame/page';
 import { linkTo, route } from '../../parts/frame/route';
 import { useDoor, useShop, useUnits } from '../../parts/frame/shop-context';
 import { THEMES, theme } from '../../parts/frame/theme';

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { LIMITS, type Limit } from '../../logbook/limits';
 import type { Unit } from '../../logbook/unit';
-import { Refusal } from '../../parts/fields/refusal';
+import { Button } from '../../parts/blocks/button';
+import { Fold } from '../../parts/blocks/fold';
+import { Refusal } from '../../parts/fields/form/refusal';
+import { useForm } from '../../parts/fields/form/use-form';
 import { type Draft, draftProblem, TypedField } from '../../parts/fields/typed-field';
 import { typedWords } from '../../parts/fields/typed-words';
-import { useForm } from '../../parts/fields/use-form';
-import { Button } from '../../parts/frame/button';
-import { Fold } from '../../parts/frame/fold';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
 import { undoWithToast } from '../../parts/frame/undo';

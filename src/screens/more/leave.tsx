@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
-import { Button } from '../../parts/frame/button';
-import { Notice } from '../../parts/frame/notice';
+import { Button } from '../../parts/blocks/button';
+import { Notice } from '../../parts/blocks/notice';
 import { showToast } from '../../parts/frame/toast';
 import { leave } from '../../parts/kept/hub-here';
 import { HUB_LEAVE } from '../../words/frame/hub';

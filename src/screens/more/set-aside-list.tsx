@@ -1,4 +1,4 @@
-import { Section } from '../../parts/frame/page';
+import { Section } from '../../parts/blocks/page';
 import { useShop } from '../../parts/frame/shop-context';
 import { MORE_WORDS } from '../../words/frame/more';
 

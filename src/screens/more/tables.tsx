@@ -1,6 +1,6 @@
 import { exportTable } from '../../actions/keep/export-table';
-import { Button } from '../../parts/frame/button';
-import { Fold } from '../../parts/frame/fold';
+import { Button } from '../../parts/blocks/button';
+import { Fold } from '../../parts/blocks/fold';
 import { useShop } from '../../parts/frame/shop-context';
 import { handOverFile } from '../../reminders/phone/hand-over';
 import { MORE_WORDS } from '../../words/frame/more';

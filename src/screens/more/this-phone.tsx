@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { Fold } from '../../parts/frame/fold';
+import { Fold } from '../../parts/blocks/fold';
 import { registration } from '../../reminders/phone/notify';
 import { THIS_PHONE } from '../../words/frame/this-phone';
 

@@ -1,5 +1,5 @@
-import type { Piece } from '../../logbook/fold/pieces';
-import { LinkButton } from '../../parts/frame/button';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import { LinkButton } from '../../parts/blocks/button';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { NEXT_ACT_WORDS } from '../../words/piece/acts';

@@ -1,4 +1,4 @@
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { linkTo } from '../../parts/frame/route';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { countedDays, TRADE_DAYS } from '../../shop/stack/counted-days';

@@ -1,17 +1,17 @@
 import type { Entry } from '../../logbook/entry';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { typedWords } from '../../parts/fields/typed-words';
 import { linkTo } from '../../parts/frame/route';
 import { matchOfJar } from '../../shop/colour/jars-of-match';
 import { standsOf } from '../../shop/zone/stands';
 import { MATCH_WORDS } from '../../words/match/match';
-import { FILM_WORDS } from '../../words/piece/film';
+import { FILM_WORDS } from '../../words/piece/coat/film';
+import { TWICE_WORDS } from '../../words/piece/coat/twice';
 import { COAT_WORDS, EVENT_WORDS } from '../../words/piece/piece';
-import { TWICE_WORDS } from '../../words/piece/twice';
 import { OVERRIDE_WORDS, ruleWords } from '../../words/verdicts/reasons';
-import { filmAsTyped } from './film-as-typed';
-import { groundName, groundWait } from './ground-words';
+import { filmAsTyped } from './coat/film-as-typed';
+import { groundName, groundWait } from './ground/ground-words';
 import { oldFinishLine } from './old-finish/old-finish-line';
 
 /** One line of what was done to a piece. */

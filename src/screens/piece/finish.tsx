@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { Outlook } from '../../actions/outlook/outlook';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { CrossSection } from '../../parts/film/cross-section';
 import { filmMarks } from '../../parts/film/film-marks';
 import type { FilmLayer } from '../../parts/film/film-picture';
@@ -11,13 +11,13 @@ import { materialsOf } from '../../shop/record/materials';
 import { groundsOn } from '../../shop/stack/grounds';
 import { UM_PER_MIL, umToMetres } from '../../units';
 import { FILM_FACTS } from '../../words/piece/acts';
-import { FILM_WORDS } from '../../words/piece/film';
+import { FILM_WORDS } from '../../words/piece/coat/film';
 import { GROUND_WORDS } from '../../words/piece/ground';
 import { tracedWords } from '../../words/piece/record';
 import { filmWords, percentWords, type UnitSystem } from '../../words/quantities';
-import { CoatDetails } from './coat-details';
-import { groundMarks } from './ground-marks';
-import { groundName } from './ground-words';
+import { CoatDetails } from './coat/coat-details';
+import { groundMarks } from './ground/ground-marks';
+import { groundName } from './ground/ground-words';
 
 interface FinishProps {
   readonly piece: Piece;

@@ -1,6 +1,6 @@
-import { Button } from '../../parts/frame/button';
-import { Page } from '../../parts/frame/page';
-import { QrCode } from '../../parts/frame/qr-code';
+import { Button } from '../../parts/blocks/button';
+import { Page } from '../../parts/blocks/page';
+import { QrCode } from '../../parts/blocks/qr-code';
 import { addressOf, linkTo } from '../../parts/frame/route';
 import { HANGER_WORDS as WORDS } from '../../words/piece/hanger';
 import { usePiece } from './use-piece';

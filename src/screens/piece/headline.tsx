@@ -1,7 +1,7 @@
 import type { Outlook } from '../../actions/outlook/outlook';
-import type { Piece } from '../../logbook/fold/pieces';
-import { Icon } from '../../parts/frame/icons';
-import { Notice } from '../../parts/frame/notice';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import { Icon } from '../../parts/blocks/icons';
+import { Notice } from '../../parts/blocks/notice';
 import { useShop } from '../../parts/frame/shop-context';
 import { MomentTime } from '../../parts/time/moment-time';
 import { Reasons } from '../../parts/verdict/reasons';

@@ -1,12 +1,12 @@
-import type { Piece } from '../../logbook/fold/pieces';
-import { Fold } from '../../parts/frame/fold';
-import { Icon } from '../../parts/frame/icons';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import { Fold } from '../../parts/blocks/fold';
+import { Icon } from '../../parts/blocks/icons';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { undoWithToast } from '../../parts/frame/undo';
 import { byWhom } from '../../shop/record/by-whom';
 import { HISTORY_FOLD } from '../../words/piece/acts';
-import { CORRECT_WORDS } from '../../words/piece/correct';
+import { CORRECT_WORDS } from '../../words/piece/coat/correct';
 import { OLD_WORDS } from '../../words/piece/old-finish';
 import { EVENT_WORDS, PIECE_WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';

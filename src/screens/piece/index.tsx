@@ -1,9 +1,9 @@
 import { useEffect } from 'preact/hooks';
+import { LinkButton } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Page } from '../../parts/blocks/page';
 import { useBeside, usePieceId } from '../../parts/frame/beside';
-import { LinkButton } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
 import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
-import { Page } from '../../parts/frame/page';
 import { linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { PIECE_WORDS } from '../../words/piece/piece';
@@ -11,14 +11,14 @@ import { PiecePage } from './piece-page';
 
 /** Pages of a piece that are fetched when asked for. */
 const PAGES: Readonly<Record<string, LoadScreen>> = {
-  new: async () => (await import('./start-page')).StartPage,
+  new: async () => (await import('./start/start-page')).StartPage,
   why: async () => (await import('./why/why-page')).WhyPage,
-  check: async () => (await import('./check-page')).CheckPage,
-  sand: async () => (await import('./sand-page')).SandPage,
-  ground: async () => (await import('./ground-page')).GroundPage,
+  check: async () => (await import('./sanding/check-page')).CheckPage,
+  sand: async () => (await import('./sanding/sand-page')).SandPage,
+  ground: async () => (await import('./ground/ground-page')).GroundPage,
   old: async () => (await import('./old-finish/old-finish-page')).OldFinishPage,
-  correct: async () => (await import('./correct-page')).CorrectPage,
-  change: async () => (await import('./change-page')).ChangePage,
+  correct: async () => (await import('./coat/correct-page')).CorrectPage,
+  change: async () => (await import('./start/change-page')).ChangePage,
   label: async () => (await import('./hanger-page')).HangerPage,
   photos: async () => (await import('./photo')).Photos,
   toner: async () => (await import('./zone/toner-page')).TonerPage,

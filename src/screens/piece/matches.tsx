@@ -1,7 +1,7 @@
-import type { Piece } from '../../logbook/fold/pieces';
-import { Fold } from '../../parts/frame/fold';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import { Fold } from '../../parts/blocks/fold';
+import { Row } from '../../parts/blocks/row';
 import { linkTo } from '../../parts/frame/route';
-import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
 import { PIECE_WORDS as WORDS } from '../../words/piece/piece';
 import { whenWords } from '../../words/times';

@@ -1,7 +1,7 @@
 import type { Outlook } from '../../actions/outlook/outlook';
 import { factsOf } from '../../actions/verdicts/facts-of';
-import type { Piece } from '../../logbook/fold/pieces';
-import { Icon } from '../../parts/frame/icons';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import { Icon } from '../../parts/blocks/icons';
 import { useShop } from '../../parts/frame/shop-context';
 import { MomentTime } from '../../parts/time/moment-time';
 import { WaitAxis, WaitBar } from '../../parts/time/wait-bar';

@@ -1,7 +1,7 @@
 import { wholeKey } from '../../actions/outlook/awaited';
 import type { Outlook } from '../../actions/outlook/outlook';
-import type { Piece } from '../../logbook/fold/pieces';
-import type { Zone } from '../../logbook/fold/zones';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import type { Zone } from '../../logbook/fold/piece/zones';
 import { usePieceId } from '../../parts/frame/beside';
 import { linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';

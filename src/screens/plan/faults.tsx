@@ -1,4 +1,4 @@
-import { Notice } from '../../parts/frame/notice';
+import { Notice } from '../../parts/blocks/notice';
 import { linkTo } from '../../parts/frame/route';
 import type { Fault } from '../../planner/fault';
 import { faultSentence } from '../../planner/say';

@@ -1,5 +1,5 @@
 import { verdictFor } from '../../actions/verdicts/verdict-for';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { useShop } from '../../parts/frame/shop-context';
 import { Reasons } from '../../parts/verdict/reasons';
 import { SetAside } from '../../parts/verdict/why-anyway';

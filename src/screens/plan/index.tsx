@@ -1,7 +1,7 @@
-import { LinkButton } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
+import { LinkButton } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Page } from '../../parts/blocks/page';
 import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
-import { Page } from '../../parts/frame/page';
 import { linkTo, route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { PIECE_WORDS } from '../../words/piece/piece';
@@ -16,7 +16,7 @@ const PAGES: Readonly<Record<string, LoadScreen>> = {
 const OF_A_PIECE: Readonly<Record<string, LoadScreen>> = {
   '': async () => (await import('./piece-plan-page')).PiecePlanPage,
   start: async () => (await import('./start-plan-page')).StartPlanPage,
-  owner: async () => (await import('./owner-page')).OwnerPage,
+  owner: async () => (await import('./promise/owner-page')).OwnerPage,
 };
 
 /** The plan of the bench, and the pages behind it. */

@@ -1,4 +1,4 @@
-import { Notice } from '../../parts/frame/notice';
+import { Notice } from '../../parts/blocks/notice';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { PLAN_WORDS } from '../../words/plan/plan';

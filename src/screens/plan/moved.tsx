@@ -1,5 +1,5 @@
-import { Button } from '../../parts/frame/button';
-import { Notice } from '../../parts/frame/notice';
+import { Button } from '../../parts/blocks/button';
+import { Notice } from '../../parts/blocks/notice';
 import { toInstantMs } from '../../planner/local-day';
 import { whyWords } from '../../planner/say';
 import { MINUTE_MS } from '../../units';

@@ -1,11 +1,11 @@
+import { Row } from '../../parts/blocks/row';
 import { linkTo } from '../../parts/frame/route';
-import { Row } from '../../parts/frame/row';
 import { toInstantMs } from '../../planner/local-day';
 import type { Plan, PlannedStep } from '../../planner/plan';
 import { boundWords, stepName } from '../../planner/say';
 import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan/plan';
-import { plainBound } from './plain-bound';
 import { startWords } from './planned-time';
+import { plainBound } from './promise/plain-bound';
 import { useNames } from './use-plan';
 
 const OPEN = 3;

@@ -1,11 +1,11 @@
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import { Button, LinkButton } from '../../parts/blocks/button';
+import { EmptyState } from '../../parts/blocks/empty-state';
+import { Fold } from '../../parts/blocks/fold';
+import { Page, Section } from '../../parts/blocks/page';
+import { Row } from '../../parts/blocks/row';
 import { PieceFace } from '../../parts/film/piece-face';
-import { Button, LinkButton } from '../../parts/frame/button';
-import { EmptyState } from '../../parts/frame/empty-state';
-import { Fold } from '../../parts/frame/fold';
-import { Page, Section } from '../../parts/frame/page';
 import { linkTo } from '../../parts/frame/route';
-import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
 import { firstOpen } from '../../planner/compile';
 import { BENCH_WORDS } from '../../words/bench';

@@ -1,12 +1,12 @@
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import { Row } from '../../parts/blocks/row';
 import { PieceFace } from '../../parts/film/piece-face';
 import { linkTo } from '../../parts/frame/route';
-import { Row } from '../../parts/frame/row';
 import { useShop } from '../../parts/frame/shop-context';
 import { BandTime } from '../../parts/time/band-time';
 import { firstOpen } from '../../planner/compile';
 import { PLAN_WORDS } from '../../words/plan/plan';
-import { promiseSign } from './promise-sign';
+import { promiseSign } from './promise/promise-sign';
 import { readyBand } from './ready-band';
 import { usePlan } from './use-plan';
 

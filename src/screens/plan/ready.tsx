@@ -1,7 +1,7 @@
-import type { Piece } from '../../logbook/fold/pieces';
-import { Icon } from '../../parts/frame/icons';
-import { Notice } from '../../parts/frame/notice';
-import { Section } from '../../parts/frame/page';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import { Icon } from '../../parts/blocks/icons';
+import { Notice } from '../../parts/blocks/notice';
+import { Section } from '../../parts/blocks/page';
 import { BandTime } from '../../parts/time/band-time';
 import { TimeBand } from '../../parts/time/time-band';
 import { firstOpen } from '../../planner/compile';

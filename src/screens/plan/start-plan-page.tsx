@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { planPiece } from '../../actions/plan/plan-piece';
+import { Page, Section } from '../../parts/blocks/page';
 import { Choice } from '../../parts/fields/choice';
-import { Send } from '../../parts/fields/form-fields';
-import { useForm } from '../../parts/fields/use-form';
-import { Page, Section } from '../../parts/frame/page';
+import { Send } from '../../parts/fields/form/form-fields';
+import { useForm } from '../../parts/fields/form/use-form';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';

@@ -1,5 +1,5 @@
 import { type FollowedPlan, followPlan } from '../../actions/plan/follow-plan';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { route } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { type Names, stepName } from '../../planner/say';

@@ -1,6 +1,6 @@
-import type { AirReading } from '../../logbook/fold/air';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Check, Coat, Piece } from '../../logbook/fold/pieces';
+import type { Check, Coat, Piece } from '../../logbook/fold/piece/pieces';
+import type { AirReading } from '../../logbook/fold/shop/air';
 import { type BlushSeen, type LearnedBlush, learnedBlush } from '../../science/air/learned-blush';
 import { HOUR_S } from '../../units';
 import { measuredAir } from './now';

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Coat } from '../../logbook/fold/pieces';
+import type { Coat } from '../../logbook/fold/piece/pieces';
 import { coatAir } from './blush-seen';
 import { type JarBlush, jarBlush } from './jar-blush';
 import { measuredAir } from './now';

@@ -1,4 +1,4 @@
-import type { Filter } from '../../logbook/fold/shop-air';
+import type { Filter } from '../../logbook/fold/shop/shop-air';
 import { DAY_S } from '../../units';
 
 export type FilterState = 'fresh' | 'soon' | 'due' | 'no-schedule';

@@ -1,5 +1,5 @@
-import type { AirReading, Forecast } from '../../logbook/fold/air';
-import { zoneOffset } from '../../logbook/zone-offset';
+import type { AirReading, Forecast } from '../../logbook/fold/shop/air';
+import { zoneOffset } from '../../logbook/time/zone-offset';
 import { atLocal, localDay, toInstantMs, toMinute } from '../../planner/local-day';
 import { HOUR_S } from '../../units';
 

@@ -1,4 +1,4 @@
-import type { AirReading, Forecast } from '../../logbook/fold/air';
+import type { AirReading, Forecast } from '../../logbook/fold/shop/air';
 import { HOUR_S, toKelvin } from '../../units';
 import { type AirFrom, forecastAir, nextNightMs } from './forecast';
 

@@ -1,5 +1,5 @@
-import type { AirReading } from '../../logbook/fold/air';
 import type { Shop } from '../../logbook/fold/fold';
+import type { AirReading } from '../../logbook/fold/shop/air';
 import { dewPointMarginK } from '../../science/air/blush';
 import { dewPointC } from '../../science/air/dew-point';
 import { correctedRelativeHumidity } from '../../science/air/hygrometer';

@@ -1,4 +1,4 @@
-import type { Settings } from '../../logbook/fold/settings';
+import type { Settings } from '../../logbook/fold/shop/settings';
 import { STANDARD_PRESSURE_PA, standardPressurePa } from '../../science/air/atmosphere';
 
 /** Pressure of the air at the altitude of the shop, Pa; at sea level where none was said. Left out: the weather. */

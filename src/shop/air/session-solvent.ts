@@ -1,4 +1,4 @@
-import type { Room } from '../../logbook/fold/shop-air';
+import type { Room } from '../../logbook/fold/shop/shop-air';
 import { type Solvent, solvent } from '../../science/solvents/solvents';
 import { clearanceTimeS } from '../../science/ventilation/clearance';
 import { airForFireM3, blendLelFraction } from '../../science/ventilation/explosive-limit';

@@ -1,5 +1,5 @@
 import { FINISH_LAWS, isCuring } from '../../estimator/finishes/finish-law';
-import type { Forecast } from '../../logbook/fold/air';
+import type { Forecast } from '../../logbook/fold/shop/air';
 import { toKelvin } from '../../units';
 import type { MeasuredAir } from './now';
 

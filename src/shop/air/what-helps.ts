@@ -1,4 +1,4 @@
-import type { Forecast } from '../../logbook/fold/air';
+import type { Forecast } from '../../logbook/fold/shop/air';
 import {
   type BlushLimits,
   type BlushOutlook,

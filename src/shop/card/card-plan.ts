@@ -1,6 +1,6 @@
 import type { CardPlanRequest } from '../../estimator/card/foretell';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Coat } from '../../logbook/fold/pieces';
+import type { Coat } from '../../logbook/fold/piece/pieces';
 import { quantity } from '../../logbook/typed';
 import { fail, type Result, succeed } from '../../result';
 import { HOUR_S } from '../../units';

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { EntryInSi } from '../../logbook/fold/in-si';
-import type { Coat, Piece } from '../../logbook/fold/pieces';
+import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 
 export type CardWeighing = EntryInSi<'card-weighed'>;
 

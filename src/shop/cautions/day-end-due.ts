@@ -1,6 +1,6 @@
-import type { CautionsRead } from '../../logbook/fold/cautions';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Coat } from '../../logbook/fold/pieces';
+import type { Coat } from '../../logbook/fold/piece/pieces';
+import type { CautionsRead } from '../../logbook/fold/shop/cautions';
 import { HOUR_S } from '../../units';
 
 /** Work of so long ago belongs to this day: a day in the shop may end after midnight. */

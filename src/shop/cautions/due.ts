@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
-import type { CautionAct } from '../../logbook/kinds/caution-acts';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import type { CautionAct } from '../../logbook/kinds/shop/caution-acts';
 import { cautionsFor } from '../../reminders/cautions';
 import { HOUR_S } from '../../units';
 import type { Caution } from '../../words/air/cautions';

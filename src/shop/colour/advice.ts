@@ -1,4 +1,4 @@
-import type { Match } from '../../logbook/fold/matches';
+import type { Match } from '../../logbook/fold/piece/matches';
 import type { Lab } from '../../science/colour/lab';
 import { expectedColour, tinterStrength } from '../../science/pigment/belief';
 import { type Suggestion, suggestAddition } from '../../science/pigment/suggest';

@@ -1,4 +1,4 @@
-import type { Match, ReadingSet } from '../../logbook/fold/matches';
+import type { Match, ReadingSet } from '../../logbook/fold/piece/matches';
 import { TOLERANCE_E00 } from '../../science/colour/verdict';
 import { bareAim, type ClearShift, clearShift } from '../../science/pigment/clear-shift';
 import { isFirm, readSurface, type Surface, setsUnder, type Under } from './surface';

@@ -1,4 +1,4 @@
-import type { Match, Trial } from '../../logbook/fold/matches';
+import type { Match, Trial } from '../../logbook/fold/piece/matches';
 import type { Lab } from '../../science/colour/lab';
 import { afterTrials, type Belief, type Trial as ReadTrial } from '../../science/pigment/belief';
 import { learnedBelief } from '../../science/pigment/learned-strength';

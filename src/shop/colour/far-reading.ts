@@ -1,4 +1,4 @@
-import type { Match, ReadingSet } from '../../logbook/fold/matches';
+import type { Match, ReadingSet } from '../../logbook/fold/piece/matches';
 import { deltaE00 } from '../../science/colour/delta-e-00';
 import type { Lab } from '../../science/colour/lab';
 import type { White } from '../../science/colour/white-points';

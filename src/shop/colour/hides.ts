@@ -1,4 +1,4 @@
-import type { HidingReading, Match } from '../../logbook/fold/matches';
+import type { HidingReading, Match } from '../../logbook/fold/piece/matches';
 import { type Quantity, quantity, type Typed } from '../../logbook/typed';
 import { labToXyz } from '../../science/colour/lab';
 import {

@@ -1,4 +1,4 @@
-import type { Match } from '../../logbook/fold/matches';
+import type { Match } from '../../logbook/fold/piece/matches';
 import { FORM_SHARE } from '../../science/pigment/weighing';
 
 /** What has gone into the jar of a match, in grams. */

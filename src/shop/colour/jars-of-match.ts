@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
-import type { Match } from '../../logbook/fold/matches';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import type { Match } from '../../logbook/fold/piece/matches';
 import { jarsOfRecipe } from '../recipe/use';
 
 /** The jars that hold the recipe a match became, the newest first. */

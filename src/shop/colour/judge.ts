@@ -1,4 +1,4 @@
-import type { Match, Trial } from '../../logbook/fold/matches';
+import type { Match, Trial } from '../../logbook/fold/piece/matches';
 import { type ColourDifference, colourDifference } from '../../science/colour/delta-e-00';
 import { type PainterRemark, paintersWords } from '../../science/colour/painters-words';
 import { spectrumToLab } from '../../science/colour/spectrum';

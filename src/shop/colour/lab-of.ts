@@ -1,4 +1,4 @@
-import type { ReadingSet } from '../../logbook/fold/matches';
+import type { ReadingSet } from '../../logbook/fold/piece/matches';
 import { type Lab, xyzToLab } from '../../science/colour/lab';
 import { type Spectrum, spectrumFault, spectrumToLab } from '../../science/colour/spectrum';
 import { type SpectralWhite, WEIGHTS_10NM } from '../../science/colour/weights-10nm';

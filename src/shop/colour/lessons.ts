@@ -1,4 +1,4 @@
-import type { Match } from '../../logbook/fold/matches';
+import type { Match } from '../../logbook/fold/piece/matches';
 import { KEPT, type LearnedStrength, learnedStrength } from '../../science/pigment/learned-strength';
 import { DAY_S } from '../../units';
 import { believe, strangerIn } from './believe';

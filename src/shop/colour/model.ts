@@ -1,4 +1,4 @@
-import type { Match, ReadingSet } from '../../logbook/fold/matches';
+import type { Match, ReadingSet } from '../../logbook/fold/piece/matches';
 import type { Lab } from '../../science/colour/lab';
 import { STRENGTH_DOUBT } from '../../science/pigment/belief';
 import {

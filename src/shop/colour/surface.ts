@@ -1,4 +1,4 @@
-import type { ReadingSet } from '../../logbook/fold/matches';
+import type { ReadingSet } from '../../logbook/fold/piece/matches';
 import { adaptLab } from '../../science/colour/bradford';
 import type { Lab } from '../../science/colour/lab';
 import { meanReading } from '../../science/colour/readings/readings';

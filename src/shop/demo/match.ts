@@ -1,4 +1,4 @@
-import type { ReadingSet } from '../../logbook/fold/matches';
+import type { ReadingSet } from '../../logbook/fold/piece/matches';
 import { DEMO_MATCH } from '../../words/demo';
 import type { fillDemoJars } from './jars';
 import type { Pen } from './pen';

@@ -1,5 +1,5 @@
 import { type Entry, type EntryBody, inItsVersion } from '../../logbook/entry';
-import { zoneOffset } from '../../logbook/zone-offset';
+import { zoneOffset } from '../../logbook/time/zone-offset';
 import { atLocal, localDay, toInstantMs, toMinute } from '../../planner/local-day';
 import { MINUTE_MS } from '../../units';
 

@@ -2,7 +2,7 @@ import { fold } from '../../logbook/fold/fold';
 import { succeed } from '../../result';
 import { andThen } from '../../science/mixing/failure';
 import type { Batch } from '../../science/mixing/ingredient';
-import { weighOrder } from '../../science/mixing/weigh-order';
+import { weighOrder } from '../../science/mixing/weigh/weigh-order';
 import { DEMO_JARS } from '../../words/demo';
 import { JAR_WORDS } from '../../words/mix/jar';
 import { mixedProduct } from '../jar/mixed-product';

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
-import type { Coat, Piece } from '../../logbook/fold/pieces';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import { reweighed } from '../../science/mixing/evaporated';
 import { solvent } from '../../science/solvents/solvents';
 import { jarFilm } from './film';

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
+import type { Jar } from '../../logbook/fold/mix/jars';
 import { jarAmount } from './amount';
 import { type JarFilm, jarFilm } from './film';
 

@@ -1,4 +1,4 @@
-import type { Jar } from '../../logbook/fold/jars';
+import type { Jar } from '../../logbook/fold/mix/jars';
 import { obstructionFactor } from '../../science/film/pigment-packing';
 import { isSolventId, type SolventId } from '../../science/solvents/solvents';
 import { type Finish, USUAL_SOLVENTS } from './own-solvents';

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
+import type { Jar } from '../../logbook/fold/mix/jars';
 import { HAZARDS, type Hazard } from '../../reminders/cautions';
 import type { Finish } from './own-solvents';
 

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar, JarTest } from '../../logbook/fold/jars';
+import type { Jar, JarTest } from '../../logbook/fold/mix/jars';
 import type { Quantity } from '../../logbook/typed';
 import { ageingRate, lifeEndS, POT_LIFE_AT_K, type WarmSpan } from '../../science/mixing/pot-life';
 import { HOUR_S } from '../../units';

@@ -1,4 +1,4 @@
-import type { Jar } from '../../logbook/fold/jars';
+import type { Jar } from '../../logbook/fold/mix/jars';
 import type { SolventId } from '../../science/solvents/solvents';
 
 export type Finish = Jar['product']['finish'];

@@ -1,4 +1,4 @@
-import type { PlanStep } from '../../logbook/kinds/plan';
+import type { PlanStep } from '../../logbook/kinds/shop/plan';
 import type { Step } from '../../planner/step';
 
 /** A step of a starting plan as an entry holds it: without what was logged of it, for that is in the logbook already. */

@@ -1,6 +1,6 @@
-import type { WorkingHours } from '../../logbook/fold/plans';
+import type { WorkingHours } from '../../logbook/fold/shop/plans';
 import { DAY_MINUTES } from '../../planner/local-day';
-import type { DayHours, Hours } from '../../planner/working-times';
+import type { DayHours, Hours } from '../../planner/windows/working-times';
 
 type ClockSpan = { readonly open: string; readonly close: string };
 

@@ -1,4 +1,4 @@
-import type { PlanStep } from '../../logbook/kinds/plan';
+import type { PlanStep } from '../../logbook/kinds/shop/plan';
 
 type Steps = readonly PlanStep[];
 

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Check, Coat, Piece, Sanding } from '../../logbook/fold/pieces';
-import type { PiecePlan } from '../../logbook/fold/plans';
+import type { Check, Coat, Piece, Sanding } from '../../logbook/fold/piece/pieces';
+import type { PiecePlan } from '../../logbook/fold/shop/plans';
 import type { Task } from '../../planner/step';
 import { GROUND_STEPS } from '../stack/grounds';
 

@@ -2,7 +2,7 @@ import { FINISH_LAWS } from '../../estimator/finishes/finish-law';
 import type { Shop } from '../../logbook/fold/fold';
 import { toMinute } from '../../planner/local-day';
 import { joined, type Span } from '../../planner/span';
-import type { UnfitAir, Weather } from '../../planner/working-times';
+import type { UnfitAir, Weather } from '../../planner/windows/working-times';
 import { dewPointMarginK } from '../../science/air/blush';
 import { HOUR_S, toCelsius, toKelvin } from '../../units';
 import { ownBlush } from '../air/blush-seen';

@@ -1,7 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
-import { zoneOffset } from '../../logbook/zone-offset';
+import { zoneOffset } from '../../logbook/time/zone-offset';
 import { toMinute } from '../../planner/local-day';
-import type { WorkingTimes } from '../../planner/working-times';
+import type { WorkingTimes } from '../../planner/windows/working-times';
 import { hoursOf, USUAL_WEEK, weekOf } from './clock-hours';
 import { unfitAir } from './unfit-air';
 

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Recipe } from '../../logbook/fold/recipes';
+import type { Recipe } from '../../logbook/fold/mix/recipes';
 import { plainNumber } from '../../logbook/typed';
 import type { Result } from '../../result';
 import type { Amount } from '../../science/mixing/amount';

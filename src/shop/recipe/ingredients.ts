@@ -1,4 +1,4 @@
-import type { ShopIngredient } from '../../logbook/fold/ingredients';
+import type { ShopIngredient } from '../../logbook/fold/mix/ingredients';
 import { composition, mixDensityKgM3 } from '../../science/mixing/composition';
 import type { Ingredient, Ingredients } from '../../science/mixing/ingredient';
 import { isSolventId, solvent } from '../../science/solvents/solvents';

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { ShopIngredient } from '../../logbook/fold/ingredients';
+import type { ShopIngredient } from '../../logbook/fold/mix/ingredients';
 import { solventsOf } from '../../science/mixing/composition';
 import type { Ingredient } from '../../science/mixing/ingredient';
 import { pigmentShareOf } from '../../science/mixing/mix-pigment';

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Recipe } from '../../logbook/fold/recipes';
+import type { Recipe } from '../../logbook/fold/mix/recipes';
 
 type Searched = Pick<Shop, 'recipes' | 'ingredients'>;
 interface Indexed {

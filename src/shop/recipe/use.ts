@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 
 /** The jars that hold what was weighed up by a recipe, those that such a jar was boxed into among them. */
 export function jarsOfRecipe(recipe: string, { jars, weighUps }: Pick<Shop, 'jars' | 'weighUps'>): Jar[] {

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Coat, Piece } from '../../logbook/fold/pieces';
-import { markOf } from '../../logbook/phone-mark';
+import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
+import { markOf } from '../../logbook/ids/phone-mark';
 import { MINUTE_S } from '../../units';
 
 /** Two people who log one coat do it within this (judgement, no source). */

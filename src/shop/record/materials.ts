@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 
 /** What went into a jar, as it was weighed. */
 export interface Weighed {

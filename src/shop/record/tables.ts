@@ -1,8 +1,8 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Match, ReadingSet } from '../../logbook/fold/matches';
-import type { Coat } from '../../logbook/fold/pieces';
+import type { Match, ReadingSet } from '../../logbook/fold/piece/matches';
+import type { Coat } from '../../logbook/fold/piece/pieces';
+import { zoneOffset } from '../../logbook/time/zone-offset';
 import type { Quantity } from '../../logbook/typed';
-import { zoneOffset } from '../../logbook/zone-offset';
 import { toInstantMs, toMinute } from '../../planner/local-day';
 import { metresToUm } from '../../units';
 import { TABLE_HEADS } from '../../words/frame/tables';

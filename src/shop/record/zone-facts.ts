@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Coat, Piece } from '../../logbook/fold/pieces';
-import { documented } from '../../logbook/fold/zones';
+import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
+import { documented } from '../../logbook/fold/piece/zones';
 import { asItStands } from '../stack/layers-left';
 import type { Stand } from '../zone/stands';
 import { type Material, materialsOf } from './materials';

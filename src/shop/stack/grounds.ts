@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Ground, Piece } from '../../logbook/fold/pieces';
-import type { PiecePlan } from '../../logbook/fold/plans';
+import type { Ground, Piece } from '../../logbook/fold/piece/pieces';
+import type { PiecePlan } from '../../logbook/fold/shop/plans';
 import { BESIDE_WAITS, SEALER_DRIES } from '../../planner/starting-plans/beside';
 import type { Band, Task, WaitFor } from '../../planner/step';
 import { MINUTE_MS } from '../../units';

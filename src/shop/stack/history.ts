@@ -2,7 +2,7 @@ import { binderOf } from '../../estimator/binders';
 import { filmSolvent } from '../../estimator/film-solvents';
 import type { AirSpan, StackHistory } from '../../estimator/history';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { fail, type Result, succeed } from '../../result';
 import { DAY_S, umToMetres } from '../../units';
 import type { AirFrom } from '../air/forecast';

@@ -1,7 +1,7 @@
 import { type CuringFinish, isCuring } from '../../estimator/finishes/finish-law';
 import type { LawAir, LawCoat, LawHistory } from '../../estimator/finishes/law-history';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Coat, Piece } from '../../logbook/fold/pieces';
+import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import { relativeHumidityAt } from '../../science/air/dew-point';
 import { DAY_S, toCelsius } from '../../units';
 import { airAsRead, airLog } from '../air/log';

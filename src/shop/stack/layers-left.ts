@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/jars';
-import type { Coat, Piece } from '../../logbook/fold/pieces';
+import type { Jar } from '../../logbook/fold/mix/jars';
+import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import { type JarFilm, jarFilm } from '../jar/film';
 import { jarFilmAt } from '../jar/film-at';
 import { leavesNoLacquer } from '../jar/volumes-in-mix';

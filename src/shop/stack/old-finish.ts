@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import { NOTHING_KNOWN, type OldFinishRecord } from '../../logbook/fold/old-finishes';
+import { NOTHING_KNOWN, type OldFinishRecord } from '../../logbook/fold/piece/old-finishes';
 import { classifyOldFinish, type OldFinishFinding } from '../../science/old-finish/classify';
 
 /** What is known of the old finish on a piece. */

@@ -1,6 +1,6 @@
 import type { SheetTimes } from '../../estimator/finishes/law-history';
-import type { DataSheet } from '../../logbook/fold/data-sheets';
 import type { Shop } from '../../logbook/fold/fold';
+import type { DataSheet } from '../../logbook/fold/mix/data-sheets';
 import { dryFilm } from '../../science/film/thickness';
 
 /**

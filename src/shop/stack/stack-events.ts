@@ -1,5 +1,5 @@
 import type { StackEvent } from '../../estimator/history';
-import type { Coat, Piece, Sanding } from '../../logbook/fold/pieces';
+import type { Coat, Piece, Sanding } from '../../logbook/fold/piece/pieces';
 import { dryFilm } from '../../science/film/thickness';
 import type { SolventId } from '../../science/solvents/solvents';
 import type { JarFilm } from '../jar/film';

@@ -1,4 +1,4 @@
-import type { Zone } from '../../logbook/fold/zones';
+import type { Zone } from '../../logbook/fold/piece/zones';
 import { dropFillApplications } from '../../science/film/drop-fill';
 import type { Stand } from './stands';
 

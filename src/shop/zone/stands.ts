@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/pieces';
-import { type Zone, zonesOf } from '../../logbook/fold/zones';
+import type { Piece } from '../../logbook/fold/piece/pieces';
+import { type Zone, zonesOf } from '../../logbook/fold/piece/zones';
 
 /**
  * A stack that dries on its own: a piece as a whole, or a place on it. Its id is the piece's, or the zone's; a piece with no zone

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import { pouredKg } from '../../logbook/fold/weigh-ups';
+import { pouredKg } from '../../logbook/fold/mix/weigh-ups';
 import { wholeDrops } from '../../science/mixing/amount';
 import { lacquerShare } from '../../science/mixing/toner';
 import { volumesInMix } from '../jar/volumes-in-mix';

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
-import type { Coat } from '../../logbook/fold/pieces';
-import { documented, type PieceReading, type Toner } from '../../logbook/fold/zones';
+import type { Coat } from '../../logbook/fold/piece/pieces';
+import { documented, type PieceReading, type Toner } from '../../logbook/fold/piece/zones';
 import { deltaE00 } from '../../science/colour/delta-e-00';
 import type { Lab } from '../../science/colour/lab';
 import {

@@ -9,7 +9,7 @@ import { readHiding } from '../../../src/actions/match/read-hiding';
 import { fillIn } from '../../../src/actions/mix/fill-in';
 import { describeIngredient } from '../../../src/actions/mix/ingredient';
 import type { OpenShop } from '../../../src/actions/shop';
-import type { Match } from '../../../src/logbook/fold/matches';
+import type { Match } from '../../../src/logbook/fold/piece/matches';
 import { lackingIn } from '../../../src/shop/recipe/lacking';
 import { aShop, done } from '../a-shop';
 

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { describeIngredient, putIngredientAway } from '../../../src/actions/mix/ingredient';
 import { writeRecipe } from '../../../src/actions/mix/recipe';
 import { undo } from '../../../src/actions/undo';
-import { scaled } from '../../../src/science/mixing/scaling';
+import { scaled } from '../../../src/science/mixing/weigh/scaling';
 import { batchOfLines, type TypedLine, typedLines } from '../../../src/shop/recipe/batch';
 import { searchRecipes } from '../../../src/shop/recipe/search';
 import { aShop, done } from '../a-shop';

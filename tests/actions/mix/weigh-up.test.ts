@@ -5,7 +5,7 @@ import { fillFromWeighUp, pouredBatch } from '../../../src/actions/mix/fill-from
 import { dropWeighUp, overPouredLine, pour, standingOf } from '../../../src/actions/mix/weigh-up';
 import { undo } from '../../../src/actions/undo';
 import { batchMassKg } from '../../../src/science/mixing/ingredient';
-import { scaled } from '../../../src/science/mixing/scaling';
+import { scaled } from '../../../src/science/mixing/weigh/scaling';
 import { jarFilm } from '../../../src/shop/jar/film';
 import { batchOfLines } from '../../../src/shop/recipe/batch';
 import { aShop, done, newName, storeOn } from '../a-shop';

@@ -8,7 +8,7 @@ import { FINISH_LAWS } from '../../../src/estimator/finishes/finish-law';
 import { createEstimator } from '../../../src/estimator/run/client';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold, type Shop } from '../../../src/logbook/fold/fold';
-import type { Piece } from '../../../src/logbook/fold/pieces';
+import type { Piece } from '../../../src/logbook/fold/piece/pieces';
 import { standById } from '../../../src/shop/zone/stands';
 import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, startPiece } from '../../logbook/entries';
 import { worker } from '../a-shop';

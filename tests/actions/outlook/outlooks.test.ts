@@ -7,8 +7,8 @@ import type { EstimateRequest } from '../../../src/estimator/estimate';
 import { type Estimate, MILESTONES } from '../../../src/estimator/estimate';
 import { answer } from '../../../src/estimator/run/answer';
 import type { Answer, WorkerPort } from '../../../src/estimator/run/client';
-import type { Jar } from '../../../src/logbook/fold/jars';
-import type { Piece } from '../../../src/logbook/fold/pieces';
+import type { Jar } from '../../../src/logbook/fold/mix/jars';
+import type { Piece } from '../../../src/logbook/fold/piece/pieces';
 import { aShop, done, NOW_MS, newName, storeOn, worker } from '../a-shop';
 
 const HOUR_MS = 3_600_000;

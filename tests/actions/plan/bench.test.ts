@@ -3,7 +3,7 @@ import { benchNow } from '../../../src/actions/plan/bench';
 import { surroundings } from '../../../src/actions/plan/surroundings';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
-import type { PlanStep } from '../../../src/logbook/kinds/plan';
+import type { PlanStep } from '../../../src/logbook/kinds/shop/plan';
 import type { Plan } from '../../../src/planner/plan';
 import { planBench } from '../../../src/planner/plan-bench';
 import type { Bench } from '../../../src/planner/step';

@@ -5,7 +5,7 @@ import { asCorrected } from '../../../src/logbook/fold/corrections';
 import { createFold, fold, foldAll } from '../../../src/logbook/fold/fold';
 import { entryInSi, type Lines } from '../../../src/logbook/fold/in-si';
 import { struckIds } from '../../../src/logbook/fold/strikes';
-import { inOrder } from '../../../src/logbook/order';
+import { inOrder } from '../../../src/logbook/ids/order';
 import { union } from '../../../src/logbook/union';
 import {
   check,

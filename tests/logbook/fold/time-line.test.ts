@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { createTimeLine } from '../../../src/logbook/fold/time-line';
-import { inOrder } from '../../../src/logbook/order';
+import { inOrder } from '../../../src/logbook/ids/order';
 import { entry, layCoat } from '../entries';
 
 const DAY_1_MS = Date.parse('2026-03-01T08:00:00.000Z');

@@ -1,8 +1,8 @@
 import 'fake-indexeddb/auto';
 import { afterAll, expect, test } from 'vitest';
 import { fold, type Shop } from '../../../src/logbook/fold/fold';
+import { newId } from '../../../src/logbook/ids/new-id';
 import { createLogbook } from '../../../src/logbook/logbook';
-import { newId } from '../../../src/logbook/new-id';
 import { openDatabase } from '../../../src/logbook/storage/database';
 import { openFirstPages } from '../../../src/logbook/storage/first-page';
 import { openStore } from '../../../src/logbook/storage/store';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Piece } from '../../../src/logbook/fold/pieces';
+import type { Piece } from '../../../src/logbook/fold/piece/pieces';
 import { filmMarks } from '../../../src/parts/film/film-marks';
 import { stackBands } from '../../../src/parts/film/film-picture';
 import { spacedNames } from '../../../src/parts/film/film-scale';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { factsOf } from '../../../src/actions/verdicts/facts-of';
 import type { EntryBody } from '../../../src/logbook/entry';
-import type { Piece } from '../../../src/logbook/fold/pieces';
+import type { Piece } from '../../../src/logbook/fold/piece/pieces';
 import { byUrgency, type RowStanding, rowStanding } from '../../../src/parts/time/row-standing';
 import { standingOf } from '../../../src/verdicts/standing';
 import { DAY_1_MS, layCoat, PIECE, sand } from '../../logbook/entries';

@@ -6,7 +6,12 @@ import type { Ingredient } from '../../../src/science/mixing/ingredient';
 import { batchMassKg } from '../../../src/science/mixing/ingredient';
 import type { Recipe } from '../../../src/science/mixing/line';
 import { batchOf } from '../../../src/science/mixing/recipe';
-import { batchVolumeM3, scaled, scaledToMass, scaledToVolume } from '../../../src/science/mixing/scaling';
+import {
+  batchVolumeM3,
+  scaled,
+  scaledToMass,
+  scaledToVolume,
+} from '../../../src/science/mixing/weigh/scaling';
 import { anyMix, got } from './any-mix';
 
 const shelf: Ingredient[] = [

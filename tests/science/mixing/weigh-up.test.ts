@@ -2,11 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Amount, wholeDrops } from '../../../src/science/mixing/amount';
 import { batchMassKg, type Ingredient } from '../../../src/science/mixing/ingredient';
-import { rescaled } from '../../../src/science/mixing/over-pour';
 import { batchOf } from '../../../src/science/mixing/recipe';
-import { batchVolumeM3, scaledToVolume } from '../../../src/science/mixing/scaling';
-import { weighOrder } from '../../../src/science/mixing/weigh-order';
-import { letDown, usefulLetDown, weighing, weighingUncertainty } from '../../../src/science/mixing/weighing';
+import { rescaled } from '../../../src/science/mixing/weigh/over-pour';
+import { batchVolumeM3, scaledToVolume } from '../../../src/science/mixing/weigh/scaling';
+import { weighOrder } from '../../../src/science/mixing/weigh/weigh-order';
+import {
+  letDown,
+  usefulLetDown,
+  weighing,
+  weighingUncertainty,
+} from '../../../src/science/mixing/weigh/weighing';
 import { anyMix, got } from './any-mix';
 
 const G = 1e-3;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { deltaE00 } from '../../../src/science/colour/delta-e-00';
 import type { Lab } from '../../../src/science/colour/lab';
-import { weighingUncertainty } from '../../../src/science/mixing/weighing';
+import { weighingUncertainty } from '../../../src/science/mixing/weigh/weighing';
 import { bareAim, clearShift } from '../../../src/science/pigment/clear-shift';
 import { afterPasses, passDensity, planToner } from '../../../src/science/pigment/dye-toner';
 import { coatsToHide, contrastRatio, filmToHideUm, hidingPower } from '../../../src/science/pigment/hiding';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseEntry } from '../../../src/logbook/entry';
-import { INGREDIENT_KINDS_OF } from '../../../src/logbook/kinds/ingredient';
-import { FINISHES } from '../../../src/logbook/kinds/jar';
+import { INGREDIENT_KINDS_OF } from '../../../src/logbook/kinds/mix/ingredient';
+import { FINISHES } from '../../../src/logbook/kinds/mix/jar';
 import { toBuy } from '../../../src/science/film/containers';
 import { areaM2, needOf, newJob } from '../../../src/screens/mix/amount/amount-draft';
 import {

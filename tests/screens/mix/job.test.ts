@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
-import type { Recipe } from '../../../src/logbook/fold/recipes';
+import type { Recipe } from '../../../src/logbook/fold/mix/recipes';
 import { draftOfJob, keepJob, pieceOfJob } from '../../../src/screens/mix/amount/job';
 import type { Source } from '../../../src/screens/mix/amount/source';
 import { id, JAR, layCoat, PIECE, startPiece } from '../../logbook/entries';

@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, test } from 'vitest';
 import { describeIngredient } from '../../../src/actions/mix/ingredient';
-import { scaled } from '../../../src/science/mixing/scaling';
+import { scaled } from '../../../src/science/mixing/weigh/scaling';
 import { keptLetDown, planLines } from '../../../src/screens/mix/weigh/plan-lines';
 import { batchOfLines } from '../../../src/shop/recipe/batch';
 import { aShop, done } from '../../actions/a-shop';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
-import type { Jar } from '../../../src/logbook/fold/jars';
+import type { Jar } from '../../../src/logbook/fold/mix/jars';
 import { eventsOf } from '../../../src/screens/piece/events';
 import { check, id, JAR, layCoat, PIECE, sand, startPiece, strike } from '../../logbook/entries';
 import { aShop } from '../../parts/an-outlook';

@@ -1,7 +1,7 @@
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
-import type { Match, ReadingSet } from '../../../src/logbook/fold/matches';
-import type { USUAL_NAMES } from '../../../src/logbook/kinds/match';
+import type { Match, ReadingSet } from '../../../src/logbook/fold/piece/matches';
+import type { USUAL_NAMES } from '../../../src/logbook/kinds/piece/match';
 import { entry, id } from '../../logbook/entries';
 
 export const MATCH = id(0x100);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Match } from '../../../src/logbook/fold/matches';
+import type { Match } from '../../../src/logbook/fold/piece/matches';
 import { advise } from '../../../src/shop/colour/advice';
 import { contentOf } from '../../../src/shop/colour/jar-content';
 import { modelOf } from '../../../src/shop/colour/model';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { fold } from '../../../src/logbook/fold/fold';
-import type { Match } from '../../../src/logbook/fold/matches';
+import type { Match } from '../../../src/logbook/fold/piece/matches';
 import { advise } from '../../../src/shop/colour/advice';
 import type { LotChanges } from '../../../src/shop/colour/lessons';
 import { DAY_S } from '../../../src/units';

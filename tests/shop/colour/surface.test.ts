@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Match } from '../../../src/logbook/fold/matches';
+import type { Match } from '../../../src/logbook/fold/piece/matches';
 import { aimFor, setsOf, targetOf } from '../../../src/shop/colour/aim';
 import { sidesOf } from '../../../src/shop/colour/judge';
 import { readSurface } from '../../../src/shop/colour/surface';

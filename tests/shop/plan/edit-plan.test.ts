@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { PlanStep } from '../../../src/logbook/kinds/plan';
+import type { PlanStep } from '../../../src/logbook/kinds/shop/plan';
 import { withStepMoved } from '../../../src/shop/plan/edit-plan';
 
 const steps = ['a', 'b', 'c'].map(

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
-import type { PlanStep } from '../../../src/logbook/kinds/plan';
+import type { PlanStep } from '../../../src/logbook/kinds/shop/plan';
 import { planSteps } from '../../../src/shop/plan/plan-steps';
 import {
   DAY_1_MS,

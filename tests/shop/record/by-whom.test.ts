@@ -1,8 +1,8 @@
 import { afterEach, expect, test } from 'vitest';
 import type { Entry } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
-import { markIds, newId } from '../../../src/logbook/new-id';
-import { markOf, newMark } from '../../../src/logbook/phone-mark';
+import { markIds, newId } from '../../../src/logbook/ids/new-id';
+import { markOf, newMark } from '../../../src/logbook/ids/phone-mark';
 import { byWhom } from '../../../src/shop/record/by-whom';
 
 afterEach(() => markIds(''));

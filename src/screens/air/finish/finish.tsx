@@ -5,8 +5,8 @@ import {
   REFERENCE,
   type Spread,
 } from '../../../estimator/finishes/finish-law';
-import { FINISHES } from '../../../logbook/kinds/jar';
-import { Page, Section } from '../../../parts/frame/page';
+import { FINISHES } from '../../../logbook/kinds/mix/jar';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useUnits } from '../../../parts/frame/shop-context';
 import { POT_LIFE_AT_K } from '../../../science/mixing/pot-life';

@@ -1,8 +1,8 @@
-import { FINISHES } from '../../../logbook/kinds/jar';
+import { FINISHES } from '../../../logbook/kinds/mix/jar';
+import { Page, Section } from '../../../parts/blocks/page';
+import { Row } from '../../../parts/blocks/row';
 import { typedWords } from '../../../parts/fields/typed-words';
-import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
-import { Row } from '../../../parts/frame/row';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sheetOf } from '../../../shop/stack/sheet-times';
 import { AIR_WORDS } from '../../../words/air/air';

@@ -1,4 +1,4 @@
-import { LinkButton } from '../../../parts/frame/button';
+import { LinkButton } from '../../../parts/blocks/button';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { clearedMs } from '../../../shop/air/session-solvent';

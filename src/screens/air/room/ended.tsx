@@ -1,13 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { endSpraying } from '../../../actions/air/end-spraying';
 import { LIMITS } from '../../../logbook/limits';
-import { areWhole, Quantity, Send } from '../../../parts/fields/form-fields';
+import { Page } from '../../../parts/blocks/page';
+import { areWhole, Quantity, Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { Ticks } from '../../../parts/fields/tick';
-import { TimeField } from '../../../parts/fields/time-field';
+import { TimeField } from '../../../parts/fields/time/time-field';
+import { useTime } from '../../../parts/fields/time/use-time';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { useTime } from '../../../parts/fields/use-time';
-import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { openFilter } from '../../../actions/air/open-filter';
-import { FILTER_PARTS } from '../../../logbook/kinds/cartridge';
+import { FILTER_PARTS } from '../../../logbook/kinds/shop/cartridge';
 import { LIMITS } from '../../../logbook/limits';
-import { areWhole, given, OneOf, Quantity, Send } from '../../../parts/fields/form-fields';
+import { Page } from '../../../parts/blocks/page';
+import { areWhole, given, OneOf, Quantity, Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { TextField } from '../../../parts/fields/text-field';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { describeRoom } from '../../../actions/air/describe-room';
-import type { Room } from '../../../logbook/fold/shop-air';
-import { FLOW_ORIGINS } from '../../../logbook/kinds/room';
+import type { Room } from '../../../logbook/fold/shop/shop-air';
+import { FLOW_ORIGINS } from '../../../logbook/kinds/shop/room';
 import { LIMITS } from '../../../logbook/limits';
-import { areWhole, given, OneOf, Quantity, Send } from '../../../parts/fields/form-fields';
+import { Page } from '../../../parts/blocks/page';
+import { areWhole, given, OneOf, Quantity, Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

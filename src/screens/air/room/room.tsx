@@ -1,13 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { readTyped } from '../../../logbook/as-typed';
-import type { Room } from '../../../logbook/fold/shop-air';
+import type { Room } from '../../../logbook/fold/shop/shop-air';
 import { LIMITS } from '../../../logbook/limits';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Fold } from '../../../parts/blocks/fold';
+import { Page, Section } from '../../../parts/blocks/page';
 import { Line } from '../../../parts/fields/line';
 import { type Draft, TypedField } from '../../../parts/fields/typed-field';
 import { typedWords } from '../../../parts/fields/typed-words';
-import { LinkButton } from '../../../parts/frame/button';
-import { Fold } from '../../../parts/frame/fold';
-import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { shopPressurePa } from '../../../shop/air/pressure';

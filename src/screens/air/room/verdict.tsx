@@ -1,5 +1,5 @@
-import type { Room } from '../../../logbook/fold/shop-air';
-import { Icon } from '../../../parts/frame/icons';
+import type { Room } from '../../../logbook/fold/shop/shop-air';
+import { Icon } from '../../../parts/blocks/icons';
 import { useUnits } from '../../../parts/frame/shop-context';
 import { flowWords } from '../../../words/air/flows';
 import { ROOM_WORDS as WORDS } from '../../../words/air/room';

@@ -1,8 +1,8 @@
 import type { MatchSaid, TinterOnBench } from '../../../actions/match/describe-match';
 import type { Shop } from '../../../logbook/fold/fold';
-import type { Match } from '../../../logbook/fold/matches';
-import type { Piece } from '../../../logbook/fold/pieces';
-import { USUAL_NAMES } from '../../../logbook/kinds/match';
+import type { Match } from '../../../logbook/fold/piece/matches';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { USUAL_NAMES } from '../../../logbook/kinds/piece/match';
 import { LIMITS } from '../../../logbook/limits';
 import type { Quantity } from '../../../logbook/typed';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';

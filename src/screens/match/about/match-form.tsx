@@ -1,14 +1,14 @@
 import { useSignal } from '@preact/signals';
 import { describeMatch } from '../../../actions/match/describe-match';
-import type { Match } from '../../../logbook/fold/matches';
+import type { Match } from '../../../logbook/fold/piece/matches';
 import { LIMITS } from '../../../logbook/limits';
+import { Page } from '../../../parts/blocks/page';
 import { Choice } from '../../../parts/fields/choice';
-import { Send } from '../../../parts/fields/form-fields';
+import { Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { SelectField } from '../../../parts/fields/select-field';
 import { TextField } from '../../../parts/fields/text-field';
 import { TypedField } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

@@ -1,5 +1,5 @@
-import type { Match } from '../../../logbook/fold/matches';
-import { BASES } from '../../../logbook/kinds/piece';
+import type { Match } from '../../../logbook/fold/piece/matches';
+import { BASES } from '../../../logbook/kinds/piece/piece';
 import { Choice } from '../../../parts/fields/choice';
 import { SelectField } from '../../../parts/fields/select-field';
 import { TextField } from '../../../parts/fields/text-field';

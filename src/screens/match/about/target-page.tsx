@@ -1,5 +1,5 @@
-import { LinkButton } from '../../../parts/frame/button';
-import { Page, Section } from '../../../parts/frame/page';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { setsOf, targetOf } from '../../../shop/colour/aim';
 import { MATCH_WORDS } from '../../../words/match/match';

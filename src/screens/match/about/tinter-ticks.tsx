@@ -1,5 +1,5 @@
-import type { Match } from '../../../logbook/fold/matches';
-import { USUAL_NAMES } from '../../../logbook/kinds/match';
+import type { Match } from '../../../logbook/fold/piece/matches';
+import { USUAL_NAMES } from '../../../logbook/kinds/piece/match';
 import { SelectField } from '../../../parts/fields/select-field';
 import { useShop } from '../../../parts/frame/shop-context';
 import { FORM_WORDS as WORDS } from '../../../words/match/form';

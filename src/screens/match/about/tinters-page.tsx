@@ -1,6 +1,6 @@
-import type { Match } from '../../../logbook/fold/matches';
-import { LinkButton } from '../../../parts/frame/button';
-import { Page, Section } from '../../../parts/frame/page';
+import type { Match } from '../../../logbook/fold/piece/matches';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { baseOf, tintsOf } from '../../../shop/colour/model';
 import { FORM_WORDS } from '../../../words/match/form';

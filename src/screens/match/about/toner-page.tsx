@@ -1,7 +1,7 @@
-import type { Match } from '../../../logbook/fold/matches';
-import { LinkButton } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
-import { Page, Section } from '../../../parts/frame/page';
+import type { Match } from '../../../logbook/fold/piece/matches';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Notice } from '../../../parts/blocks/notice';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { passDensity, planToner, type TonerPlan } from '../../../science/pigment/dye-toner';
 import { setsOf, targetOf, toleranceOf } from '../../../shop/colour/aim';

@@ -1,5 +1,5 @@
-import type { Match } from '../../../logbook/fold/matches';
-import { Page, Section } from '../../../parts/frame/page';
+import type { Match } from '../../../logbook/fold/piece/matches';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { coatsToHide } from '../../../science/pigment/hiding';

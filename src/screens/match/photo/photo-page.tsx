@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import { LIMITS } from '../../../logbook/limits';
+import { Button } from '../../../parts/blocks/button';
+import { Notice } from '../../../parts/blocks/notice';
+import { Page } from '../../../parts/blocks/page';
 import { Choice, Problem } from '../../../parts/fields/choice';
 import { draftProblem, TypedField } from '../../../parts/fields/typed-field';
-import { Button } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
-import { Page } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { COLOUR_PHOTO_WORDS as WORDS } from '../../../words/match/colour-photo';
 import { PHOTO_FAULTS } from '../../../words/match/photo';

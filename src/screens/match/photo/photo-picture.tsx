@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { Button } from '../../../parts/blocks/button';
 import { Choice } from '../../../parts/fields/choice';
-import { Button } from '../../../parts/frame/button';
 import { COLOUR_PHOTO_WORDS as WORDS } from '../../../words/match/colour-photo';
 import { type Marks, moved, SAMPLE_MARK, SAMPLE_SIZES, type SampleSize, type Size } from './photo-marks';
 

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
-import type { Match } from '../../../logbook/fold/matches';
+import type { Match } from '../../../logbook/fold/piece/matches';
+import { Notice } from '../../../parts/blocks/notice';
 import { SelectField } from '../../../parts/fields/select-field';
-import { Notice } from '../../../parts/frame/notice';
 import type { FarReading } from '../../../shop/colour/far-reading';
 import { MATCH_WORDS } from '../../../words/match/match';
 import { READ_WORDS as WORDS } from '../../../words/match/read';

@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import { type OfferedReading, readingsFromFile } from '../../../actions/match/readings-from-file';
-import type { Match } from '../../../logbook/fold/matches';
-import { Notice } from '../../../parts/frame/notice';
+import type { Match } from '../../../logbook/fold/piece/matches';
+import { Notice } from '../../../parts/blocks/notice';
 import type { Result } from '../../../result';
 import { labOf, type ReadingValue } from '../../../shop/colour/lab-of';
 import { lightWords } from '../../../words/match/match';

@@ -1,4 +1,4 @@
-import type { Match } from '../../../logbook/fold/matches';
+import type { Match } from '../../../logbook/fold/piece/matches';
 import { SelectField } from '../../../parts/fields/select-field';
 import { WHITE_POINTS, type White } from '../../../science/colour/white-points';
 import { lightWords } from '../../../words/match/match';

@@ -1,6 +1,6 @@
 import type { ColourSaid } from '../../../actions/match/read-colour';
 import { parseNumber } from '../../../logbook/as-typed';
-import type { Match } from '../../../logbook/fold/matches';
+import type { Match } from '../../../logbook/fold/piece/matches';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { MATCH_WORDS } from '../../../words/match/match';
 import { READ_WORDS as WORDS } from '../../../words/match/read';

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { type ColourSaid, farFromBefore, readColour } from '../../../actions/match/read-colour';
-import type { Match } from '../../../logbook/fold/matches';
+import type { Match } from '../../../logbook/fold/piece/matches';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Page } from '../../../parts/blocks/page';
 import { Choice } from '../../../parts/fields/choice';
-import { Send } from '../../../parts/fields/form-fields';
-import { useForm } from '../../../parts/fields/use-form';
-import { useTime } from '../../../parts/fields/use-time';
-import { LinkButton } from '../../../parts/frame/button';
-import { Page } from '../../../parts/frame/page';
+import { Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
+import { useTime } from '../../../parts/fields/time/use-time';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

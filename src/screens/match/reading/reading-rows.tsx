@@ -1,6 +1,6 @@
+import { Button } from '../../../parts/blocks/button';
 import { NumberField } from '../../../parts/fields/number-field';
 import { TextField } from '../../../parts/fields/text-field';
-import { Button } from '../../../parts/frame/button';
 import { impossiblePart } from '../../../science/colour/lab';
 import { meanReading } from '../../../science/colour/readings/readings';
 import { hexToLab } from '../../../shop/colour/screen-colour';

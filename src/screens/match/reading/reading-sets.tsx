@@ -1,5 +1,5 @@
-import type { ReadingSet } from '../../../logbook/fold/matches';
-import { Button } from '../../../parts/frame/button';
+import type { ReadingSet } from '../../../logbook/fold/piece/matches';
+import { Button } from '../../../parts/blocks/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { undoWithToast } from '../../../parts/frame/undo';
 import { labOf } from '../../../shop/colour/lab-of';

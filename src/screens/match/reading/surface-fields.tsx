@@ -1,10 +1,10 @@
 import { COUNTS, LIMITS } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
+import type { Form } from '../../../parts/fields/form/use-form';
 import { TextField } from '../../../parts/fields/text-field';
-import { TimeField } from '../../../parts/fields/time-field';
+import { TimeField } from '../../../parts/fields/time/time-field';
+import type { useTime } from '../../../parts/fields/time/use-time';
 import { TypedField } from '../../../parts/fields/typed-field';
-import type { Form } from '../../../parts/fields/use-form';
-import type { useTime } from '../../../parts/fields/use-time';
 import { READ_WORDS as WORDS } from '../../../words/match/read';
 import { ClearFields, CountField } from './count-fields';
 import type { ReadOf } from './read-of';

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { ColourSaid, ReadingSaid } from '../../../actions/match/read-colour';
 import type { OfferedReading } from '../../../actions/match/readings-from-file';
 import { parseNumber } from '../../../logbook/as-typed';
-import type { Match } from '../../../logbook/fold/matches';
+import type { Match } from '../../../logbook/fold/piece/matches';
 import { COUNTS, LIMITS } from '../../../logbook/limits';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import type { White } from '../../../science/colour/white-points';

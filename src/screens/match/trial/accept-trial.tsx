@@ -1,6 +1,6 @@
 import { acceptTrial } from '../../../actions/match/accept-trial';
-import type { Match, Trial } from '../../../logbook/fold/matches';
-import { Button, LinkButton } from '../../../parts/frame/button';
+import type { Match, Trial } from '../../../logbook/fold/piece/matches';
+import { Button, LinkButton } from '../../../parts/blocks/button';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';

@@ -1,10 +1,10 @@
 import { parseNumber } from '../../../logbook/as-typed';
-import type { Match } from '../../../logbook/fold/matches';
+import type { Match } from '../../../logbook/fold/piece/matches';
 import { LIMITS } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
 import { draftProblem } from '../../../parts/fields/typed-field';
-import { COARSE_UNCERTAINTY, weighingUncertainty } from '../../../science/mixing/weighing';
+import { COARSE_UNCERTAINTY, weighingUncertainty } from '../../../science/mixing/weigh/weighing';
 import { FORM_SHARE, type Form, toWeigh } from '../../../science/pigment/weighing';
 import { formsOf } from '../../../shop/colour/advice';
 import { NEXT_WORDS } from '../../../words/match/next';

@@ -3,12 +3,12 @@ import { jarFromTrial, trialBatch } from '../../../actions/match/jar-from-trial'
 import { mixFacts } from '../../../actions/mix/mix-facts';
 import { USUAL_JARS } from '../../../actions/mix/usual-jar';
 import { parseNumber } from '../../../logbook/as-typed';
-import type { Trial } from '../../../logbook/fold/matches';
+import type { Trial } from '../../../logbook/fold/piece/matches';
 import { LIMITS } from '../../../logbook/limits';
-import { Send } from '../../../parts/fields/form-fields';
+import { Page, Section } from '../../../parts/blocks/page';
+import { Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { type Draft, draftProblem, TypedField } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { mixTrial } from '../../../actions/match/mix-trial';
 import { LIMITS } from '../../../logbook/limits';
-import { Send } from '../../../parts/fields/form-fields';
-import { TimeField } from '../../../parts/fields/time-field';
+import { Page } from '../../../parts/blocks/page';
+import { Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
+import { TimeField } from '../../../parts/fields/time/time-field';
+import { useTime } from '../../../parts/fields/time/use-time';
 import { draftProblem } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { useTime } from '../../../parts/fields/use-time';
-import { Page } from '../../../parts/frame/page';
 import { fromHere, linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

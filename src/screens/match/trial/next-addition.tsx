@@ -1,6 +1,6 @@
-import { Button, LinkButton } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
-import { Section } from '../../../parts/frame/page';
+import { Button, LinkButton } from '../../../parts/blocks/button';
+import { Notice } from '../../../parts/blocks/notice';
+import { Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import type { Advice, Missing } from '../../../shop/colour/advice';
 import { contentOf } from '../../../shop/colour/jar-content';

@@ -1,8 +1,8 @@
-import type { Match } from '../../../logbook/fold/matches';
-import { LinkButton } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
+import type { Match } from '../../../logbook/fold/piece/matches';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Notice } from '../../../parts/blocks/notice';
 import { linkTo } from '../../../parts/frame/route';
-import { COARSE_UNCERTAINTY } from '../../../science/mixing/weighing';
+import { COARSE_UNCERTAINTY } from '../../../science/mixing/weigh/weighing';
 import type { Suggestion, ToAdd } from '../../../science/pigment/suggest';
 import type { Advice } from '../../../shop/colour/advice';
 import { painterWords } from '../../../words/match/match';

@@ -1,6 +1,6 @@
-import type { Match, Trial } from '../../../logbook/fold/matches';
-import { Button, LinkButton } from '../../../parts/frame/button';
-import { Page, Section } from '../../../parts/frame/page';
+import type { Match, Trial } from '../../../logbook/fold/piece/matches';
+import { Button, LinkButton } from '../../../parts/blocks/button';
+import { Page, Section } from '../../../parts/blocks/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { undoWithToast } from '../../../parts/frame/undo';

@@ -1,6 +1,6 @@
-import type { Match, Trial } from '../../../logbook/fold/matches';
+import type { Match, Trial } from '../../../logbook/fold/piece/matches';
+import { Row } from '../../../parts/blocks/row';
 import { linkTo } from '../../../parts/frame/route';
-import { Row } from '../../../parts/frame/row';
 import { sidesOf, sideThatCounts } from '../../../shop/colour/judge';
 import { MATCH_WORDS as WORDS } from '../../../words/match/match';
 import { differenceText, labText } from '../colour-text';

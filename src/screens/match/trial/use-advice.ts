@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useCallback, useEffect, useRef } from 'preact/hooks';
 import { type ColourDesk, openColourDesk } from '../../../actions/match/colour-desk';
-import type { Match } from '../../../logbook/fold/matches';
+import type { Match } from '../../../logbook/fold/piece/matches';
 import type { Advice } from '../../../shop/colour/advice';
 import type { LotChanges } from '../../../shop/colour/lessons';
 

@@ -1,5 +1,5 @@
 import { parseNumber, readTyped } from '../../../logbook/as-typed';
-import type { Piece } from '../../../logbook/fold/pieces';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { LIMITS } from '../../../logbook/limits';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { type Material, materialByRate, materialFor, type SprayJob } from '../../../science/film/material';

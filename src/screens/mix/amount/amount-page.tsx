@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { LIMITS } from '../../../logbook/limits';
+import { Fold } from '../../../parts/blocks/fold';
+import { Page, Section } from '../../../parts/blocks/page';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
 import { TypedField } from '../../../parts/fields/typed-field';
-import { Fold } from '../../../parts/frame/fold';
-import { Page, Section } from '../../../parts/frame/page';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { USUAL_AREAS_M2 } from '../../../science/film/shapes';

@@ -1,7 +1,7 @@
-import { LinkButton } from '../../../parts/frame/button';
-import { Section } from '../../../parts/frame/page';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Section } from '../../../parts/blocks/page';
+import { Row } from '../../../parts/blocks/row';
 import { linkTo } from '../../../parts/frame/route';
-import { Row } from '../../../parts/frame/row';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { toBuy } from '../../../science/film/containers';
 import { lacquerAndThinner } from '../../../science/film/material';

@@ -1,5 +1,5 @@
 import type { Shop } from '../../../logbook/fold/fold';
-import type { Piece } from '../../../logbook/fold/pieces';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { matchOfJar, matchOfRecipe } from '../../../shop/colour/jars-of-match';
 import { areaOfPiece, type JobDraft, newJob, padFilm } from './amount-draft';
 import { factsOf, keyOf, type Source } from './source';

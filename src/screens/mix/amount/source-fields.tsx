@@ -1,4 +1,4 @@
-import { FINISHES } from '../../../logbook/kinds/jar';
+import { FINISHES } from '../../../logbook/kinds/mix/jar';
 import { SelectField } from '../../../parts/fields/select-field';
 import { useShop } from '../../../parts/frame/shop-context';
 import { searchRecipes } from '../../../shop/recipe/search';

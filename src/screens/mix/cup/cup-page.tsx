@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { parseNumber } from '../../../logbook/as-typed';
+import { Page, Section } from '../../../parts/blocks/page';
 import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
-import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useUnits } from '../../../parts/frame/shop-context';
 import { CUPS, type Cup, type CupId, cup } from '../../../science/viscosity/cups';

@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { parseNumber, readTyped } from '../../../logbook/as-typed';
 import { LIMITS } from '../../../logbook/limits';
+import { Section } from '../../../parts/blocks/page';
 import { NumberField } from '../../../parts/fields/number-field';
 import { type Draft, TypedField } from '../../../parts/fields/typed-field';
-import { Section } from '../../../parts/frame/page';
 import { useUnits } from '../../../parts/frame/shop-context';
 import { asOfLacquer, thinnedOfLacquer } from '../../../science/film/thinning';
 import type { Cup } from '../../../science/viscosity/cups';

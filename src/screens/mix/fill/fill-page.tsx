@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { parseNumber, readTyped } from '../../../logbook/as-typed';
 import { LIMITS, type Limit } from '../../../logbook/limits';
+import { Page, Section } from '../../../parts/blocks/page';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
 import { type Draft, TypedField } from '../../../parts/fields/typed-field';
-import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { dropFillApplications, dropFillVolumeM3 } from '../../../science/film/drop-fill';

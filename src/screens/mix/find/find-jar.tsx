@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { useCallback } from 'preact/hooks';
+import { Button } from '../../../parts/blocks/button';
+import { Page, Section } from '../../../parts/blocks/page';
+import { leadToProblem } from '../../../parts/fields/form/use-form';
 import { TextField } from '../../../parts/fields/text-field';
-import { leadToProblem } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
-import { Page, Section } from '../../../parts/frame/page';
 import { goTo, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { Camera } from '../../../parts/photo/camera';

@@ -1,7 +1,7 @@
 import type { Said } from '../../../actions/log';
 import { usualIngredient } from '../../../actions/mix/usual-ingredient';
 import { parseNumber, plainText } from '../../../logbook/as-typed';
-import type { ShopIngredient } from '../../../logbook/fold/ingredients';
+import type { ShopIngredient } from '../../../logbook/fold/mix/ingredients';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { blendSum } from '../jar/jar-draft';
 import { tracerNmOf } from '../tracer-field';

@@ -1,7 +1,7 @@
+import { Button } from '../../../parts/blocks/button';
 import { Problem } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
-import { Button } from '../../../parts/frame/button';
 import { SOLVENTS } from '../../../science/solvents/solvents';
 import { JAR_FORM } from '../../../words/mix/jar';
 import { numberWords } from '../../../words/quantities';

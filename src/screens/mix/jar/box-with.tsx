@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { boxJars } from '../../../actions/mix/box-jars';
-import type { Jar } from '../../../logbook/fold/jars';
-import { Refusal } from '../../../parts/fields/refusal';
+import type { Jar } from '../../../logbook/fold/mix/jars';
+import { Button } from '../../../parts/blocks/button';
+import { Fold } from '../../../parts/blocks/fold';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { SelectField } from '../../../parts/fields/select-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
-import { Fold } from '../../../parts/frame/fold';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

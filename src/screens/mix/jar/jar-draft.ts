@@ -9,7 +9,7 @@ import {
 } from '../../../actions/mix/usual-jar';
 import { finishTraits } from '../../../estimator/finishes/traits';
 import { parseNumber, plainText, readTyped } from '../../../logbook/as-typed';
-import type { Jar } from '../../../logbook/fold/jars';
+import type { Jar } from '../../../logbook/fold/mix/jars';
 import { LIMITS } from '../../../logbook/limits';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { draftProblem } from '../../../parts/fields/typed-field';

@@ -1,9 +1,9 @@
 import { pouredBatch } from '../../../actions/mix/fill-from-weigh-up';
-import type { ShopIngredient } from '../../../logbook/fold/ingredients';
-import type { Jar } from '../../../logbook/fold/jars';
-import { Fold } from '../../../parts/frame/fold';
+import type { ShopIngredient } from '../../../logbook/fold/mix/ingredients';
+import type { Jar } from '../../../logbook/fold/mix/jars';
+import { Fold } from '../../../parts/blocks/fold';
+import { Row } from '../../../parts/blocks/row';
 import { linkTo } from '../../../parts/frame/route';
-import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { batchMassKg } from '../../../science/mixing/ingredient';
 import { matchOfJar } from '../../../shop/colour/jars-of-match';

@@ -1,9 +1,9 @@
 import type { Shop } from '../../../logbook/fold/fold';
-import type { Jar } from '../../../logbook/fold/jars';
+import type { Jar } from '../../../logbook/fold/mix/jars';
+import { Button, LinkButton } from '../../../parts/blocks/button';
+import { Fold } from '../../../parts/blocks/fold';
+import { Page } from '../../../parts/blocks/page';
 import { typedWords } from '../../../parts/fields/typed-words';
-import { Button, LinkButton } from '../../../parts/frame/button';
-import { Fold } from '../../../parts/frame/fold';
-import { Page } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';

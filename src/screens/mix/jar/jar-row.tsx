@@ -1,6 +1,6 @@
-import type { Jar } from '../../../logbook/fold/jars';
+import type { Jar } from '../../../logbook/fold/mix/jars';
+import { Row } from '../../../parts/blocks/row';
 import { linkTo } from '../../../parts/frame/route';
-import { Row } from '../../../parts/frame/row';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { jarAmount } from '../../../shop/jar/amount';
 import { isPast, jarLife } from '../../../shop/jar/life';

@@ -1,7 +1,7 @@
-import type { Jar } from '../../../logbook/fold/jars';
-import { Button } from '../../../parts/frame/button';
-import { Page } from '../../../parts/frame/page';
-import { QrCode } from '../../../parts/frame/qr-code';
+import type { Jar } from '../../../logbook/fold/mix/jars';
+import { Button } from '../../../parts/blocks/button';
+import { Page } from '../../../parts/blocks/page';
+import { QrCode } from '../../../parts/blocks/qr-code';
 import { addressOf, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { jarCode } from '../../../shop/jar/code';

@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { drawFromJar, weighJar } from '../../../actions/mix/jar';
-import type { Jar } from '../../../logbook/fold/jars';
+import type { Jar } from '../../../logbook/fold/mix/jars';
 import { LIMITS } from '../../../logbook/limits';
+import { Button } from '../../../parts/blocks/button';
 import { Choice } from '../../../parts/fields/choice';
-import { Refusal } from '../../../parts/fields/refusal';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { type Draft, draftProblem, TypedField } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { JAR_WORDS as WORDS } from '../../../words/mix/jar';

@@ -1,12 +1,12 @@
-import type { Jar } from '../../../logbook/fold/jars';
-import { LinkButton } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
-import { Section } from '../../../parts/frame/page';
+import type { Jar } from '../../../logbook/fold/mix/jars';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Notice } from '../../../parts/blocks/notice';
+import { Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { type JarAmount, jarAmount } from '../../../shop/jar/amount';
 import { JAR_WORDS as WORDS } from '../../../words/mix/jar';
-import { CORRECT_WORDS } from '../../../words/piece/correct';
+import { CORRECT_WORDS } from '../../../words/piece/coat/correct';
 import { numberWords, percentWords, type UnitSystem } from '../../../words/quantities';
 import { volumeWords } from '../../../words/volumes';
 import { DrawForm, WeighForm } from './left-forms';

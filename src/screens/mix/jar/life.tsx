@@ -1,11 +1,11 @@
 import { testJar } from '../../../actions/mix/jar';
-import type { Jar } from '../../../logbook/fold/jars';
-import { Refusal } from '../../../parts/fields/refusal';
+import type { Jar } from '../../../logbook/fold/mix/jars';
+import { Button } from '../../../parts/blocks/button';
+import { Notice } from '../../../parts/blocks/notice';
+import { Section } from '../../../parts/blocks/page';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { typedWords } from '../../../parts/fields/typed-words';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
-import { Section } from '../../../parts/frame/page';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { glassPlate, type JarLife, jarLife } from '../../../shop/jar/life';

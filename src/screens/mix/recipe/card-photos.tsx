@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import { photographCard } from '../../../actions/mix/card-photo';
-import type { Recipe } from '../../../logbook/fold/recipes';
+import type { Recipe } from '../../../logbook/fold/mix/recipes';
+import { Fold } from '../../../parts/blocks/fold';
+import { Icon } from '../../../parts/blocks/icons';
 import { Problem } from '../../../parts/fields/choice';
-import { Fold } from '../../../parts/frame/fold';
-import { Icon } from '../../../parts/frame/icons';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { CARD, smallPicture } from '../../../parts/photo/small-picture';

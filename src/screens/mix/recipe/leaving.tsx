@@ -1,4 +1,4 @@
-import { Fold } from '../../../parts/frame/fold';
+import { Fold } from '../../../parts/blocks/fold';
 import { type Blend, volumeFractions } from '../../../science/solvents/blend';
 import { blendEvaporationRate, driedTo, leavingOrder } from '../../../science/solvents/blend-drying';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';

@@ -1,11 +1,11 @@
 import { mixSentence } from '../../../actions/mix/mix-refused';
+import { Button } from '../../../parts/blocks/button';
 import { Line } from '../../../parts/fields/line';
 import { NumberField } from '../../../parts/fields/number-field';
 import { SelectField } from '../../../parts/fields/select-field';
-import { Button } from '../../../parts/frame/button';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { type Batch, batchMassKg } from '../../../science/mixing/ingredient';
-import { batchVolumeM3 } from '../../../science/mixing/scaling';
+import { batchVolumeM3 } from '../../../science/mixing/weigh/scaling';
 import { batchOfLines } from '../../../shop/recipe/batch';
 import { mixIngredients } from '../../../shop/recipe/ingredients';
 import { MEASURE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';

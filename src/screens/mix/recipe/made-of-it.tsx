@@ -1,6 +1,6 @@
-import { Fold } from '../../../parts/frame/fold';
+import { Fold } from '../../../parts/blocks/fold';
+import { Row } from '../../../parts/blocks/row';
 import { linkTo } from '../../../parts/frame/route';
-import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { matchOfRecipe } from '../../../shop/colour/jars-of-match';
 import { coatedFrom, jarsOfRecipe } from '../../../shop/recipe/use';

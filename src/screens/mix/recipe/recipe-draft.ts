@@ -1,6 +1,6 @@
 import type { Said } from '../../../actions/log';
 import { parseNumber } from '../../../logbook/as-typed';
-import type { Recipe } from '../../../logbook/fold/recipes';
+import type { Recipe } from '../../../logbook/fold/mix/recipes';
 import { type TypedLine, typedLines } from '../../../shop/recipe/batch';
 import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
 import { RECIPE_WORDS } from '../../../words/mix/recipe';

@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
-import type { Recipe } from '../../../logbook/fold/recipes';
+import type { Recipe } from '../../../logbook/fold/mix/recipes';
+import { Button, LinkButton } from '../../../parts/blocks/button';
+import { Section } from '../../../parts/blocks/page';
+import { Row } from '../../../parts/blocks/row';
 import { TextField } from '../../../parts/fields/text-field';
-import { Button, LinkButton } from '../../../parts/frame/button';
-import { Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
-import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { searchRecipes } from '../../../shop/recipe/search';
 import { USE_WORDS, RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';

@@ -1,4 +1,4 @@
-import type { Recipe } from '../../../logbook/fold/recipes';
+import type { Recipe } from '../../../logbook/fold/mix/recipes';
 
 type Recipes = ReadonlyMap<string, Recipe>;
 

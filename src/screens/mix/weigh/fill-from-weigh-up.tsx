@@ -1,9 +1,9 @@
 import { fillFromWeighUp, pouredBatch } from '../../../actions/mix/fill-from-weigh-up';
 import { mixFacts } from '../../../actions/mix/mix-facts';
-import type { WeighUp } from '../../../logbook/fold/weigh-ups';
-import { Refusal } from '../../../parts/fields/refusal';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
+import type { WeighUp } from '../../../logbook/fold/mix/weigh-ups';
+import { Button } from '../../../parts/blocks/button';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

@@ -1,11 +1,11 @@
 import { type Signal, useSignal } from '@preact/signals';
-import type { Piece } from '../../../logbook/fold/pieces';
-import type { Recipe } from '../../../logbook/fold/recipes';
+import type { Recipe } from '../../../logbook/fold/mix/recipes';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { UNITS } from '../../../logbook/unit';
+import { Button, LinkButton } from '../../../parts/blocks/button';
+import { Notice } from '../../../parts/blocks/notice';
 import { SelectField } from '../../../parts/fields/select-field';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { Button, LinkButton } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';

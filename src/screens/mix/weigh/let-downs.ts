@@ -3,7 +3,7 @@ import { describeIngredient } from '../../../actions/mix/ingredient';
 import { sayOutcome } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import type { Batch } from '../../../science/mixing/ingredient';
-import type { LetDown } from '../../../science/mixing/weighing';
+import type { LetDown } from '../../../science/mixing/weigh/weighing';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
 import { PLAN_WORDS } from '../../../words/mix/weigh';
 import { percentWords } from '../../../words/quantities';

@@ -1,13 +1,13 @@
 import type { Signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { pour, standingOf } from '../../../actions/mix/weigh-up';
-import type { WeighUp } from '../../../logbook/fold/weigh-ups';
+import type { WeighUp } from '../../../logbook/fold/mix/weigh-ups';
 import { LIMITS } from '../../../logbook/limits';
+import { Button } from '../../../parts/blocks/button';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { NumberField } from '../../../parts/fields/number-field';
-import { Refusal } from '../../../parts/fields/refusal';
 import { draftProblem } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { wholeDrops } from '../../../science/mixing/amount';

@@ -1,8 +1,8 @@
 import type { Shop } from '../../../logbook/fold/fold';
-import type { ShopIngredient } from '../../../logbook/fold/ingredients';
+import type { ShopIngredient } from '../../../logbook/fold/mix/ingredients';
 import { wholeDrops } from '../../../science/mixing/amount';
 import { type Batch, isLacquer, type Part } from '../../../science/mixing/ingredient';
-import { weighOrder } from '../../../science/mixing/weigh-order';
+import { weighOrder } from '../../../science/mixing/weigh/weigh-order';
 import {
   type LetDown,
   letDown,
@@ -10,7 +10,7 @@ import {
   type Weighing,
   weighing,
   weighingUncertainty,
-} from '../../../science/mixing/weighing';
+} from '../../../science/mixing/weigh/weighing';
 import { mixIngredients } from '../../../shop/recipe/ingredients';
 
 /** A line of a plan, with how well the scale can weigh it and what would help. */

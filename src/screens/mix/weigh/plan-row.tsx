@@ -1,5 +1,5 @@
-import { Button } from '../../../parts/frame/button';
-import { Icon } from '../../../parts/frame/icons';
+import { Button } from '../../../parts/blocks/button';
+import { Icon } from '../../../parts/blocks/icons';
 import { useShop } from '../../../parts/frame/shop-context';
 import type { Batch } from '../../../science/mixing/ingredient';
 import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';

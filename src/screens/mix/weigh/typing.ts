@@ -1,4 +1,4 @@
-import type { WeighUp } from '../../../logbook/fold/weigh-ups';
+import type { WeighUp } from '../../../logbook/fold/mix/weigh-ups';
 
 /** What the scale shows, being typed for a line, and how often that line had been poured when it was. */
 export interface Typing {

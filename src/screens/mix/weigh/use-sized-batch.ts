@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { readTyped } from '../../../logbook/as-typed';
-import type { Recipe } from '../../../logbook/fold/recipes';
+import type { Recipe } from '../../../logbook/fold/mix/recipes';
 import { LIMITS } from '../../../logbook/limits';
 import { UNITS } from '../../../logbook/unit';
 import type { Draft } from '../../../parts/fields/typed-field';
@@ -8,7 +8,7 @@ import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { succeed } from '../../../result';
 import { andThen } from '../../../science/mixing/failure';
 import { type Batch, batchMassKg } from '../../../science/mixing/ingredient';
-import { batchVolumeM3, scaledToMass, scaledToVolume } from '../../../science/mixing/scaling';
+import { batchVolumeM3, scaledToMass, scaledToVolume } from '../../../science/mixing/weigh/scaling';
 import { batchOfLines, typedLines } from '../../../shop/recipe/batch';
 import { mixIngredients } from '../../../shop/recipe/ingredients';
 

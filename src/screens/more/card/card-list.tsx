@@ -1,8 +1,8 @@
-import { LinkButton } from '../../../parts/frame/button';
-import { EmptyState } from '../../../parts/frame/empty-state';
-import { Page, Section } from '../../../parts/frame/page';
+import { LinkButton } from '../../../parts/blocks/button';
+import { EmptyState } from '../../../parts/blocks/empty-state';
+import { Page, Section } from '../../../parts/blocks/page';
+import { Row } from '../../../parts/blocks/row';
 import { linkTo } from '../../../parts/frame/route';
-import { Row } from '../../../parts/frame/row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { cardsOf, type TestCard } from '../../../shop/card/cards';
 import { CARD_WORDS as WORDS } from '../../../words/piece/card';

@@ -1,7 +1,7 @@
 import { endCard } from '../../../actions/card/log-card';
-import { Button, LinkButton } from '../../../parts/frame/button';
-import { CautionNotice } from '../../../parts/frame/caution';
-import { Page, Section } from '../../../parts/frame/page';
+import { Button, LinkButton } from '../../../parts/blocks/button';
+import { CautionNotice } from '../../../parts/blocks/caution';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';

@@ -1,19 +1,19 @@
 import { useSignal } from '@preact/signals';
 import { coatCard } from '../../../actions/card/log-card';
 import { LIMITS } from '../../../logbook/limits';
+import { Section } from '../../../parts/blocks/page';
 import { FewFirst } from '../../../parts/fields/few-first';
-import { areWhole, Quantity, Send } from '../../../parts/fields/form-fields';
-import { TimeField } from '../../../parts/fields/time-field';
+import { areWhole, Quantity, Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
+import { TimeField } from '../../../parts/fields/time/time-field';
+import { useTime } from '../../../parts/fields/time/use-time';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { useTime } from '../../../parts/fields/use-time';
-import { Section } from '../../../parts/frame/page';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import type { TestCard } from '../../../shop/card/cards';
 import { USUAL_COAT } from '../../../shop/stack/usual-coat';
 import { COAT_ALONE as WORDS } from '../../../words/piece/card';
-import { LAY_WORDS } from '../../../words/piece/lay';
+import { LAY_WORDS } from '../../../words/piece/coat/lay';
 
 /** A coat on a card that lies beside no piece: from which jar, how much, and when. */
 export function CoatAlone({ card }: { readonly card: TestCard }) {

@@ -1,16 +1,16 @@
 import { useSignal } from '@preact/signals';
 import { coatCardWith } from '../../../actions/card/log-card';
-import type { Coat, Piece } from '../../../logbook/fold/pieces';
-import { Refusal } from '../../../parts/fields/refusal';
+import type { Coat, Piece } from '../../../logbook/fold/piece/pieces';
+import { Button } from '../../../parts/blocks/button';
+import { Section } from '../../../parts/blocks/page';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { Ticks } from '../../../parts/fields/tick';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
-import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { type TestCard, takesCoats } from '../../../shop/card/cards';
 import { TOLD_WORDS as WORDS } from '../../../words/piece/card';
-import { FILM_WORDS } from '../../../words/piece/film';
+import { FILM_WORDS } from '../../../words/piece/coat/film';
 import { whenWords } from '../../../words/times';
 
 interface CoatsProps {

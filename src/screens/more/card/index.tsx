@@ -1,5 +1,5 @@
-import { EmptyState } from '../../../parts/frame/empty-state';
-import { Page } from '../../../parts/frame/page';
+import { EmptyState } from '../../../parts/blocks/empty-state';
+import { Page } from '../../../parts/blocks/page';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { cardsOf } from '../../../shop/card/cards';

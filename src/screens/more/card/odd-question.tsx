@@ -1,6 +1,6 @@
 import type { Said } from '../../../actions/log';
-import { Button } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
+import { Button } from '../../../parts/blocks/button';
+import { Notice } from '../../../parts/blocks/notice';
 import type { OddWeight } from '../../../shop/card/odd-weight';
 import { ODD_WORDS as WORDS } from '../../../words/piece/card';
 

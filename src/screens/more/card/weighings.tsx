@@ -1,6 +1,6 @@
+import { Icon } from '../../../parts/blocks/icons';
+import { Section } from '../../../parts/blocks/page';
 import { typedWords } from '../../../parts/fields/typed-words';
-import { Icon } from '../../../parts/frame/icons';
-import { Section } from '../../../parts/frame/page';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { undoWithToast } from '../../../parts/frame/undo';
 import type { CardWeighing, TestCard } from '../../../shop/card/cards';

@@ -1,4 +1,4 @@
-import { Section } from '../../../parts/frame/page';
+import { Section } from '../../../parts/blocks/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { counted, type TestCard } from '../../../shop/card/cards';
 import { TOLD_WORDS as WORDS } from '../../../words/piece/card';

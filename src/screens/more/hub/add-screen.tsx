@@ -1,8 +1,8 @@
 import { inFours, linkOf, writeCode } from '../../../hub/shop-code';
-import { Button } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
-import { Page, Section } from '../../../parts/frame/page';
-import { QrCode } from '../../../parts/frame/qr-code';
+import { Button } from '../../../parts/blocks/button';
+import { Notice } from '../../../parts/blocks/notice';
+import { Page, Section } from '../../../parts/blocks/page';
+import { QrCode } from '../../../parts/blocks/qr-code';
 import { linkTo } from '../../../parts/frame/route';
 import { showToast } from '../../../parts/frame/toast';
 import { hubHere } from '../../../parts/kept/hub-here';

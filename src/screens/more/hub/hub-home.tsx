@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { namePhone } from '../../../actions/hub/name-phone';
-import { Refusal } from '../../../parts/fields/refusal';
+import { Button, LinkButton } from '../../../parts/blocks/button';
+import { Page, Section } from '../../../parts/blocks/page';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { TextField } from '../../../parts/fields/text-field';
 import { Tick } from '../../../parts/fields/tick';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button, LinkButton } from '../../../parts/frame/button';
-import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

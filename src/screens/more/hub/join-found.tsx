@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import type { HubTrouble } from '../../../hub/hub-failure';
+import { Button } from '../../../parts/blocks/button';
+import { Notice } from '../../../parts/blocks/notice';
+import { Section } from '../../../parts/blocks/page';
+import { leadToProblem } from '../../../parts/fields/form/use-form';
 import { TextField } from '../../../parts/fields/text-field';
-import { leadToProblem } from '../../../parts/fields/use-form';
 import { isWide } from '../../../parts/frame/beside';
-import { Button } from '../../../parts/frame/button';
-import { Notice } from '../../../parts/frame/notice';
-import { Section } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import { Page } from '../../../parts/frame/page';
+import { Page } from '../../../parts/blocks/page';
 import { linkTo, route } from '../../../parts/frame/route';
 import { HUB_JOIN, HUB_WORDS } from '../../../words/frame/hub-pages';
 import { MayJoin } from './may-join';

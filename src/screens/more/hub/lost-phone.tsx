@@ -1,4 +1,4 @@
-import { Page, Section } from '../../../parts/frame/page';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { HUB_LOST } from '../../../words/frame/hub-pages';
 import { MayJoin } from './may-join';

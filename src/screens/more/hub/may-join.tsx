@@ -1,4 +1,4 @@
-import { Notice } from '../../../parts/frame/notice';
+import { Notice } from '../../../parts/blocks/notice';
 import { useShop } from '../../../parts/frame/shop-context';
 import { HUB_WORDS } from '../../../words/frame/hub-pages';
 import { JoinForm } from './join-form';

@@ -1,12 +1,12 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { testSpot } from '../../../actions/air/test-spot';
-import type { Piece } from '../../../logbook/fold/pieces';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { LIMITS } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
-import { areWhole, OneOf, Quantity, Send } from '../../../parts/fields/form-fields';
+import { areWhole, OneOf, Quantity, Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { Tick } from '../../../parts/fields/tick';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import {

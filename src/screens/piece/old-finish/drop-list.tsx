@@ -1,5 +1,5 @@
-import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
-import { Icon } from '../../../parts/frame/icons';
+import type { OldFinishRecord } from '../../../logbook/fold/piece/old-finishes';
+import { Icon } from '../../../parts/blocks/icons';
 import { useShop } from '../../../parts/frame/shop-context';
 import { undoWithToast } from '../../../parts/frame/undo';
 import { OLD_WORDS as WORDS } from '../../../words/piece/old-finish';

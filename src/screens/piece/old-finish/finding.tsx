@@ -1,8 +1,8 @@
-import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
-import type { Piece } from '../../../logbook/fold/pieces';
-import { Refusal } from '../../../parts/fields/refusal';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
+import type { OldFinishRecord } from '../../../logbook/fold/piece/old-finishes';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { Button } from '../../../parts/blocks/button';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { type OldFinishFinding, redissolves } from '../../../science/old-finish/classify';

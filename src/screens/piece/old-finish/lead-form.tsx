@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { testForLead } from '../../../actions/air/test-for-lead';
-import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
-import type { Piece } from '../../../logbook/fold/pieces';
-import { LEAD_FINDINGS } from '../../../logbook/kinds/spot-test';
+import type { OldFinishRecord } from '../../../logbook/fold/piece/old-finishes';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { LEAD_FINDINGS } from '../../../logbook/kinds/piece/spot-test';
 import { COUNTS } from '../../../logbook/limits';
-import { OneOf, Send, Words } from '../../../parts/fields/form-fields';
-import { useForm } from '../../../parts/fields/use-form';
+import { OneOf, Send, Words } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { OLD_WORDS as WORDS } from '../../../words/piece/old-finish';

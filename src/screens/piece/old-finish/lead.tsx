@@ -1,6 +1,6 @@
-import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
-import type { Piece } from '../../../logbook/fold/pieces';
-import { CautionNotice } from '../../../parts/frame/caution';
+import type { OldFinishRecord } from '../../../logbook/fold/piece/old-finishes';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { CautionNotice } from '../../../parts/blocks/caution';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sandingRule } from '../../../shop/stack/old-finish';
 import { cautionOf } from '../../../words/air/cautions';

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { Said } from '../../../actions/log';
 import { parseNumber } from '../../../logbook/as-typed';
-import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
+import type { OldFinishRecord } from '../../../logbook/fold/piece/old-finishes';
 import { COUNTS } from '../../../logbook/limits';
 import type { OldFinishSign, UvLook } from '../../../science/old-finish/signs';
 

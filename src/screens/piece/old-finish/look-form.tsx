@@ -1,11 +1,11 @@
 import { seeOldFinish } from '../../../actions/air/see-old-finish';
-import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
-import type { Piece } from '../../../logbook/fold/pieces';
-import { OneOf, Send, Words } from '../../../parts/fields/form-fields';
+import type { OldFinishRecord } from '../../../logbook/fold/piece/old-finishes';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { Icon } from '../../../parts/blocks/icons';
+import { Notice } from '../../../parts/blocks/notice';
+import { OneOf, Send, Words } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { Ticks } from '../../../parts/fields/tick';
-import { useForm } from '../../../parts/fields/use-form';
-import { Icon } from '../../../parts/frame/icons';
-import { Notice } from '../../../parts/frame/notice';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { OLD_FINISH_SIGNS, UV_LOOKS } from '../../../science/old-finish/signs';

@@ -1,5 +1,5 @@
-import { Fold } from '../../../parts/frame/fold';
-import { Page, Section } from '../../../parts/frame/page';
+import { Fold } from '../../../parts/blocks/fold';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { findingOf, oldFinishOf, sandingRule } from '../../../shop/stack/old-finish';

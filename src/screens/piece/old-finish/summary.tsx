@@ -1,6 +1,6 @@
-import type { Piece } from '../../../logbook/fold/pieces';
-import { LinkButton } from '../../../parts/frame/button';
-import { Fold } from '../../../parts/frame/fold';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Fold } from '../../../parts/blocks/fold';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { findingOf, hasLayers, oldFinishOf, sandingRule } from '../../../shop/stack/old-finish';

@@ -1,7 +1,7 @@
 import { type Signal, useSignal } from '@preact/signals';
-import { documented, type Photo } from '../../../logbook/fold/zones';
+import { documented, type Photo } from '../../../logbook/fold/piece/zones';
+import { Page, Section } from '../../../parts/blocks/page';
 import { SelectField } from '../../../parts/fields/select-field';
-import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { PHOTO_WORDS as WORDS } from '../../../words/piece/photo';

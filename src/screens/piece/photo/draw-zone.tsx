@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { drawZone } from '../../../actions/photo/take-photo';
-import type { Photo, Zone } from '../../../logbook/fold/zones';
+import type { Photo, Zone } from '../../../logbook/fold/piece/zones';
+import { Button } from '../../../parts/blocks/button';
 import { Problem } from '../../../parts/fields/choice';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { SelectField } from '../../../parts/fields/select-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { OutlinedPhoto } from '../../../parts/photo/outlined-photo';

@@ -1,4 +1,4 @@
-import { documented } from '../../../logbook/fold/zones';
+import { documented } from '../../../logbook/fold/piece/zones';
 import { route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { usePiece } from '../use-piece';

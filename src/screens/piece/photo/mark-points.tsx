@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { alignPhotos } from '../../../actions/photo/take-photo';
+import { Section } from '../../../parts/blocks/page';
 import { Choice } from '../../../parts/fields/choice';
-import { useForm } from '../../../parts/fields/use-form';
-import { Section } from '../../../parts/frame/page';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { alignment } from '../../../science/align';

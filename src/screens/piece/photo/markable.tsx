@@ -1,4 +1,4 @@
-import type { Photo } from '../../../logbook/fold/zones';
+import type { Photo } from '../../../logbook/fold/piece/zones';
 import { OutlinedPhoto } from '../../../parts/photo/outlined-photo';
 import { PHOTO_WORDS as WORDS } from '../../../words/piece/photo';
 import type { Marks, Place } from './pair';

@@ -1,4 +1,4 @@
-import type { Photo } from '../../../logbook/fold/zones';
+import type { Photo } from '../../../logbook/fold/piece/zones';
 
 export type Place = readonly [x: number, y: number];
 /** Two points of a photo, as shares of its width and height. */

@@ -1,4 +1,4 @@
-import type { Photo } from '../../../logbook/fold/zones';
+import type { Photo } from '../../../logbook/fold/piece/zones';
 import { PHOTO_WORDS as WORDS } from '../../../words/piece/photo';
 import { dateWords } from '../../../words/times';
 

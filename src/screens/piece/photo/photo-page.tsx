@@ -1,6 +1,6 @@
-import { type Photo, type Zone, zonesOf } from '../../../logbook/fold/zones';
-import { LinkButton } from '../../../parts/frame/button';
-import { Page, Section } from '../../../parts/frame/page';
+import { type Photo, type Zone, zonesOf } from '../../../logbook/fold/piece/zones';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { type DrawnZone, OutlinedPhoto } from '../../../parts/photo/outlined-photo';

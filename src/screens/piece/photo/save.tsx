@@ -1,6 +1,6 @@
-import { Refusal } from '../../../parts/fields/refusal';
-import type { Form } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
+import { Button } from '../../../parts/blocks/button';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import type { Form } from '../../../parts/fields/form/use-form';
 
 interface SaveProps {
   readonly form: Form;

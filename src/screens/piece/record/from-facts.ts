@@ -1,5 +1,5 @@
 import type { Outlook } from '../../../actions/outlook/outlook';
-import type { OldFinishRecord } from '../../../logbook/fold/old-finishes';
+import type { OldFinishRecord } from '../../../logbook/fold/piece/old-finishes';
 import { typedWords } from '../../../parts/fields/typed-words';
 import { standingSign } from '../../../parts/verdict/sign';
 import type { ZoneFacts } from '../../../shop/record/zone-facts';

@@ -1,4 +1,4 @@
-import { HeadRow } from '../../../parts/frame/head-row';
+import { HeadRow } from '../../../parts/blocks/head-row';
 import { useShop } from '../../../parts/frame/shop-context';
 import { RECORD as WORDS } from '../../../words/piece/record';
 import { clockWords, dateWords } from '../../../words/times';

@@ -1,6 +1,6 @@
 import { ownOutlooks } from '../../../actions/outlook/awaited';
 import type { Outlook } from '../../../actions/outlook/outlook';
-import { documented } from '../../../logbook/fold/zones';
+import { documented } from '../../../logbook/fold/piece/zones';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { OutlinedPhoto } from '../../../parts/photo/outlined-photo';
 import { zoneFacts } from '../../../shop/record/zone-facts';

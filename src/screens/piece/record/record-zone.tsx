@@ -1,8 +1,8 @@
 import type { Outlook } from '../../../actions/outlook/outlook';
+import { HeadRow } from '../../../parts/blocks/head-row';
 import { typedWords } from '../../../parts/fields/typed-words';
 import { jarTint } from '../../../parts/film/jar-tint';
 import { filmLayers, OLD_FINISH } from '../../../parts/film/piece-film';
-import { HeadRow } from '../../../parts/frame/head-row';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import type { Material } from '../../../shop/record/materials';
 import type { ZoneFacts } from '../../../shop/record/zone-facts';
@@ -12,8 +12,8 @@ import { COAT_WORDS } from '../../../words/piece/piece';
 import { RECORD as WORDS } from '../../../words/piece/record';
 import { filmWords, numberWords } from '../../../words/quantities';
 import { dateWords } from '../../../words/times';
-import { filmAsTyped } from '../film-as-typed';
-import { groundName, groundWait } from '../ground-words';
+import { filmAsTyped } from '../coat/film-as-typed';
+import { groundName, groundWait } from '../ground/ground-words';
 import { zoneLine } from '../zone/zone-line';
 import { tracerWords } from './from-facts';
 

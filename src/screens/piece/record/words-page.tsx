@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import { notePiece, wordRecord } from '../../../actions/record';
-import { documented } from '../../../logbook/fold/zones';
-import { Send, Words } from '../../../parts/fields/form-fields';
+import { documented } from '../../../logbook/fold/piece/zones';
+import { Page, Section } from '../../../parts/blocks/page';
+import { Send, Words } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { Tick } from '../../../parts/fields/tick';
-import { useForm } from '../../../parts/fields/use-form';
-import { Page, Section } from '../../../parts/frame/page';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';

@@ -1,5 +1,5 @@
 import type { Estimate } from '../../../estimator/estimate';
-import type { Piece } from '../../../logbook/fold/pieces';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
 import type { ChartAxis } from '../../../parts/time/line-chart';
 import { timeTicks } from '../../../parts/time/since-axis';
 import { SINCE_WORDS } from '../../../words/piece/since';

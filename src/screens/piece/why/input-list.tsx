@@ -1,6 +1,6 @@
 import type { Estimate } from '../../../estimator/estimate';
-import type { Piece } from '../../../logbook/fold/pieces';
-import { Fold } from '../../../parts/frame/fold';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { Fold } from '../../../parts/blocks/fold';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { glued } from '../../../words/glued';
 import { INPUT_WORDS } from '../../../words/piece/why';

@@ -1,7 +1,7 @@
 import type { Estimate } from '../../../estimator/estimate';
 import type { Shop } from '../../../logbook/fold/fold';
-import type { Jar } from '../../../logbook/fold/jars';
-import type { Piece } from '../../../logbook/fold/pieces';
+import type { Jar } from '../../../logbook/fold/mix/jars';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { typedWords } from '../../../parts/fields/typed-words';
 import { jarFilm } from '../../../shop/jar/film';
 import { jarFilmAt } from '../../../shop/jar/film-at';

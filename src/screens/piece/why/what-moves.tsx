@@ -1,4 +1,4 @@
-import { Fold } from '../../../parts/frame/fold';
+import { Fold } from '../../../parts/blocks/fold';
 import { glued } from '../../../words/glued';
 import { MOVES_WORDS } from '../../../words/piece/why';
 import { spanWords } from '../../../words/times';

@@ -1,7 +1,7 @@
 import { lawOf } from '../../../estimator/finishes/law-history';
-import { EmptyState } from '../../../parts/frame/empty-state';
-import { Fold } from '../../../parts/frame/fold';
-import { Page, Section } from '../../../parts/frame/page';
+import { EmptyState } from '../../../parts/blocks/empty-state';
+import { Fold } from '../../../parts/blocks/fold';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { LAW_UNKNOWN } from '../../../words/air/finishes';

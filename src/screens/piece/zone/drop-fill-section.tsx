@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { planDrops } from '../../../actions/zone/plan-drops';
 import { finishTraits } from '../../../estimator/finishes/traits';
-import type { Zone } from '../../../logbook/fold/zones';
-import { Refusal } from '../../../parts/fields/refusal';
+import type { Zone } from '../../../logbook/fold/piece/zones';
+import { Button, LinkButton } from '../../../parts/blocks/button';
+import { Section } from '../../../parts/blocks/page';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { SelectField } from '../../../parts/fields/select-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button, LinkButton } from '../../../parts/frame/button';
-import { Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';

@@ -1,5 +1,5 @@
-import type { Piece } from '../../../logbook/fold/pieces';
-import { Notice } from '../../../parts/frame/notice';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { Notice } from '../../../parts/blocks/notice';
 import { useShop } from '../../../parts/frame/shop-context';
 import { REST_DAYS } from '../../../shop/zone/drop-fill';
 import { DAY_S } from '../../../units';

@@ -1,6 +1,6 @@
-import { LinkButton } from '../../../parts/frame/button';
-import { EmptyState } from '../../../parts/frame/empty-state';
-import { Page } from '../../../parts/frame/page';
+import { LinkButton } from '../../../parts/blocks/button';
+import { EmptyState } from '../../../parts/blocks/empty-state';
+import { Page } from '../../../parts/blocks/page';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { standsOf } from '../../../shop/zone/stands';

@@ -1,10 +1,10 @@
-import type { Piece } from '../../../logbook/fold/pieces';
-import { documented } from '../../../logbook/fold/zones';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { documented } from '../../../logbook/fold/piece/zones';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Fold } from '../../../parts/blocks/fold';
+import { Row } from '../../../parts/blocks/row';
 import { PieceFace } from '../../../parts/film/piece-face';
-import { LinkButton } from '../../../parts/frame/button';
-import { Fold } from '../../../parts/frame/fold';
 import { linkTo } from '../../../parts/frame/route';
-import { Row } from '../../../parts/frame/row';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { standById } from '../../../shop/zone/stands';
 import { PHOTO_WORDS } from '../../../words/piece/photo';

@@ -1,14 +1,14 @@
 import { useSignal } from '@preact/signals';
 import { readColour } from '../../../actions/match/read-colour';
 import { LIMITS } from '../../../logbook/limits';
-import { areWhole, OneOf, Quantity, Send } from '../../../parts/fields/form-fields';
+import { Section } from '../../../parts/blocks/page';
+import { areWhole, OneOf, Quantity, Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import type { Draft } from '../../../parts/fields/typed-field';
-import { useForm } from '../../../parts/fields/use-form';
-import { Section } from '../../../parts/frame/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import type { TonerState } from '../../../shop/zone/toner';
-import { TONER as WORDS } from '../../../words/piece/toner';
+import { TONER as WORDS } from '../../../words/piece/coat/toner';
 import { usePiece } from '../use-piece';
 
 type Of = keyof typeof WORDS.ofs;

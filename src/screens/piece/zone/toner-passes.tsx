@@ -1,12 +1,12 @@
-import { Refusal } from '../../../parts/fields/refusal';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button, LinkButton } from '../../../parts/frame/button';
+import { Button, LinkButton } from '../../../parts/blocks/button';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { cautionsDue } from '../../../shop/cautions/due';
 import type { TonerState } from '../../../shop/zone/toner';
-import { TONER as WORDS } from '../../../words/piece/toner';
+import { TONER as WORDS } from '../../../words/piece/coat/toner';
 import { usePiece } from '../use-piece';
 
 /** A thin even pass of toner (common practice, no source). */

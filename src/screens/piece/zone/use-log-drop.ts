@@ -1,4 +1,4 @@
-import { useForm } from '../../../parts/fields/use-form';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';

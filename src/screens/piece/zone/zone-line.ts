@@ -1,4 +1,4 @@
-import type { Zone } from '../../../logbook/fold/zones';
+import type { Zone } from '../../../logbook/fold/piece/zones';
 import { typedWords } from '../../../parts/fields/typed-words';
 import { ZONE_WORDS as WORDS } from '../../../words/piece/zone';
 import type { UnitSystem } from '../../../words/quantities';

@@ -1,12 +1,12 @@
 import { wholeKey } from '../../../actions/outlook/awaited';
-import type { Zone } from '../../../logbook/fold/zones';
-import { LinkButton } from '../../../parts/frame/button';
-import { Page, Section } from '../../../parts/frame/page';
+import type { Zone } from '../../../logbook/fold/piece/zones';
+import { LinkButton } from '../../../parts/blocks/button';
+import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import type { Stand } from '../../../shop/zone/stands';
+import { TONER } from '../../../words/piece/coat/toner';
 import { PHOTO_WORDS } from '../../../words/piece/photo';
-import { TONER } from '../../../words/piece/toner';
 import { ZONE_WORDS as WORDS } from '../../../words/piece/zone';
 import { Finish } from '../finish';
 import { MilestoneList } from '../milestone-list';

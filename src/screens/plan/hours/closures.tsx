@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { liftClosure } from '../../../actions/plan/lift-closure';
 import { setClosure } from '../../../actions/plan/set-closure';
-import { CLOSURES } from '../../../logbook/kinds/plan';
+import { CLOSURES } from '../../../logbook/kinds/shop/plan';
+import { Button } from '../../../parts/blocks/button';
 import { Choice } from '../../../parts/fields/choice';
-import { DateField } from '../../../parts/fields/date-field';
-import { leadToProblem } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
+import { leadToProblem } from '../../../parts/fields/form/use-form';
+import { DateField } from '../../../parts/fields/time/date-field';
 import { sayOutcome, sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

@@ -1,4 +1,4 @@
-import type { WorkingHours } from '../../../logbook/fold/plans';
+import type { WorkingHours } from '../../../logbook/fold/shop/plans';
 import { hoursOf, USUAL_WEEK } from '../../../shop/plan/clock-hours';
 
 /** From and to by the clock, as they are being typed. */

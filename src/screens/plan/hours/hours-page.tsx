@@ -1,12 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { setHours } from '../../../actions/plan/set-hours';
-import { Send } from '../../../parts/fields/form-fields';
+import { Fold } from '../../../parts/blocks/fold';
+import { Notice } from '../../../parts/blocks/notice';
+import { Page } from '../../../parts/blocks/page';
+import { Send } from '../../../parts/fields/form/form-fields';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { Line } from '../../../parts/fields/line';
 import { Tick } from '../../../parts/fields/tick';
-import { useForm } from '../../../parts/fields/use-form';
-import { Fold } from '../../../parts/frame/fold';
-import { Notice } from '../../../parts/frame/notice';
-import { Page } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';

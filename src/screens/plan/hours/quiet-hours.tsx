@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
-import { setReminders } from '../../../actions/plan/set-reminders';
-import { Refusal } from '../../../parts/fields/refusal';
+import { setReminders } from '../../../actions/reminders/set-reminders';
+import { Button } from '../../../parts/blocks/button';
+import { Fold } from '../../../parts/blocks/fold';
+import { Refusal } from '../../../parts/fields/form/refusal';
+import { useForm } from '../../../parts/fields/form/use-form';
 import { Tick } from '../../../parts/fields/tick';
-import { useForm } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
-import { Fold } from '../../../parts/frame/fold';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';

@@ -1,4 +1,4 @@
-import { DateField } from '../../../parts/fields/date-field';
+import { DateField } from '../../../parts/fields/time/date-field';
 import type { Stretch } from './hours-draft';
 
 interface SpanFieldsProps {

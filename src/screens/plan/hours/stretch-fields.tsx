@@ -1,4 +1,4 @@
-import { Button } from '../../../parts/frame/button';
+import { Button } from '../../../parts/blocks/button';
 import { HOURS_WORDS as WORDS } from '../../../words/plan/plan';
 import { EMPTY_STRETCH, type Stretch, stretchProblem } from './hours-draft';
 import { SpanFields } from './span-fields';

@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { testReminder } from '../../../actions/plan/test-reminder';
-import { Button } from '../../../parts/frame/button';
-import { Fold } from '../../../parts/frame/fold';
-import { Icon } from '../../../parts/frame/icons';
+import { testReminder } from '../../../actions/reminders/test-reminder';
+import { Button } from '../../../parts/blocks/button';
+import { Fold } from '../../../parts/blocks/fold';
+import { Icon } from '../../../parts/blocks/icons';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { abilities, type Abilities as Found } from '../../../reminders/phone/abilities';

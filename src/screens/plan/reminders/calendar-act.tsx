@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { giveCalendar } from '../../../actions/plan/calendar';
-import { Button } from '../../../parts/frame/button';
+import { Button } from '../../../parts/blocks/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { PLAN_WORDS } from '../../../words/plan/plan';

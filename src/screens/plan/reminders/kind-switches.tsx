@@ -1,8 +1,8 @@
-import { setReminders } from '../../../actions/plan/set-reminders';
-import { isFireKind, REMINDER_KINDS, type SwitchableKind } from '../../../logbook/kinds/reminder-kinds';
+import { setReminders } from '../../../actions/reminders/set-reminders';
+import { isFireKind, REMINDER_KINDS, type SwitchableKind } from '../../../logbook/kinds/shop/reminder-kinds';
+import { Fold } from '../../../parts/blocks/fold';
+import { Notice } from '../../../parts/blocks/notice';
 import { Tick } from '../../../parts/fields/tick';
-import { Fold } from '../../../parts/frame/fold';
-import { Notice } from '../../../parts/frame/notice';
 import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { REMINDER_KIND_WORDS, REMINDER_SETTINGS } from '../../../words/plan/reminders';

@@ -1,8 +1,8 @@
-import { followReminders } from '../../../actions/plan/follow-reminders';
-import { reminderName } from '../../../actions/plan/reminder-name';
+import { followReminders } from '../../../actions/reminders/follow-reminders';
+import { reminderName } from '../../../actions/reminders/reminder-name';
+import { Page, Section } from '../../../parts/blocks/page';
 import { ReminderItem } from '../../../parts/due/reminder-acts';
 import { groupByKind } from '../../../parts/due/reminder-groups';
-import { Page, Section } from '../../../parts/frame/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { toInstantMs } from '../../../planner/local-day';

@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import type { Shop } from '../../../logbook/fold/fold';
-import type { PiecePlan } from '../../../logbook/fold/plans';
+import type { PiecePlan } from '../../../logbook/fold/shop/plans';
+import { Button } from '../../../parts/blocks/button';
 import { SelectField } from '../../../parts/fields/select-field';
-import { Button } from '../../../parts/frame/button';
 import { useShop } from '../../../parts/frame/shop-context';
 import { withStepAfter } from '../../../shop/plan/edit-plan';
 import { PIECE_PLAN } from '../../../words/plan/plan';

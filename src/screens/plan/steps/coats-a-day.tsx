@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
 import { parseNumber } from '../../../logbook/as-typed';
-import type { PiecePlan } from '../../../logbook/fold/plans';
+import type { PiecePlan } from '../../../logbook/fold/shop/plans';
 import { COUNTS } from '../../../logbook/limits';
+import { Button } from '../../../parts/blocks/button';
 import { NumberField } from '../../../parts/fields/number-field';
-import { Button } from '../../../parts/frame/button';
 import { PIECE_PLAN } from '../../../words/plan/plan';
 import { useEditPlan } from './use-edit-plan';
 

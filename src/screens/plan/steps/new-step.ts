@@ -1,6 +1,6 @@
 import { FINISH_LAWS, isCuring } from '../../../estimator/finishes/finish-law';
 import { finishTraits } from '../../../estimator/finishes/traits';
-import { GATES, type PlanStep, TASKS, WAITS, WEATHERS } from '../../../logbook/kinds/plan';
+import { GATES, type PlanStep, TASKS, WAITS, WEATHERS } from '../../../logbook/kinds/shop/plan';
 import { BESIDE_WAITS } from '../../../planner/starting-plans/beside';
 import type { Job } from '../../../planner/starting-plans/job';
 import {

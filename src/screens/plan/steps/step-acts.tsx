@@ -1,5 +1,5 @@
 import { markStep } from '../../../actions/plan/mark-step';
-import { Button, LinkButton } from '../../../parts/frame/button';
+import { Button, LinkButton } from '../../../parts/blocks/button';
 import { linkTo } from '../../../parts/frame/route';
 import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';

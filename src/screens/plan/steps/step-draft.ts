@@ -1,5 +1,5 @@
 import { parseNumber } from '../../../logbook/as-typed';
-import type { PlanStep } from '../../../logbook/kinds/plan';
+import type { PlanStep } from '../../../logbook/kinds/shop/plan';
 import { COUNTS } from '../../../logbook/limits';
 import { STEP_FIELDS } from '../../../words/plan/plan';
 import { FAULT_WORDS } from '../../../words/plan/planner';

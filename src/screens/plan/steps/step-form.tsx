@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals';
-import { type PlanStep, WEATHERS } from '../../../logbook/kinds/plan';
+import { type PlanStep, WEATHERS } from '../../../logbook/kinds/shop/plan';
+import { Button } from '../../../parts/blocks/button';
 import { Choice } from '../../../parts/fields/choice';
+import { leadToProblem } from '../../../parts/fields/form/use-form';
 import { NumberField } from '../../../parts/fields/number-field';
-import { leadToProblem } from '../../../parts/fields/use-form';
-import { Button } from '../../../parts/frame/button';
 import type { Band } from '../../../planner/step';
 import { PIECE_PLAN, STEP_FIELDS } from '../../../words/plan/plan';
 import type { Duration } from './duration';

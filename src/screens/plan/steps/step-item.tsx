@@ -1,6 +1,6 @@
-import type { PiecePlan } from '../../../logbook/fold/plans';
-import { Button } from '../../../parts/frame/button';
-import { Icon, type IconName } from '../../../parts/frame/icons';
+import type { PiecePlan } from '../../../logbook/fold/shop/plans';
+import { Button } from '../../../parts/blocks/button';
+import { Icon, type IconName } from '../../../parts/blocks/icons';
 import { JudgedLine } from '../../../parts/verdict/judged-line';
 import { toInstantMs } from '../../../planner/local-day';
 import type { PlannedStep } from '../../../planner/plan';

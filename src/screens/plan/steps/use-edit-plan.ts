@@ -1,6 +1,6 @@
 import { planPiece } from '../../../actions/plan/plan-piece';
-import type { PiecePlan } from '../../../logbook/fold/plans';
-import type { PlanStep } from '../../../logbook/kinds/plan';
+import type { PiecePlan } from '../../../logbook/fold/shop/plans';
+import type { PlanStep } from '../../../logbook/kinds/shop/plan';
 import { sayOutcome } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { undoWithToast } from '../../../parts/frame/undo';

@@ -1,4 +1,4 @@
-import { HeadRow } from '../../../parts/frame/head-row';
+import { HeadRow } from '../../../parts/blocks/head-row';
 import { toInstantMs } from '../../../planner/local-day';
 import type { PlannedStep } from '../../../planner/plan';
 import { stepName } from '../../../planner/say';

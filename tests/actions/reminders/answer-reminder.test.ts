@@ -1,0 +1,89 @@
+import 'fake-indexeddb/auto';
+import { expect, test } from 'vitest';
+import { planPiece } from '../../../src/actions/plan/plan-piece';
+import { answerReminder } from '../../../src/actions/reminders/answer-reminder';
+import { reminderOfId } from '../../../src/actions/reminders/reminder-of-id';
+import type { PlanStep } from '../../../src/logbook/kinds/shop/plan';
+import { id } from '../../logbook/entries';
+import { aShop, done, NOW_MS } from '../a-shop';
+
+const MINUTE_MS = 60_000;
+const percent = (text: string) => ({ text, unit: '%' }) as const;
+const STEPS: PlanStep[] = [
+  { kind: 'work', id: id(0x21), task: 'scuff', place: 'bench', minutes: 10 },
+  { kind: 'work', id: id(0x22), task: 'coat', place: 'booth', minutes: 10, isCoat: true },
+  { kind: 'work', id: id(0x23), task: 'coat', place: 'booth', minutes: 10, isCoat: true },
+];
+
+async function planned(withCoat: boolean) {
+  const open = await aShop();
+  const { piece } = done(
+    await open.actions.startPiece({ name: 'Box', base: 'sealed' }, NOW_MS - 90 * MINUTE_MS),
+  );
+  const { jar } = done(
+    await open.actions.fillJar(
+      {
+        name: 'Gloss',
+        product: { finish: 'nitrocellulose', volumeSolids: percent('22') },
+        thinner: { name: 'Thinner', blend: [{ solvent: 'toluene', share: 1 }] },
+        thinning: { of: 'lacquer', percent: percent('50') },
+      },
+      NOW_MS - 80 * MINUTE_MS,
+    ),
+  );
+  done(await planPiece(open.needs, { piece, coatsADay: 3, steps: STEPS }, NOW_MS - 70 * MINUTE_MS));
+  const film = { by: 'wet', wetFilm: { text: '85', unit: 'um' } } as const;
+  if (withCoat) done(await open.actions.layCoat({ piece, jar, how: 'spray', film }, NOW_MS - 60 * MINUTE_MS));
+  return { open, piece };
+}
+
+const coatReminder = (piece: string) => ({
+  id: `next-coat:${id(0x23)}`,
+  kind: 'next-coat' as const,
+  pieceId: piece,
+  stepId: id(0x23),
+});
+
+test('"done" lays the coat as the one before, at the instant of the tap', async () => {
+  const { open, piece } = await planned(true);
+  done(await answerReminder(open.needs, coatReminder(piece), 'done', NOW_MS - 2 * MINUTE_MS));
+  const coats = open.shop.value.pieces.get(piece)?.coats ?? [];
+  expect(coats).toHaveLength(2);
+  expect(coats[1]).toMatchObject({ how: 'spray', film: { wetFilm: { typed: { text: '85', unit: 'um' } } } });
+  expect(coats[1]?.atMs).toBe(NOW_MS - 2 * MINUTE_MS);
+});
+
+test('"done" of a first coat says where to lay it, and logs nothing', async () => {
+  const { open, piece } = await planned(false);
+  const before = open.shop.value.entries.size;
+  const answered = await answerReminder(open.needs, coatReminder(piece), 'done', NOW_MS);
+  expect(answered).toMatchObject({ ok: false, failure: { sentence: expect.stringContaining('Log a coat') } });
+  expect(open.shop.value.entries.size).toBe(before);
+});
+
+test('"done" of a scuff marks its step', async () => {
+  const { open, piece } = await planned(false);
+  const reminder = { id: `scuff:${id(0x21)}`, kind: 'scuff' as const, pieceId: piece, stepId: id(0x21) };
+  done(await answerReminder(open.needs, reminder, 'done', NOW_MS));
+  expect(open.shop.value.stepMarks).toMatchObject([{ step: id(0x21), as: 'done' }]);
+});
+
+test('"later" is kept as an answer', async () => {
+  const { open, piece } = await planned(true);
+  done(await answerReminder(open.needs, coatReminder(piece), 'later', NOW_MS));
+  expect(open.shop.value.reminderAnswers).toMatchObject([{ answer: 'later' }]);
+});
+
+test('an id tells its piece and step, long after the reminder', async () => {
+  const { open, piece } = await planned(true);
+  const last = open.shop.value.pieces.get(piece)?.coats.at(-1)?.id ?? '';
+  const shop = open.shop.value;
+  expect(reminderOfId(`next-coat:${id(0x23)}`, shop)).toMatchObject({ pieceId: piece, stepId: id(0x23) });
+  expect(reminderOfId(`level-sand:${last}`, shop)).toEqual({
+    id: `level-sand:${last}`,
+    kind: 'level-sand',
+    pieceId: piece,
+  });
+  expect(reminderOfId('rags:20514', shop)).toEqual({ id: 'rags:20514', kind: 'rags' });
+  expect(reminderOfId('test', shop)).toBeUndefined();
+});

@@ -1,0 +1,23 @@
+import { signal } from '@preact/signals';
+import { expect, onTestFinished, test, vi } from 'vitest';
+import { whileBusy } from '../../../../src/parts/fields/form/while-busy';
+import { NOT_SENT } from '../../../../src/words/common';
+
+test('a form is busy while it is sent, and not after', async () => {
+  const isBusy = signal(false);
+  const sending = whileBusy(isBusy, async () => isBusy.value);
+  expect(isBusy.value).toBe(true);
+  expect(await sending).toBe(true);
+  expect(isBusy.value).toBe(false);
+});
+
+test('a form whose code cannot be had says so, and can be sent again', async () => {
+  const isBusy = signal(false);
+  const told = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  onTestFinished(() => told.mockRestore());
+  const lost = new TypeError('Failed to fetch dynamically imported module');
+  const done = await whileBusy(isBusy, () => Promise.reject(lost));
+  expect(done).toEqual({ ok: false, failure: { sentence: NOT_SENT, fields: {} } });
+  expect(isBusy.value).toBe(false);
+  expect(told).toHaveBeenCalledWith(lost);
+});
