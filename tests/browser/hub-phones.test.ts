@@ -51,13 +51,13 @@ test('a line is put right on one phone and reads so on the other; a photo comes 
 
   await logAir(phone, '12');
   await open(other, '#/air/readings');
-  await other.getByText(/12 °C, 55 %/).waitFor();
+  await other.getByText(/12\s°C, 55\s%/).waitFor();
   await other.getByRole('link', { name: /^Correct: .*12 °C/ }).tap();
   await fill(other, 'Temperature of the air', '21');
   await button(other, 'Save the correction').tap();
   await open(phone, '#/air/readings');
-  await phone.getByText(/21 °C, 55 %/).waitFor();
-  expect(await phone.getByText(/12 °C, 55 %/).count()).toBe(0);
+  await phone.getByText(/21\s°C, 55\s%/).waitFor();
+  expect(await phone.getByText(/12\s°C, 55\s%/).count()).toBe(0);
 
   await open(phone, `${piece}/photos`);
   const file = { name: 'box.jpg', mimeType: 'image/jpeg', buffer: await photoWithPlace(1200, 900, phone) };

@@ -187,7 +187,10 @@ describe('the database', () => {
 
 describe('the journal', () => {
   const isKept = (page: Page) => page.getByText('A second copy of the logbook is kept');
-  const isGone = (page: Page) => page.getByText('The second copy on this phone cannot be used any more');
+  const isGone = (page: Page) =>
+    page.getByText(
+      /The second copy on this phone cannot be used any more|There is no second copy on this phone/,
+    );
   const harmed = (how: string, isHit: (path: string) => boolean) =>
     restartAfter(() =>
       beside()

@@ -114,7 +114,7 @@ test('two versions in two tabs: each keeps what it logs and shows what the other
   await go(old, '#/match'); // a part that this tab has not fetched, and that is gone
   await old.getByText('Nothing you logged is lost.').waitFor();
 
-  await reloadNow(old).tap();
+  await reloadNow(old).first().tap(); // the notice offers it, and so does the page that is gone
   await expect.poll(() => folder(old).catch(() => '')).toBe('next');
   for (const page of [old, fresh]) {
     await go(page, '#/bench');

@@ -1,6 +1,6 @@
 import { toInstantMs } from '../../planner/local-day';
 import { boundWords, type Names, stepName, whyWords } from '../../planner/say';
-import { asItStands } from '../../shop/stack/layers-left';
+import { coatsTold } from '../../shop/stack/layers-left';
 import type { Reason } from '../../verdicts/reason';
 import { isFoundSoft } from '../../verdicts/rules/film';
 import { type OwnerFacts, setAsideWords } from '../../words/plan/owner';
@@ -27,7 +27,7 @@ export function ownerFacts(
     ({ step, isDone }) => step.kind === 'work' && step.isCoat === true && !isDone,
   ).length;
   const piece = open.shop.value.pieces.get(pieceId);
-  const coats = piece ? asItStands(piece, open.shop.value).coats : [];
+  const coats = piece ? coatsTold(piece, open.shop.value) : [];
   const coatsOn = coats.filter(({ how }) => how !== 'flash').length;
   const promise = verdictFor(open, pieceId, { act: 'promise' });
   const next = steps.find(({ isDone, kind }) => !isDone && (kind === 'work' || kind === 'gate'));

@@ -1,7 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import { documented } from '../../logbook/fold/piece/zones';
-import { asItStands } from '../stack/layers-left';
+import { asItStands, coatsTold } from '../stack/layers-left';
 import type { Stand } from '../zone/stands';
 import { type Material, materialsOf } from './materials';
 
@@ -11,7 +11,7 @@ export type ColourWork = 'untouched' | 'toned' | 'opaque';
 /** What the record says of a place. */
 export interface ZoneFacts {
   readonly stand: Stand;
-  /** Laid at this place itself and still there; of the whole, on all of it. */
+  /** Laid at this place itself and told still; of the whole, on all of it. */
   readonly own: readonly Coat[];
   /** How many coats of its own were sanded off again. */
   readonly sandedOff: number;
@@ -25,7 +25,7 @@ export interface ZoneFacts {
 export function zoneFacts(stand: Stand, shop: Shop): ZoneFacts {
   const { piece, zone } = stand;
   const isOwn = ({ zoneId }: Coat): boolean => zoneId === zone?.zoneId;
-  const own = asItStands(piece, shop).coats.filter(isOwn);
+  const own = coatsTold(piece, shop).filter(isOwn);
   const materials = materialsOf({ coats: own }, shop);
   const nmOf = new Map(materials.map(({ jar, tracerNm }) => [jar.id, tracerNm]));
   return {
@@ -34,10 +34,12 @@ export function zoneFacts(stand: Stand, shop: Shop): ZoneFacts {
     sandedOff: piece.coats.filter(isOwn).length - own.length,
     materials,
     colour: colourOf(piece, own, shop),
-    tracers: own.flatMap((coat) => {
-      const nm = nmOf.get(coat.jar);
-      return nm === undefined ? [] : [{ coat: piece.coats.indexOf(coat) + 1, nm }];
-    }),
+    tracers: asItStands(piece, shop)
+      .coats.filter(isOwn)
+      .flatMap((coat) => {
+        const nm = nmOf.get(coat.jar);
+        return nm === undefined ? [] : [{ coat: piece.coats.indexOf(coat) + 1, nm }];
+      }),
   };
 }
 

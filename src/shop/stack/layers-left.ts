@@ -69,3 +69,16 @@ export function asItStands<P extends Piece>(piece: P, shop: Pick<Shop, 'jars' | 
   const coats = gone.size === layers.length ? [] : piece.coats.filter(({ id }) => !gone.has(id));
   return gone.size === 0 ? piece : { ...piece, coats };
 }
+
+/**
+ * The coats that are told of a piece. Levelling takes the last coats of a film and they stay told, for what they were laid on is there; what
+ * was sanded away down to another material, or to nothing, is told no more.
+ */
+export function coatsTold(piece: Piece, shop: Pick<Shop, 'jars' | 'pieces'>): readonly Coat[] {
+  const { coats } = asItStands(piece, shop);
+  if (coats.length === piece.coats.length) return coats;
+  const left = new Set(coats);
+  return piece.coats.filter((coat, n) =>
+    piece.coats.slice(0, n + 1).some((below) => below.jar === coat.jar && left.has(below)),
+  );
+}

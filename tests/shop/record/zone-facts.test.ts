@@ -56,6 +56,22 @@ describe('what was laid at a place', () => {
     expect(facts.materials.map(({ jar }) => jar.id)).toEqual([JAR]);
   });
 
+  // Found by the fill of a chip: eight drops were laid, levelling took the last two, and the record told of six.
+  test('is all that was laid where levelling took only the last of it', () => {
+    const levelled: EntryBody = {
+      kind: 'sanded',
+      piece: PIECE,
+      stage: 'level',
+      removed: { text: '20', unit: 'um' },
+    };
+    const three = [filled(JAR), coat(JAR), coat(JAR), coat(JAR)];
+    const { own, sandedOff } = factsAt(PIECE, ...three, levelled);
+    expect([own.length, sandedOff]).toEqual([3, 0]);
+    const toTheWood: EntryBody = { ...levelled, removed: { text: '200', unit: 'um' } };
+    const again = factsAt(PIECE, ...three, toTheWood, coat(JAR));
+    expect([again.own.length, again.sandedOff]).toEqual([1, 3]);
+  });
+
   test('leaves the colour untouched where it is clear', () => {
     expect(factsAt(CHIP, ...bodies).colour).toBe('untouched');
   });
