@@ -11,6 +11,12 @@ beforeEach(async () => {
   await heading('Folding music stand').first().waitFor();
 });
 
+test('the demo says nothing of a second copy, which is of one’s own logbook', async () => {
+  await goTo('#/more', 'Settings and backup');
+  await said(/No backup saved on this phone yet/).waitFor();
+  expect(await page.getByText(/second copy/i).count()).toBe(0);
+});
+
 test('the demo shows a chip with its photos, its outline and its drops', async () => {
   const piece = here();
   await unfold('Places and photos');

@@ -78,7 +78,7 @@ export function Backup() {
       )}
       {unshared.value && <Unshared file={unshared.value} onSave={save} />}
       <p class="quiet small">{WORDS.promise[storagePromise.value]}</p>
-      {mended.value && <p class="quiet small">{WORDS.second(mended.value.copied)}</p>}
+      {which === 'own' && mended.value && <p class="quiet small">{WORDS.second(mended.value.copied)}</p>}
       <BackupFolder />
     </Section>
   );

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { parseEntry } from '../../../src/logbook/entry';
+import { type EntryBody, type EntryOf, parseEntry } from '../../../src/logbook/entry';
+import { fold } from '../../../src/logbook/fold/fold';
 import { INGREDIENT_KINDS_OF } from '../../../src/logbook/kinds/mix/ingredient';
 import { FINISHES } from '../../../src/logbook/kinds/mix/jar';
 import { toBuy } from '../../../src/science/film/containers';
@@ -12,6 +13,7 @@ import {
 import { ingredientSaid } from '../../../src/screens/mix/ingredient/said';
 import {
   blendProblem,
+  draftLike,
   isWhole,
   type JarDraft,
   saidOf,
@@ -21,7 +23,7 @@ import {
 import { mixSolids } from '../../../src/screens/mix/jar/mix-solids';
 import { MEASURE_KEYS, measureKey, measureParts } from '../../../src/screens/mix/recipe/measures';
 import { ML_PER_US_FLUID_OUNCE } from '../../../src/units';
-import { id } from '../../logbook/entries';
+import { entry, fillJar, id, JAR } from '../../logbook/entries';
 
 const ENVELOPE = { id: id(1), v: 1, at: '2026-03-01T08:00:00.000Z', zone: 'Europe/Berlin' };
 const NOW_MS = Date.UTC(2026, 2, 2);
@@ -53,6 +55,19 @@ describe('the jar form', () => {
     { thinning: '10', of: 'mix', solids: 19.8 },
   ] as const)('thinned $thinning % of the $of comes to $solids %', ({ thinning, of, solids }) => {
     expect(mixSolids(draft({ thinning: percent(thinning), of }))).toBeCloseTo(solids / 100, 6);
+  });
+
+  // A jar that was weighed up knows its solids to six figures; nobody types so.
+  test.each([
+    { known: '16.3659', shown: '16.4' },
+    { known: '9.8125', shown: '9.81' },
+    { known: '22', shown: '22' },
+    { known: '19,75', shown: '19,75' },
+  ])('of another jar like one with $known % solids shows $shown', ({ known, shown }) => {
+    const filled = fillJar(JAR) as EntryOf<'jar-filled'>;
+    const like = { ...filled, product: { ...filled.product, volumeSolids: percent(known) } };
+    const jar = fold([entry(1, like as EntryBody)]).jars.get(JAR) ?? expect.unreachable();
+    expect(draftLike(jar, false).volumeSolids).toEqual(percent(shown));
   });
 
   test('says when thinner and retarder leave no room for lacquer', () => {

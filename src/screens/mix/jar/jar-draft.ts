@@ -208,6 +208,12 @@ function thinnerOf({ finish, thinnerSort: sort, thinnerName, blend }: JarDraft):
   return { name: thinnerName.trim(), blend: own };
 }
 
+/** A value that was worked out, as one would type it; what was typed stays as it is. */
+const inThreeFigures = ({ text, unit }: Draft<'%'>): Draft<'%'> => ({
+  text: /\.\d{3,}$/.test(text) ? plainText(Number(Number(text).toPrecision(3))) : text,
+  unit,
+});
+
 /** Another jar like this one, as the form shows it; how much is in it is not known of a new one. */
 export function draftLike(jar: Jar, isUs: boolean): JarDraft {
   const { product, thinning, retarder, pigment, life, cut, thinner } = jar;
@@ -218,7 +224,7 @@ export function draftLike(jar: Jar, isUs: boolean): JarDraft {
     comesAs: jar.contains?.includes('aerosol') ? 'can' : 'jar',
     solidsBy: cut ? 'cut' : 'solids',
     cut: (cut?.typed as JarDraft['cut'] | undefined) ?? usual.cut,
-    volumeSolids: product.volumeSolids.typed as Draft<'%'>,
+    volumeSolids: inThreeFigures(product.volumeSolids.typed as Draft<'%'>),
     thinnerSort: 'own',
     thinnerName: thinner.name,
     blend: thinner.blend.map(({ solvent, share }) => ({ solvent, share: plainText(share * 100) })),
