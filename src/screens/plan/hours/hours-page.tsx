@@ -148,4 +148,4 @@ function DayFields({ name, day, onDay, isTried }: DayFieldsProps) {
 }
 
 const stretchesText = (stretches: readonly Stretch[]): string =>
-  stretches.map(({ open, close }) => `${open}\u00a0–\u00a0${close}`).join(', ');
+  stretches.map(({ open, close }) => `${open}\u00a0–\u2060\u00a0${close}`).join(', ');

@@ -34,7 +34,7 @@ export function QuietHours() {
       });
   }
   return (
-    <Fold title={REMINDER_SETTINGS.quiet} brief={quiet && `${quiet.open} – ${quiet.close}`}>
+    <Fold title={REMINDER_SETTINGS.quiet} brief={quiet && `${quiet.open}\u00a0–\u2060\u00a0${quiet.close}`}>
       <p class="quiet">{REMINDER_SETTINGS.quietText}</p>
       <Tick
         label={REMINDER_SETTINGS.quietOn}
