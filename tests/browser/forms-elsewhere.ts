@@ -1,6 +1,6 @@
 /** Forms that refuse nothing, or that another test walks. */
 export const OTHERS: Readonly<Record<string, string>> = {
-  'piece/piece-form.tsx': 'a part of piece/start-page.tsx and piece/change-page.tsx',
+  'piece/start/piece-form.tsx': 'a part of piece/start/start-page.tsx and piece/start/change-page.tsx',
   'mix/jar/box-with.tsx': 'its button waits for a choice',
   'mix/weigh/fill-from-weigh-up.tsx': 'the fields of match/trial/jar-page.tsx',
   'match/photo/photo-result.tsx': 'match-asks.test.ts',

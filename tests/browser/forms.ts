@@ -28,21 +28,21 @@ const LAB = { 'L*': '86', 'a*': '0', 'b*': '12' };
 
 export const FORMS: readonly AForm[] = [
   { file: 'lay/lay-form.tsx', at: '#/lay', taps: ['Read and done'], send: 'Log it' },
-  { file: 'piece/start-page.tsx', at: '#/piece/new', send: 'Start this piece', filled: ['Name'] },
-  { file: 'piece/change-page.tsx', at: ['#/bench', PIECE, /\/change$/], send: 'Save', filled: ['Name'] },
+  { file: 'piece/start/start-page.tsx', at: '#/piece/new', send: 'Start this piece', filled: ['Name'] },
+  { file: 'piece/start/change-page.tsx', at: ['#/bench', PIECE, /\/change$/], send: 'Save', filled: ['Name'] },
   {
-    file: 'piece/check-page.tsx',
+    file: 'piece/sanding/check-page.tsx',
     at: ['#/bench', PIECE, /\/check$/],
     send: 'Log it',
     answered: ['What you found'],
   },
   {
-    file: 'piece/ground-page.tsx',
+    file: 'piece/ground/ground-page.tsx',
     at: ['#/bench', PIECE, /\/ground$/],
     send: 'Log it',
     answered: ['What you put on'],
   },
-  { file: 'piece/sand-page.tsx', at: ['#/bench', PIECE, /\/sand$/], send: 'Log it' },
+  { file: 'piece/sanding/sand-page.tsx', at: ['#/bench', PIECE, /\/sand$/], send: 'Log it' },
   {
     file: 'parts/kept/correction-form.tsx',
     at: ['#/bench', PIECE, /\/correct\//],
@@ -163,7 +163,7 @@ export const FORMS: readonly AForm[] = [
     filled: ['From'],
   },
   {
-    file: 'plan/promise-section.tsx',
+    file: 'plan/promise/promise-section.tsx',
     at: ['#/plan', PLAN],
     send: 'Promise this date',
     filled: ['Promised date'],
