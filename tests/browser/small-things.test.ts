@@ -79,9 +79,10 @@ test('a second jar of a finish is not called as the first', async () => {
     (await page.locator('main .row').first().allTextContents()).join().match(/Nitrocellulose/g),
   ).toHaveLength(1);
   await goTo('#/mix/jar/new');
-  expect(await name.inputValue()).toBe('Nitrocellulose 2');
+  const shown = () => name.inputValue();
+  await expect.poll(shown).toBe('Nitrocellulose 2');
   await page.getByRole('radio', { name: /^Acrylic/ }).tap();
-  expect(await name.inputValue()).toBe('Acrylic');
+  await expect.poll(shown).toBe('Acrylic');
 });
 
 test.each([
