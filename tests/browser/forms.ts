@@ -29,7 +29,12 @@ const LAB = { 'L*': '86', 'a*': '0', 'b*': '12' };
 export const FORMS: readonly AForm[] = [
   { file: 'lay/lay-form.tsx', at: '#/lay', taps: ['Read and done'], send: 'Log it' },
   { file: 'piece/start/start-page.tsx', at: '#/piece/new', send: 'Start this piece', filled: ['Name'] },
-  { file: 'piece/start/change-page.tsx', at: ['#/bench', PIECE, /\/change$/], send: 'Save', filled: ['Name'] },
+  {
+    file: 'piece/start/change-page.tsx',
+    at: ['#/bench', PIECE, /\/change$/],
+    send: 'Save',
+    filled: ['Name'],
+  },
   {
     file: 'piece/sanding/check-page.tsx',
     at: ['#/bench', PIECE, /\/check$/],
