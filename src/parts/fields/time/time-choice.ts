@@ -23,6 +23,12 @@ export function instantsOf(text: string): readonly number[] {
   return [read, ...also].sort((one, other) => one - other);
 }
 
+/** From the first instant that one clock text may mean to the last of the other: nobody is asked where a span may as well cover both. */
+export const widestSpan = (from: string, to: string): { readonly fromMs: number; readonly toMs: number } => ({
+  fromMs: instantsOf(from)[0] ?? Number.NaN,
+  toMs: instantsOf(to).at(-1) ?? Number.NaN,
+});
+
 /** The instant meant, in ms since 1970; undefined while the clock is not filled in, or may mean two. `nowMs` is the instant of the tap. */
 export function instantOf(choice: TimeChoice, nowMs: number): number | undefined {
   if (choice.kind === 'ago') return nowMs - choice.minutes * MINUTE_MS;

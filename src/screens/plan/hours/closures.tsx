@@ -6,6 +6,7 @@ import { Button } from '../../../parts/blocks/button';
 import { Choice } from '../../../parts/fields/choice';
 import { leadToProblem } from '../../../parts/fields/form/use-form';
 import { DateField } from '../../../parts/fields/time/date-field';
+import { widestSpan } from '../../../parts/fields/time/time-choice';
 import { sayOutcome, sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
@@ -59,8 +60,7 @@ function ClosureForm() {
 
   async function add(event: Event): Promise<void> {
     event.preventDefault();
-    const fromMs = new Date(from.value).getTime();
-    const toMs = new Date(to.value).getTime();
+    const { fromMs, toMs } = widestSpan(from.value, to.value);
     problem.value = problemOf(fromMs, toMs);
     if (problem.value !== undefined) return leadToProblem();
     const span = { from: new Date(fromMs).toISOString(), to: new Date(toMs).toISOString() };

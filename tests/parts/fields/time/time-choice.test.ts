@@ -1,5 +1,11 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { clockText, instantOf, instantsOf, NOW } from '../../../../src/parts/fields/time/time-choice';
+import {
+  clockText,
+  instantOf,
+  instantsOf,
+  NOW,
+  widestSpan,
+} from '../../../../src/parts/fields/time/time-choice';
 
 const TAP_MS = new Date(2026, 10, 25, 14, 20, 30).getTime(); // local time, as the phone's owner reads it
 
@@ -26,6 +32,15 @@ describe('the night the clocks go back', () => {
   afterEach(() => {
     if (before === undefined) delete process.env['TZ'];
     else process.env['TZ'] = before;
+  });
+
+  test('closed from one to the other covers whatever was meant', () => {
+    process.env['TZ'] = 'America/New_York';
+    expect(widestSpan('2026-11-01T01:00', '2026-11-01T01:30')).toEqual({
+      fromMs: Date.UTC(2026, 10, 1, 5, 0),
+      toMs: Date.UTC(2026, 10, 1, 6, 30),
+    });
+    expect(widestSpan('', '2026-11-01T01:30').fromMs).toBeNaN();
   });
 
   test.each([
