@@ -1,7 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 
-/** The worker in use is let go only when it rests: a call that came while it was busy may go unheard. */
-const ASK_AGAIN_MS = 1000;
+/** A call that comes while the worker in use is busy may wait for minutes (seen in Chromium 156); a reload frees that one at once. */
+const PATIENCE_MS = 3000;
 
 const offered = signal<(() => void) | undefined>(undefined);
 
@@ -26,15 +26,12 @@ export async function keepForOffline(onFailed: () => void): Promise<void> {
   try {
     const registration = await workers.register('./service-worker.js');
     const offer = (waiting: ServiceWorker): void => {
-      const call = (): void => {
-        if (waiting.state !== 'installed') return;
-        waiting.postMessage({ type: 'SKIP_WAITING' });
-        setTimeout(call, ASK_AGAIN_MS);
-      };
+      const isWaiting = (): boolean => waiting.state === 'installed';
       offered.value = () => {
         isAsked = true;
-        if (waiting.state === 'installed') call();
-        else location.reload(); // it has taken over meanwhile
+        if (!isWaiting()) return location.reload(); // it has taken over meanwhile
+        waiting.postMessage({ type: 'SKIP_WAITING' });
+        setTimeout(() => isWaiting() && location.reload(), PATIENCE_MS);
       };
     };
     const follow = (fresh: ServiceWorker | null): void =>

@@ -24,19 +24,26 @@ afterEach(() => {
 
 const CALL = { type: 'SKIP_WAITING' };
 
-test('a newer version whose call went unheard while the one in use was busy is called again', async () => {
+test('a newer version takes over when it is called, and the page is loaded again once', async () => {
   const { asked, waiting, workers, reload } = phoneWithNewer();
   await keepForOffline(() => {});
   expect(asked).toEqual([]); // only when the person says so
   newVersion.value?.();
   expect(asked).toEqual([CALL]);
-  vi.advanceTimersByTime(2500);
-  expect(asked).toEqual([CALL, CALL, CALL]);
   waiting.state = 'activated';
-  vi.advanceTimersByTime(2500);
-  expect(asked).toHaveLength(3);
-  expect(reload).not.toHaveBeenCalled();
   workers.dispatchEvent(new Event('controllerchange'));
+  vi.advanceTimersByTime(60_000);
+  expect(reload).toHaveBeenCalledOnce();
+});
+
+// Seen in one whole run of two: the call came while the worker in use was busy, and went unheard for over 20 s.
+test('one whose call goes unheard is freed by loading the page again', async () => {
+  const { reload } = phoneWithNewer();
+  await keepForOffline(() => {});
+  newVersion.value?.();
+  vi.advanceTimersByTime(2500);
+  expect(reload).not.toHaveBeenCalled();
+  vi.advanceTimersByTime(1000);
   expect(reload).toHaveBeenCalledOnce();
 });
 
