@@ -43,16 +43,24 @@ export const chancesOf = (
   WEIGHED_AT.map((x) =>
     checks.reduce((sum, { test, passes }, c) => {
       const margin = between(margins[c] as readonly number[], x) / SHARPNESS_K[test];
-      return sum - Math.log1p(Math.exp(passes ? -margin : margin));
+      return sum + logChance(margin, passes);
     }, 0),
   );
 
-/** Weights of {@link WEIGHED_AT}, summing to 1: Bayes' rule on a normal belief. */
-export const weigh = (belief: Belief, chances: readonly number[]): number[] =>
-  weightsOf(WEIGHED_AT.map((x, k) => (chances[k] ?? 0) - 0.5 * ((x - belief.mean) / belief.spread) ** 2));
+/** Logarithm of the logistic chance that a film so far past what a test asks, in widths of that test, came out so. */
+export const logChance = (margin: number, passes: boolean): number =>
+  -Math.log1p(Math.exp(passes ? -margin : margin));
 
-/** Weights that sum to 1, from logarithms known but for a constant. */
-export function weightsOf(logs: readonly number[]): number[] {
+/**
+ * Weights of the values that are weighed, summing to 1: Bayes' rule on a normal belief.
+ * @param chances logarithm of the chance of what was found at each, known but for a constant; none where nothing was found
+ */
+export function weigh(
+  { mean, spread }: Belief,
+  chances: readonly number[],
+  at: readonly number[] = WEIGHED_AT,
+): number[] {
+  const logs = at.map((x, k) => (chances[k] ?? 0) - 0.5 * ((x - mean) / spread) ** 2);
   const highest = Math.max(...logs);
   const raw = logs.map((log) => Math.exp(log - highest));
   const sum = raw.reduce((total, w) => total + w, 0);

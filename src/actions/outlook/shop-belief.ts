@@ -1,4 +1,4 @@
-import { beliefOf, PRIOR, WEIGHED_AT, weightsOf } from '../../estimator/belief';
+import { beliefOf, PRIOR, WEIGHED_AT, weigh } from '../../estimator/belief';
 import type { Belief } from '../../estimator/estimate';
 import { type LawBelief, type LawLearned, SLOWNESSES, UNTAUGHT } from '../../estimator/finishes/law-belief';
 
@@ -19,7 +19,7 @@ interface Weighed {
 const weighed = (at: readonly number[], prior: Belief): Weighed => ({
   at,
   prior,
-  nothing: beliefOf(weightsOf(withPrior(at, prior, [])), at),
+  nothing: beliefOf(weigh(prior, [], at), at),
 });
 const OF_LACQUER = weighed(WEIGHED_AT, PRIOR);
 const OF_LAW = weighed(SLOWNESSES, UNTAUGHT);
@@ -43,7 +43,8 @@ export function shopBelief(lessons: readonly Lesson[], by: Weighed = OF_LACQUER)
   if (lessons.length === 0) return undefined;
   const { at, prior, nothing } = by;
   const words = lessons.map((lesson) => blurred(lesson, by));
-  const after = beliefOf(weightsOf(withPrior(at, prior, words)), at);
+  const together = at.map((_, k) => words.reduce((sum, word) => sum + (word[k] as number), 0));
+  const after = beliefOf(weigh(prior, together, at), at);
   const gained = Math.max(0, precisionOf(after) - precisionOf(nothing));
   if (gained < LEAST && Math.abs(after.mean) < LEAST) return undefined;
   // The values that are weighed end somewhere, what is believed does not.
@@ -52,16 +53,6 @@ export function shopBelief(lessons: readonly Lesson[], by: Weighed = OF_LACQUER)
 }
 
 const precisionOf = ({ spread }: Belief): number => spread ** -2;
-
-function withPrior(
-  at: readonly number[],
-  { mean, spread }: Belief,
-  words: readonly (readonly number[])[],
-): number[] {
-  return at.map((x, k) =>
-    words.reduce((sum, word) => sum + (word[k] as number), -0.5 * ((x - mean) / spread) ** 2),
-  );
-}
 
 const known = new WeakMap<readonly number[], Map<number, readonly number[]>>();
 /** Nearer than this, two pieces are one. */

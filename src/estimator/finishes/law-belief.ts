@@ -1,4 +1,4 @@
-import { weightsOf } from '../belief';
+import { logChance, weigh } from '../belief';
 import type { Belief } from '../estimate';
 import type { Spread } from './finish-law';
 
@@ -46,16 +46,7 @@ export interface Evidence {
  */
 export const chancesOf = (evidence: readonly Evidence[]): readonly number[] =>
   SLOWNESSES.map((slow) =>
-    evidence.reduce(
-      (sum, { margin, passes }) => sum - Math.log1p(Math.exp(passes ? -margin(slow) : margin(slow))),
-      0,
-    ),
-  );
-
-/** Weights of the slownesses that are looked at, summing to 1: Bayes' rule on a normal belief. */
-const weigh = ({ mean, spread }: Belief, evidence: readonly Evidence[]): number[] =>
-  weightsOf(
-    chancesOf(evidence).map((log, k) => log - 0.5 * (((SLOWNESSES[k] as number) - mean) / spread) ** 2),
+    evidence.reduce((sum, { margin, passes }) => sum + logChance(margin(slow), passes), 0),
   );
 
 /**
@@ -63,7 +54,8 @@ const weigh = ({ mean, spread }: Belief, evidence: readonly Evidence[]): number[
  * the evidence moves them among the slownesses looked at, so that no evidence moves nothing.
  */
 export function bandAfter(first: Belief, evidence: readonly Evidence[]): Spread {
-  const [before, after] = [weigh(first, []), weigh(first, evidence)];
+  const before = weigh(first, [], SLOWNESSES);
+  const after = weigh(first, chancesOf(evidence), SLOWNESSES);
   const at = (share: number, spreads: number): number =>
     first.mean + spreads * first.spread + quantile(after, share) - quantile(before, share);
   return { low: at(0.1, -TENTH), typical: at(0.5, 0), high: at(0.9, TENTH) };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { beliefOf, weightsOf } from '../../../src/estimator/belief';
+import { beliefOf, weigh } from '../../../src/estimator/belief';
 import { type FilmCheck, MILESTONES } from '../../../src/estimator/estimate';
 import { estimateByLaw } from '../../../src/estimator/finishes/estimate-by-law';
 import type { CuringFinish } from '../../../src/estimator/finishes/finish-law';
@@ -9,7 +9,7 @@ import { CURING, onePiece, SHEET_AT_20 } from './cases';
 
 /** What is believed after chances, from a normal belief of spread 1. */
 const believed = (chances: readonly number[]) =>
-  beliefOf(weightsOf(chances.map((log, k) => log - 0.5 * (SLOWNESSES[k] as number) ** 2)), SLOWNESSES);
+  beliefOf(weigh({ mean: 0, spread: 1 }, chances, SLOWNESSES), SLOWNESSES);
 
 const TESTS = ['print', 'gum', 'smell'] as const;
 /** From a quarter of an hour to six weeks after the coat, s. */
