@@ -39,45 +39,30 @@ interface DoneActProps {
 /** What takes film off is logged where its amount is said, or the film would be thought thicker than it is. */
 const SANDINGS: ReadonlySet<ReminderKind> = new Set(['scuff', 'level-sand', 'rub-out']);
 
+/** Where the act that a reminder asks for is done, and what its button says; undefined where a tap does it. */
+function wayOf(reminders: KindGroup['reminders']): readonly [href: string, label: string] | undefined {
+  const [{ kind, pieceId = '', thingId = '' }] = reminders;
+  if (laysCoat({ kind })) return [coatOn(reminders.flatMap((one) => one.pieceId ?? [])), REMINDER_PAGE.lay];
+  if (SANDINGS.has(kind)) return [linkTo('piece', pieceId, 'sand'), REMINDER_PAGE.lay];
+  if (isFireKind(kind)) return [linkTo('air', 'day-end'), REMINDER_PAGE.dayEnd];
+  if (kind === 'weigh-card') return [linkTo('more', 'cards', thingId), REMINDER_PAGE.weigh];
+  if (kind === 'customer-update') return [linkTo('plan', pieceId, 'owner'), REMINDER_PAGE.tell];
+  return undefined;
+}
+
 /** The act that a reminder asks for: on its own page, or done with a tap. */
 export function DoneAct({ reminders, names, onDone }: DoneActProps) {
-  const [{ kind, pieceId = '', thingId = '' }] = reminders;
   const about = <span class="heard">: {names}</span>;
-  if (laysCoat({ kind }))
+  const way = wayOf(reminders);
+  if (way) {
+    const [href, label] = way;
     return (
-      <LinkButton kind="main" href={coatOn(reminders.flatMap((one) => one.pieceId ?? []))}>
-        {REMINDER_PAGE.lay}
+      <LinkButton kind="main" href={href}>
+        {label}
         {about}
       </LinkButton>
     );
-  if (SANDINGS.has(kind))
-    return (
-      <LinkButton kind="main" href={linkTo('piece', pieceId, 'sand')}>
-        {REMINDER_PAGE.lay}
-        {about}
-      </LinkButton>
-    );
-  if (isFireKind(kind))
-    return (
-      <LinkButton kind="main" href={linkTo('air', 'day-end')}>
-        {REMINDER_PAGE.dayEnd}
-        {about}
-      </LinkButton>
-    );
-  if (kind === 'weigh-card')
-    return (
-      <LinkButton kind="main" href={linkTo('more', 'cards', thingId)}>
-        {REMINDER_PAGE.weigh}
-        {about}
-      </LinkButton>
-    );
-  if (kind === 'customer-update')
-    return (
-      <LinkButton kind="main" href={linkTo('plan', pieceId, 'owner')}>
-        {REMINDER_PAGE.tell}
-        {about}
-      </LinkButton>
-    );
+  }
   return (
     <Button kind="main" onClick={onDone}>
       {reminders.length > 1 ? REMINDER_PAGE.allDone : REMINDER_PAGE.done}
