@@ -12,6 +12,12 @@ export interface SelectFieldProps<Value extends string> {
   readonly problem?: string | undefined;
 }
 
+/** Things with a name, as the options of a list. */
+export const named = <Id extends string>(
+  things: Iterable<{ readonly id: Id; readonly name: string }>,
+): { readonly value: Id; readonly label: string }[] =>
+  [...things].map(({ id, name }) => ({ value: id, label: name }));
+
 /** One of many, as the phone's own list. */
 export function SelectField<Value extends string>(props: SelectFieldProps<Value>) {
   const { label, options, value, onChange, prompt, hint, problem } = props;

@@ -2,6 +2,7 @@ import type { Jar } from '../../logbook/fold/mix/jars';
 import { Fold } from '../../parts/blocks/fold';
 import { Icon, type IconName } from '../../parts/blocks/icons';
 import { Choice } from '../../parts/fields/choice';
+import { named } from '../../parts/fields/select-field';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { type JarBlushOutlook, jarBlush } from '../../shop/air/jar-blush';
 import type { MeasuredAir } from '../../shop/air/now';
@@ -32,12 +33,7 @@ export function JarOutlook({ air, jar, onJar }: JarOutlookProps) {
     <Fold title={WORDS.title} brief={blush && WORDS[blush.outlook]}>
       {jar === undefined && <p>{WORDS.none}</p>}
       {jars.length > 1 && (
-        <Choice
-          label={WORDS.choose}
-          options={jars.map(({ id, name }) => ({ value: id, label: name }))}
-          value={jar?.id}
-          onChange={onJar}
-        />
+        <Choice label={WORDS.choose} options={named(jars)} value={jar?.id} onChange={onJar} />
       )}
       {jar && <OfJar jar={jar} air={air} />}
     </Fold>

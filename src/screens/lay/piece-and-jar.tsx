@@ -2,6 +2,7 @@ import type { Piece } from '../../logbook/fold/piece/pieces';
 import { zonesOf } from '../../logbook/fold/piece/zones';
 import { LinkButton } from '../../parts/blocks/button';
 import { FewFirst } from '../../parts/fields/few-first';
+import { named } from '../../parts/fields/select-field';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { BENCH_WORDS } from '../../words/bench';
@@ -48,7 +49,7 @@ export function JarFields({ draft, onChange }: PieceAndJarProps) {
       <FewFirst
         label={isCan ? CAN_WORDS.can : LAY_WORDS.jar}
         allWords={LAY_WORDS.allJars}
-        options={fullJars.map(({ id, name }) => ({ value: id, label: name }))}
+        options={named(fullJars)}
         value={draft.jar}
         onChange={(jar) => onChange({ jar })}
       />

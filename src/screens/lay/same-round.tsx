@@ -2,6 +2,7 @@ import type { Signal } from '@preact/signals';
 import type { Shop } from '../../logbook/fold/fold';
 import { Button } from '../../parts/blocks/button';
 import { Line } from '../../parts/fields/line';
+import { named } from '../../parts/fields/select-field';
 import { Ticks } from '../../parts/fields/tick';
 import { useShop } from '../../parts/frame/shop-context';
 import { MINUTE_MS } from '../../units';
@@ -66,7 +67,7 @@ export function AlsoOn({ draft }: OnSeveral) {
     <Line label={ROUND_WORDS.also} says={ticked.join(', ') || ROUND_WORDS.none}>
       <Ticks
         label={ROUND_WORDS.also}
-        options={others.map(({ id, name }) => ({ value: id, label: name }))}
+        options={named(others)}
         ticked={also}
         onTicked={(pieces) => {
           draft.value = { ...draft.value, also: pieces };

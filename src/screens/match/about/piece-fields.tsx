@@ -1,7 +1,7 @@
 import type { Match } from '../../../logbook/fold/piece/matches';
 import { BASES } from '../../../logbook/kinds/piece/piece';
 import { Choice } from '../../../parts/fields/choice';
-import { SelectField } from '../../../parts/fields/select-field';
+import { named, SelectField } from '../../../parts/fields/select-field';
 import { TextField } from '../../../parts/fields/text-field';
 import { useShop } from '../../../parts/frame/shop-context';
 import { FORM_WORDS as WORDS } from '../../../words/match/form';
@@ -24,7 +24,7 @@ export function PieceFields({
         label={WORDS.piece}
         prompt={WORDS.choosePiece}
         options={[
-          ...pieces.map(({ id, name }) => ({ value: id, label: name })),
+          ...named(pieces),
           { value: NEW_PIECE, label: WORDS.newPiece },
           { value: NO_PIECE, label: WORDS.noPiece },
         ]}

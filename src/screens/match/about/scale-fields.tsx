@@ -1,6 +1,6 @@
 import { LIMITS } from '../../../logbook/limits';
 import { Choice } from '../../../parts/fields/choice';
-import { SelectField } from '../../../parts/fields/select-field';
+import { named, SelectField } from '../../../parts/fields/select-field';
 import { TypedField } from '../../../parts/fields/typed-field';
 import { useShop } from '../../../parts/frame/shop-context';
 import { FORM_WORDS as WORDS } from '../../../words/match/form';
@@ -9,8 +9,8 @@ import { clears, type FormPart, NEW_BASE, NEW_CLEAR, whiteBases } from './match-
 /** What the mix is weighed from, and how finely. */
 export function ScaleFields({ draft, patch, isTried }: FormPart) {
   const shop = useShop().shop.value;
-  const bases = whiteBases(shop).map(({ id, name }) => ({ value: id, label: name }));
-  const inClear = clears(shop).map(({ id, name }) => ({ value: id, label: name }));
+  const bases = named(whiteBases(shop));
+  const inClear = named(clears(shop));
   return (
     <>
       <SelectField

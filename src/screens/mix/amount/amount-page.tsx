@@ -4,7 +4,7 @@ import { Fold } from '../../../parts/blocks/fold';
 import { Page, Section } from '../../../parts/blocks/page';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
-import { SelectField } from '../../../parts/fields/select-field';
+import { named, SelectField } from '../../../parts/fields/select-field';
 import { TypedField } from '../../../parts/fields/typed-field';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
@@ -116,7 +116,7 @@ function AreaFields({ draft, patch, piece, onPiece }: AreaProps) {
         <SelectField
           label={WORDS.piece}
           prompt={WORDS.noPiece}
-          options={pieces.map(({ id, name }) => ({ value: id, label: name }))}
+          options={named(pieces)}
           value={piece}
           onChange={onPiece}
         />

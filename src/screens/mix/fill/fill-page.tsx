@@ -4,7 +4,7 @@ import { LIMITS, type Limit } from '../../../logbook/limits';
 import { Page, Section } from '../../../parts/blocks/page';
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
-import { SelectField } from '../../../parts/fields/select-field';
+import { named, SelectField } from '../../../parts/fields/select-field';
 import { type Draft, TypedField } from '../../../parts/fields/typed-field';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
@@ -143,10 +143,7 @@ function FromJar({ patch }: Pick<FieldsProps, 'patch'>) {
   return (
     <SelectField
       label={WORDS.fromJar}
-      options={[
-        { value: MANUAL, label: WORDS.noJar },
-        ...jars.map(({ id, name }) => ({ value: id, label: name })),
-      ]}
+      options={[{ value: MANUAL, label: WORDS.noJar }, ...named(jars)]}
       value={chosen.value}
       onChange={(id) => {
         chosen.value = id;

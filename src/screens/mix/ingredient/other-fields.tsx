@@ -1,6 +1,6 @@
 import { Choice } from '../../../parts/fields/choice';
 import { NumberField } from '../../../parts/fields/number-field';
-import { SelectField } from '../../../parts/fields/select-field';
+import { named, SelectField } from '../../../parts/fields/select-field';
 import { TextField } from '../../../parts/fields/text-field';
 import { useShop } from '../../../parts/frame/shop-context';
 import { INGREDIENT_WORDS } from '../../../words/mix/ingredient';
@@ -78,7 +78,7 @@ function Twenty({ draft, patch, isTried }: IngredientPartProps) {
 export function LetDownFields({ draft, patch, isTried }: IngredientPartProps) {
   const { shop } = useShop();
   const offered = [...shop.value.ingredients.values()].filter(({ putAwayMs }) => putAwayMs === undefined);
-  const options = (some: typeof offered) => some.map(({ id, name }) => ({ value: id, label: name }));
+  const options = (some: typeof offered) => named(some);
   return (
     <>
       <SelectField

@@ -5,7 +5,7 @@ import { Button } from '../../../parts/blocks/button';
 import { Fold } from '../../../parts/blocks/fold';
 import { Refusal } from '../../../parts/fields/form/refusal';
 import { useForm } from '../../../parts/fields/form/use-form';
-import { SelectField } from '../../../parts/fields/select-field';
+import { named, SelectField } from '../../../parts/fields/select-field';
 import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
@@ -34,7 +34,7 @@ export function BoxWith({ jar }: { readonly jar: Jar }) {
       <SelectField
         label={WORDS.boxWith}
         prompt={WORDS.boxPrompt}
-        options={others.map(({ id, name }) => ({ value: id, label: name }))}
+        options={named(others)}
         value={chosen.value}
         onChange={(id) => {
           chosen.value = id;

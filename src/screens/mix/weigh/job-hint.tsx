@@ -4,7 +4,7 @@ import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { UNITS } from '../../../logbook/unit';
 import { Button, LinkButton } from '../../../parts/blocks/button';
 import { Notice } from '../../../parts/blocks/notice';
-import { SelectField } from '../../../parts/fields/select-field';
+import { named, SelectField } from '../../../parts/fields/select-field';
 import type { Draft } from '../../../parts/fields/typed-field';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
@@ -58,7 +58,7 @@ function PieceChoice({ piece, onPiece }: PieceChoiceProps) {
     <SelectField
       label={WORDS.forPiece}
       prompt={WORDS.choosePiece}
-      options={open.map(({ id, name }) => ({ value: id, label: name }))}
+      options={named(open)}
       value={piece?.id}
       onChange={onPiece}
     />

@@ -5,6 +5,7 @@ import { Section } from '../../../parts/blocks/page';
 import { FewFirst } from '../../../parts/fields/few-first';
 import { areWhole, Quantity, Send } from '../../../parts/fields/form/form-fields';
 import { useForm } from '../../../parts/fields/form/use-form';
+import { named } from '../../../parts/fields/select-field';
 import { TimeField } from '../../../parts/fields/time/time-field';
 import { useTime } from '../../../parts/fields/time/use-time';
 import type { Draft } from '../../../parts/fields/typed-field';
@@ -44,7 +45,7 @@ export function CoatAlone({ card }: { readonly card: TestCard }) {
           <FewFirst
             label={LAY_WORDS.jar}
             allWords={LAY_WORDS.allJars}
-            options={jars.map(({ id, name }) => ({ value: id, label: name }))}
+            options={named(jars)}
             value={jar.value}
             onChange={(id) => {
               jar.value = id;

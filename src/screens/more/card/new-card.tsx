@@ -6,6 +6,7 @@ import { Page, Section } from '../../../parts/blocks/page';
 import { FewFirst } from '../../../parts/fields/few-first';
 import { areWhole, OneOf, Quantity, Send } from '../../../parts/fields/form/form-fields';
 import { useForm } from '../../../parts/fields/form/use-form';
+import { named } from '../../../parts/fields/select-field';
 import { TimeField } from '../../../parts/fields/time/time-field';
 import { useTime } from '../../../parts/fields/time/use-time';
 import type { Draft } from '../../../parts/fields/typed-field';
@@ -67,10 +68,7 @@ export function NewCard() {
           <FewFirst
             label={WORDS.piece}
             allWords={LAY_WORDS.allPieces}
-            options={[
-              ...open.map(({ id, name }) => ({ value: id, label: name })),
-              { value: NONE, label: WORDS.noPiece, hint: WORDS.noPieceHint },
-            ]}
+            options={[...named(open), { value: NONE, label: WORDS.noPiece, hint: WORDS.noPieceHint }]}
             value={piece.value}
             onChange={(id) => {
               piece.value = id;

@@ -6,7 +6,7 @@ import { LIMITS, type Limit } from '../../../logbook/limits';
 import { Page, Section } from '../../../parts/blocks/page';
 import { Quantity } from '../../../parts/fields/form/form-fields';
 import { PassesField, passesProblem } from '../../../parts/fields/passes-field';
-import { SelectField } from '../../../parts/fields/select-field';
+import { named, SelectField } from '../../../parts/fields/select-field';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
@@ -78,7 +78,7 @@ function CorrectForm({ entry, piece, what }: CorrectFormProps) {
           {'piece' in entry && entry.kind !== 'piece-started' && (
             <SelectField
               label={WORDS.piece}
-              options={[...pieces.values()].map(({ id, name }) => ({ value: id, label: name }))}
+              options={named(pieces.values())}
               value={pieceId.value}
               onChange={(next) => {
                 pieceId.value = next;
@@ -89,7 +89,7 @@ function CorrectForm({ entry, piece, what }: CorrectFormProps) {
           {jar.value !== undefined && (
             <SelectField
               label={WORDS.jar}
-              options={[...jars.values()].map(({ id, name }) => ({ value: id, label: name }))}
+              options={named(jars.values())}
               value={jar.value}
               onChange={(next) => {
                 jar.value = next;

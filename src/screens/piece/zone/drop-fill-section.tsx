@@ -6,7 +6,7 @@ import { Button, LinkButton } from '../../../parts/blocks/button';
 import { Section } from '../../../parts/blocks/page';
 import { Refusal } from '../../../parts/fields/form/refusal';
 import { useForm } from '../../../parts/fields/form/use-form';
-import { SelectField } from '../../../parts/fields/select-field';
+import { named, SelectField } from '../../../parts/fields/select-field';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
@@ -53,7 +53,7 @@ export function DropFillSection({ stand, zone }: DropFillProps) {
       ) : (
         <SelectField
           label={WORDS.jar}
-          options={jars.map(({ id, name }) => ({ value: id, label: name }))}
+          options={named(jars)}
           value={jarId.value}
           onChange={(id) => {
             jarId.value = id;

@@ -6,7 +6,7 @@ import { Notice } from '../../../parts/blocks/notice';
 import { Page, Section } from '../../../parts/blocks/page';
 import { Refusal } from '../../../parts/fields/form/refusal';
 import { useForm } from '../../../parts/fields/form/use-form';
-import { SelectField } from '../../../parts/fields/select-field';
+import { named, SelectField } from '../../../parts/fields/select-field';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { TonerShare } from '../../../parts/mix/toner-share';
@@ -133,7 +133,7 @@ function ChooseJar() {
     <Section title={WORDS.choose}>
       <SelectField
         label={WORDS.jar}
-        options={jars.map(({ id, name }) => ({ value: id, label: name }))}
+        options={named(jars)}
         value={jar.value}
         onChange={(id) => {
           jar.value = id;
