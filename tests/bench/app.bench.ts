@@ -2,6 +2,7 @@ import type { CDPSession, Page } from 'playwright-core';
 import { v7 as uuid } from 'uuid';
 import { inject, test } from 'vitest';
 import { launch, MOBILE } from '../browser/browser';
+import { clearJar } from './clear-jar';
 import { say } from './clock';
 
 const base = inject('baseUrl');
@@ -16,20 +17,7 @@ function shopOf(count: number, nowMs: number): Record<string, unknown>[] {
   const add = (atMs: number, body: Record<string, unknown>) =>
     rows.push({ id: uuid({ msecs: atMs }), v: 1, at: new Date(atMs).toISOString(), zone: 'UTC', ...body });
   const firstMs = nowMs - 300 * DAY_MS;
-  add(firstMs, {
-    kind: 'jar-filled',
-    jar,
-    name: 'Clear',
-    product: { finish: 'nitrocellulose', volumeSolids: { text: '24', unit: '%' } },
-    thinner: {
-      name: 'Medium',
-      blend: [
-        { solvent: 'acetone', share: 0.4 },
-        { solvent: 'n-butyl-acetate', share: 0.6 },
-      ],
-    },
-    thinning: { of: 'lacquer', percent: { text: '50', unit: '%' } },
-  });
+  add(firstMs, clearJar(jar));
   for (let k = 0; rows.length < count - 40; k++) {
     const piece = uuid();
     const startMs = firstMs + k * 9 * DAY_MS;

@@ -1,4 +1,5 @@
 import { inject, test } from 'vitest';
+import { clearJar } from '../bench/clear-jar';
 import { say } from '../bench/clock';
 import { launch, MOBILE } from './browser';
 import { fillDatabases, watchBench } from './ten-years-in';
@@ -32,20 +33,7 @@ function shopOf(cards: number, nowMs: number) {
   const [jar, lastH] = [id(), 200];
   const film = { by: 'wet', wetFilm: { text: '85', unit: 'um' } } as const;
   const g = (text: string) => ({ text, unit: 'g' });
-  add(lastH + 60, {
-    kind: 'jar-filled',
-    jar,
-    name: 'Clear',
-    product: { finish: 'nitrocellulose', volumeSolids: { text: '24', unit: '%' } },
-    thinner: {
-      name: 'Medium',
-      blend: [
-        { solvent: 'acetone', share: 0.4 },
-        { solvent: 'n-butyl-acetate', share: 0.6 },
-      ],
-    },
-    thinning: { of: 'lacquer', percent: { text: '50', unit: '%' } },
-  });
+  add(lastH + 60, clearJar(jar));
   const made = Array.from({ length: cards }, id);
   const pieces = ['One', 'Two', 'Three', 'Four'].map((name) => {
     const piece = id();

@@ -40,3 +40,13 @@ export const said = (text: Words): Locator => page.getByRole('main').getByText(t
 /** A text is taken whole, a pattern anywhere. */
 export const choose = (name: Words): Promise<void> =>
   page.getByRole('radio', { name, exact: typeof name === 'string' }).tap();
+
+/** The first link on the page that leads to such an address; empty where there is none. */
+export const firstLink = (hash: RegExp): Promise<string> =>
+  page
+    .locator('main a[href^="#/"]')
+    .evaluateAll(
+      (all, source) =>
+        all.map((one) => one.getAttribute('href') ?? '').find((href) => new RegExp(source).test(href)) ?? '',
+      hash.source,
+    );

@@ -1,17 +1,10 @@
 import { expect, test } from 'vitest';
 import { goTo, page } from './app';
 import { openDemo } from './each-screen';
+import { firstLink } from './on-screen';
 import { isInside, overEachOther, read } from './printed';
 
 // What is printed beside the record: the plan, a piece and a recipe as they stand, and the label of a jar.
-const firstLink = (hash: RegExp): Promise<string> =>
-  page
-    .locator('main a[href^="#/"]')
-    .evaluateAll(
-      (all, source) =>
-        all.map((one) => one.getAttribute('href') ?? '').find((href) => new RegExp(source).test(href)) ?? '',
-      hash.source,
-    );
 
 async function printed(format: 'A4' | 'Letter') {
   const { pages, words } = read(await page.pdf({ format }));

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { goTo, newPage, openApp, openPage, page, takePhone } from './app';
 import { keepOnPhone, manyPieces } from './bench-shop';
 import { MOBILE } from './browser';
-import { button, field, link, openLine, title } from './on-screen';
+import { button, field, firstLink, link, openLine, title } from './on-screen';
 
 // What the daily jobs cost a thumb: taps, and pixels scrolled, from the bench of twelve pieces.
 const scrolled = (): Promise<number> => page.evaluate(() => scrollY);
@@ -265,12 +265,3 @@ test('every page gives its answer in its first 600 px, and folds the rest to 2,0
     found.filter(({ height, bottom }) => Number(height) > TALLEST || Number(bottom) > ANSWER_WITHIN),
   ).toEqual([]);
 }, 120_000);
-
-const firstLink = (hash: RegExp): Promise<string> =>
-  page
-    .locator('main a[href^="#/"]')
-    .evaluateAll(
-      (all, source) =>
-        all.map((one) => one.getAttribute('href') ?? '').find((href) => new RegExp(source).test(href)) ?? '',
-      hash.source,
-    );
