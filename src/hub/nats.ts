@@ -11,6 +11,7 @@ import {
   type StreamConfig,
 } from '@nats-io/jetstream';
 import { AuthorizationError, type NatsConnection, nanos, wsconnect } from '@nats-io/nats-core';
+import { MINUTE_MS } from '../units';
 import { HubFailure } from './hub-failure';
 import { type Connect, HUB_USER, type HubLink, type Stored } from './hub-link';
 
@@ -21,7 +22,7 @@ const PING_MS = 15_000;
 const HEARTBEAT_MS = 5_000;
 const EXPIRES_MS = 30_000;
 /** After so long without a phone the engine drops what it reads with. */
-const FORGOTTEN_MS = 5 * 60_000;
+const FORGOTTEN_MS = 5 * MINUTE_MS;
 /** So many entries are handed over at once, so that a long logbook comes in few and large steps. */
 const AT_ONCE = 2_000;
 /** A hub of several machines keeps everything on three, and goes on with two. */

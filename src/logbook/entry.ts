@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { fail, type Result, succeed } from '../result';
-import { DAY_S } from '../units';
+import { DAY_MS } from '../units';
 import { LOGBOOK_WORDS } from '../words/frame/logbook';
 import type { DeepReadonly } from './deep-readonly';
 import { CORRECTION_KINDS } from './kinds/correction';
@@ -78,7 +78,6 @@ export interface Issue {
   readonly problem: string;
 }
 
-const A_DAY_MS = DAY_S * 1000;
 const isAbove = (version: unknown, known: number): boolean => typeof version === 'number' && version > known;
 const isKind = (kind: unknown): kind is Kind => typeof kind === 'string' && Object.hasOwn(KINDS, kind);
 
@@ -96,7 +95,7 @@ export function parseEntry(from: unknown, nowMs: number): Result<Entry, Issue[]>
   const parsed = v.safeParse(schema, from, { message: wordsFor, abortPipeEarly: true });
   if (!parsed.success) return fail(parsed.issues.map(toIssue));
   const entry = parsed.output as Entry;
-  if (Date.parse(entry.at) > nowMs + A_DAY_MS) return refuse('at', LOGBOOK_WORDS.inTheFuture);
+  if (Date.parse(entry.at) > nowMs + DAY_MS) return refuse('at', LOGBOOK_WORDS.inTheFuture);
   return succeed(entry);
 }
 

@@ -1,3 +1,4 @@
+import { HOUR_MINUTES } from '../units';
 import { nextDayStart } from './local-day';
 import type { Chain, Operation, Problem } from './search/problem';
 import type { Band, Bench, GateStep, Piece, Step, WorkStep } from './step';
@@ -97,7 +98,7 @@ interface Gap {
   readonly waitUntil: number;
 }
 /** A scuff lies this long before its coat at most, minutes: no dust and no handling in between (common practice, no source). */
-const SCUFF_HOLDS_MINUTES = 12 * 60;
+const SCUFF_HOLDS_MINUTES = 12 * HOUR_MINUTES;
 
 const isCoating = (step: Step): boolean =>
   step.kind === 'work' && (step.isCoat === true || step.task === 'flash-coat');

@@ -1,6 +1,4 @@
-import { MINUTE_MS } from '../units';
-/** Minutes in a day of the calendar; a day in which the clocks change has an hour more or less of real time. */
-export const DAY_MINUTES = 1440;
+import { DAY_MINUTES, MINUTE_MS } from '../units';
 
 /** Minutes by which the wall clock is ahead of UTC at that minute: 60 for Berlin in winter. */
 export type ZoneOffset = (utcMinute: number) => number;

@@ -1,5 +1,5 @@
+import { DAY_MINUTES } from '../units';
 import { compile, firstOpen } from './compile';
-import { DAY_MINUTES } from './local-day';
 import type { Bound, Dominant, PlannedPiece, PlannedStep, PromiseState } from './plan';
 import { type Chain, chainEnd } from './search/problem';
 import { slippedEnds } from './search/slip';

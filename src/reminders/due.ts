@@ -1,6 +1,7 @@
 import { isFireKind, isOn, type Switches } from '../logbook/kinds/shop/reminder-kinds';
 import type { ZoneOffset } from '../planner/local-day';
 import type { Hours } from '../planner/windows/working-times';
+import { DAY_MINUTES } from '../units';
 import { soundsAt } from './quiet';
 import type { Acknowledgement, Reminder } from './reminder';
 
@@ -9,7 +10,7 @@ export const LATER_MINUTES = 20;
 /** A reminder that nobody answered for so long was missed. */
 const MISSED_AFTER = 15;
 /** What has come too late for longer than this is not shown any more. */
-const FORGOTTEN_AFTER = 1440;
+const FORGOTTEN_AFTER = DAY_MINUTES;
 
 /** What decides which reminders stand at a moment. */
 export interface Circumstances {

@@ -2,6 +2,7 @@ import type { ReminderKind } from '../logbook/kinds/shop/reminder-kinds';
 import { nextDayStart, type ZoneOffset } from '../planner/local-day';
 import type { Plan, PlannedStep } from '../planner/plan';
 import type { Step } from '../planner/step';
+import { DAY_MINUTES } from '../units';
 import type { Reminder } from './reminder';
 
 // Minutes are common practice, no source: blush shows within some minutes of the coat.
@@ -9,7 +10,6 @@ const BLUSH_AFTER = 10;
 const BLUSH_USEFUL = 60;
 const MOVE_USEFUL = 30;
 export const WINDOW_AHEAD = [60, 30, 10] as const;
-const REST_DAY = 1440;
 
 /** What the steps of a plan remind of. */
 export function planReminders({ steps }: Plan, zone: ZoneOffset): Reminder[] {
@@ -85,7 +85,7 @@ function ofWindow(planned: PlannedStep, before: PlannedStep | undefined): Remind
 /** A wait of a day or more begins: nothing to do, and nothing to be done. */
 function ofRest(planned: PlannedStep): Reminder[] {
   const { step, start, end, isDone } = planned;
-  if (isDone || step.kind !== 'wait' || end - start < REST_DAY) return [];
+  if (isDone || step.kind !== 'wait' || end - start < DAY_MINUTES) return [];
   return [reminder('rest-day', planned, start, { until: end })];
 }
 

@@ -3,6 +3,7 @@ import type { Plan } from '../planner/plan';
 import { closingAfter } from '../planner/windows/opening-times';
 import { potLifeEnd, type ShopAir, type StatedLife } from '../planner/windows/pot-life';
 import type { WorkingTimes } from '../planner/windows/working-times';
+import { DAY_MINUTES, HOUR_MINUTES } from '../units';
 import type { Reminder } from './reminder';
 
 /** What is left of a jar: its life at a stated temperature since it was mixed, and how warm the shop has been and will be. */
@@ -23,11 +24,9 @@ export interface Surroundings {
 }
 
 const HALF_HOUR = 30;
-const AN_HOUR = 60;
-const DAY = 1440;
-const FORTNIGHT = 14 * DAY;
+const FORTNIGHT = 14 * DAY_MINUTES;
 /** An owner hears of a promise that will not be kept two days before its day, or at once if that is past. */
-const WARN_OWNER_AHEAD = 2 * DAY;
+const WARN_OWNER_AHEAD = 2 * DAY_MINUTES;
 /** Rags of days further ahead are not reminded of: the plan will have changed by then. */
 const RAGS_AHEAD_DAYS = 7;
 
@@ -101,4 +100,4 @@ export function ragReminders({ steps, now }: Plan, working: WorkingTimes): Remin
 
 /** When the day is taken to be over: an hour after the last work, for more may come that nobody planned; but not after closing time. */
 const dayEnds = (workEnds: number, working: WorkingTimes): number =>
-  Math.min(workEnds + AN_HOUR, closingAfter(working, workEnds) ?? Number.POSITIVE_INFINITY);
+  Math.min(workEnds + HOUR_MINUTES, closingAfter(working, workEnds) ?? Number.POSITIVE_INFINITY);

@@ -3,7 +3,7 @@ import type { Estimator } from '../../estimator/run/client';
 import type { Shop } from '../../logbook/fold/fold';
 import { asPiece, cardsOf, type TestCard } from '../../shop/card/cards';
 import { cardRequest } from '../../shop/card/request';
-import { HOUR_S } from '../../units';
+import { HOUR_MS } from '../../units';
 import type { CardOutlook, CardOutlooks } from './card-outlook';
 import { inputsOf } from './inputs';
 
@@ -15,8 +15,6 @@ interface CardsNeeds {
   /** Called when a card has said something new. */
   readonly onRead: () => void;
 }
-
-const AN_HOUR_MS = HOUR_S * 1000;
 
 /** Works out what the test cards say whenever an entry changes one, and hourly while one is open. Gives what looks them through. */
 export function followCards({ shop, nowMs, cards, estimator, onRead }: CardsNeeds): () => void {
@@ -60,7 +58,7 @@ export function followCards({ shop, nowMs, cards, estimator, onRead }: CardsNeed
 /** A text that changes with everything that a card's reading is worked out from. */
 function inputsOfCard(card: TestCard, shop: Shop, nowMs: number): string {
   const { entry, weighings, withCoats, endedMs } = card;
-  const hour = endedMs === undefined ? Math.floor(nowMs / AN_HOUR_MS) : 0;
+  const hour = endedMs === undefined ? Math.floor(nowMs / HOUR_MS) : 0;
   const film = inputsOf(asPiece(card), shop, { diffusivity: undefined, law: undefined });
   return JSON.stringify([entry, weighings.map(({ id }) => id), [...withCoats], hour, film]);
 }

@@ -1,7 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { standById, standsOf } from '../../shop/zone/stands';
-import { HOUR_S } from '../../units';
+import { HOUR_MS } from '../../units';
 import { workKey } from '../verdicts/kept-standings';
 import { dryingStands } from './awaited';
 import type { CardOutlooks } from './card-outlook';
@@ -34,7 +34,7 @@ export interface Review {
 }
 
 /** The film dries on while nothing is logged, so what is so now is looked at again. */
-const FRESH_MS = HOUR_S * 1000;
+const FRESH_MS = HOUR_MS;
 
 /** Sorts out which pieces are to be worked out anew: those that an entry has changed, and hourly all others. */
 export function review(now: Reviewed): Review {

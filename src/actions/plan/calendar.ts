@@ -4,6 +4,7 @@ import { planEvents } from '../../reminders/calendar/plan-events';
 import { revise } from '../../reminders/calendar/revise';
 import { type HandedOver, handOverCalendar } from '../../reminders/phone/hand-over';
 import { keepEvents, keptEvents } from '../../reminders/phone/kept';
+import { DAY_MINUTES } from '../../units';
 import { CALENDAR_WORDS } from '../../words/plan/reminders';
 import type { OpenShop } from '../shop';
 import { followPlan } from './follow-plan';
@@ -28,10 +29,12 @@ export async function giveCalendar(open: OpenShop): Promise<HandedOver> {
   return given;
 }
 
-const A_YEAR_MINUTES = 366 * 1440;
+const A_YEAR_MINUTES = 366 * DAY_MINUTES;
 
 /** Events long past are not corrected any more. */
 const isOfUse =
   (now: number) =>
   ({ time }: { readonly time: { readonly day: number } | { readonly endMs: number } }): boolean =>
-    'day' in time ? time.day * 1440 > now - A_YEAR_MINUTES : toMinute(time.endMs) > now - A_YEAR_MINUTES;
+    'day' in time
+      ? time.day * DAY_MINUTES > now - A_YEAR_MINUTES
+      : toMinute(time.endMs) > now - A_YEAR_MINUTES;

@@ -3,7 +3,7 @@ import type { Piece } from '../../logbook/fold/piece/pieces';
 import { firstOpen } from '../../planner/compile';
 import { toMinute } from '../../planner/local-day';
 import type { Band, Step, WaitFor } from '../../planner/step';
-import { MINUTE_MS } from '../../units';
+import { DAY_MINUTES, MINUTE_MS, MINUTE_S } from '../../units';
 import type { Moment } from '../../verdicts/moments';
 import type { Outlook } from '../outlook/outlook';
 
@@ -62,7 +62,7 @@ export interface WaitsOf {
 }
 
 /** What never ends within the time looked at is planned as this. */
-const LONGEST_MINUTES = 500 * 1440;
+const LONGEST_MINUTES = 500 * DAY_MINUTES;
 
 /**
  * The steps with the film's own moments in place of common practice, from the last coat on; waits set by hand stay. A sanding without
@@ -147,7 +147,8 @@ function afterLastCoat({ milestones, oneMoreCoat }: Estimate, lastS: number, sin
 }
 
 function minutesOf({ earliestS, likelyS, lateS }: BandS, byS: number): Band {
-  const minutes = (s: number): number => Math.min(LONGEST_MINUTES, Math.max(0, Math.ceil((s + byS) / 60)));
+  const minutes = (s: number): number =>
+    Math.min(LONGEST_MINUTES, Math.max(0, Math.ceil((s + byS) / MINUTE_S)));
   return { earliest: minutes(earliestS), likely: minutes(likelyS), late: minutes(lateS) };
 }
 

@@ -3,11 +3,11 @@ import type { Piece } from '../../logbook/fold/piece/pieces';
 import type { ReminderKind } from '../../logbook/kinds/shop/reminder-kinds';
 import type { Reminder } from '../../reminders/reminder';
 import { groundsOn } from '../../shop/stack/grounds';
-import { MINUTE_MS } from '../../units';
+import { DAY_MINUTES, MINUTE_MS } from '../../units';
 import type { Outlook, PieceId } from '../outlook/outlook';
 
 /** So long a reminder is of use to who made no plan. */
-const USEFUL_MINUTES = 3 * 1440;
+const USEFUL_MINUTES = 3 * DAY_MINUTES;
 
 /** For pieces without a plan: when the film is ready for the next coat, for level-sanding, for rubbing out, and when filler or glue is through its wait. */
 export function milestoneReminders(shop: Shop, outlooks: ReadonlyMap<PieceId, Outlook>): Reminder[] {

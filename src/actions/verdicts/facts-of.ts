@@ -18,7 +18,7 @@ import { findingOf, oldFinishOf, sandingRule } from '../../shop/stack/old-finish
 import { sandingRoom } from '../../shop/stack/sanding-room';
 import { sheetOf } from '../../shop/stack/sheet-times';
 import { dryFilmM } from '../../shop/stack/stack-events';
-import { DAY_S, HOUR_S } from '../../units';
+import { DAY_MS, HOUR_MS } from '../../units';
 import type { Act, Question } from '../../verdicts/act';
 import type { AboveFact, AirFact, BuildFact, Facts, JarFact, OldFinishFact } from '../../verdicts/facts';
 import { isSanded, type Moment, momentsOf } from '../../verdicts/moments';
@@ -94,9 +94,9 @@ function jarFact(jar: Jar, shop: Shop): JarFact {
 }
 
 /** A reading speaks for the air of a working day. */
-const READING_HOLDS_MS = 8 * HOUR_S * 1000;
+const READING_HOLDS_MS = 8 * HOUR_MS;
 /** Cold of longer ago has left the wood. */
-const COLD_LASTS_MS = 3 * DAY_S * 1000;
+const COLD_LASTS_MS = 3 * DAY_MS;
 
 function airFact(jar: Jar | undefined, shop: Shop, nowMs: number): AirFact {
   const last = shop.airReadings.findLast(({ atMs }) => atMs <= nowMs);

@@ -1,4 +1,4 @@
-import { DAY_S } from '../../units';
+import { DAY_MS } from '../../units';
 import type { Kind } from '../entry';
 import type { Shop } from '../fold/fold';
 import type { FirstPage } from './first-page';
@@ -24,7 +24,7 @@ const BULK: ReadonlySet<Kind> = new Set([
 /** The first page of a shop; undefined where the logbook is short. */
 export function firstPageOf({ entries, struck, pieces }: Shop, nowMs: number): FirstPage | undefined {
   if (entries.size < LONG) return undefined;
-  const since = new Date(nowMs - RECENT_DAYS * DAY_S * 1000).toISOString();
+  const since = new Date(nowMs - RECENT_DAYS * DAY_MS).toISOString();
   const isOpen = (piece: string): boolean => pieces.get(piece)?.closedMs === undefined;
   const all = [...entries.values()];
   const kept = all.filter((entry) => {

@@ -1,6 +1,6 @@
-import { DAY_MINUTES, toInstantMs, type ZoneOffset } from '../../planner/local-day';
+import { toInstantMs, type ZoneOffset } from '../../planner/local-day';
+import { DAY_MINUTES, HOUR_MINUTES } from '../../units';
 
-const HOUR_MINUTES = 60;
 /** No zone changes its clocks and back within a week, and all change them on a whole quarter of an hour of UTC. */
 const COARSE_TO_FINE_MINUTES = [7 * DAY_MINUTES, DAY_MINUTES, 15];
 const offsets = new Map<string, ZoneOffset>();

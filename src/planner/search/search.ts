@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../../result';
-import { DAY_MINUTES } from '../local-day';
+import { DAY_MINUTES } from '../../units';
 import { fillIn, type Served, type Urgency } from './fill-in';
 import { improve } from './improve';
 import { chainEnd, costOf, isBetter, type Operation, type Problem } from './problem';

@@ -1,4 +1,4 @@
-import { DAY_MINUTES } from '../local-day';
+import { DAY_MINUTES, HOUR_MINUTES } from '../../units';
 import type {
   Band,
   GateCheck,
@@ -37,7 +37,7 @@ export const days = (earliest: number, likely: number, late: number): Band => ({
 });
 export const minutes = (earliest: number, likely: number, late: number): Band => ({ earliest, likely, late });
 export const hours = (earliest: number, likely: number, late: number): Band =>
-  minutes(earliest * 60, likely * 60, late * 60);
+  minutes(earliest * HOUR_MINUTES, likely * HOUR_MINUTES, late * HOUR_MINUTES);
 
 export const atBench = (task: Task, minutes: number): StepDraft => ({
   kind: 'work',

@@ -2,6 +2,7 @@ import { localDay, toInstantMs, type ZoneOffset } from '../../planner/local-day'
 import type { Plan, PlannedStep } from '../../planner/plan';
 import { stepName } from '../../planner/say';
 import type { Bench } from '../../planner/step';
+import { HOUR_MINUTES } from '../../units';
 import { CALENDAR_WORDS, REMINDER_WORDS } from '../../words/plan/reminders';
 import { WINDOW_AHEAD } from '../plan-reminders';
 import { ragReminders } from '../shop-reminders';
@@ -11,7 +12,7 @@ import type { EventDraft } from './calendar';
 const STEP_ALARMS = [10] as const;
 const DAY_END_ALARMS = [0] as const;
 /** At eight on the day itself. */
-const PROMISE_ALARMS = [-8 * 60] as const;
+const PROMISE_ALARMS = [-8 * HOUR_MINUTES] as const;
 
 /** Whose plan it is, as a calendar shows it. */
 export interface CalendarNames {

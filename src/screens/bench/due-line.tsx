@@ -7,7 +7,7 @@ import { useShop } from '../../parts/frame/shop-context';
 import { hubHere } from '../../parts/kept/hub-here';
 import { toInstantMs } from '../../planner/local-day';
 import { reminderText } from '../../reminders/say';
-import { HOUR_S } from '../../units';
+import { HOUR_MS } from '../../units';
 import { NOTICE_LINE } from '../../words/bench-rows';
 import { HUB_STATUS } from '../../words/frame/hub';
 import { REMINDER_WORDS } from '../../words/plan/reminders';
@@ -48,15 +48,13 @@ export function DueLine() {
   );
 }
 
-const LONG_MS = HOUR_S * 1000;
-
 /** Nothing is due; but what has waited for the hub for over an hour is told. */
 function HubMark() {
   const { nowMs } = useShop();
   const here = hubHere.value;
   const status: Waiting | undefined = (here?.at?.status ?? here?.asKnown)?.value;
   const sinceMs = status?.waitingSinceMs;
-  if (!status || sinceMs === undefined || nowMs.value - sinceMs <= LONG_MS)
+  if (!status || sinceMs === undefined || nowMs.value - sinceMs <= HOUR_MS)
     return <p class="quiet notice-words">{NOTICE_LINE.nothing}</p>;
   const { entries, there } = status;
   return (

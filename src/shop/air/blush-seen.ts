@@ -2,11 +2,11 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Check, Coat, Piece } from '../../logbook/fold/piece/pieces';
 import type { AirReading } from '../../logbook/fold/shop/air';
 import { type BlushSeen, type LearnedBlush, learnedBlush } from '../../science/air/learned-blush';
-import { HOUR_S } from '../../units';
+import { HOUR_MS } from '../../units';
 import { measuredAir } from './now';
 
 /** A reading speaks for a coat laid this long after it. */
-const SPEAKS_FOR_MS = 4 * HOUR_S * 1000;
+const SPEAKS_FOR_MS = 4 * HOUR_MS;
 
 /** The coats that were looked at for blush, each with the dew-point margin that its piece had. */
 export function blushSeen(shop: Shop): readonly BlushSeen[] {

@@ -1,7 +1,7 @@
 import type { AirReading, Forecast } from '../../logbook/fold/shop/air';
 import { zoneOffset } from '../../logbook/time/zone-offset';
 import { atLocal, localDay, toInstantMs, toMinute } from '../../planner/local-day';
-import { HOUR_S } from '../../units';
+import { clockMinutes } from '../plan/clock-hours';
 
 /** The air from an instant on, until the next. */
 export interface AirFrom {
@@ -9,12 +9,6 @@ export interface AirFrom {
   readonly temperatureK: number;
   readonly movement: AirReading['movement'];
 }
-
-const HOUR_MINUTES = HOUR_S / 60;
-const minuteOfDay = (clock: string): number => {
-  const [hours, minutes] = clock.split(':').map(Number);
-  return (hours ?? 0) * HOUR_MINUTES + (minutes ?? 0);
-};
 
 /** The air that a forecast gives between two instants: as it is at the first, and every change after it. */
 export function forecastAir(forecast: Forecast, fromMs: number, untilMs: number): readonly AirFrom[] {
@@ -35,7 +29,7 @@ export function forecastAir(forecast: Forecast, fromMs: number, untilMs: number)
 export function nextNightMs(forecast: Forecast, afterMs: number): number {
   const zone = zoneOffset(forecast.zone);
   const today = localDay(toMinute(afterMs), zone);
-  const night = (day: number) => toInstantMs(atLocal(day, minuteOfDay(forecast.nightFrom), zone));
+  const night = (day: number) => toInstantMs(atLocal(day, clockMinutes(forecast.nightFrom), zone));
   return night(today) > afterMs ? night(today) : night(today + 1);
 }
 
@@ -52,7 +46,7 @@ function dayOf(forecast: Forecast, day: number): readonly AirFrom[] {
 
 function changesOf(forecast: Forecast, day: number): readonly AirFrom[] {
   const { dayTemperature, nightTemperature, dayFrom, nightFrom, movement, zone } = forecast;
-  const instantOf = (clock: string) => toInstantMs(atLocal(day, minuteOfDay(clock), zoneOffset(zone)));
+  const instantOf = (clock: string) => toInstantMs(atLocal(day, clockMinutes(clock), zoneOffset(zone)));
   const light: AirFrom = { atMs: instantOf(dayFrom), temperatureK: dayTemperature.si, movement };
   if (dayFrom === nightFrom) return [light];
   return [light, { atMs: instantOf(nightFrom), temperatureK: nightTemperature.si, movement }];

@@ -1,9 +1,9 @@
 import type { AirReading, Forecast } from '../../logbook/fold/shop/air';
-import { HOUR_S, toKelvin } from '../../units';
+import { HOUR_MS, toKelvin } from '../../units';
 import { type AirFrom, forecastAir, nextNightMs } from './forecast';
 
 /** A reading speaks for the air of a working day, no longer. */
-const HOLDS_MS = 8 * HOUR_S * 1000;
+const HOLDS_MS = 8 * HOUR_MS;
 /** The air of a shop of which nothing was ever said (common practice, no source). */
 const USUAL_AIR = { temperatureK: toKelvin(21), movement: 'gentle' } as const;
 

@@ -3,7 +3,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Coat } from '../../logbook/fold/piece/pieces';
 import { quantity } from '../../logbook/typed';
 import { fail, type Result, succeed } from '../../result';
-import { HOUR_S } from '../../units';
+import { HOUR_MS } from '../../units';
 import type { HistoryFault } from '../stack/history';
 import { USUAL_COAT } from '../stack/usual-coat';
 import type { TestCard } from './cards';
@@ -14,7 +14,7 @@ export type CardDraft = Pick<TestCard, 'pieceId' | 'areaM2' | 'divisionKg'>;
 
 /** Coats of a usual day, and the time between them. */
 const COATS = 3;
-const GAP_MS = 2 * HOUR_S * 1000;
+const GAP_MS = 2 * HOUR_MS;
 const USUAL = { by: 'wet', wetFilm: quantity(USUAL_COAT.metric) } as const;
 
 /** What the worker is asked before a card is made: three coats like the last one on its piece, or from the jar filled last. */

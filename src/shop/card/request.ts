@@ -3,7 +3,7 @@ import { warmFor } from '../../estimator/card/warm-for';
 import type { AirSpan } from '../../estimator/history';
 import type { Shop } from '../../logbook/fold/fold';
 import { type Result, succeed } from '../../result';
-import { DAY_S, HOUR_S } from '../../units';
+import { DAY_S, HOUR_MS, HOUR_S } from '../../units';
 import { measuredAir } from '../air/now';
 import { type HistoryFault, stackHistory, type TimedHistory } from '../stack/history';
 import { asPiece, type CardWeighing, counted, type TestCard } from './cards';
@@ -16,7 +16,7 @@ export interface TimedCardRequest extends CardRequest {
 /** Of foil lying on a board: next to nothing beside the air's own pull (from memory). */
 const FOIL_EFFUSIVITY = 60;
 /** Without a reading so near, the humidity is a guess. */
-const READ_WITHIN_MS = 12 * HOUR_S * 1000;
+const READ_WITHIN_MS = 12 * HOUR_MS;
 const GUESSED = { humidity: 0.5, humiditySpread: 0.12 };
 const LOOKS = 28;
 const FIRST_LOOK_S = HOUR_S;

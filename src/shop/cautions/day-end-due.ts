@@ -1,20 +1,20 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat } from '../../logbook/fold/piece/pieces';
 import type { CautionsRead } from '../../logbook/fold/shop/cautions';
-import { HOUR_S } from '../../units';
+import { HOUR_MS } from '../../units';
 
 /** Work of so long ago belongs to this day: a day in the shop may end after midnight. */
-const DAY_MS = 16 * HOUR_S * 1000;
+const SHOP_DAY_MS = 16 * HOUR_MS;
 /** Nothing laid for so long: the day may be over. */
-const QUIET_MS = 2 * HOUR_S * 1000;
+const QUIET_MS = 2 * HOUR_MS;
 
 /** The coats laid in this day of the shop. */
 export const coatsOfDay = ({ pieces }: Pick<Shop, 'pieces'>, nowMs: number): readonly Coat[] =>
-  [...pieces.values()].flatMap(({ coats }) => coats.filter(({ atMs }) => nowMs - atMs < DAY_MS));
+  [...pieces.values()].flatMap(({ coats }) => coats.filter(({ atMs }) => nowMs - atMs < SHOP_DAY_MS));
 
 /** When the end of this day was confirmed last. */
 export const dayEndRead = ({ cautionsRead }: Shop, nowMs: number): CautionsRead | undefined =>
-  cautionsRead.findLast(({ act, atMs }) => act === 'end-day' && nowMs - atMs < DAY_MS);
+  cautionsRead.findLast(({ act, atMs }) => act === 'end-day' && nowMs - atMs < SHOP_DAY_MS);
 
 const lastCoatMs = (shop: Shop, nowMs: number): number =>
   coatsOfDay(shop, nowMs).reduce((latest, { atMs }) => Math.max(latest, atMs), 0);

@@ -2,14 +2,14 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/mix/jars';
 import type { CautionAct } from '../../logbook/kinds/shop/caution-acts';
 import { cautionsFor } from '../../reminders/cautions';
-import { HOUR_S } from '../../units';
+import { DAY_MS, HOUR_MS } from '../../units';
 import type { Caution } from '../../words/air/cautions';
 import { jarHazards } from '../jar/hazards';
 
 /** A session ends when nothing was laid or confirmed for so long. */
-const PAUSE_MS = 4 * HOUR_S * 1000;
+const PAUSE_MS = 4 * HOUR_MS;
 /** Nobody works on without such a pause for longer than this; what is older need not be sorted. */
-const LONGEST_MS = 7 * 24 * HOUR_S * 1000;
+const LONGEST_MS = 7 * DAY_MS;
 
 /** When the session that is going on at an instant began; the instant itself where none is. */
 export function sessionStartMs(

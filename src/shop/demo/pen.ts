@@ -1,7 +1,7 @@
 import { type Entry, type EntryBody, inItsVersion } from '../../logbook/entry';
 import { zoneOffset } from '../../logbook/time/zone-offset';
 import { atLocal, localDay, toInstantMs, toMinute } from '../../planner/local-day';
-import { MINUTE_MS } from '../../units';
+import { HOUR_MINUTES, MINUTE_MS } from '../../units';
 
 /** What the demo is written with: a clock that stands still, a zone, and ids. */
 export interface PenNeeds {
@@ -20,8 +20,6 @@ export interface Pen {
   daysAgo(days: number, hour: number, minute?: number): number;
   minutesAgo(minutes: number): number;
 }
-
-const HOUR_MINUTES = 60;
 
 /** A pen with an empty page. */
 export function takePen({ nowMs, zone, newId }: PenNeeds): Pen {

@@ -2,10 +2,10 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Jar, JarTest } from '../../logbook/fold/mix/jars';
 import type { Quantity } from '../../logbook/typed';
 import { ageingRate, lifeEndS, POT_LIFE_AT_K, type WarmSpan } from '../../science/mixing/pot-life';
-import { HOUR_S } from '../../units';
+import { HOUR_MS } from '../../units';
 import { sheetOf } from '../stack/sheet-times';
 
-const READING_HOLDS_MS = 12 * HOUR_S * 1000;
+const READING_HOLDS_MS = 12 * HOUR_MS;
 
 /** When a jar's pot or shelf life ends, with how warm it was taken to be. */
 export interface JarLife {

@@ -1,13 +1,13 @@
 import type { WorkingHours } from '../../logbook/fold/shop/plans';
-import { DAY_MINUTES } from '../../planner/local-day';
 import type { DayHours, Hours } from '../../planner/windows/working-times';
+import { DAY_MINUTES, HOUR_MINUTES } from '../../units';
 
 type ClockSpan = { readonly open: string; readonly close: string };
 
 /** Minutes after midnight of a clock time such as "06:30". */
-function clockMinutes(clock: string): number {
+export function clockMinutes(clock: string): number {
   const [hours = 0, minutes = 0] = clock.split(':').map(Number);
-  return hours * 60 + minutes;
+  return hours * HOUR_MINUTES + minutes;
 }
 
 /** The hours of a span by the clock; an end that is not after the beginning is on the next day. */

@@ -4,15 +4,15 @@ import { toMinute } from '../../planner/local-day';
 import { joined, type Span } from '../../planner/span';
 import type { UnfitAir, Weather } from '../../planner/windows/working-times';
 import { dewPointMarginK } from '../../science/air/blush';
-import { HOUR_S, toCelsius, toKelvin } from '../../units';
+import { DAY_MS, HOUR_MS, toCelsius, toKelvin } from '../../units';
 import { ownBlush } from '../air/blush-seen';
 import { forecastAir } from '../air/forecast';
 import { latestAir } from '../air/now';
 
 /** Beyond it a forecast says nothing of a single day. */
-const AHEAD_MS = 10 * 24 * HOUR_S * 1000;
+const AHEAD_MS = 10 * DAY_MS;
 /** A reading speaks for the air so long. */
-const READING_MS = 2 * HOUR_S * 1000;
+const READING_MS = 2 * HOUR_MS;
 // The strictest finish of all.
 const { lowestK: COLDEST_K, highestHumidity: DAMPEST = 1 } = FINISH_LAWS.waterborne.shop;
 const WEATHERS: readonly Weather[] = ['blush', 'damp', 'cold'];

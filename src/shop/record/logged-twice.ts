@@ -1,10 +1,10 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import { markOf } from '../../logbook/ids/phone-mark';
-import { MINUTE_S } from '../../units';
+import { MINUTE_MS } from '../../units';
 
 /** Two people who log one coat do it within this (judgement, no source). */
-const TOGETHER_MS = MINUTE_S * 1000;
+const TOGETHER_MS = MINUTE_MS;
 
 /**
  * Two coats that may be one, logged by two people: on one place, from one jar, on two phones of the shop within a minute. The second

@@ -1,5 +1,5 @@
 import type { Shop } from '../../logbook/fold/fold';
-import { DAY_S, toKelvin } from '../../units';
+import { DAY_MS, toKelvin } from '../../units';
 import { airAsRead, airLog } from '../air/log';
 
 /** Days in the shop's own air, counted as days at 21 °C. */
@@ -17,8 +17,7 @@ const COUNTED_AT_K = toKelvin(21);
 const DOUBLING_K = { low: 8, likely: 10, high: 12 } as const;
 /** What the trade gives a thin lacquer before it is rubbed out: 14 to 28 days, 21 as a rule (common practice, no source). */
 export const TRADE_DAYS = 21;
-const LOOKED_AT_MS = 400 * DAY_S * 1000;
-const DAY_MS = DAY_S * 1000;
+const LOOKED_AT_MS = 400 * DAY_MS;
 
 /** The rule of thumb for a cold shop: how many days at 21 °C the days since an instant have been worth. */
 export function countedDays(

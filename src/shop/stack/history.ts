@@ -4,7 +4,7 @@ import type { AirSpan, StackHistory } from '../../estimator/history';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { fail, type Result, succeed } from '../../result';
-import { DAY_S, umToMetres } from '../../units';
+import { DAY_MS, umToMetres } from '../../units';
 import type { AirFrom } from '../air/forecast';
 import { airAsRead, airLog, asRead } from '../air/log';
 import { thinnerShares } from '../jar/film';
@@ -27,7 +27,7 @@ export type HistoryFault =
 export type Stock = Pick<Shop, 'jars' | 'pieces' | 'airReadings' | 'forecast' | 'settings'>;
 
 /** How long after the last thing done the air is laid out. */
-const OUTLOOK_MS = 400 * DAY_S * 1000;
+const OUTLOOK_MS = 400 * DAY_MS;
 /** An old finish softens no deeper than this under fresh coats (common practice, no source). */
 const OPEN_TO_M = umToMetres(60);
 /** Of wood: sqrt(k rho c) with k 0.15 W/(m K) and rho c 0.9 MJ/(m3 K) (from memory). */

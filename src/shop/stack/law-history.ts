@@ -3,7 +3,7 @@ import type { LawAir, LawCoat, LawHistory } from '../../estimator/finishes/law-h
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import { relativeHumidityAt } from '../../science/air/dew-point';
-import { DAY_S, toCelsius } from '../../units';
+import { DAY_MS, toCelsius } from '../../units';
 import { airAsRead, airLog } from '../air/log';
 import { measuredAir } from '../air/now';
 import { jarFilmAt } from '../jar/film-at';
@@ -18,7 +18,7 @@ export interface TimedLawHistory {
   readonly startMs: number;
 }
 
-const OUTLOOK_MS = 500 * DAY_S * 1000;
+const OUTLOOK_MS = 500 * DAY_MS;
 const USUAL_HUMIDITY = 0.5;
 
 /** What decides how this piece hardens; undefined where its newest coat hardens by solvent loss alone, or there is none. */

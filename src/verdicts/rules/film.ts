@@ -1,9 +1,9 @@
-import { DAY_S } from '../../units';
+import { DAY_MS } from '../../units';
 import type { Facts } from '../facts';
 import type { Finding, Rule } from '../reason';
 
 /** A film that prints is given so long before it is tried again (common practice, no source). */
-const AGAIN_AFTER_MS = 7 * DAY_S * 1000;
+const AGAIN_AFTER_MS = 7 * DAY_MS;
 
 /** A thumb printed: whatever the date says, nothing is sanded or handed over until a later check passes. */
 export const filmPrints: Rule = {

@@ -1,5 +1,5 @@
 import { finishTraits } from '../../estimator/finishes/traits';
-import { HOUR_S } from '../../units';
+import { HOUR_MS } from '../../units';
 import { AWAITS } from '../act';
 import type { CoatFact, Facts } from '../facts';
 import { isSanded } from '../moments';
@@ -28,7 +28,7 @@ export const sandsThrough: Rule = {
 const SAYS = { colour: 'throughColour', wood: 'throughWood', 'old-finish': 'throughOld' } as const;
 
 /** Coats of one day bond without a scuff, where they do not melt into one another (common practice, no source). */
-const ONE_DAY_MS = 12 * HOUR_S * 1000;
+const ONE_DAY_MS = 12 * HOUR_MS;
 
 /** A finish that does not melt in: scuffed between days, and cut through it shows where one coat ends. */
 export const layersShow: Rule = {

@@ -2,7 +2,7 @@ import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { Notice } from '../../../parts/blocks/notice';
 import { useShop } from '../../../parts/frame/shop-context';
 import { REST_DAYS } from '../../../shop/zone/drop-fill';
-import { DAY_S } from '../../../units';
+import { DAY_MS } from '../../../units';
 import { DROP_WORDS as WORDS } from '../../../words/piece/zone';
 import { dayWords } from '../../../words/times';
 
@@ -15,7 +15,7 @@ interface FillRestProps {
 export function FillRest({ piece: { coats }, zoneId }: FillRestProps) {
   const nowMs = useShop().nowMs.value;
   const last = coats.findLast((coat) => coat.how === 'brush-fill' && coat.zoneId === zoneId);
-  const untilMs = last && last.atMs + REST_DAYS.earliest * DAY_S * 1000;
+  const untilMs = last && last.atMs + REST_DAYS.earliest * DAY_MS;
   if (untilMs === undefined || untilMs <= nowMs) return null;
   return (
     <Notice kind="caution">

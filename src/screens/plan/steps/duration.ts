@@ -1,11 +1,12 @@
 import { parseNumber } from '../../../logbook/as-typed';
 import { COUNTS } from '../../../logbook/limits';
+import { DAY_MINUTES, HOUR_MINUTES } from '../../../units';
 import { STEP_FIELDS } from '../../../words/plan/plan';
 
 export const DURATION_UNITS = ['min', 'h', 'd'] as const;
 export type DurationUnit = (typeof DURATION_UNITS)[number];
 
-const MINUTES_IN: Record<DurationUnit, number> = { min: 1, h: 60, d: 1440 };
+const MINUTES_IN: Record<DurationUnit, number> = { min: 1, h: HOUR_MINUTES, d: DAY_MINUTES };
 
 /** A length of time as it is being typed. */
 export interface Duration {

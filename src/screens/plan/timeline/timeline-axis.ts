@@ -1,4 +1,5 @@
-import { atLocal, DAY_MINUTES, localDay, toInstantMs, type ZoneOffset } from '../../../planner/local-day';
+import { atLocal, localDay, toInstantMs, type ZoneOffset } from '../../../planner/local-day';
+import { DAY_MINUTES } from '../../../units';
 
 /** A day on the axis. */
 export interface DayTick {
