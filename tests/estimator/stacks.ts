@@ -1,6 +1,6 @@
-import { binderOf } from '../../src/estimator/binders';
-import { filmSolvent } from '../../src/estimator/film-solvents';
 import type { StackEvent, StackHistory } from '../../src/estimator/history';
+import { binderOf } from '../../src/estimator/laws/binders';
+import { filmSolvent } from '../../src/estimator/laws/film-solvents';
 import type { Binder } from '../../src/estimator/laws/lacquer';
 import { obstructionFactor } from '../../src/science/film/pigment-packing';
 import type { SolventId } from '../../src/science/solvents/solvents';

@@ -1,6 +1,6 @@
-import { binderOf } from '../../estimator/binders';
 import type { Band } from '../../estimator/estimate';
-import { filmSolvent } from '../../estimator/film-solvents';
+import { binderOf } from '../../estimator/laws/binders';
+import { filmSolvent } from '../../estimator/laws/film-solvents';
 import type { Estimator } from '../../estimator/run/client';
 import type { JarFilm } from '../../shop/jar/film';
 import { toKelvin, umToMetres } from '../../units';

@@ -4,7 +4,7 @@ import type { Piece } from '../../logbook/fold/piece/pieces';
 import { jarFilmAt } from '../../shop/jar/film-at';
 import { leavesNoLacquer } from '../../shop/jar/volumes-in-mix';
 import { sheetOf } from '../../shop/stack/sheet-times';
-import type { Taught } from './taught';
+import type { Taught } from './learn/taught';
 
 /** A text that changes when anything changes that the outlook of a piece is worked out from, but for the clock. */
 export function inputsOf(piece: Piece, shop: Shop, { diffusivity, law }: Taught): string {

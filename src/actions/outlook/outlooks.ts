@@ -8,10 +8,10 @@ import { published } from './awaited';
 import type { CardOutlooks } from './card-outlook';
 import { followCards } from './follow-cards';
 import { lawOutlook } from './law-outlook';
+import { taughtTo } from './learn/taught';
 import type { Outlook, PieceId } from './outlook';
 import { requestFor } from './request';
 import { firstOf, review, type Worked } from './review';
-import { taughtTo } from './taught';
 import { movedToSheet } from './to-sheet';
 
 export interface OutlooksNeeds {

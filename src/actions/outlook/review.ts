@@ -6,8 +6,8 @@ import { workKey } from '../verdicts/kept-standings';
 import { dryingStands } from './awaited';
 import type { CardOutlooks } from './card-outlook';
 import { inputsOf } from './inputs';
+import { productOf, taughtTo } from './learn/taught';
 import type { Outlook, PieceId } from './outlook';
-import { productOf, taughtTo } from './taught';
 
 /** What an outlook was last worked out from, and when. */
 export interface Worked {

@@ -23,8 +23,8 @@ import { differenceWords, percentWords, temperatureWords, type UnitSystem } from
 import { agoWords, whenWords } from '../../words/times';
 import { Facts } from './facts';
 import { Further } from './further';
-import { JarOutlook } from './jar-outlook';
-import { jarsInUse } from './jars-in-use';
+import { JarOutlook } from './jar/jar-outlook';
+import { jarsInUse } from './jar/jars-in-use';
 import { LimitsCard } from './limits-card';
 import { WhatHelps } from './what-helps';
 

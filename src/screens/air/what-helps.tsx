@@ -7,7 +7,7 @@ import { type Help, whatHelps } from '../../shop/air/what-helps';
 import { toKelvin } from '../../units';
 import { OUTLOOK_WORDS, HELP_WORDS as WORDS } from '../../words/air/air';
 import { differenceWords, percentWords, temperatureWords, type UnitSystem } from '../../words/quantities';
-import { Retarder } from './retarder';
+import { Retarder } from './jar/retarder';
 
 export interface WhatHelpsProps {
   readonly air: MeasuredAir;

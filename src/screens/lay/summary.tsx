@@ -7,8 +7,8 @@ import { airLine, LAY_WORDS } from '../../words/piece/coat/lay';
 import { COAT_WORDS } from '../../words/piece/piece';
 import type { UnitSystem } from '../../words/quantities';
 import { agoWords } from '../../words/times';
-import type { AirDraft } from './air-draft';
 import { amountShown, type CoatDraft } from './coat-draft';
+import type { AirDraft } from './fields/air-draft';
 
 /** The coat that a tap will log: on what, and how many more. */
 export function Summary({ draft }: { readonly draft: CoatDraft }) {

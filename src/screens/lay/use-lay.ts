@@ -14,9 +14,9 @@ import { holdsOf } from '../../verdicts/verdict';
 import { ROUND_WORDS } from '../../words/piece/acts';
 import { FILM_WORDS } from '../../words/piece/coat/film';
 import { LAY_WORDS } from '../../words/piece/coat/lay';
-import { type AirDraft, isAirWhole } from './air-draft';
-import { cardCoated } from './card-too';
 import { type CoatDraft, filmSaid, isFilmWhole } from './coat-draft';
+import { type AirDraft, isAirWhole } from './fields/air-draft';
+import { cardCoated } from './fields/card-too';
 import type { JudgedCoat } from './judged-coat';
 import { layRound } from './lay-round';
 

@@ -1,6 +1,6 @@
-import { binderOf } from '../../estimator/binders';
-import { filmSolvent } from '../../estimator/film-solvents';
 import type { AirSpan, StackHistory } from '../../estimator/history';
+import { binderOf } from '../../estimator/laws/binders';
+import { filmSolvent } from '../../estimator/laws/film-solvents';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { fail, type Result, succeed } from '../../result';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { shopLawBelief } from '../../../src/actions/outlook/shop-belief';
+import { shopLawBelief } from '../../../src/actions/outlook/learn/shop-belief';
 import { type FilmCheck, MILESTONES } from '../../../src/estimator/estimate';
 import { estimateByLaw } from '../../../src/estimator/finishes/estimate-by-law';
 import { FINISH_LAWS, REFERENCE, type Spread } from '../../../src/estimator/finishes/finish-law';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { CardOutlooks } from '../../../src/actions/outlook/card-outlook';
-import { taughtTo } from '../../../src/actions/outlook/taught';
+import { taughtTo } from '../../../src/actions/outlook/learn/taught';
 import { PRIOR } from '../../../src/estimator/belief';
 import type { CardReading } from '../../../src/estimator/card/card';
 import type { EntryBody } from '../../../src/logbook/entry';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { thinnerLast, warmerFrom } from '../../../src/actions/outlook/what-if';
-import { binderOf } from '../../../src/estimator/binders';
-import { filmSolvent } from '../../../src/estimator/film-solvents';
 import type { StackHistory } from '../../../src/estimator/history';
+import { binderOf } from '../../../src/estimator/laws/binders';
+import { filmSolvent } from '../../../src/estimator/laws/film-solvents';
 import type { Binder } from '../../../src/estimator/laws/lacquer';
 
 const span = (fromS: number, temperatureK: number) => ({ fromS, temperatureK, transferMS: 1.2e-3 });

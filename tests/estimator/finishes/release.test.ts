@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { binderOf } from '../../../src/estimator/binders';
-import { filmSolvent } from '../../../src/estimator/film-solvents';
+import { binderOf } from '../../../src/estimator/laws/binders';
+import { filmSolvent } from '../../../src/estimator/laws/film-solvents';
 import type { Binder } from '../../../src/estimator/laws/lacquer';
 import { runEstimate } from '../../../src/estimator/run-estimate';
 import type { SolventId } from '../../../src/science/solvents/solvents';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { binderOf } from '../../../src/estimator/binders';
-import { filmSolvent } from '../../../src/estimator/film-solvents';
+import { binderOf } from '../../../src/estimator/laws/binders';
+import { filmSolvent } from '../../../src/estimator/laws/film-solvents';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import type { SolventId } from '../../../src/science/solvents/solvents';

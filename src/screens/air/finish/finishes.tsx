@@ -8,7 +8,7 @@ import { sheetOf } from '../../../shop/stack/sheet-times';
 import { AIR_WORDS } from '../../../words/air/air';
 import { FINISH_WORDS as WORDS } from '../../../words/air/finishes';
 import { FINISH_NAMES } from '../../../words/mix/jar';
-import { jarsInUse } from '../jars-in-use';
+import { jarsInUse } from '../jar/jars-in-use';
 
 /** The kinds of finish, and the jars with their data sheets. */
 export function Finishes() {

@@ -17,7 +17,7 @@ import { airVolumeWords, flowWords, gramWords } from '../../../words/air/flows';
 import { ROOM_WORDS as WORDS } from '../../../words/air/room';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { Facts } from '../facts';
-import { jarsInUse } from '../jars-in-use';
+import { jarsInUse } from '../jar/jars-in-use';
 import { Clearance } from './clearance';
 import { Verdict } from './verdict';
 

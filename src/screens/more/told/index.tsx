@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { type LearnedOf, learnedSoFar } from '../../../actions/outlook/learned-so-far';
-import { foundIn, type Told, toldSoFar } from '../../../actions/outlook/told-so-far';
+import { type LearnedOf, learnedSoFar } from '../../../actions/outlook/learn/learned-so-far';
+import { foundIn, type Told, toldSoFar } from '../../../actions/outlook/learn/told-so-far';
 import { LinkButton } from '../../../parts/blocks/button';
 import { EmptyState } from '../../../parts/blocks/empty-state';
 import { Page, Section } from '../../../parts/blocks/page';

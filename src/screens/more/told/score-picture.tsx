@@ -1,4 +1,4 @@
-import type { Told } from '../../../actions/outlook/told-so-far';
+import type { Told } from '../../../actions/outlook/learn/told-so-far';
 import { SCORE_WORDS as WORDS } from '../../../words/piece/score';
 
 interface ScorePictureProps {

@@ -1,6 +1,11 @@
-import { beliefOf, PRIOR, WEIGHED_AT, weigh } from '../../estimator/belief';
-import type { Belief } from '../../estimator/estimate';
-import { type LawBelief, type LawLearned, SLOWNESSES, UNTAUGHT } from '../../estimator/finishes/law-belief';
+import { beliefOf, PRIOR, WEIGHED_AT, weigh } from '../../../estimator/belief';
+import type { Belief } from '../../../estimator/estimate';
+import {
+  type LawBelief,
+  type LawLearned,
+  SLOWNESSES,
+  UNTAUGHT,
+} from '../../../estimator/finishes/law-belief';
 
 /** What one piece or one card says by itself: the logarithm of the chance of what was found, at each value that is weighed. */
 export interface Lesson {

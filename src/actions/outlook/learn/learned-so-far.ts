@@ -1,7 +1,7 @@
-import { FINISH_LAWS, type FinishLaw, isCuring } from '../../estimator/finishes/finish-law';
-import { type LawBelief, timeAt } from '../../estimator/finishes/law-belief';
-import type { Piece } from '../../logbook/fold/piece/pieces';
-import { asPiece, cardsOf } from '../../shop/card/cards';
+import { FINISH_LAWS, type FinishLaw, isCuring } from '../../../estimator/finishes/finish-law';
+import { type LawBelief, timeAt } from '../../../estimator/finishes/law-belief';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { asPiece, cardsOf } from '../../../shop/card/cards';
 import { type Bench, productOf, taughtTo } from './taught';
 
 /** A tenth of a normal distribution lies beyond so many spreads. */

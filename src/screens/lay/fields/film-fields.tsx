@@ -1,11 +1,11 @@
-import { finishTraits } from '../../estimator/finishes/traits';
-import { COAT_WAYS } from '../../logbook/kinds/piece/coat';
-import { Choice } from '../../parts/fields/choice';
-import { PassesField } from '../../parts/fields/passes-field';
-import { TypedField } from '../../parts/fields/typed-field';
-import { useShop } from '../../parts/frame/shop-context';
-import { CAN_WORDS, LAY_WORDS } from '../../words/piece/coat/lay';
-import { amountShown, type CoatDraft, type FilmField, usualAmount, wayOf, waysToSay } from './coat-draft';
+import { finishTraits } from '../../../estimator/finishes/traits';
+import { COAT_WAYS } from '../../../logbook/kinds/piece/coat';
+import { Choice } from '../../../parts/fields/choice';
+import { PassesField } from '../../../parts/fields/passes-field';
+import { TypedField } from '../../../parts/fields/typed-field';
+import { useShop } from '../../../parts/frame/shop-context';
+import { CAN_WORDS, LAY_WORDS } from '../../../words/piece/coat/lay';
+import { amountShown, type CoatDraft, type FilmField, usualAmount, wayOf, waysToSay } from '../coat-draft';
 
 interface FilmFieldsProps {
   readonly draft: CoatDraft;

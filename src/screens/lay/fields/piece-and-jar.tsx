@@ -1,13 +1,13 @@
-import type { Piece } from '../../logbook/fold/piece/pieces';
-import { zonesOf } from '../../logbook/fold/piece/zones';
-import { LinkButton } from '../../parts/blocks/button';
-import { FewFirst } from '../../parts/fields/few-first';
-import { named } from '../../parts/fields/select-field';
-import { linkTo } from '../../parts/frame/route';
-import { useShop } from '../../parts/frame/shop-context';
-import { BENCH_WORDS } from '../../words/bench';
-import { CAN_WORDS, LAY_WORDS } from '../../words/piece/coat/lay';
-import type { CoatDraft } from './coat-draft';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { zonesOf } from '../../../logbook/fold/piece/zones';
+import { LinkButton } from '../../../parts/blocks/button';
+import { FewFirst } from '../../../parts/fields/few-first';
+import { named } from '../../../parts/fields/select-field';
+import { linkTo } from '../../../parts/frame/route';
+import { useShop } from '../../../parts/frame/shop-context';
+import { BENCH_WORDS } from '../../../words/bench';
+import { CAN_WORDS, LAY_WORDS } from '../../../words/piece/coat/lay';
+import type { CoatDraft } from '../coat-draft';
 
 interface PieceAndJarProps {
   readonly draft: CoatDraft;

@@ -1,10 +1,10 @@
 import type { Signal } from '@preact/signals';
-import type { Shop } from '../../logbook/fold/fold';
-import { Tick } from '../../parts/fields/tick';
-import { useShop } from '../../parts/frame/shop-context';
-import { cardFor, type TestCard } from '../../shop/card/cards';
-import { LAY_CARD } from '../../words/piece/coat/lay';
-import type { CoatDraft } from './coat-draft';
+import type { Shop } from '../../../logbook/fold/fold';
+import { Tick } from '../../../parts/fields/tick';
+import { useShop } from '../../../parts/frame/shop-context';
+import { cardFor, type TestCard } from '../../../shop/card/cards';
+import { LAY_CARD } from '../../../words/piece/coat/lay';
+import type { CoatDraft } from '../coat-draft';
 
 /** The test card that this coat goes on too; undefined where none lies there, or it is left out. */
 export function cardCoated(draft: CoatDraft, shop: Shop): TestCard | undefined {

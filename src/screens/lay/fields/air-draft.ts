@@ -1,7 +1,7 @@
-import type { AirReading } from '../../logbook/fold/shop/air';
-import { LIMITS } from '../../logbook/limits';
-import { type Draft, draftProblem } from '../../parts/fields/typed-field';
-import type { UnitSystem } from '../../words/quantities';
+import type { AirReading } from '../../../logbook/fold/shop/air';
+import { LIMITS } from '../../../logbook/limits';
+import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
+import type { UnitSystem } from '../../../words/quantities';
 
 /** The air of a coat: as read before, read again, or not known. */
 export interface AirDraft {

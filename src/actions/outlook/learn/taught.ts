@@ -1,17 +1,17 @@
-import { PRIOR } from '../../estimator/belief';
-import type { Belief } from '../../estimator/estimate';
-import { isCuring } from '../../estimator/finishes/finish-law';
-import type { LawBelief } from '../../estimator/finishes/law-belief';
-import { lawOf } from '../../estimator/finishes/law-history';
-import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/mix/jars';
-import type { Piece } from '../../logbook/fold/piece/pieces';
-import { asPiece, cardsOf, counted } from '../../shop/card/cards';
-import { sheetOf } from '../../shop/stack/sheet-times';
-import { type Stand, standById } from '../../shop/zone/stands';
-import { YEAR_S } from '../../units';
-import type { CardOutlooks } from './card-outlook';
-import type { Outlook, PieceId } from './outlook';
+import { PRIOR } from '../../../estimator/belief';
+import type { Belief } from '../../../estimator/estimate';
+import { isCuring } from '../../../estimator/finishes/finish-law';
+import type { LawBelief } from '../../../estimator/finishes/law-belief';
+import { lawOf } from '../../../estimator/finishes/law-history';
+import type { Shop } from '../../../logbook/fold/fold';
+import type { Jar } from '../../../logbook/fold/mix/jars';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { asPiece, cardsOf, counted } from '../../../shop/card/cards';
+import { sheetOf } from '../../../shop/stack/sheet-times';
+import { type Stand, standById } from '../../../shop/zone/stands';
+import { YEAR_S } from '../../../units';
+import type { CardOutlooks } from '../card-outlook';
+import type { Outlook, PieceId } from '../outlook';
 import { BETWEEN_PIECES, type Lesson, shopBelief, shopLawBelief, wordOf } from './shop-belief';
 
 /** What the other pieces with the same product have taught by their checks, and the test cards by their weight. */

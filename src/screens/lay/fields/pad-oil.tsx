@@ -1,8 +1,8 @@
-import { CautionNotice } from '../../parts/blocks/caution';
-import { Choice } from '../../parts/fields/choice';
-import { cautionOf } from '../../words/air/cautions';
-import { PAD_WORDS as WORDS } from '../../words/piece/coat/lay';
-import type { CoatDraft } from './coat-draft';
+import { CautionNotice } from '../../../parts/blocks/caution';
+import { Choice } from '../../../parts/fields/choice';
+import { cautionOf } from '../../../words/air/cautions';
+import { PAD_WORDS as WORDS } from '../../../words/piece/coat/lay';
+import type { CoatDraft } from '../coat-draft';
 
 interface PadOilProps {
   readonly draft: CoatDraft;

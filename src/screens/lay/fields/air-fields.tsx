@@ -1,11 +1,11 @@
-import { MOVEMENTS } from '../../logbook/kinds/shop/air';
-import { LIMITS } from '../../logbook/limits';
-import { Choice } from '../../parts/fields/choice';
-import { TypedField } from '../../parts/fields/typed-field';
-import { useShop } from '../../parts/frame/shop-context';
-import { HOUR_MS } from '../../units';
-import { LAY_WORDS } from '../../words/piece/coat/lay';
-import { agoWords } from '../../words/times';
+import { MOVEMENTS } from '../../../logbook/kinds/shop/air';
+import { LIMITS } from '../../../logbook/limits';
+import { Choice } from '../../../parts/fields/choice';
+import { TypedField } from '../../../parts/fields/typed-field';
+import { useShop } from '../../../parts/frame/shop-context';
+import { HOUR_MS } from '../../../units';
+import { LAY_WORDS } from '../../../words/piece/coat/lay';
+import { agoWords } from '../../../words/times';
 import type { AirDraft } from './air-draft';
 
 interface AirFieldsProps {

@@ -1,16 +1,16 @@
-import type { Jar } from '../../logbook/fold/mix/jars';
-import { Fold } from '../../parts/blocks/fold';
-import { Icon, type IconName } from '../../parts/blocks/icons';
-import { Choice } from '../../parts/fields/choice';
-import { named } from '../../parts/fields/select-field';
-import { useShop, useUnits } from '../../parts/frame/shop-context';
-import { type JarBlushOutlook, jarBlush } from '../../shop/air/jar-blush';
-import type { MeasuredAir } from '../../shop/air/now';
-import { jarFilm } from '../../shop/jar/film';
-import { toKelvin } from '../../units';
-import { JAR_BLUSH_WORDS as WORDS } from '../../words/air/air';
-import { FINISH_WORDS } from '../../words/air/finishes';
-import { differenceWords, temperatureWords } from '../../words/quantities';
+import type { Jar } from '../../../logbook/fold/mix/jars';
+import { Fold } from '../../../parts/blocks/fold';
+import { Icon, type IconName } from '../../../parts/blocks/icons';
+import { Choice } from '../../../parts/fields/choice';
+import { named } from '../../../parts/fields/select-field';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
+import { type JarBlushOutlook, jarBlush } from '../../../shop/air/jar-blush';
+import type { MeasuredAir } from '../../../shop/air/now';
+import { jarFilm } from '../../../shop/jar/film';
+import { toKelvin } from '../../../units';
+import { JAR_BLUSH_WORDS as WORDS } from '../../../words/air/air';
+import { FINISH_WORDS } from '../../../words/air/finishes';
+import { differenceWords, temperatureWords } from '../../../words/quantities';
 import { jarsInUse } from './jars-in-use';
 
 const STATE: Record<JarBlushOutlook, { icon: IconName; kind: 'ready' | 'wait' | 'stop' }> = {

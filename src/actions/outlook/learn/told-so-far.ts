@@ -1,19 +1,19 @@
-import type { Band, Milestone } from '../../estimator/estimate';
-import { isCuring } from '../../estimator/finishes/finish-law';
-import type { Estimator } from '../../estimator/run/client';
-import type { Entry } from '../../logbook/entry';
-import { createFold, type Shop } from '../../logbook/fold/fold';
-import type { Check } from '../../logbook/fold/piece/pieces';
-import { inOrder } from '../../logbook/ids/order';
-import { cardsOf, counted } from '../../shop/card/cards';
-import { cardRequest } from '../../shop/card/request';
-import { type Stand, standById, standsOf } from '../../shop/zone/stands';
-import type { CardOutlook } from './card-outlook';
-import { lawOutlook } from './law-outlook';
-import type { Outlook } from './outlook';
-import { requestFor } from './request';
+import type { Band, Milestone } from '../../../estimator/estimate';
+import { isCuring } from '../../../estimator/finishes/finish-law';
+import type { Estimator } from '../../../estimator/run/client';
+import type { Entry } from '../../../logbook/entry';
+import { createFold, type Shop } from '../../../logbook/fold/fold';
+import type { Check } from '../../../logbook/fold/piece/pieces';
+import { inOrder } from '../../../logbook/ids/order';
+import { cardsOf, counted } from '../../../shop/card/cards';
+import { cardRequest } from '../../../shop/card/request';
+import { type Stand, standById, standsOf } from '../../../shop/zone/stands';
+import type { CardOutlook } from '../card-outlook';
+import { lawOutlook } from '../law-outlook';
+import type { Outlook } from '../outlook';
+import { requestFor } from '../request';
+import { movedToSheet } from '../to-sheet';
 import { productOf, taughtTo } from './taught';
-import { movedToSheet } from './to-sheet';
 
 /** A date as it stood when the last coat was on, and what was then found. Times in milliseconds after that coat. */
 export interface Told {

@@ -1,5 +1,5 @@
-import type { Shop } from '../../logbook/fold/fold';
-import type { Jar } from '../../logbook/fold/mix/jars';
+import type { Shop } from '../../../logbook/fold/fold';
+import type { Jar } from '../../../logbook/fold/mix/jars';
 
 /** The jars with something in them, the one used or filled last first. */
 export function jarsInUse({ jars, pieces }: Shop): readonly Jar[] {

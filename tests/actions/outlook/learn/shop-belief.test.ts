@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { shopBelief, wordOf } from '../../../src/actions/outlook/shop-belief';
-import { PRIOR, WEIGHED_AT } from '../../../src/estimator/belief';
+import { shopBelief, wordOf } from '../../../../src/actions/outlook/learn/shop-belief';
+import { PRIOR, WEIGHED_AT } from '../../../../src/estimator/belief';
 
 /** A piece whose checks alone say this mean, so precisely. */
 const learned = (mean: number, own: number) => ({

@@ -1,5 +1,5 @@
-import { RELEASE_BINDERS } from './finishes/release';
-import type { Binder } from './laws/lacquer';
+import { RELEASE_BINDERS } from '../finishes/release';
+import type { Binder } from './lacquer';
 
 /**
  * Nitrocellulose lacquer, plasticised as it is sold.

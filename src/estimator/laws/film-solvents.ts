@@ -1,6 +1,6 @@
-import { transferRatio } from '../science/solvents/evaporation';
-import { type SolventId, solvent } from '../science/solvents/solvents';
-import type { FilmSolvent } from './history';
+import { transferRatio } from '../../science/solvents/evaporation';
+import { type SolventId, solvent } from '../../science/solvents/solvents';
+import type { FilmSolvent } from '../history';
 
 /**
  * Diffusivity relative to toluene, fitted to common practice together with the prior of nitrocellulose lacquer (no source: no

@@ -1,16 +1,16 @@
 import { useSignal } from '@preact/signals';
-import { type RetarderCost, retarderCost } from '../../actions/air/retarder-cost';
-import { finishTraits } from '../../estimator/finishes/traits';
-import type { Shop } from '../../logbook/fold/fold';
-import type { Piece } from '../../logbook/fold/piece/pieces';
-import { Button } from '../../parts/blocks/button';
-import { useShop, useUnits } from '../../parts/frame/shop-context';
-import type { BlushLimits } from '../../science/air/blush';
-import { jarBlush, withMoreRetarder } from '../../shop/air/jar-blush';
-import type { MeasuredAir } from '../../shop/air/now';
-import { HELP_WORDS as WORDS } from '../../words/air/air';
-import { differenceWords, percentWords } from '../../words/quantities';
-import { spanWords } from '../../words/times';
+import { type RetarderCost, retarderCost } from '../../../actions/air/retarder-cost';
+import { finishTraits } from '../../../estimator/finishes/traits';
+import type { Shop } from '../../../logbook/fold/fold';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { Button } from '../../../parts/blocks/button';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
+import type { BlushLimits } from '../../../science/air/blush';
+import { jarBlush, withMoreRetarder } from '../../../shop/air/jar-blush';
+import type { MeasuredAir } from '../../../shop/air/now';
+import { HELP_WORDS as WORDS } from '../../../words/air/air';
+import { differenceWords, percentWords } from '../../../words/quantities';
+import { spanWords } from '../../../words/times';
 import { jarsInUse } from './jars-in-use';
 
 const STEPS = [0.05, 0.1];

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { foundIn, toldSoFar } from '../../../src/actions/outlook/told-so-far';
-import { createEstimator } from '../../../src/estimator/run/client';
-import type { Entry, EntryBody } from '../../../src/logbook/entry';
-import { fold } from '../../../src/logbook/fold/fold';
-import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, startPiece } from '../../logbook/entries';
-import { worker } from '../a-shop';
+import { foundIn, toldSoFar } from '../../../../src/actions/outlook/learn/told-so-far';
+import { createEstimator } from '../../../../src/estimator/run/client';
+import type { Entry, EntryBody } from '../../../../src/logbook/entry';
+import { fold } from '../../../../src/logbook/fold/fold';
+import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, startPiece } from '../../../logbook/entries';
+import { worker } from '../../a-shop';
 
 const DAY_MS = 86_400_000;
 const COAT_MS = DAY_1_MS + DAY_MS;
