@@ -50,7 +50,8 @@ export const UNITS = {
   in2: scaled(M2_PER_SQUARE_INCH),
   m: scaled(1),
   ft: scaled(METRES_PER_FOOT),
-  '%': scaled(0.01),
+  // Divided, not times 0.01: so that 70 % are not above a limit of 0.7.
+  '%': { toSi: (percent: number): number => percent / 100, fromSi: (share: number): number => share * 100 },
   ratio: scaled(1),
   s: scaled(1),
   min: scaled(MINUTE_S),
@@ -61,7 +62,7 @@ export const UNITS = {
   'm3/h': scaled(1 / HOUR_S),
   cfm: scaled(METRES_PER_FOOT ** 3 / MINUTE_S),
   g: scaled(1e-3),
-  // Divided, not times 1e-6: so that 100,000 mL are 100 L to the last digit.
+  // Divided too: 100,000 mL are 100 L to the last digit.
   mL: { toSi: (mL: number): number => mL / 1e6, fromSi: (m3: number): number => m3 * 1e6 },
   L: scaled(1e-3),
   'fl-oz-us': scaled(ML_PER_US_FLUID_OUNCE * 1e-6),

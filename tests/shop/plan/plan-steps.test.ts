@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import type { PlanStep } from '../../../src/logbook/kinds/shop/plan';
+import type { Step } from '../../../src/planner/step';
+import { asPlanned } from '../../../src/shop/plan/as-planned';
 import { planSteps } from '../../../src/shop/plan/plan-steps';
 import {
   DAY_1_MS,
@@ -18,7 +20,7 @@ import {
 const WHITE = id(0xb2);
 const work = (
   n: number,
-  task: 'scuff' | 'coat' | 'opaque-coat' | 'flash-coat' | 'drop-fill' | 'level-sand',
+  task: 'scuff' | 'coat' | 'opaque-coat' | 'flash-coat' | 'drop-fill' | 'level-sand' | 'pore-fill',
 ): PlanStep => ({
   kind: 'work',
   id: id(n),
@@ -59,6 +61,7 @@ const sanded = (stage: 'scuff' | 'level'): EntryBody => ({
   removed: { text: '4', unit: 'um' },
   stage,
 });
+const filled = (): EntryBody => ({ kind: 'ground-laid', piece: PIECE, ground: 'pore-filler' });
 const mark = (step: number, as: 'done' | 'not-passed'): EntryBody => ({
   kind: 'step-marked',
   piece: PIECE,
@@ -66,8 +69,8 @@ const mark = (step: number, as: 'done' | 'not-passed'): EntryBody => ({
   as,
 });
 
-/** The ids of the steps that are done after so much was logged, ten minutes apart. */
-function doneAfter(steps: readonly PlanStep[], logged: readonly EntryBody[], since?: number): number[] {
+/** The plan's steps after so much was logged, ten minutes apart. */
+function stepsAfter(steps: readonly PlanStep[], logged: readonly EntryBody[], since?: number): Step[] {
   const white = { ...fillJar(WHITE), pigment: { shareOfSolids: { text: '20', unit: '%' }, shape: 'grains' } };
   const shop = fold([
     entry(1, startPiece(), DAY_1_MS),
@@ -85,9 +88,14 @@ function doneAfter(steps: readonly PlanStep[], logged: readonly EntryBody[], sin
   const plan = shop.plans.get(PIECE);
   const piece = shop.pieces.get(PIECE);
   if (!plan || !piece) throw new Error('no plan');
-  const now = planSteps(plan, piece, shop);
-  return steps.flatMap((step, index) => (now[index]?.done ? [Number.parseInt(step.id.slice(-4), 16)] : []));
+  return planSteps(plan, piece, shop);
 }
+
+/** The ids of those that are done. */
+const doneAfter = (...said: Parameters<typeof stepsAfter>): number[] =>
+  stepsAfter(...said).flatMap(({ id, done }) => (done ? [Number.parseInt(id.slice(-4), 16)] : []));
+/** The minute of the n-th thing logged, counted from the first. */
+const minuteOf = (n: number): number => DAY_1_MS / MINUTE_MS + (10 + n) * 10;
 
 const TOUCH_UP = [
   work(0x21, 'scuff'),
@@ -130,14 +138,45 @@ describe('what was logged is a step of the plan', () => {
       done: [0x22, 0x23, 0x24, 0x26, 0x27, 0x28],
     },
     { what: 'a check that fails', logged: [coat('spray'), checked('gum', 'fails')], done: [0x27] },
+    {
+      what: 'a check before the only coat that it could be of, told in the order of their times',
+      steps: [work(0x31, 'coat'), gate(0x32, 'powders')],
+      logged: [checked('gum', 'passes'), coat('spray')],
+      done: [0x31],
+    },
+    {
+      what: 'a scuff between two coats',
+      steps: [work(0x31, 'coat'), work(0x32, 'scuff'), work(0x33, 'coat')],
+      logged: [coat('spray'), sanded('scuff'), coat('spray')],
+      done: [0x31, 0x32, 0x33],
+    },
+    {
+      what: 'a padded coat where the plan has no padding',
+      steps: [work(0x31, 'coat')],
+      logged: [coat('pad')],
+      done: [0x31],
+    },
+    {
+      what: 'filler, as the step it is',
+      steps: [work(0x31, 'coat'), work(0x32, 'pore-fill'), work(0x33, 'coat')],
+      logged: [coat('spray'), filled()],
+      done: [0x31, 0x32],
+    },
     { what: 'a mark', logged: [mark(0x25, 'done')], done: [0x25] },
+    { what: 'a check marked as not passed', logged: [mark(0x28, 'not-passed')], done: [] },
+    { what: 'a mark on a step that is done', logged: [mark(0x25, 'done'), mark(0x25, 'done')], done: [0x25] },
     {
       what: 'a smell, which no step asks for',
       logged: [{ kind: 'checked', piece: PIECE, test: 'smell', result: 'passes' } as EntryBody],
       done: [],
     },
-  ])('$what', ({ logged, done }) => {
-    expect(doneAfter(TOUCH_UP, logged)).toEqual(done);
+  ] as readonly {
+    readonly what: string;
+    readonly steps?: readonly PlanStep[];
+    readonly logged: readonly EntryBody[];
+    readonly done: readonly number[];
+  }[])('$what', ({ steps, logged, done }) => {
+    expect(doneAfter(steps ?? TOUCH_UP, logged)).toEqual(done);
   });
 
   test('a pigmented jar lays plain coats where the plan has no coats of colour', () => {
@@ -157,4 +196,51 @@ describe('what was logged is a step of the plan', () => {
     const levelled = [coat('spray'), sanded('level'), checked('print', 'passes')];
     expect(doneAfter(steps, levelled)).toEqual([0x31, 0x32, 0x33]);
   });
+});
+
+describe('when a step was done', () => {
+  test('a coat ended when it was logged, and began as long before as it takes', () => {
+    const [step] = stepsAfter([work(0x31, 'coat')], [coat('spray')]);
+    expect(step?.done).toEqual({ from: minuteOf(0) - 10, to: minuteOf(0) });
+  });
+
+  test('a wait that is marked takes no time', () => {
+    const [step] = stepsAfter([wait(0x25)], [mark(0x25, 'done')]);
+    expect(step?.done).toEqual({ from: minuteOf(0), to: minuteOf(0) });
+  });
+
+  test('a coat beyond the plan ends the last one anew', () => {
+    const [first, last] = stepsAfter(
+      [work(0x31, 'coat'), work(0x32, 'coat')],
+      [coat('spray'), coat('spray'), coat('spray')],
+    );
+    expect(first?.done?.to).toBe(minuteOf(0));
+    expect(last?.done).toEqual({ from: minuteOf(1) - 10, to: minuteOf(2) });
+  });
+
+  test('a coat beyond the plan changes nothing of a sanding after its coats', () => {
+    const steps = [work(0x31, 'coat'), work(0x32, 'level-sand')];
+    const [first, level] = stepsAfter(steps, [coat('spray'), sanded('level'), coat('spray')]);
+    expect([first?.done?.to, level?.done?.to]).toEqual([minuteOf(0), minuteOf(1)]);
+  });
+
+  test('a check that failed twice is told so, each with its minute', () => {
+    const steps = [work(0x31, 'coat'), gate(0x32, 'powders')];
+    const logged = [coat('spray'), checked('gum', 'fails'), mark(0x32, 'not-passed')];
+    expect(stepsAfter(steps, logged)[1]).toMatchObject({ failedAt: [minuteOf(1), minuteOf(2)] });
+    expect(stepsAfter(steps, [coat('spray')])[1]).toMatchObject({ failedAt: [] });
+  });
+});
+
+test('a step that waits for a day is told by its minute, and without it by none', () => {
+  const notBefore = '2026-03-05T08:00:00.000Z';
+  const [late, free] = stepsAfter([{ ...work(0x31, 'coat'), notBefore } as PlanStep, work(0x32, 'coat')], []);
+  expect(late).toMatchObject({ notBefore: Date.parse(notBefore) / MINUTE_MS });
+  expect(free).not.toHaveProperty('notBefore');
+});
+
+test('planned again, a step keeps what was planned and loses what was logged', () => {
+  const steps = [work(0x31, 'coat'), wait(0x25), gate(0x32, 'powders')];
+  const logged = [coat('spray'), mark(0x25, 'done'), checked('gum', 'fails')];
+  expect(stepsAfter(steps, logged).map(asPlanned)).toEqual(steps);
 });
