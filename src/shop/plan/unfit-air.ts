@@ -27,10 +27,10 @@ interface Air {
 /** The stretches in which the air is unfit, by the last reading and the forecast; minutes since 1970. */
 export function unfitAir(shop: Shop, nowMs: number): readonly UnfitAir[] {
   const { careK } = ownBlush(shop).limits;
-  const spells = [...readSpell(shop, nowMs), ...forecastSpells(shop, nowMs)];
+  const spells = [...readSpell(shop, nowMs), ...forecastSpells(shop, nowMs)]; // in order: the forecast begins where the reading ends
   return WEATHERS.flatMap((because) => {
     const unfit = spells.filter(({ air }) => isUnfit(air, because, careK)).map(({ span }) => span);
-    return joined(unfit.sort((one, other) => one.from - other.from)).map((span) => ({ ...span, because }));
+    return joined(unfit).map((span) => ({ ...span, because }));
   });
 }
 

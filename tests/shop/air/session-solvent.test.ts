@@ -99,9 +99,43 @@ test('a solvent without a limit is named, not left out in silence', () => {
       ],
     },
   };
-  const { withoutLimit, parts } = session(jar, 1e-3);
-  expect(parts).toHaveLength(2);
-  expect(withoutLimit).toHaveLength(1);
+  const { withoutLimit, withoutLel, parts } = session(jar, 1e-3);
+  expect(parts.map(({ name }) => name)).toEqual(['toluene', '1-methoxy-2-propyl acetate (PM acetate)']);
+  expect(withoutLimit).toEqual(['1-methoxy-2-propyl acetate (PM acetate)']);
+  expect(withoutLel).toEqual([]);
+});
+
+const blend = (...solvents: readonly (readonly [solvent: string, share: number])[]): Filled => ({
+  ...toluene,
+  product: { ...toluene.product, solvents: solvents.map(([solvent, share]) => ({ solvent, share })) },
+});
+
+test('a solvent without an explosive limit is named; the others ask for their air', () => {
+  const mixed = session(blend(['toluene', 0.5], ['dpnb', 0.5]), 1e-3);
+  const alone = session(toluene, 0.5e-3);
+  expect(mixed.withoutLel).toEqual(['dipropylene glycol n-butyl ether (DPnB)']);
+  expect(mixed.lelFraction).toBeCloseTo(0.011, 9);
+  expect(Number(mixed.fireAirM3) / Number(alone.fireAirM3)).toBeCloseTo(1, 9);
+  expect(Number(mixed.closedRoomShare) / Number(alone.closedRoomShare)).toBeCloseTo(1, 9);
+  expect(mixed.healthAirM3 / alone.healthAirM3).toBeCloseTo(1, 9);
+  expect(mixed.massKg).toBeGreaterThan(alone.massKg);
+});
+
+test('nor is one without it left out where the sheet of the product gives a limit', () => {
+  const limit = { explosiveLimit: percent('1') };
+  const mixed = session(blend(['toluene', 0.5], ['dpnb', 0.5]), 1e-3, limit);
+  expect(mixed.withoutLel).toEqual([]);
+  expect(Number(mixed.fireAirM3)).toBeGreaterThan(Number(session(toluene, 0.5e-3, limit).fireAirM3));
+});
+
+test('where no solvent has an explosive limit none is made up', () => {
+  const { lelFraction, fireAirM3, closedRoomShare } = session(blend(['dpnb', 1]), 1e-3);
+  expect([lelFraction, fireAirM3, closedRoomShare]).toEqual([undefined, undefined, undefined]);
+});
+
+// By hand: 0.8 L at 901.5 kg/m3 are 0.7212 kg or 6.103 mol, at 24.05 L/mol 0.1468 m3; 5 x 0.1468 m3 / 5 ppm (NIOSH 5, OSHA 50).
+test('the stricter of two limits counts', () => {
+  expect(session(blend(['2-butoxyethanol', 1]), 1e-3).healthAirM3 / 146_800).toBeCloseTo(1, 1);
 });
 
 // t = K V/Q ln(1/0.01) (MMWR 1994): 5 x 50 m3/(1000 m3/h) x 4.605 = 1.151 h.

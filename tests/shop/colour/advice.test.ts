@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Match } from '../../../src/logbook/fold/piece/matches';
 import { advise } from '../../../src/shop/colour/advice';
-import { contentOf } from '../../../src/shop/colour/jar-content';
+import { contentOf, partsOf } from '../../../src/shop/colour/jar-content';
 import { modelOf } from '../../../src/shop/colour/model';
 import { MatchOnPaper, tinterId, WHITE } from './a-match';
 
@@ -99,4 +99,25 @@ test('a let-down brings its clear into the jar', () => {
   expect(contentOf(match).tinterGrams.get(tinterId('ochre'))).toBeCloseTo(0.5, 9);
   expect(contentOf(match).clearGrams).toBeCloseTo(4.5, 9);
   expect(contentOf(match).totalGrams).toBeCloseTo(205, 9);
+});
+
+test('a recipe of the jar holds white, tinters as they came in, and the clear where it is known', () => {
+  const CLEAR = tinterId('black');
+  const jar = (more = {}) =>
+    withBase(['ochre', 'black'], more)
+      .mix(2, [[tinterId('ochre'), '5', 'let-down-10']])
+      .mix(3, [[tinterId('ochre'), '1']])
+      .fold();
+  const parts = (upTo: number, more = {}) =>
+    partsOf(jar(more), upTo).map(([ingredient, grams]) => [ingredient, Math.round(grams * 1000) / 1000]);
+  expect(parts(3)).toEqual([
+    [WHITE, 200],
+    [tinterId('ochre'), 1.5],
+  ]);
+  expect(parts(2, { clear: CLEAR })).toEqual([
+    [WHITE, 200],
+    [tinterId('ochre'), 0.5],
+    [CLEAR, 4.5],
+  ]);
+  expect(parts(1, { clear: CLEAR })).toEqual([[WHITE, 200]]);
 });

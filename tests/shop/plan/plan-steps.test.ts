@@ -20,7 +20,15 @@ import {
 const WHITE = id(0xb2);
 const work = (
   n: number,
-  task: 'scuff' | 'coat' | 'opaque-coat' | 'flash-coat' | 'drop-fill' | 'level-sand' | 'pore-fill',
+  task:
+    | 'scuff'
+    | 'coat'
+    | 'opaque-coat'
+    | 'flash-coat'
+    | 'drop-fill'
+    | 'level-sand'
+    | 'rub-out'
+    | 'pore-fill',
 ): PlanStep => ({
   kind: 'work',
   id: id(n),
@@ -187,12 +195,16 @@ describe('what was logged is a step of the plan', () => {
     const logged = [coat('spray'), coat('spray')];
     const since = DAY_1_MS + 105 * MINUTE_MS; // between the first, at 100 min, and the second, at 110 min
     expect(doneAfter([work(0x31, 'coat'), work(0x32, 'coat')], logged, since)).toEqual([0x31]);
+    const withSecond = minuteOf(1) * MINUTE_MS;
+    expect(doneAfter([work(0x31, 'coat'), work(0x32, 'coat')], logged, withSecond)).toEqual([0x31]);
   });
 
   // A thumb tried before the levelling opened the check after it, and the levelling counted as passed over.
   test('a check that passes before its turn passes over no sanding', () => {
     const steps = [work(0x31, 'coat'), work(0x32, 'level-sand'), gate(0x33, 'no-print')];
     expect(doneAfter(steps, [coat('spray'), checked('print', 'passes')])).toEqual([0x31]);
+    const rubbed = [work(0x31, 'coat'), work(0x32, 'rub-out'), gate(0x33, 'no-print')];
+    expect(doneAfter(rubbed, [coat('spray'), checked('print', 'passes')])).toEqual([0x31]);
     const levelled = [coat('spray'), sanded('level'), checked('print', 'passes')];
     expect(doneAfter(steps, levelled)).toEqual([0x31, 0x32, 0x33]);
   });
@@ -202,6 +214,14 @@ describe('when a step was done', () => {
   test('a coat ended when it was logged, and began as long before as it takes', () => {
     const [step] = stepsAfter([work(0x31, 'coat')], [coat('spray')]);
     expect(step?.done).toEqual({ from: minuteOf(0) - 10, to: minuteOf(0) });
+  });
+
+  test('a check began as long before as it takes', () => {
+    const [, step] = stepsAfter(
+      [work(0x31, 'coat'), gate(0x32, 'powders')],
+      [coat('spray'), checked('gum', 'passes')],
+    );
+    expect(step?.done).toEqual({ from: minuteOf(1) - 2, to: minuteOf(1) });
   });
 
   test('a wait that is marked takes no time', () => {

@@ -81,7 +81,9 @@ describe('air that is unfit', () => {
     { what: 'damp, and near its dew point', celsius: '21', humidity: '85', because: ['blush', 'damp'] },
     { what: 'at the limit of damp', celsius: '25', humidity: '70', because: [] },
   ])('read as $what, for two hours after it', ({ celsius, humidity, because }) => {
-    expect(spells(read(celsius, humidity))).toEqual(because.map((one) => [NOW - HOUR_MS, NOW + HOUR_MS, one]));
+    expect(spells(read(celsius, humidity))).toEqual(
+      because.map((one) => [NOW - HOUR_MS, NOW + HOUR_MS, one]),
+    );
   });
 
   test('read two hours ago says nothing any more', () => {

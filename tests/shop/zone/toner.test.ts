@@ -72,6 +72,65 @@ describe('a toner on a chair rail', () => {
     expect(later?.plan).toEqual(rail?.plan);
   });
 
+  test('counts the passes of its own jar at its own place, and a coat by film as one', () => {
+    const elsewhere = { ...passes(1), zoneId: id(0xc2) } as EntryBody;
+    const other = { ...passes(1), jar: id(0xb9) } as EntryBody;
+    const byFilm = { ...layCoat(), zoneId: RAIL } as EntryBody;
+    expect(railWith(passes(2), elsewhere, other, byFilm)?.passesOn).toBe(3);
+  });
+
+  test('is told pass by pass: as read, then in halves from the newest reading', () => {
+    const after1 = read({ as: 'on-piece', passes: 1 }, [79, 7, 28]);
+    const rows = railWith(TARGET, GROUND, AFTER_2, after1)?.rows ?? [];
+    expect(rows.map(({ passes, isRead }) => [passes, isRead])).toEqual([
+      [0, true],
+      [1, true],
+      [2, true],
+      [2.5, false],
+      [3, false],
+      [3.5, false],
+      [4, false],
+    ]);
+    expect(rows.slice(0, 3).map(({ lab }) => [lab.L, lab.a, lab.b])).toEqual([
+      [82, 4, 24],
+      [79, 7, 28],
+      [76, 10, 33],
+    ]);
+  });
+
+  test('goes by the readings of its own place and name, dry and by an instrument', () => {
+    const others = [{ match: id(0xe2) }, { zoneId: id(0xc2), match: id(0xe2) }, { isDry: false }];
+    for (const other of others)
+      expect(railWith({ ...TARGET, ...other } as EntryBody, GROUND, AFTER_2)?.target).toBeUndefined();
+    expect(railWith(TARGET, GROUND, AFTER_2)?.target).toMatchObject({ L: 72 });
+  });
+
+  test.each([
+    { without: 'its target', said: [GROUND, AFTER_2] },
+    { without: 'its ground', said: [TARGET, AFTER_2] },
+    { without: 'a toned reading', said: [TARGET, GROUND] },
+  ])('foretells nothing without $without', ({ said }) => {
+    const state = railWith(...said);
+    expect(state?.rows).toEqual([]);
+    expect(state?.plan).toBeUndefined();
+  });
+
+  test('is not there where none was described for the place', () => {
+    const bodies = [startPiece(), fillJar(), zone, described];
+    const shop = fold(bodies.map((body, n) => entry(n + 1, body)));
+    expect(tonerOn(PIECE, undefined, shop)).toBeUndefined();
+    expect(tonerOn(PIECE, RAIL, shop)?.toner.toner).toBe(TONER);
+  });
+
+  test('passes within the tolerance that was said, 1 where none was', () => {
+    const near = read({ as: 'on-piece', passes: 2 }, [72.9, 14, 38]); // 0.7 off
+    expect(railWith(TARGET, GROUND, near)?.plan?.kind).toBe('already-there');
+    const strict = { ...described, tolerance: ratio(0.5) } as EntryBody;
+    expect(railWith(strict, TARGET, GROUND, near)?.plan?.kind).not.toBe('already-there');
+    const far = read({ as: 'on-piece', passes: 2 }, [73.6, 14, 38]); // 1.2 off
+    expect(railWith(TARGET, GROUND, far)?.plan?.kind).not.toBe('already-there');
+  });
+
   test('says so when it is too dark already', () => {
     const dark = railWith(TARGET, GROUND, read({ as: 'on-piece', passes: 5 }, [66, 18, 42]));
     expect(dark?.plan).toEqual({ kind: 'cannot-be-made-lighter' });
