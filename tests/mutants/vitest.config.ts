@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { NearestFirst } from './nearest-first';
 
 /**
  * The unit tests that hold behaviour. Left out: those that read the source as text, that start a server, that set the
@@ -8,7 +9,7 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     environment: 'node',
-    include: ['tests/**/*.test.{ts,tsx}'],
+    include: [`${process.env.MUTANT_TESTS ?? 'tests'}/**/*.test.{ts,tsx}`],
     exclude: [
       'tests/browser/**',
       'tests/hub/**',
@@ -16,6 +17,7 @@ export default defineConfig({
       'tests/actions/backup-day.test.ts',
       'tests/parts/fields/time-choice.test.ts',
     ],
+    sequence: { sequencer: NearestFirst },
     testTimeout: 60_000,
   },
 });
