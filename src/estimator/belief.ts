@@ -93,7 +93,7 @@ export function quantile(
   rows: readonly { readonly value: number; readonly weight: number }[],
   share: number,
 ): number {
-  const sorted = [...rows].sort((a, b) => (a.value === b.value ? 0 : a.value - b.value));
+  const sorted = [...rows].sort((a, b) => a.value - b.value); // two without end differ by no number, which sorts as alike
   let sum = 0;
   for (const { value, weight } of sorted) {
     sum += weight;

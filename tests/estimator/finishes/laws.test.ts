@@ -57,6 +57,38 @@ describe('waterborne dries by the humidity of the air', () => {
     expect(estimateByLaw('waterborne', onePiece({})).law.wasTooCold).toBe(false);
   });
 
+  // Its film forms from 10 °C on; at 21 °C and 50 % it is dry in 2 h at the latest (common practice, no source).
+  const HOUR_S = 3600;
+  test.each([
+    { why: 'a cold hour while it is wet', coldFromH: 0.5, coldToH: 1.5, wasTooCold: true },
+    { why: 'a cold night before it was laid', coldFromH: -9, coldToH: 0, wasTooCold: false },
+    { why: 'a cold night that ends while it is wet', coldFromH: -9, coldToH: 0.2, wasTooCold: true },
+    { why: 'a cold night from the last minute on', coldFromH: 1.99, coldToH: 11, wasTooCold: true },
+    { why: 'a cold night after it was dry', coldFromH: 2, coldToH: 11, wasTooCold: false },
+    { why: 'a cold hour that is still to come', coldFromH: 1, coldToH: 2, nowH: 0.9, wasTooCold: false },
+    { why: 'a cold hour that has come', coldFromH: 1, coldToH: 2, nowH: 1.1, wasTooCold: true },
+  ])('$why: too cold $wasTooCold', ({ coldFromH, coldToH, nowH = 24, wasTooCold }) => {
+    const request = onePiece({});
+    const air = [
+      { atH: -24, temperatureK: 294.15 },
+      { atH: coldFromH, temperatureK: 281 },
+      { atH: coldToH, temperatureK: 294.15 },
+    ].map(({ atH, temperatureK }) => ({ fromS: atH * HOUR_S, temperatureK, relativeHumidity: 0.5 }));
+    const { law: own } = estimateByLaw('waterborne', {
+      ...request,
+      nowS: nowH * HOUR_S,
+      history: { ...request.history, air },
+    });
+    expect(own.wasTooCold).toBe(wasTooCold);
+  });
+
+  test('a film at just its film-forming temperature forms', () => {
+    const { formsFilmFromK = Number.NaN } = FINISH_LAWS.waterborne;
+    expect(estimateByLaw('waterborne', onePiece({ temperatureK: formsFilmFromK })).law.wasTooCold).toBe(
+      false,
+    );
+  });
+
   test.each(['precatalysed', 'conversion', 'urethane'] as const)(
     'but %s forms its film in any cold',
     (finish) => {

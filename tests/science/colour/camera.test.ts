@@ -9,6 +9,7 @@ import {
   fitCamera,
   fitGreyCard,
 } from '../../../src/science/colour/photo/camera-fit';
+import { CHART_LAB_D50 } from '../../../src/science/colour/photo/chart-24';
 import {
   type Corners,
   cornersFault,
@@ -105,6 +106,13 @@ describe('fitCamera on simulated shots of the chart', () => {
     expect(differences.sort((one, other) => one - other)[12]).toBeLessThan(2);
   });
 
+  test.each([
+    { edition: 'since-2014', said: chart.patches.map((patch) => patch.lab_d50_2deg_since_nov2014) },
+    { edition: 'before-2014', said: chart.patches.map((patch) => patch.lab_d50_2deg_before_nov2014) },
+  ] as const)('the chart $edition is the one its maker published', ({ edition, said }) => {
+    expect(CHART_LAB_D50[edition]).toEqual(said);
+  });
+
   test('patches that are all alike fit nothing', () => {
     expect(
       fitCamera(
@@ -160,6 +168,25 @@ describe('samplePatches', () => {
       expect(spread).toBeLessThan(1e-6);
     }
     expect(clippedPatches(samples)).toEqual([]);
+  });
+
+  test('tells how uneven a patch is: half white and half black spreads as much as its mean', () => {
+    const rgba = Uint8ClampedArray.from({ length: 300 * 220 * 4 }, (_, i) => (((i >> 2) % 300) % 2) * 255);
+    const [sample] = samplePatches(
+      { width: 300, height: 220, rgba },
+      [
+        { x: 20, y: 20 },
+        { x: 276, y: 20 },
+        { x: 276, y: 148 },
+        { x: 20, y: 148 },
+      ],
+      4,
+      2,
+    );
+    // One point a pixel across the middle 32 of a patch: every other one is white.
+    expect(sample?.rgb[1]).toBeCloseTo(0.5, 9);
+    expect(sample?.spread).toBeCloseTo(1, 9);
+    expect(sample?.clippedFraction).toBeCloseTo(0.5, 9);
   });
 
   test('names the patches whose highlights are clipped', () => {

@@ -55,6 +55,19 @@ describe('parseReadingFile accepts', () => {
     expect(parsed.ok && parsed.value).toHaveLength(2);
   });
 
+  test.each([
+    { why: 'of as many rows as may be', text: `L,a,b\n${'1,2,3\n'.repeat(5000)}`, rows: 5000 },
+    { why: 'of as many characters as may be', text: 'L,a,b\n1,2,3\n'.padEnd(2_000_000, ' '), rows: 1 },
+    {
+      why: 'of as many columns as may be',
+      text: `L,a,b${',x'.repeat(497)}\n1,2,3${',0'.repeat(497)}`,
+      rows: 1,
+    },
+  ])('a file $why', ({ text, rows }) => {
+    const parsed = parse(text);
+    expect(parsed.ok && parsed.value.length).toBe(rows);
+  });
+
   test('CGATS.17 with its light in the header', () => {
     expect(parse(CGATS.join('\n'))).toMatchObject({
       ok: true,

@@ -29,7 +29,13 @@ test.each([
 
 test('0.5 mL at 0.03 mL a drop are about 17 drops', () => expect(wholeDrops(0.5 / 0.03).drops).toBe(17));
 
-test('without a density no share is said', () =>
+test.each([
+  { why: 'a density that nobody gave', known: [{ id: 'clear', kind: 'clear' }] },
+  { why: 'an ingredient that nobody knows', known: [] },
+] as const)('with $why no share is said', ({ known }) =>
   expect(
-    lacquerShare([{ ingredient: 'clear', massKg: 1 }], new Map([['clear', { id: 'clear', kind: 'clear' }]])),
-  ).toBeUndefined());
+    lacquerShare([{ ingredient: 'clear', massKg: 1 }], new Map(known.map((one) => [one.id, one]))),
+  ).toBeUndefined(),
+);
+
+test('of nothing there is no share', () => expect(lacquerShare([], INGREDIENTS)).toBeUndefined());

@@ -6,6 +6,7 @@ import {
   afterAddition,
   afterReading,
   afterTrials,
+  colourVariance,
   expectedColour,
   firstBelief,
   tinterStrength,
@@ -159,6 +160,23 @@ describe('a trial corrects the prediction', () => {
 
   test('what was not in the jar is believed as before', () => {
     expect(tinterStrength(learnt, OCHRE)).toEqual(tinterStrength(firstBelief(EARTHS.map(() => 0.3)), OCHRE));
+  });
+
+  test('an untinted jar that reads off teaches the jar’s own offset: one reading against one belief', () => {
+    // Kalman 1960 for a single quantity; 0.25 in L*, a* and b* is what the model may be off at first (judgement).
+    const [own, read] = [0.25 ** 2, 0.15 ** 2];
+    const expected = expectedColour(model, belief, WHITE_JAR);
+    const reading = { ...expected, L: expected.L + 0.3, b: expected.b - 0.2 };
+    const after = afterReading(model, belief, WHITE_JAR, reading, 0.15);
+    const now = expectedColour(model, after, WHITE_JAR);
+    const moved = [now.L - expected.L, now.a - expected.a, now.b - expected.b];
+    for (const [i, off] of [0.3, 0, -0.2].entries())
+      expect(moved[i]).toBeCloseTo((off * own) / (own + read), 9);
+    for (const variance of colourVariance(model, after, WHITE_JAR))
+      expect(variance).toBeCloseTo((own * read) / (own + read), 9);
+    // An addition may move the model's error by 0.2 (judgement).
+    for (const variance of colourVariance(model, afterAddition(after), WHITE_JAR))
+      expect(variance).toBeCloseTo((own * read) / (own + read) + 0.2 ** 2, 9);
   });
 
   test('a reading as expected changes nothing but the doubt', () => {
