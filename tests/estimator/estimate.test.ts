@@ -109,6 +109,102 @@ test('layers add up: as many as coats, as thick as they were laid, drying all th
   expect(held).toEqual([...held].sort((a, b) => b - a));
 });
 
+test('layers are looked at just after every coat, now, and on a scale that grows after the last', () => {
+  const times = plain.profiles.map(({ timeS }) => timeS);
+  expect(times).toEqual([...times].sort((a, b) => a - b));
+  for (const { atS } of history.events) expect(times).toContain(atS + 1);
+  expect(times).toContain(lastS + DAY_S);
+  const after = times
+    .filter((timeS) => timeS > lastS + 1 && timeS !== lastS + DAY_S)
+    .map((timeS) => timeS - lastS);
+  expect(after[0]).toBeCloseTo(60, 6);
+  const ratio = (after[1] as number) / (after[0] as number);
+  for (const [k, one] of after.slice(1).entries()) expect(one / (after[k] as number)).toBeCloseTo(ratio, 6);
+  expect(after.at(-1)).toBeCloseTo(plain.milestones.settled.likelyS - lastS, -1);
+});
+
+test('what is held now is what the layers hold now, and sinks by its share of the film', () => {
+  const { heldM, dryM, stillToSink, hardnessK } = plain.now;
+  const layers = plain.profiles.find(({ timeS }) => timeS === lastS + DAY_S)?.layers ?? [];
+  expect(layers.reduce((sum, layer) => sum + layer.solventM, 0) / heldM).toBeCloseTo(1, 9);
+  expect(dryM).toBeCloseTo(150e-6, 12);
+  expect(stillToSink).toBeCloseTo(heldM / (heldM + dryM), 12);
+  // The curve says the same of that moment, between its points.
+  const { curve } = plain;
+  const k = curve.timeS.findIndex((timeS) => timeS > lastS + DAY_S);
+  expect(heldM).toBeLessThan(curve.heldM[k - 1] as number);
+  expect(heldM).toBeGreaterThan(curve.heldM[k] as number);
+  expect(hardnessK).toBeGreaterThan(curve.hardnessK[k - 1] as number);
+  expect(hardnessK).toBeLessThan(curve.hardnessK[k] as number);
+});
+
+test('the curve runs from half a minute after the last coat to the end of what was looked at, inside its band', () => {
+  const { curve, milestones } = plain;
+  expect(curve.timeS).toHaveLength(48);
+  expect((curve.timeS[0] as number) - lastS).toBeCloseTo(30, 9);
+  expect(curve.timeS.at(-1)).toBeGreaterThan(milestones.rubOut.likelyS);
+  // Wet, a fast film and a slow one are alike; and the fast one is looked at no further than it takes to harden.
+  const dry = curve.timeS.flatMap((timeS, k) =>
+    timeS > lastS + 900 && timeS < milestones.rubOut.lateS ? [k] : [],
+  );
+  expect(dry.length).toBeGreaterThan(20);
+  for (const k of dry) {
+    const at = (column: readonly number[]) => column[k] as number;
+    expect(at(curve.heldLowM)).toBeLessThan(at(curve.heldM));
+    expect(at(curve.heldM)).toBeLessThan(at(curve.heldHighM));
+    expect(at(curve.hardnessLowK)).toBeLessThan(at(curve.hardnessK));
+    expect(at(curve.hardnessK)).toBeLessThan(at(curve.hardnessHighK));
+  }
+  // Level-sanding is where the curve goes up through 8 K (common practice, no source), in the middle and at both ends.
+  for (const [column, s] of [
+    [curve.hardnessK, milestones.level.likelyS],
+    [curve.hardnessLowK, milestones.level.lateS],
+    [curve.hardnessHighK, milestones.level.earliestS],
+  ] as const) {
+    const k = column.findIndex((hardness) => hardness > 8);
+    expect(curve.timeS[k - 2]).toBeLessThan(s);
+    expect(curve.timeS[k + 1]).toBeGreaterThan(s);
+  }
+});
+
+describe('beside it', () => {
+  const last = history.events.at(-1);
+  if (last?.kind !== 'coat') throw new Error('The last event is a coat.');
+  // The stack itself is looked at in layers, which takes other steps: half a per cent of the wait.
+  const near = (s: number | undefined, expected: number) =>
+    expect(Math.abs((s ?? Number.NaN) - expected)).toBeLessThan(
+      0.005 * (plain.milestones.rubOut.likelyS - lastS),
+    );
+
+  test('the same stack is no later, and laid a day later it is a day later', () => {
+    const later = {
+      ...history,
+      events: history.events.map((event) => ({ ...event, atS: event.atS + DAY_S })),
+    };
+    const { whatIf } = runEstimate({
+      history,
+      nowS: lastS,
+      checks: [],
+      whatIf: [
+        { name: 'same', history },
+        { name: 'later', history: later },
+      ],
+    });
+    expect(whatIf.map(({ name }) => name)).toEqual(['same', 'later']);
+    for (const moved of ['levelS', 'rubOutS'] as const) {
+      near(whatIf[0]?.[moved], 0);
+      near(whatIf[1]?.[moved], DAY_S);
+    }
+  });
+
+  test('one more coat in the place of the last is no later: what was to come after it is left out', () => {
+    const nextCoat = { ...last, atS: last.atS - 1 };
+    const { oneMoreCoat } = runEstimate({ history, nowS: lastS, checks: [], nextCoat });
+    near(oneMoreCoat?.levelS, 0);
+    near(oneMoreCoat?.rubOutS, 0);
+  });
+});
+
 test('solvent cools the film while it leaves, and no longer', () => {
   for (const coldestK of plain.coldestK) expect(coldestK).toBeLessThan(history.sandingK - 1);
   expect(plain.now.filmK).toBeCloseTo(history.sandingK, 1);
