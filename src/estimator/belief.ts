@@ -3,12 +3,16 @@ import { at, THRESHOLD_K } from './read-off';
 import type { Trace } from './trace';
 
 /** A tenth of a normal distribution lies beyond so many spreads. */
-const TENTH = 1.2816;
+export const TENTH = 1.2816;
+
+/** Eight values of ten lie within this factor of the likely one, either way. */
+export const factorOf = ({ spread }: Belief): number => Math.exp(TENTH * spread);
 
 /** Before any check: diffusivity within a factor 2.5 either way in eight cases of ten (calibration to common practice). */
 export const PRIOR: Belief = { mean: 0, spread: Math.log(2.5) / TENTH };
-/** Evaporation within a factor 1.5 either way in eight cases of ten. */
-export const EVAPORATION_SPREAD = Math.log(1.5) / TENTH;
+/** Evaporation within a factor 1.5 either way in eight cases of ten (judgement, no source): as a logarithm, at which the stack is run too. */
+export const EVAPORATION_STEP = Math.log(1.5);
+export const EVAPORATION_SPREAD = EVAPORATION_STEP / TENTH;
 
 /** Logarithms of the diffusivity, relative to the default, at which the stack is run. */
 export const RUN_AT: readonly number[] = [-1.8, -1.2, -0.6, 0, 0.6, 1.2, 1.8];

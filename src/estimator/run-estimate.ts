@@ -4,6 +4,7 @@ import {
   chancesOf,
   checkMarginK,
   EVAPORATION_SPREAD,
+  EVAPORATION_STEP,
   PRIOR,
   quantile,
   RUN_AT,
@@ -14,9 +15,12 @@ import {
   type Band,
   type Curve,
   type EstimateRequest,
+  growing,
+  LONGEST_S,
   MILESTONES,
   type Milestone,
   type RawEstimate,
+  TOLD,
 } from './estimate';
 import { groupCoats } from './group-coats';
 import type { StackHistory } from './history';
@@ -25,14 +29,8 @@ import { at, lastWetS, secondsTo } from './read-off';
 import { type Budget, type Simulation, simulate } from './simulate';
 import type { Trace } from './trace';
 
-/** Nothing is looked for beyond: a stack that is not settled by then is said to be late without end. */
-const LONGEST_S = 500 * DAY_S;
 /** Nodes solved in all runs of an estimate: some five seconds on a desk, and four times what a dozen coats with their nights take. */
 const MOST_WORK = 8e6;
-const EVAPORATION_STEP = Math.log(1.5);
-const CURVE_POINTS = 48;
-const PROFILE_POINTS = 40;
-const FIRST_POINT_S = 30;
 
 /**
  * Everything that the screens say of a stack: milestones with their band, curves, layers, what one more coat costs.
@@ -168,7 +166,7 @@ function curveOf(
     lastS + LONGEST_S,
   );
   const reach = Math.max(endS, Math.min(middle.timeS.at(-1) as number, lastS + 120 * DAY_S)) - lastS;
-  const timeS = geometric(FIRST_POINT_S, reach, CURVE_POINTS).map((after) => lastS + after);
+  const timeS = growing(TOLD.fromS, reach, TOLD.ofCurve).map((after) => lastS + after);
   const along = (share: number, read: (trace: Trace, timeS: number) => number) => {
     const x = quantile(rows, share);
     return timeS.map((moment) =>
@@ -191,19 +189,14 @@ function curveOf(
   };
 }
 
-function geometric(first: number, last: number, count: number): number[] {
-  const ratio = Math.max(1, last / first) ** (1 / (count - 1));
-  return Array.from({ length: count }, (_, k) => first * ratio ** k);
-}
-
 /** Just after every coat, on a growing scale after the last, and now. */
 function profileTimes(history: StackHistory, nowS: number, settled: Band): number[] {
   const lastS = lastWetS(history);
   const afterCoats = history.events.filter((event) => event.kind === 'coat').map((event) => event.atS + 1);
   const reach = Math.min(Number.isFinite(settled.likelyS) ? settled.likelyS - lastS : LONGEST_S, 200 * DAY_S);
-  const growing = geometric(60, Math.max(reach, 2 * DAY_S), PROFILE_POINTS).map((after) => lastS + after);
+  const after = growing(60, Math.max(reach, 2 * DAY_S), TOLD.ofLayers).map((s) => lastS + s);
   const nowInside = nowS > (history.events[0]?.atS ?? 0) ? [nowS] : [];
-  return [...afterCoats, ...growing, ...nowInside].sort((a, b) => a - b);
+  return [...afterCoats, ...after, ...nowInside].sort((a, b) => a - b);
 }
 
 function nowOf({ trace, profiles }: Simulation, history: StackHistory, nowS: number): RawEstimate['now'] {

@@ -2,6 +2,7 @@ import { DAY_S } from '../units';
 import { MOST_NODES } from './film';
 import type { AirSpan } from './history';
 import type { AirState, MobilityLaw } from './laws/law';
+import { USUAL_SHOP } from './usual-shop';
 
 /** A temperature, and the share of a stretch of time during which it held. */
 export interface Spell {
@@ -15,8 +16,8 @@ export interface Stretch extends AirState {
   readonly spells: readonly Spell[];
 }
 
-/** 21 C and the draught of a quiet shop, until the first air is known (common practice, no source). */
-const AIR_BEFORE_ANY: AirSpan = { fromS: 0, temperatureK: 294.15, transferMS: 1.2e-3 };
+/** Until the first air is known. */
+const AIR_BEFORE_ANY: AirSpan = { fromS: 0, ...USUAL_SHOP };
 
 /**
  * Reads the air of a history forwards. A stretch ends where the air changes; only steps that span whole days look past that

@@ -1,4 +1,5 @@
 import type { Shop } from '../logbook/fold/fold';
+import { MOST_PHOTO_BYTES } from '../logbook/limits';
 import type { Photos } from '../logbook/storage/photos';
 import { type HubLink, photoSubject } from './hub-link';
 import type { KnownThere } from './known-there';
@@ -9,7 +10,6 @@ import { type ShopKey, seal, unseal } from './seal';
  * bytes and pieces.
  */
 const PIECE_BYTES = 256 * 1024;
-const MOST_BYTES = 50_000_000;
 
 interface Head {
   readonly type: string;
@@ -85,7 +85,7 @@ function headOf(content: Uint8Array<ArrayBuffer> | undefined): Head | undefined 
   if (!content) return undefined;
   try {
     const { type, bytes, pieces } = JSON.parse(new TextDecoder().decode(content)) as Partial<Head>;
-    const isWhole = typeof type === 'string' && typeof bytes === 'number' && bytes <= MOST_BYTES;
+    const isWhole = typeof type === 'string' && typeof bytes === 'number' && bytes <= MOST_PHOTO_BYTES;
     return isWhole && pieces === Math.ceil(bytes / PIECE_BYTES) ? { type, bytes, pieces } : undefined;
   } catch {
     return undefined;

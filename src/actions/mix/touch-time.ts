@@ -2,12 +2,9 @@ import type { Band } from '../../estimator/estimate';
 import { binderOf } from '../../estimator/laws/binders';
 import { filmSolvent } from '../../estimator/laws/film-solvents';
 import type { Estimator } from '../../estimator/run/client';
+import { USUAL_SHOP, WOOD_EFFUSIVITY } from '../../estimator/usual-shop';
 import type { JarFilm } from '../../shop/jar/film';
-import { toKelvin, umToMetres } from '../../units';
-
-const AIR_K = toKelvin(21);
-const GENTLE_MS = 1.2e-3;
-const WOOD_EFFUSIVITY = 370;
+import { umToMetres } from '../../units';
 
 /**
  * When one coat of a mix is dry to touch at 21 C in gentle air, s after it went on; undefined for a finish that does not dry
@@ -35,9 +32,9 @@ export async function touchTime(
           passage: film.passage,
         },
       ],
-      air: [{ fromS: 0, temperatureK: AIR_K, transferMS: GENTLE_MS }],
+      air: [{ fromS: 0, ...USUAL_SHOP }],
       openBaseM: 0,
-      sandingK: AIR_K,
+      sandingK: USUAL_SHOP.temperatureK,
       panelEffusivity: WOOD_EFFUSIVITY,
     },
     nowS: 0,

@@ -1,5 +1,12 @@
 import type { ShopIngredient } from '../../logbook/fold/mix/ingredients';
-import { type Finish, type Shares, USUAL_SOLVENTS } from '../../shop/jar/own-solvents';
+import {
+  CARRIER,
+  DYE_CARRIER,
+  type Finish,
+  type Shares,
+  USUAL_RETARDER,
+  USUAL_SOLVENTS,
+} from '../../shop/jar/own-solvents';
 import { USUAL_JARS, usualThinner } from './usual-jar';
 
 export type IngredientSort = ShopIngredient['is'];
@@ -16,16 +23,6 @@ export interface UsualIngredient {
   readonly solvents?: Shares;
   readonly strength?: 'weak' | 'medium' | 'strong';
 }
-
-const CARRIER: Shares = [
-  { solvent: 'n-butyl-acetate', share: 0.6 },
-  { solvent: 'pma', share: 0.4 },
-];
-const DYE_CARRIER: Shares = [
-  { solvent: 'pm', share: 0.7 },
-  { solvent: 'acetone', share: 0.3 },
-];
-const RETARDER: Shares = [{ solvent: '2-butoxyethanol', share: 1 }];
 
 const FIXED: Partial<Record<IngredientSort, UsualIngredient>> = {
   tinter: {
@@ -45,7 +42,7 @@ const FIXED: Partial<Record<IngredientSort, UsualIngredient>> = {
     solvents: CARRIER,
     strength: 'weak',
   },
-  retarder: { density: '0.9', solvents: RETARDER },
+  retarder: { density: '0.9', solvents: [{ solvent: USUAL_RETARDER, share: 1 }] },
   'let-down': {},
 };
 

@@ -8,10 +8,7 @@ import { lawHistory, type TimedLawHistory } from '../../shop/stack/law-history';
 import { NO_OUTLOOK_WORDS } from '../../words/frame/actions';
 import type { Outlook } from './outlook';
 import { checksOf } from './request';
-import type { WhatIf } from './what-if';
-
-const STEP_K = 5;
-const THINNER_SHARE = 2 / 3;
+import { WHAT_IF, type WhatIf } from './what-if';
 
 /** The outlook of a piece whose finish dries by water or cures; undefined for every other. It takes a few milliseconds. */
 export function lawOutlook(piece: Piece, shop: Shop, nowMs: number, belief?: LawBelief): Outlook | undefined {
@@ -31,8 +28,8 @@ function outlookOf(piece: Piece, shop: Shop, nowMs: number, belief?: LawBelief):
   const nowS = Math.max(0, (nowMs - startMs) / 1000);
   const last = history.coats.at(-1);
   const whatIf: { name: WhatIf; history: LawHistory }[] = [
-    { name: 'warmer', history: warmerFrom(history, nowS, STEP_K) },
-    { name: 'cooler', history: warmerFrom(history, nowS, -STEP_K) },
+    { name: 'warmer', history: warmerFrom(history, nowS, WHAT_IF.byK) },
+    { name: 'cooler', history: warmerFrom(history, nowS, -WHAT_IF.byK) },
     { name: 'thinner-coats', history: thinnerLast(history) },
   ];
   const nextCoat = last && { ...last, atS: nowS };
@@ -67,7 +64,7 @@ function warmerFrom(history: LawHistory, fromS: number, byK: number): LawHistory
 
 function thinnerLast(history: LawHistory): LawHistory {
   const coats = history.coats.map((coat, i) =>
-    i === history.coats.length - 1 ? { ...coat, dryM: coat.dryM * THINNER_SHARE } : coat,
+    i === history.coats.length - 1 ? { ...coat, dryM: coat.dryM * WHAT_IF.share } : coat,
   );
   return { ...history, coats };
 }

@@ -12,16 +12,13 @@ import {
   type TimedHistory,
 } from '../../shop/stack/history';
 import { again } from '../../shop/stack/stack-events';
-import { thinnerLast, type WhatIf, warmerFrom } from './what-if';
+import { thinnerLast, WHAT_IF, type WhatIf, warmerFrom } from './what-if';
 
 /** What the estimator is asked, and the instant from which its seconds count. */
 export interface TimedRequest {
   readonly request: EstimateRequest;
   readonly startMs: number;
 }
-
-const WARMER_K = 5;
-const THINNER_SHARE = 2 / 3;
 
 /** What the estimator is asked about a piece now, as data that a worker can be sent. */
 export function requestFor(
@@ -58,9 +55,9 @@ export function checksOf({ checks }: Pick<Piece, 'checks'>, startMs: number): Fi
 
 function whatIfs(piece: Piece, shop: Shop, { history }: TimedHistory, nowS: number) {
   const asked: { name: WhatIf; history: TimedHistory['history'] }[] = [
-    { name: 'warmer', history: warmerFrom(history, nowS, WARMER_K) },
-    { name: 'cooler', history: warmerFrom(history, nowS, -WARMER_K) },
-    { name: 'thinner-coats', history: thinnerLast(history, THINNER_SHARE) },
+    { name: 'warmer', history: warmerFrom(history, nowS, WHAT_IF.byK) },
+    { name: 'cooler', history: warmerFrom(history, nowS, -WHAT_IF.byK) },
+    { name: 'thinner-coats', history: thinnerLast(history, WHAT_IF.share) },
   ];
   const plain = withoutAnyRetarder(piece, shop);
   return plain ? [...asked, { name: 'no-retarder' as const, history: { ...history, ...plain } }] : asked;

@@ -2,17 +2,15 @@ import type { EstimateRequest } from '../../estimator/estimate';
 import { type Estimate, MILESTONES, type Milestone } from '../../estimator/estimate';
 import { type SheetFactors, scaledToSheet, sheetFactors } from '../../estimator/finishes/to-sheet';
 import type { Estimator } from '../../estimator/run/client';
+import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { jarFilmAt } from '../../shop/jar/film-at';
 import { sheetOf, sheetTimes } from '../../shop/stack/sheet-times';
 
-/** Air movement that data sheets have in mind, mass transfer of n-butyl acetate, m/s (judgement). */
-const SHEET_TRANSFER_MS = 1.2e-3;
-
 /**
  * The estimate, moved to the data sheet of the newest jar where one was entered: one coat is worked out at the sheet's own
- * conditions and film, and the stack is moved by what the sheet says over what came out.
+ * conditions and film in a usual draught, and the stack is moved by what the sheet says over what came out.
  */
 export async function movedToSheet(
   estimate: Estimate,
@@ -31,7 +29,7 @@ export async function movedToSheet(
     history: {
       ...request.history,
       events: [{ ...coat, atS: 0, dryM: times.filmDryM ?? coat.dryM }],
-      air: [{ fromS: 0, temperatureK: times.temperatureK, transferMS: SHEET_TRANSFER_MS }],
+      air: [{ fromS: 0, temperatureK: times.temperatureK, transferMS: USUAL_SHOP.transferMS }],
       openBaseM: 0,
       sandingK: times.temperatureK,
     },

@@ -3,6 +3,8 @@ import type { StackEvent, StackHistory } from '../../estimator/history';
 /** What is asked beside the history as it is. */
 const WHAT_IFS = ['warmer', 'cooler', 'thinner-coats', 'no-retarder'] as const;
 export type WhatIf = (typeof WHAT_IFS)[number];
+/** So much warmer or cooler, K, and a coat laid at this share of its thickness. */
+export const WHAT_IF = { byK: 5, share: 2 / 3 } as const;
 
 /** The history in a shop so many kelvin warmer from a moment on; the sanding room stays as it is. */
 export function warmerFrom(history: StackHistory, fromS: number, byK: number): StackHistory {

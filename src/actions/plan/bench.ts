@@ -2,7 +2,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import type { PiecePlan } from '../../logbook/fold/shop/plans';
 import { toMinute } from '../../planner/local-day';
-import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
+import { type Bench, type Piece as PlannerPiece, SPRAYING, type Step } from '../../planner/step';
 import { planSteps } from '../../shop/plan/plan-steps';
 import { workingTimes } from '../../shop/plan/working-times';
 import { groundsOn } from '../../shop/stack/grounds';
@@ -22,9 +22,6 @@ export interface BenchNow {
 
 /** Coats of longer ago leave no rags to think of. */
 const RECENT_MS = 8 * DAY_MS;
-// As in the starting plans: common practice, no source.
-const COAT_MINUTES = 10;
-const MOVE_MINUTES = 5;
 
 /** The bench as the planner reads it: every open piece with a plan, and what was laid lately on those without one. */
 export function benchNow({ shop, outlooks, nowMs, zone }: BenchNow): Bench {
@@ -70,9 +67,9 @@ function unplanned({ id, coats }: Piece, nowMs: number): PlannerPiece[] {
       id: coatId,
       task: how === 'flash' ? 'flash-coat' : 'coat',
       place: isSprayed ? 'booth' : 'bench',
-      minutes: COAT_MINUTES,
-      ...(isSprayed && { moveMinutes: MOVE_MINUTES }),
-      done: { from: to - COAT_MINUTES, to },
+      minutes: SPRAYING.minutes,
+      ...(isSprayed && { moveMinutes: SPRAYING.moveMinutes }),
+      done: { from: to - SPRAYING.minutes, to },
     };
   });
   return [{ id, coatsADay: 1, steps }];

@@ -1,9 +1,9 @@
-import type { Band as BandS, Estimate } from '../../estimator/estimate';
+import { type Band as BandS, type Estimate, LONGEST_S } from '../../estimator/estimate';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { firstOpen } from '../../planner/compile';
 import { toMinute } from '../../planner/local-day';
 import type { Band, Step, WaitFor } from '../../planner/step';
-import { DAY_MINUTES, MINUTE_MS, MINUTE_S } from '../../units';
+import { MINUTE_MS, MINUTE_S } from '../../units';
 import type { Moment } from '../../verdicts/moments';
 import type { Outlook } from '../outlook/outlook';
 
@@ -62,7 +62,7 @@ export interface WaitsOf {
 }
 
 /** What never ends within the time looked at is planned as this. */
-const LONGEST_MINUTES = 500 * DAY_MINUTES;
+const LONGEST_MINUTES = LONGEST_S / MINUTE_S;
 
 /**
  * The steps with the film's own moments in place of common practice, from the last coat on; waits set by hand stay. A sanding without

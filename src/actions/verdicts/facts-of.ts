@@ -5,7 +5,7 @@ import type { Jar } from '../../logbook/fold/mix/jars';
 import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import type { Task } from '../../planner/step';
 import { jarBlush } from '../../shop/air/jar-blush';
-import { airAsRead, airLog } from '../../shop/air/log';
+import { airAsRead, airLog, READING_HOLDS_MS } from '../../shop/air/log';
 import { measuredAir } from '../../shop/air/now';
 import { jarFilmAt } from '../../shop/jar/film-at';
 import { jarHazards } from '../../shop/jar/hazards';
@@ -18,7 +18,7 @@ import { findingOf, oldFinishOf, sandingRule } from '../../shop/stack/old-finish
 import { sandingRoom } from '../../shop/stack/sanding-room';
 import { sheetOf } from '../../shop/stack/sheet-times';
 import { dryFilmM } from '../../shop/stack/stack-events';
-import { DAY_MS, HOUR_MS } from '../../units';
+import { DAY_MS } from '../../units';
 import type { Act, Question } from '../../verdicts/act';
 import type { AboveFact, AirFact, BuildFact, Facts, JarFact, OldFinishFact } from '../../verdicts/facts';
 import { isSanded, type Moment, momentsOf } from '../../verdicts/moments';
@@ -93,9 +93,7 @@ function jarFact(jar: Jar, shop: Shop): JarFact {
   };
 }
 
-/** A reading speaks for the air of a working day. */
-const READING_HOLDS_MS = 8 * HOUR_MS;
-/** Cold of longer ago has left the wood. */
+/** Cold of longer ago has left the wood (judgement, no source). */
 const COLD_LASTS_MS = 3 * DAY_MS;
 
 function airFact(jar: Jar | undefined, shop: Shop, nowMs: number): AirFact {

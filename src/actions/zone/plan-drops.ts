@@ -1,25 +1,15 @@
-import {
-  applied,
-  atBench,
-  check,
-  days,
-  hours,
-  type StepDraft,
-  times,
-  wait,
-} from '../../planner/starting-plans/parts';
+import { atBench, check, days, drops, type StepDraft, wait } from '../../planner/starting-plans/parts';
 import type { Step } from '../../planner/step';
 import { asPlanned } from '../../shop/plan/as-planned';
 import { REST_DAYS } from '../../shop/zone/drop-fill';
 import { type ActionNeeds, type Logged, log } from '../log';
 
-/** Minutes at the bench for one drop, and for levelling a small fill (common practice, no source). */
-const DROP_MINUTES = 10;
+/** Minutes at the bench to level a small fill (common practice, no source). */
 const LEVEL_MINUTES = 30;
 
 /** So many drops, the rest, levelling, and a look for sink a week later. */
-const clearDropFill = (drops: number): readonly StepDraft[] => [
-  ...times(drops, [applied('drop-fill', DROP_MINUTES)], [wait('shrink-back', hours(3, 4, 5))]),
+const clearDropFill = (count: number): readonly StepDraft[] => [
+  ...drops(count),
   wait('level-sand', days(REST_DAYS.earliest, REST_DAYS.usualFrom, REST_DAYS.deep)),
   check('powders'),
   atBench('level-sand', LEVEL_MINUTES),
@@ -31,10 +21,10 @@ const clearDropFill = (drops: number): readonly StepDraft[] => [
 export function planDrops(
   needs: ActionNeeds,
   piece: string,
-  { drops, aDay }: { readonly drops: number; readonly aDay: number },
+  { drops: count, aDay }: { readonly drops: number; readonly aDay: number },
 ): Logged<'piece-planned'> {
   const before = needs.logbook.shop.value.plans.get(piece);
-  const fresh = clearDropFill(drops).map((draft) => asPlanned({ ...draft, id: needs.newId() } as Step));
+  const fresh = clearDropFill(count).map((draft) => asPlanned({ ...draft, id: needs.newId() } as Step));
   return log(needs, 'piece-planned', {
     piece,
     coatsADay: aDay,

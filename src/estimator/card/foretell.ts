@@ -1,7 +1,8 @@
 import { DAY_S } from '../../units';
-import { PRIOR } from '../belief';
+import { factorOf, PRIOR } from '../belief';
 import type { StackHistory } from '../history';
 import { lastWetS } from '../read-off';
+import { USUAL_SHOP } from '../usual-shop';
 import { type Card, FINE_KG, THIN_M, type Weighing } from './card';
 import { heldAt, laidDryKg } from './held';
 import { warmFor } from './warm-for';
@@ -33,7 +34,6 @@ export interface CardForetold {
   };
 }
 
-const HUMIDITY = 0.5;
 /** Weighed at these days after the last coat, which tell most (worked out with this solver). */
 const OVER_A_FORTNIGHT = [0.25, 1, 2, 4, 7, 14];
 const BEFORE_WARM = [0.25, 1, 2];
@@ -41,7 +41,6 @@ const WARM_FROM = 5;
 const WARM_UNTIL = 6;
 /** As warm as a heat mat makes it, K: 57 C. */
 const WARM_K = 330.15;
-const TENTH = 1.2816;
 
 /** What a card of this film on this scale can tell, were everything as usual: said before one is made. */
 export function foretellCard(plan: CardPlan): CardForetold {
@@ -49,8 +48,8 @@ export function foretellCard(plan: CardPlan): CardForetold {
   const thin = history.events.map((event) => (event.kind === 'coat' ? { ...event, dryM: THIN_M } : event));
   const isThicker = history.events.some((event) => event.kind === 'coat' && event.dryM > THIN_M);
   return {
-    prior: Math.exp(TENTH * PRIOR.spread),
-    plain: factorOf(plan, history, OVER_A_FORTNIGHT, false),
+    prior: factorOf(PRIOR),
+    plain: within(plan, history, OVER_A_FORTNIGHT, false),
     warm: driedWarm(plan),
     other: {
       ...(isThicker && { thin: driedWarm({ ...plan, history: { ...history, events: thin } }) }),
@@ -65,10 +64,10 @@ function driedWarm(plan: CardPlan): number {
   const lastS = lastWetS(history);
   const [fromS, untilS] = [lastS + WARM_FROM * DAY_S, lastS + WARM_UNTIL * DAY_S];
   const warmed = { ...history, air: warmFor(history.air, fromS, untilS, WARM_K) };
-  return factorOf(plan, warmed, [...BEFORE_WARM, WARM_UNTIL], true);
+  return within(plan, warmed, [...BEFORE_WARM, WARM_UNTIL], true);
 }
 
-function factorOf(plan: CardPlan, history: StackHistory, days: readonly number[], isWarm: boolean): number {
+function within(plan: CardPlan, history: StackHistory, days: readonly number[], isWarm: boolean): number {
   const atS = days.map((day) => lastWetS(history) + day * DAY_S);
   const heldKg = heldAt(history, plan.areaM2, atS);
   const dryKg = laidDryKg({ history, areaM2: plan.areaM2 });
@@ -76,9 +75,9 @@ function factorOf(plan: CardPlan, history: StackHistory, days: readonly number[]
     (moment, w): Weighing => ({
       atS: moment,
       massKg: dryKg * 1.015 + (heldKg[w] ?? 0),
-      humidity: HUMIDITY,
+      humidity: USUAL_SHOP.relativeHumidity,
       isWarmDried: isWarm && w === atS.length - 1,
     }),
   );
-  return Math.exp(TENTH * weighCard({ ...plan, history, bareKg: 0, weighings }).diffusivity.spread);
+  return factorOf(weighCard({ ...plan, history, bareKg: 0, weighings }).diffusivity);
 }

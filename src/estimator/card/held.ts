@@ -1,10 +1,10 @@
-import { between, RUN_AT } from '../belief';
+import { between, EVAPORATION_STEP, RUN_AT } from '../belief';
 import type { StackHistory } from '../history';
 import { simulate } from '../simulate';
 import type { Card } from './card';
 
 /** Logarithms of the evaporation at which the card is marched. */
-const EVAPORATION_AT = [-Math.log(1.5), 0, Math.log(1.5)] as const;
+const EVAPORATION_AT = [-EVAPORATION_STEP, 0, EVAPORATION_STEP] as const;
 
 /** Solvent on the card at each moment, kg, for every diffusivity and evaporation at which it is marched. */
 export type HeldTable = readonly (readonly (readonly number[])[])[];
@@ -39,7 +39,7 @@ export function heldBetween(table: HeldTable, moment: number, lnD: number, lnE: 
       (table[e] as HeldTable[number]).map((run) => run[moment] as number),
       lnD,
     );
-  const share = Math.min(1, Math.abs(lnE) / Math.log(1.5));
+  const share = Math.min(1, Math.abs(lnE) / EVAPORATION_STEP);
   return at(1) + share * (at(lnE < 0 ? 0 : 2) - at(1));
 }
 

@@ -1,17 +1,14 @@
-import { PRIOR, quantile } from '../belief';
+import { PRIOR, quantile, TENTH } from '../belief';
 import type { Belief } from '../estimate';
+import { USUAL_SHOP } from '../usual-shop';
 import type { Card, CardReading, Expected } from './card';
 import { marched } from './marched';
 import { oneMore } from './one-more';
 import { beliefIn, posteriorOf } from './posterior';
 import { HUMIDITY_SPREAD, scaleSpread, WATER_PER_HUMIDITY, waterOf } from './weighing-noise';
 
-/** Where nothing was weighed yet. */
-const USUAL_HUMIDITY = 0.5;
 /** What a film that is yet to be dried warm will still hold, as a share of its mass: 36 um after a day at 55 C (worked out with this solver). */
 const WARM_LEFT = 0.001;
-/** A tenth of a normal distribution lies beyond so many spreads. */
-const TENTH = 1.2816;
 
 /**
  * What the weighings of a card say of diffusivity and evaporation, what it is to weigh at other moments, and what a weighing then
@@ -31,7 +28,7 @@ export function weighCard(card: Card, belief: Belief = PRIOR): CardReading {
   const { cells } = posterior;
   const humidity =
     weighings.length === 0
-      ? USUAL_HUMIDITY
+      ? USUAL_SHOP.relativeHumidity
       : weighings.reduce((sum, one) => sum + one.humidity, 0) / weighings.length;
   const scaleKg = scaleSpread(divisionKg);
   const airKg = dryKg * WATER_PER_HUMIDITY * HUMIDITY_SPREAD;

@@ -1,9 +1,9 @@
-import { type Band, type Curve, MILESTONES, type RawEstimate, settledLast } from '../estimate';
+import { type Band, type Curve, growing, MILESTONES, type RawEstimate, settledLast, TOLD } from '../estimate';
 import { known } from '../known';
 import { type CuringFinish, FINISH_LAWS, type FinishLaw, type Spread } from './finish-law';
 import { evidenceOf, learnedFrom, timesAfter } from './law-checks';
 import type { LawEstimate, LawHistory, LawRequest, OfLaw } from './law-history';
-import { growing, layersOverTime, leftAt } from './layers';
+import { layersOverTime, leftAt } from './layers';
 import { type Progress, reachedS, valueAt } from './progress';
 import { tgAtK } from './rates';
 import { newest, runOf, totalDryM } from './run-of-law';
@@ -18,8 +18,6 @@ import {
 
 /** Softening by what is left of the volatiles, K (judgement, no source). */
 const SOFTENING_K = 60;
-const CURVE_POINTS = 48;
-const FIRST_POINT_S = 30;
 
 /**
  * Everything that the screens say of a stack that dries by water or cures: milestones with their band, curves, layers.
@@ -102,7 +100,7 @@ function curveOf(law: FinishLaw, history: LawHistory, come: HowFar, run: Progres
   const { atS, volatileM } = newest(history);
   const endS = reachedS(run, run.cured, (wanted.settled as Spread).high);
   const reach = Number.isFinite(endS) ? endS - atS : (run.timeS.at(-1) as number) - atS;
-  const timeS = growing(FIRST_POINT_S, reach, CURVE_POINTS).map((after) => atS + after);
+  const timeS = growing(TOLD.fromS, reach, TOLD.ofCurve).map((after) => atS + after);
   const { fast, likely, slow } = paceOf(come);
   const held = (slower: number) =>
     timeS.map((s) => volatileM * leftAt(wanted, valueAt(run, run.dried, s) / slower));

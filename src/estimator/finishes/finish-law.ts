@@ -10,7 +10,7 @@ export interface Spread {
   readonly high: number;
 }
 
-/** How one kind of finish dries and cures. Times are those at the reference of {@link REFERENCE}. */
+/** How one kind of finish dries and cures. Times are those at the reference of {@link USUAL_SHOP}. */
 export interface FinishLaw {
   /** What leaves while it dries. */
   readonly dries: 'by-water' | 'by-solvent';
@@ -43,9 +43,6 @@ export interface FinishLaw {
   /** All coats together at most, m. */
   readonly totalLimitM?: number;
 }
-
-/** Conditions for which the times of common practice are given: 20 to 22 °C, 40 to 55 % humidity, moving air. */
-export const REFERENCE = { temperatureK: toKelvin(21), relativeHumidity: 0.5 } as const;
 
 const minutes = (low: number, typical: number, high: number): Spread => spread(MINUTE_S, low, typical, high);
 const hours = (low: number, typical: number, high: number): Spread => spread(HOUR_S, low, typical, high);

@@ -1,4 +1,4 @@
-import { logChance, weigh } from '../belief';
+import { logChance, TENTH, weigh } from '../belief';
 import type { Belief } from '../estimate';
 import type { Spread } from './finish-law';
 
@@ -14,8 +14,6 @@ export interface LawBelief {
 /** What the checks of one piece say of both: the logarithm of their chance at each of {@link SLOWNESSES}. */
 export type LawLearned = { readonly [Column in keyof LawBelief]: readonly number[] };
 
-/** A tenth of a normal distribution lies beyond so many spreads. */
-const TENTH = 1.2816;
 /** Before any check. */
 export const UNTAUGHT: Belief = { mean: 0, spread: 1 };
 

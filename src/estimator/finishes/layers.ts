@@ -1,4 +1,5 @@
 import { DAY_S } from '../../units';
+import { growing, TOLD } from '../estimate';
 import type { Profile } from '../profile';
 import type { FinishLaw, Spread } from './finish-law';
 import type { LawHistory } from './law-history';
@@ -7,17 +8,10 @@ import type { Thresholds } from './thresholds';
 
 /** Volatiles fall to a twentieth by the time a film is dry to touch (judgement, no source). */
 const DRY_AT_TOUCH = 3;
-const PROFILE_POINTS = 40;
 
 /** Share of its volatiles that a coat still holds. */
 export const leftAt = (wanted: Thresholds, dried: number): number =>
   Math.exp((-DRY_AT_TOUCH * dried) / (wanted.touch as Spread).typical);
-
-/** Times that grow by one ratio from the first to the last. */
-export function growing(first: number, last: number, count: number): number[] {
-  const ratio = Math.max(1, last / first) ** (1 / (count - 1));
-  return Array.from({ length: count }, (_, k) => first * ratio ** k);
-}
 
 /** What is in each layer just after every coat, on a growing scale after the last, and now. */
 export function layersOverTime(
@@ -36,7 +30,7 @@ export function layersOverTime(
     ),
   );
   const lastS = history.coats.at(-1)?.atS ?? 0;
-  const after = growing(60, 20 * DAY_S, PROFILE_POINTS).map((s) => lastS + s);
+  const after = growing(60, 20 * DAY_S, TOLD.ofLayers).map((s) => lastS + s);
   const times = [...history.coats.map(({ atS }) => atS + 1), ...after, ...(nowS > 0 ? [nowS] : [])].sort(
     (one, other) => one - other,
   );

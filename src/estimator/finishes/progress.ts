@@ -1,5 +1,7 @@
-import { DAY_S, HOUR_S } from '../../units';
-import { type FinishLaw, REFERENCE } from './finish-law';
+import { HOUR_S } from '../../units';
+import { LONGEST_S } from '../estimate';
+import { USUAL_SHOP } from '../usual-shop';
+import type { FinishLaw } from './finish-law';
 import type { LawAir } from './law-history';
 import { cureRateS, dryingRate } from './rates';
 
@@ -20,7 +22,6 @@ const UNSTRETCHED: Stretch = { drying: 1, cure: 1 };
 const FIRST_STEP_S = 30;
 const GROWTH = 1.06;
 const LONGEST_STEP_S = 6 * HOUR_S;
-export const LONGEST_S = 500 * DAY_S;
 
 /** Follows a coat from a moment on through the air, for up to 500 days. */
 export function progress(
@@ -33,7 +34,7 @@ export function progress(
   const timeS = [fromS];
   const dried = [0];
   const cured = [0];
-  const spans = air.length > 0 ? air : [{ fromS, ...REFERENCE }];
+  const spans = air.length > 0 ? air : [{ fromS, ...USUAL_SHOP }];
   let index = Math.max(
     0,
     spans.findLastIndex((span) => span.fromS <= fromS),

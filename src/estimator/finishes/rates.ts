@@ -3,7 +3,8 @@ import { solvent } from '../../science/solvents/solvents';
 import { vapourPressurePa } from '../../science/solvents/vapour-pressure';
 import { toCelsius } from '../../units';
 import { arrheniusFactor } from '../laws/glass';
-import { type FinishLaw, REFERENCE } from './finish-law';
+import { USUAL_SHOP } from '../usual-shop';
+import type { FinishLaw } from './finish-law';
 import type { LawAir } from './law-history';
 
 type Air = Pick<LawAir, 'temperatureK' | 'relativeHumidity'>;
@@ -28,8 +29,8 @@ const LAMBDA = 0.5;
 export function dryingRate({ dries, formsFilmFromK }: FinishLaw, air: Air): number {
   if (formsFilmFromK !== undefined && air.temperatureK < formsFilmFromK) return 0;
   return dries === 'by-water'
-    ? waterRate(air) / waterRate(REFERENCE)
-    : solventRate(air) / solventRate(REFERENCE);
+    ? waterRate(air) / waterRate(USUAL_SHOP)
+    : solventRate(air) / solventRate(USUAL_SHOP);
 }
 
 const waterRate = ({ temperatureK, relativeHumidity }: Air): number =>
@@ -47,7 +48,7 @@ const solventRate = ({ temperatureK }: Air): number =>
  */
 export function cureRateS(law: FinishLaw, conversion: number, temperatureK: number): number {
   if (law.formsFilmFromK !== undefined && temperatureK < law.formsFilmFromK) return 0;
-  const warm = arrheniusFactor(law.activationJMol, REFERENCE.temperatureK, temperatureK);
+  const warm = arrheniusFactor(law.activationJMol, USUAL_SHOP.temperatureK, temperatureK);
   const beyondK = tgAtK(law, conversion) - temperatureK - VITRIFICATION.beyondK;
   const free = law.vitrifies ? 1 / (1 + Math.exp(beyondK / VITRIFICATION.widthK)) : 1;
   return law.rateS * warm * (1 - conversion) * free;

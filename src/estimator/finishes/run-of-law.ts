@@ -1,6 +1,7 @@
+import { LONGEST_S } from '../estimate';
 import type { FinishLaw } from './finish-law';
 import type { LawCoat, LawHistory } from './law-history';
-import { LONGEST_S, type Progress, progress, type Stretch } from './progress';
+import { type Progress, progress, type Stretch } from './progress';
 
 const MOST_STRETCH = 4;
 

@@ -1,6 +1,8 @@
-import { type FinishLaw, REFERENCE, type Spread } from './finish-law';
+import { LONGEST_S } from '../estimate';
+import { USUAL_SHOP } from '../usual-shop';
+import type { FinishLaw, Spread } from './finish-law';
 import type { SheetTimes } from './law-history';
-import { LONGEST_S, type Progress, progress, valueAt } from './progress';
+import { type Progress, progress, valueAt } from './progress';
 import { stretchOfCoat } from './run-of-law';
 
 /** What is waited for, the end of the recoat window and light use among it. */
@@ -27,7 +29,7 @@ export function momentTimes(law: FinishLaw, sheet?: SheetTimes): MomentTimes {
 
 /** How a coat comes on at the conditions, and of the film, that the times are given for. */
 export function runAtConditions(law: FinishLaw, sheet?: SheetTimes): Progress {
-  const { temperatureK, relativeHumidity } = sheet ?? REFERENCE;
+  const { temperatureK, relativeHumidity } = sheet ?? USUAL_SHOP;
   const stretch = sheet?.filmDryM === undefined ? undefined : stretchOfCoat(law, sheet.filmDryM);
   return progress(law, [{ fromS: 0, temperatureK, relativeHumidity }], 0, stretch, LONGEST_S);
 }

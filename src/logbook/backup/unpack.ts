@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../../result';
+import { MOST_PHOTO_BYTES } from '../limits';
 import type { OnProgress } from './backup';
 import { type BackupFailure, type Content, marksIn, readContent, sha256 } from './content';
 import { readZip, type ZipFiles } from './zip';
@@ -11,7 +12,6 @@ import { readZip, type ZipFiles } from './zip';
  */
 export const LOGBOOK = 'logbook.json';
 const MOST_LOGBOOK_BYTES = 400_000_000;
-const MOST_PHOTO_BYTES = 50_000_000;
 const ZIP_BEGINS = 0x504b0304;
 
 /** A photo with its id. */

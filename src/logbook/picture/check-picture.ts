@@ -1,4 +1,5 @@
 import { fail, type Result, succeed } from '../../result';
+import { MOST_PHOTO_BYTES } from '../limits';
 import { heifOutline } from './heif';
 import { jpegOutline } from './jpeg';
 import type { Outline } from './outline';
@@ -14,7 +15,6 @@ export type PictureFault =
   | 'too-many-bytes'
   | 'too-many-pixels';
 
-const MOST_BYTES = 50_000_000;
 /** Decoded, a pixel takes four bytes: a small file that claims more could take the whole memory of a phone. */
 const MOST_PIXELS = 100_000_000;
 // By content: the name and type that come with a file are only what somebody called it. Drawings that can hold a script are not among them.
@@ -23,7 +23,7 @@ const KINDS = [jpegOutline, pngOutline, webpOutline, heifOutline];
 /** Whether a file is a whole photo that this phone can hold, before anything of it is decoded. */
 export async function checkPicture(file: Blob): Promise<Result<Outline, PictureFault>> {
   if (file.size === 0) return fail('empty');
-  if (file.size > MOST_BYTES) return fail('too-many-bytes');
+  if (file.size > MOST_PHOTO_BYTES) return fail('too-many-bytes');
   const bytes = await file.arrayBuffer().catch(() => undefined); // taken away meanwhile, or still in a cloud
   return bytes ? checkOutline(new DataView(bytes)) : fail('unreadable');
 }

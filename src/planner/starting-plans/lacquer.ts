@@ -1,8 +1,9 @@
+import { SPRAYING } from '../step';
 import {
-  applied,
   atBench,
   check,
   days,
+  drops,
   hardened,
   hold,
   hours,
@@ -19,7 +20,6 @@ const recoat = [wait('recoat', minutes(45, 60, 120))];
 const coat = [hold('blush'), sprayed('coat')];
 /** Wet is darker and glossier: a colour is read when its film is dry. */
 const readColour = [wait('rest', hours(2, 4, 24)), check('colour')];
-const shrinkBack = [wait('shrink-back', hours(3, 4, 5))];
 
 /** An old clear lacquer, scuffed, softened with a flash coat of thinner and given two coats that melt in. */
 export const MELT_IN: StartingPlan = {
@@ -28,7 +28,7 @@ export const MELT_IN: StartingPlan = {
     atBench('clean', 20),
     atBench('scuff', 30),
     hold('blush'),
-    { kind: 'work', task: 'flash-coat', place: 'booth', minutes: 10, moveMinutes: 5 },
+    { kind: 'work', task: 'flash-coat', place: 'booth', ...SPRAYING },
     wait('flash-off', minutes(5, 10, 15)),
     ...times(2, coat, recoat),
     ...hardened(days(3, 5, 7), 45, 60),
@@ -41,7 +41,7 @@ export const OPAQUE_TOUCH_UP: StartingPlan = {
   steps: [
     atBench('clean', 20),
     atBench('scuff', 20),
-    ...times(3, [applied('drop-fill', 10)], shrinkBack),
+    ...drops(3),
     wait('level-sand', days(7, 14, 30)),
     check('powders'),
     atBench('level-sand', 45),
@@ -57,11 +57,7 @@ export const OPAQUE_TOUCH_UP: StartingPlan = {
 /** A chip in a clear finish, filled drop by drop, levelled and rubbed out. */
 export const DROP_FILL: StartingPlan = {
   coatsADay: 3,
-  steps: [
-    atBench('clean', 20),
-    ...times(8, [applied('drop-fill', 10)], shrinkBack),
-    ...hardened(days(7, 14, 30), 45, 45, days(5, 7, 14)),
-  ],
+  steps: [atBench('clean', 20), ...drops(8), ...hardened(days(7, 14, 30), 45, 45, days(5, 7, 14))],
 };
 
 /** A thin instrument build: twelve coats, three a day, then weeks of rest. */

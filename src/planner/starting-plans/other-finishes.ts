@@ -19,7 +19,7 @@ import {
 const waterborne = [hold('cold'), hold('damp'), sprayed('coat')];
 const recoat = [wait('recoat', minutes(60, 90, 120))];
 
-/** Waterborne does not melt in: scuffed before the second day's coats, the last two on one day. Not below 18 C nor above 70 % RH. */
+/** Waterborne does not melt in: scuffed before the second day's coats, the last two on one day. The air that it asks for stands in its law. */
 export const WATERBORNE: StartingPlan = {
   coatsADay: 3,
   steps: [

@@ -1,15 +1,18 @@
 import { DAY_MINUTES, HOUR_MINUTES } from '../../units';
-import type {
-  Band,
-  GateCheck,
-  GateStep,
-  HoldStep,
-  Step,
-  Task,
-  WaitFor,
-  WaitStep,
-  WindowStep,
-  WorkStep,
+import {
+  type Band,
+  DROP_MINUTES,
+  type GateCheck,
+  type GateStep,
+  type HoldStep,
+  SOFT_AGAIN_DAYS,
+  SPRAYING,
+  type Step,
+  type Task,
+  type WaitFor,
+  type WaitStep,
+  type WindowStep,
+  type WorkStep,
 } from '../step';
 import type { Weather } from '../windows/working-times';
 
@@ -46,13 +49,12 @@ export const atBench = (task: Task, minutes: number): StepDraft => ({
   minutes,
 });
 
-/** A coat by gun: ten minutes to spray, five to move the piece away. */
+/** A coat by gun. */
 export const sprayed = (task: Task): StepDraft => ({
   kind: 'work',
   task,
   place: 'booth',
-  minutes: 10,
-  moveMinutes: 5,
+  ...SPRAYING,
   isCoat: true,
 });
 
@@ -65,10 +67,16 @@ export const applied = (task: Task, minutes: number): StepDraft => ({
   isCoat: true,
 });
 
+/** Drops, with time between them to shrink back. */
+export const drops = (count: number): StepDraft[] =>
+  times(count, [applied('drop-fill', DROP_MINUTES)], [wait('shrink-back', hours(3, 4, 5))]);
+
 export const wait = (until: WaitFor, minutes: Band): StepDraft => ({ kind: 'wait', until, minutes });
 
-/** A film that prints or gums is given a week before it is tried again. */
-const AGAIN_AFTER_DAYS: Partial<Record<GateCheck, number>> = { 'no-print': 7, powders: 7 };
+const AGAIN_AFTER_DAYS: Partial<Record<GateCheck, number>> = {
+  'no-print': SOFT_AGAIN_DAYS,
+  powders: SOFT_AGAIN_DAYS,
+};
 
 /** A check of two minutes; if it does not pass, again the next day or the next week, and after seven times something else is wrong. */
 export const check = (what: GateCheck): StepDraft => ({

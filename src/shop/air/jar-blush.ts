@@ -5,6 +5,7 @@ import { type Solvent, solvent } from '../../science/solvents/solvents';
 import { vapourPressurePa } from '../../science/solvents/vapour-pressure';
 import { toKelvin } from '../../units';
 import { type JarContent, jarFilm } from '../jar/film';
+import { USUAL_RETARDER } from '../jar/own-solvents';
 import type { MeasuredAir } from './now';
 
 /** How a film of this jar stands to the dew point when it is coldest. */
@@ -90,6 +91,5 @@ export function withMoreRetarder(jar: JarContent, ofMix: number): JarContent {
   };
 }
 
-const USUAL_RETARDER = '2-butoxyethanol';
 /** More of the mix than this is not advised (common practice, no source). */
 const MOST_RETARDER = 0.3;

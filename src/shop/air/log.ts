@@ -1,11 +1,13 @@
+import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { AirReading, Forecast } from '../../logbook/fold/shop/air';
-import { HOUR_MS, toKelvin } from '../../units';
+import { DAY_MS, HOUR_MS } from '../../units';
 import { type AirFrom, forecastAir, nextNightMs } from './forecast';
 
-/** A reading speaks for the air of a working day, no longer. */
-const HOLDS_MS = 8 * HOUR_MS;
-/** The air of a shop of which nothing was ever said (common practice, no source). */
-const USUAL_AIR = { temperatureK: toKelvin(21), movement: 'gentle' } as const;
+/** A reading speaks for the air of a working day, no longer (judgement, no source). */
+export const READING_HOLDS_MS = 8 * HOUR_MS;
+/** How far ahead the air is laid out: a year and a bit. */
+export const AIR_AHEAD_MS = 400 * DAY_MS;
+const USUAL_AIR = { temperatureK: USUAL_SHOP.temperatureK, movement: 'gentle' } as const;
 
 /** The air as it was read, from the last reading before an instant on: what is older says nothing of it, and there may be ten years of that. */
 export function airAsRead(readings: readonly AirReading[], fromMs: number): AirFrom[] {
@@ -62,4 +64,4 @@ const untold = (last: AirFrom | undefined, readings: readonly AirFrom[]) =>
   last ? ({ ...last, movement: 'still' } as const) : (readings[0] ?? USUAL_AIR);
 
 const endOfHold = ({ atMs }: AirFrom, forecast: Forecast | undefined): number =>
-  Math.min(atMs + HOLDS_MS, forecast ? nextNightMs(forecast, atMs) : Number.POSITIVE_INFINITY);
+  Math.min(atMs + READING_HOLDS_MS, forecast ? nextNightMs(forecast, atMs) : Number.POSITIVE_INFINITY);

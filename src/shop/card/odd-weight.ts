@@ -1,3 +1,4 @@
+import { TENTH } from '../../estimator/belief';
 import { plainNumber } from '../../logbook/typed';
 import { counted, type TestCard } from './cards';
 import type { TimedReading } from './next-weighing';
@@ -18,7 +19,6 @@ export type OddWeight =
 const FAR = 4;
 /** Beyond any thickness and any wetness of what was laid. */
 const MOST_TIMES = 40;
-const TENTH = 1.2816;
 const MG_PER_G = 1000;
 /** No film is laid at less than this share of what was said. */
 const LEAST_DRY = 0.3;

@@ -1,6 +1,7 @@
 import type { CardRequest, Weighing } from '../../estimator/card/card';
 import { warmFor } from '../../estimator/card/warm-for';
 import type { AirSpan } from '../../estimator/history';
+import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
 import { type Result, succeed } from '../../result';
 import { DAY_S, HOUR_MS, HOUR_S } from '../../units';
@@ -15,9 +16,10 @@ export interface TimedCardRequest extends CardRequest {
 
 /** Of foil lying on a board: next to nothing beside the air's own pull (from memory). */
 const FOIL_EFFUSIVITY = 60;
-/** Without a reading so near, the humidity is a guess. */
+/** Without a reading so near, the humidity is a guess (judgement). */
 const READ_WITHIN_MS = 12 * HOUR_MS;
-const GUESSED = { humidity: 0.5, humiditySpread: 0.12 };
+/** How far a guess may be off is judgement. */
+const GUESSED = { humidity: USUAL_SHOP.relativeHumidity, humiditySpread: 0.12 };
 const LOOKS = 28;
 const FIRST_LOOK_S = HOUR_S;
 const FURTHEST_S = 14 * DAY_S;

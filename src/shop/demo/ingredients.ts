@@ -1,6 +1,6 @@
 import type { EntryOf } from '../../logbook/entry';
 import { DEMO_INGREDIENTS } from '../../words/demo';
-import { type Shares, USUAL_SOLVENTS } from '../jar/own-solvents';
+import { CARRIER, DYE_CARRIER, USUAL_RETARDER, USUAL_SOLVENTS } from '../jar/own-solvents';
 import type { Pen } from './pen';
 import { grams, percent } from './said';
 
@@ -15,10 +15,6 @@ const measured = <Value>(value: Value) => ({ value, from: 'measured' as const })
 const usual = <Value>(value: Value) => ({ value, from: 'usual' as const });
 const density = (text: string) => measured({ text, unit: 'g/mL' as const });
 const { nitrocellulose: LACQUER } = USUAL_SOLVENTS;
-const CARRIER: Shares = [
-  { solvent: 'n-butyl-acetate', share: 0.6 },
-  { solvent: 'pma', share: 0.4 },
-];
 
 /** A tinter of this shop: its density in g/mL, and what a drop from its bottle weighs, g. */
 const tinter = (gPerMl: string, dropG: string, strength: 'weak' | 'medium' | 'strong'): Facts => ({
@@ -61,10 +57,7 @@ const FACTS: { readonly [I in DemoIngredient]: Facts } = {
     density: density('0.92'),
     dropMass: measured(grams('0.019')),
     volumeSolids: usual(percent(4)),
-    solvents: usual([
-      { solvent: 'pm', share: 0.7 },
-      { solvent: 'acetone', share: 0.3 },
-    ]),
+    solvents: usual(DYE_CARRIER),
     strength: 'strong',
   },
   flatting: {
@@ -80,7 +73,7 @@ const FACTS: { readonly [I in DemoIngredient]: Facts } = {
   retarder: {
     is: 'retarder',
     density: density('0.9'),
-    solvents: sheet([{ solvent: '2-butoxyethanol', share: 1 }]),
+    solvents: sheet([{ solvent: USUAL_RETARDER, share: 1 }]),
   },
 };
 

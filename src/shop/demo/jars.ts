@@ -1,5 +1,5 @@
 import { DEMO_JARS } from '../../words/demo';
-import { USUAL_SOLVENTS } from '../jar/own-solvents';
+import { USUAL_RETARDER, USUAL_SOLVENTS } from '../jar/own-solvents';
 import { describeShelf } from './ingredients';
 import type { Pen } from './pen';
 import { writeRecipes } from './recipes';
@@ -20,7 +20,7 @@ export function fillDemoJars(pen: Pen) {
       product: { finish: 'nitrocellulose', volumeSolids: percent(22) },
       thinner: THINNER,
       thinning: { of: 'lacquer', percent: percent(50) },
-      retarder: { of: 'mix', solvent: '2-butoxyethanol', percent: percent(3) },
+      retarder: { of: 'mix', solvent: USUAL_RETARDER, percent: percent(3) },
       amount: ml(1000),
       life: LIFE,
     },

@@ -5,6 +5,17 @@ export type Finish = Jar['product']['finish'];
 /** Solvents by their names in the table; the shares are of the volume and add up to one. */
 export type Shares = readonly { readonly solvent: SolventId; readonly share: number }[];
 
+/** What a lacquer is slowed with (common practice, no source). */
+export const USUAL_RETARDER = '2-butoxyethanol' satisfies SolventId;
+/** What pastes and dyes come in (common practice, no source). */
+export const CARRIER: Shares = [
+  { solvent: 'n-butyl-acetate', share: 0.6 },
+  { solvent: 'pma', share: 0.4 },
+];
+export const DYE_CARRIER: Shares = [
+  { solvent: 'pm', share: 0.7 },
+  { solvent: 'acetone', share: 0.3 },
+];
 // Common practice, no source, as all blends below.
 const LACQUER: Shares = [
   { solvent: 'acetone', share: 0.25 },

@@ -1,6 +1,7 @@
+import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
-import { DAY_MS, toKelvin } from '../../units';
-import { airAsRead, airLog } from '../air/log';
+import { DAY_MS } from '../../units';
+import { AIR_AHEAD_MS, airAsRead, airLog } from '../air/log';
 
 /** Days in the shop's own air, counted as days at 21 °C. */
 export interface CountedDays {
@@ -12,12 +13,10 @@ export interface CountedDays {
   readonly overMs: number | undefined;
 }
 
-const COUNTED_AT_K = toKelvin(21);
 /** So many kelvin colder take twice as long (common practice, no source). */
 const DOUBLING_K = { low: 8, likely: 10, high: 12 } as const;
 /** What the trade gives a thin lacquer before it is rubbed out: 14 to 28 days, 21 as a rule (common practice, no source). */
 export const TRADE_DAYS = 21;
-const LOOKED_AT_MS = 400 * DAY_MS;
 
 /** The rule of thumb for a cold shop: how many days at 21 °C the days since an instant have been worth. */
 export function countedDays(
@@ -25,13 +24,13 @@ export function countedDays(
   fromMs: number,
   nowMs: number,
 ): CountedDays {
-  const spans = airLog(airAsRead(airReadings, fromMs), forecast, fromMs, nowMs + LOOKED_AT_MS);
+  const spans = airLog(airAsRead(airReadings, fromMs), forecast, fromMs, nowMs + AIR_AHEAD_MS);
   const sum = { low: 0, likely: 0, high: 0 };
   let whole = 0;
   let overMs: number | undefined;
   for (const [index, { atMs, temperatureK }] of spans.entries()) {
-    const endMs = spans[index + 1]?.atMs ?? nowMs + LOOKED_AT_MS;
-    const worth = (doublingK: number): number => 2 ** ((temperatureK - COUNTED_AT_K) / doublingK);
+    const endMs = spans[index + 1]?.atMs ?? nowMs + AIR_AHEAD_MS;
+    const worth = (doublingK: number): number => 2 ** ((temperatureK - USUAL_SHOP.temperatureK) / doublingK);
     const gone = Math.max(0, Math.min(endMs, nowMs) - atMs) / DAY_MS;
     for (const end of ['low', 'likely', 'high'] as const) sum[end] += gone * worth(DOUBLING_K[end]);
     const rate = worth(DOUBLING_K.likely);

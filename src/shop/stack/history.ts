@@ -1,12 +1,13 @@
 import type { AirSpan, StackHistory } from '../../estimator/history';
 import { binderOf } from '../../estimator/laws/binders';
 import { filmSolvent } from '../../estimator/laws/film-solvents';
+import { USUAL_SHOP, WOOD_EFFUSIVITY } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { fail, type Result, succeed } from '../../result';
-import { DAY_MS, umToMetres } from '../../units';
+import { umToMetres } from '../../units';
 import type { AirFrom } from '../air/forecast';
-import { airAsRead, airLog, asRead } from '../air/log';
+import { AIR_AHEAD_MS, airAsRead, airLog, asRead } from '../air/log';
 import { thinnerShares } from '../jar/film';
 import { jarFilmAt } from '../jar/film-at';
 import { sandingRoom } from './sanding-room';
@@ -26,14 +27,10 @@ export type HistoryFault =
 /** What of the shop decides how a piece dries; of the other pieces, what they took out of its jars. */
 export type Stock = Pick<Shop, 'jars' | 'pieces' | 'airReadings' | 'forecast' | 'settings'>;
 
-/** How long after the last thing done the air is laid out. */
-const OUTLOOK_MS = 400 * DAY_MS;
 /** An old finish softens no deeper than this under fresh coats (common practice, no source). */
 const OPEN_TO_M = umToMetres(60);
-/** Of wood: sqrt(k rho c) with k 0.15 W/(m K) and rho c 0.9 MJ/(m3 K) (from memory). */
-const WOOD_EFFUSIVITY = 370;
 /** Mass transfer of n-butyl acetate, m/s (estimator's fit to common practice). */
-const TRANSFER_MS = { still: 0.7e-3, gentle: 1.2e-3, booth: 1.8e-3, strong: 2.8e-3 } as const;
+const TRANSFER_MS = { still: 0.7e-3, gentle: USUAL_SHOP.transferMS, booth: 1.8e-3, strong: 2.8e-3 } as const;
 
 /** Everything that decides how a piece dries, from its first coat on: what was logged, then the forecast for 400 days. */
 export function stackHistory(piece: Piece, stock: Stock): Result<TimedHistory, HistoryFault> {
@@ -41,7 +38,7 @@ export function stackHistory(piece: Piece, stock: Stock): Result<TimedHistory, H
   if (!laid.ok) return laid;
   const { startMs, stack } = laid.value;
   const lastMs = startMs + (stack.events.at(-1)?.atS ?? 0) * 1000;
-  const log = airLog(airReadings(piece, stock, startMs), stock.forecast, startMs, lastMs + OUTLOOK_MS);
+  const log = airLog(airReadings(piece, stock, startMs), stock.forecast, startMs, lastMs + AIR_AHEAD_MS);
   const air = toSpans(log, startMs);
   const sandingK = sandingRoom(stock).temperatureK;
   return succeed({ startMs, history: { ...stack, air, sandingK, panelEffusivity: WOOD_EFFUSIVITY } });

@@ -1,9 +1,11 @@
+import { LONGEST_S } from '../../estimator/estimate';
 import { type CuringFinish, isCuring } from '../../estimator/finishes/finish-law';
 import type { LawAir, LawCoat, LawHistory } from '../../estimator/finishes/law-history';
+import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import { relativeHumidityAt } from '../../science/air/dew-point';
-import { DAY_MS, toCelsius } from '../../units';
+import { toCelsius } from '../../units';
 import { airAsRead, airLog } from '../air/log';
 import { measuredAir } from '../air/now';
 import { jarFilmAt } from '../jar/film-at';
@@ -17,9 +19,6 @@ export interface TimedLawHistory {
   readonly history: LawHistory;
   readonly startMs: number;
 }
-
-const OUTLOOK_MS = 500 * DAY_MS;
-const USUAL_HUMIDITY = 0.5;
 
 /** What decides how this piece hardens; undefined where its newest coat hardens by solvent loss alone, or there is none. */
 export function lawHistory(piece: Piece, shop: Shop): TimedLawHistory | undefined {
@@ -39,7 +38,7 @@ export function lawHistory(piece: Piece, shop: Shop): TimedLawHistory | undefine
       sandings: piece.sandings
         .filter(({ atMs }) => atMs >= startMs)
         .map(({ atMs, removed }) => ({ atS: seconds(atMs), removedM: removed.si })),
-      air: lawAir(shop, startMs, newest.atMs + OUTLOOK_MS),
+      air: lawAir(shop, startMs, newest.atMs + LONGEST_S * 1000),
       sandingK: sandingRoom(shop).temperatureK,
       ...(sheet && jar && { sheet: sheetTimes(sheet, jarFilmAt(jar, newest.atMs, shop).volumeSolids) }),
     },
@@ -77,7 +76,7 @@ function humidityAt(shop: Shop, atMs: number, temperatureK: number): number {
       toCelsius(forecast.dayTemperature.si),
       forecast.humidity.si,
     );
-  if (!reading) return USUAL_HUMIDITY;
+  if (!reading) return USUAL_SHOP.relativeHumidity;
   const air = measuredAir(reading, shop);
   return relativeHumidityAt(toCelsius(temperatureK), air.airC, air.humidity);
 }

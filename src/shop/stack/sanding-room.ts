@@ -1,14 +1,11 @@
+import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
-import { toKelvin } from '../../units';
 
 /** How warm the room is in which a film is sanded, and who says so. */
 export interface SandingRoom {
   readonly temperatureK: number;
   readonly from: 'setting' | 'usual' | 'forecast' | 'reading';
 }
-
-/** A room that nobody is cold in (common practice, no source). */
-const USUAL_K = toKelvin(21);
 
 /**
  * What hardness is held against: what the person set, else the warmest of an ordinary room, the day of the forecast and the last
@@ -22,7 +19,7 @@ export function sandingRoom({
   const set = settings.sandingTemperature?.si;
   if (set !== undefined) return { temperatureK: set, from: 'setting' };
   const rooms: SandingRoom[] = [
-    { temperatureK: USUAL_K, from: 'usual' },
+    { temperatureK: USUAL_SHOP.temperatureK, from: 'usual' },
     { temperatureK: forecast?.dayTemperature.si ?? 0, from: 'forecast' },
     { temperatureK: airReadings.at(-1)?.temperature.si ?? 0, from: 'reading' },
   ];

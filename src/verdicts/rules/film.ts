@@ -1,9 +1,9 @@
+import { SOFT_AGAIN_DAYS } from '../../planner/step';
 import { DAY_MS } from '../../units';
 import type { Facts } from '../facts';
 import type { Finding, Rule } from '../reason';
 
-/** A film that prints is given so long before it is tried again (common practice, no source). */
-const AGAIN_AFTER_MS = 7 * DAY_MS;
+const AGAIN_AFTER_MS = SOFT_AGAIN_DAYS * DAY_MS;
 
 /** A thumb printed: whatever the date says, nothing is sanded or handed over until a later check passes. */
 export const filmPrints: Rule = {

@@ -2,13 +2,14 @@ import { expect, test } from 'vitest';
 import { shopLawBelief } from '../../../src/actions/outlook/learn/shop-belief';
 import { type FilmCheck, MILESTONES } from '../../../src/estimator/estimate';
 import { estimateByLaw } from '../../../src/estimator/finishes/estimate-by-law';
-import { FINISH_LAWS, REFERENCE, type Spread } from '../../../src/estimator/finishes/finish-law';
+import { FINISH_LAWS, type Spread } from '../../../src/estimator/finishes/finish-law';
 import { timeAt } from '../../../src/estimator/finishes/law-belief';
+import { USUAL_SHOP } from '../../../src/estimator/usual-shop';
 import { CURING, onePiece } from '../../estimator/finishes/cases';
 import { normal, seeded } from '../../science/pigment/hidden-pigments';
 
 type Finish = (typeof CURING)[number];
-const piece = (finish: Finish) => onePiece({ ...REFERENCE, dryM: FINISH_LAWS[finish].usualDryM });
+const piece = (finish: Finish) => onePiece({ ...USUAL_SHOP, dryM: FINISH_LAWS[finish].usualDryM });
 /** Pieces of one product differ by so many spreads, and a hand errs by so much of the logarithm of time. */
 const [BETWEEN_PIECES, HAND] = [0.42, 0.25];
 

@@ -1,11 +1,9 @@
+import { factorOf, TENTH } from '../../../estimator/belief';
 import { FINISH_LAWS, type FinishLaw, isCuring } from '../../../estimator/finishes/finish-law';
 import { type LawBelief, timeAt } from '../../../estimator/finishes/law-belief';
 import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { asPiece, cardsOf } from '../../../shop/card/cards';
 import { type Bench, productOf, taughtTo } from './taught';
-
-/** A tenth of a normal distribution lies beyond so many spreads. */
-const TENTH = 1.2816;
 
 /** What checks and cards have said of a product. */
 export interface LearnedOf {
@@ -32,7 +30,7 @@ export function learnedSoFar(bench: Bench): readonly LearnedOf[] {
     const { finish } = jar.product;
     const told = isCuring(finish)
       ? law && byLaw(FINISH_LAWS[finish], law)
-      : diffusivity && { slower: Math.exp(-diffusivity.mean), within: Math.exp(TENTH * diffusivity.spread) };
+      : diffusivity && { slower: Math.exp(-diffusivity.mean), within: factorOf(diffusivity) };
     return told ? [{ product, jar: jar.name, ...told }] : [];
   });
 }

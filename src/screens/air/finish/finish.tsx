@@ -1,10 +1,5 @@
-import {
-  FINISH_LAWS,
-  type FinishLaw,
-  isCuring,
-  REFERENCE,
-  type Spread,
-} from '../../../estimator/finishes/finish-law';
+import { FINISH_LAWS, type FinishLaw, isCuring, type Spread } from '../../../estimator/finishes/finish-law';
+import { USUAL_SHOP } from '../../../estimator/usual-shop';
 import { FINISHES } from '../../../logbook/kinds/mix/jar';
 import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo, route } from '../../../parts/frame/route';
@@ -38,8 +33,8 @@ export function FinishPage() {
         {law && (
           <p class="quiet">
             {WORDS.at(
-              temperatureWords(REFERENCE.temperatureK, units),
-              percentWords(REFERENCE.relativeHumidity),
+              temperatureWords(USUAL_SHOP.temperatureK, units),
+              percentWords(USUAL_SHOP.relativeHumidity),
             )}
           </p>
         )}

@@ -8,6 +8,7 @@ import { TextField } from '../../../parts/fields/text-field';
 import { TypedField } from '../../../parts/fields/typed-field';
 import { useShop } from '../../../parts/frame/shop-context';
 import { SOLVENTS } from '../../../science/solvents/solvents';
+import { USUAL_RETARDER } from '../../../shop/jar/own-solvents';
 import { JAR_FORM } from '../../../words/mix/jar';
 import { numberWords } from '../../../words/quantities';
 import { BlendRows } from './blend-rows';
@@ -122,7 +123,6 @@ export const rowsOf = (
 const RETARDERS = SOLVENTS.filter(({ relativeEvaporationRate }) => relativeEvaporationRate < 0.5).map(
   ({ id, name }) => ({ value: id as string, label: name }),
 );
-const USUAL_RETARDER = '2-butoxyethanol';
 
 /** A retarder, or none. */
 export function RetarderFields({ draft, patch, isTried }: PartProps) {

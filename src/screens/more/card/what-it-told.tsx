@@ -1,3 +1,4 @@
+import { factorOf } from '../../../estimator/belief';
 import { Section } from '../../../parts/blocks/page';
 import { useShop } from '../../../parts/frame/shop-context';
 import { counted, type TestCard } from '../../../shop/card/cards';
@@ -5,7 +6,6 @@ import { TOLD_WORDS as WORDS } from '../../../words/piece/card';
 import { numberWords } from '../../../words/quantities';
 import { CardChart } from './card-chart';
 
-const TENTH = 1.2816;
 /** Nearer to usual than this, nobody would call it slower or faster. */
 const AS_USUAL = 1.1;
 
@@ -19,8 +19,8 @@ export function WhatItTold({ card }: { readonly card: TestCard }) {
       </Section>
     );
   if (outlook?.state !== 'ready') return null;
-  const { mean, spread } = outlook.reading.diffusivity;
-  const give = factorWords(Math.exp(TENTH * spread));
+  const { before, diffusivity } = outlook.reading;
+  const give = factorWords(factorOf(diffusivity));
   return (
     <>
       <Section title={WORDS.title}>
@@ -29,9 +29,9 @@ export function WhatItTold({ card }: { readonly card: TestCard }) {
         ) : (
           <>
             <p>
-              <strong>{paceWords(mean, give)}</strong>
+              <strong>{paceWords(diffusivity.mean, give)}</strong>
             </p>
-            <p class="quiet">{WORDS.before(factorWords(Math.exp(TENTH * outlook.reading.before.spread)))}</p>
+            <p class="quiet">{WORDS.before(factorWords(factorOf(before)))}</p>
             {outlook.isGuessed && <p>{WORDS.guessed}</p>}
             <p class="quiet">{WORDS.flows}</p>
           </>
