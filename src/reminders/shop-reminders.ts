@@ -1,17 +1,15 @@
 import { localDay } from '../planner/local-day';
 import type { Plan } from '../planner/plan';
 import { closingAfter } from '../planner/windows/opening-times';
-import { potLifeEnd, type ShopAir, type StatedLife } from '../planner/windows/pot-life';
 import type { WorkingTimes } from '../planner/windows/working-times';
 import { DAY_MINUTES, HOUR_MINUTES } from '../units';
 import type { Reminder } from './reminder';
 
-/** What is left of a jar: its life at a stated temperature since it was mixed, and how warm the shop has been and will be. */
+/** A jar from its filling to the end of its life. */
 export interface Jar {
   readonly id: string;
   readonly madeAt: number;
-  readonly life: StatedLife;
-  readonly air: readonly ShopAir[];
+  readonly endsAt: number;
 }
 
 /** Things in the shop that come to an end, and owners who wait for word; minutes since 1970 UTC. */
@@ -64,8 +62,7 @@ export function shopReminders({ jars, cartridges, cards, updates }: Surroundings
 }
 
 /** An eighth of its life before the end, at least half an hour, at most a fortnight: an hour for a pot life of eight. */
-function jarWarning({ madeAt, life, air }: Jar): number {
-  const endsAt = potLifeEnd(madeAt, life, air);
+function jarWarning({ madeAt, endsAt }: Jar): number {
   return Math.round(endsAt - Math.min(FORTNIGHT, Math.max(HALF_HOUR, (endsAt - madeAt) / 8)));
 }
 

@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
-import { potLifeEnd } from '../../src/planner/windows/pot-life';
 import { recoatWindow } from '../../src/planner/windows/recoat-window';
 import { coat, dateTime, piece, utc, window, working } from './a-bench';
 
@@ -37,22 +36,4 @@ test.each([
 test('shows when the window closes', () => {
   const plan = plannedAt('10:05');
   expect(plan.ok && plan.value.steps[1]?.closes).toBe(at('14:00'));
-});
-
-const MIXED = { minutes: 480, atC: 20 };
-test.each([
-  { air: 'as stated', spells: [{ from: at('09:00'), temperatureC: 20 }], end: '17:30' },
-  { air: '30 C', spells: [{ from: at('09:00'), temperatureC: 30 }], end: '13:30' },
-  // By hand: 2 h at 20 C leave 6 h, which at 30 C are 3 h.
-  {
-    air: '20 C, from 11:30 on 30 C',
-    spells: [
-      { from: at('09:00'), temperatureC: 20 },
-      { from: at('11:30'), temperatureC: 30 },
-    ],
-    end: '14:30',
-  },
-  { air: 'not known', spells: [], end: '17:30' },
-])('spends a pot of 8 h at 20 C at $end when the air is $air', ({ spells, end }) => {
-  expect(potLifeEnd(at('09:30'), MIXED, spells)).toBe(at(end));
 });

@@ -137,10 +137,10 @@ test('reminds to tell the owner when the promise will not be kept', () => {
 test('reminds of jars, cartridges and owners', () => {
   const around: Surroundings = {
     jars: [
-      { id: 'pot', madeAt: NOW, life: { minutes: 480, atC: 20 }, air: [] }, // pot life 8 h: an hour before
-      { id: 'warm', madeAt: NOW, life: { minutes: 480, atC: 20 }, air: [{ from: NOW, temperatureC: 30 }] }, // 4 h: half an hour before
-      { id: 'brief', madeAt: NOW, life: { minutes: 120, atC: 20 }, air: [] }, // half an hour before
-      { id: 'old', madeAt: NOW - 180 * 1440, life: { minutes: 200 * 1440, atC: 20 }, air: [] }, // a fortnight before
+      { id: 'pot', madeAt: NOW, endsAt: NOW + 480 }, // pot life 8 h: an hour before
+      { id: 'warm', madeAt: NOW, endsAt: NOW + 240 }, // 4 h: half an hour before
+      { id: 'brief', madeAt: NOW, endsAt: NOW + 120 }, // half an hour before
+      { id: 'old', madeAt: NOW - 180 * 1440, endsAt: NOW + 20 * 1440 }, // a fortnight before
     ],
     cartridges: [{ id: 'c', changeAt: NOW + 600 }],
     cards: [],

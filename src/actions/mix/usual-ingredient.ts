@@ -1,4 +1,5 @@
 import type { ShopIngredient } from '../../logbook/fold/mix/ingredients';
+import { USUAL_DENSITY } from '../../shop/jar/amount';
 import {
   CARRIER,
   DYE_CARRIER,
@@ -23,6 +24,8 @@ export interface UsualIngredient {
   readonly solvents?: Shares;
   readonly strength?: 'weak' | 'medium' | 'strong';
 }
+
+const gPerMl = (kgM3: number): string => String(kgM3 / 1000);
 
 const FIXED: Partial<Record<IngredientSort, UsualIngredient>> = {
   tinter: {
@@ -50,9 +53,20 @@ const FIXED: Partial<Record<IngredientSort, UsualIngredient>> = {
 export function usualIngredient(is: IngredientSort, finish: Finish): UsualIngredient {
   const solvents = USUAL_SOLVENTS[finish];
   const { volumeSolids } = USUAL_JARS[finish];
-  if (is === 'clear') return { density: finish === 'waterborne' ? '1.03' : '0.95', volumeSolids, solvents };
+  if (is === 'clear')
+    return {
+      density: finish === 'waterborne' ? '1.03' : gPerMl(USUAL_DENSITY.clear),
+      volumeSolids,
+      solvents,
+    };
   if (is === 'white-base')
-    return { density: '1.15', volumeSolids: '26', pigmentOfSolids: '18', criticalPigment: '50', solvents };
+    return {
+      density: gPerMl(USUAL_DENSITY.pigmented),
+      volumeSolids: '26',
+      pigmentOfSolids: '18',
+      criticalPigment: '50',
+      solvents,
+    };
   if (is === 'thinner')
     return { density: finish === 'waterborne' ? '1' : '0.84', solvents: usualThinner(finish, 'usual') };
   return FIXED[is] ?? {};

@@ -9,8 +9,6 @@ import { nextWeighing } from '../../shop/card/next-weighing';
 import { jarLife } from '../../shop/jar/life';
 import type { CardOutlooks } from '../outlook/card-outlook';
 
-const WARM_C = 20;
-
 /** What in the shop comes to an end, and which owners wait for word. */
 export function surroundings(
   shop: Shop,
@@ -37,13 +35,11 @@ function weighingsDue(shop: Shop, cards: CardOutlooks): Surroundings['cards'] {
   });
 }
 
-/** The end of a jar is worked out from the air of the shop already: it is told as a life that no air changes. */
 function jarsOf(shop: Shop): Surroundings['jars'] {
   return [...shop.jars.values()].flatMap((jar) => {
     const life = jar.emptiedMs === undefined ? jarLife(jar, shop) : undefined;
     if (!life) return [];
-    const madeAt = toMinute(jar.filledMs);
-    return [{ id: jar.id, madeAt, life: { minutes: toMinute(life.endMs) - madeAt, atC: WARM_C }, air: [] }];
+    return [{ id: jar.id, madeAt: toMinute(jar.filledMs), endsAt: toMinute(life.endMs) }];
   });
 }
 

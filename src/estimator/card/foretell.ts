@@ -1,4 +1,4 @@
-import { DAY_S } from '../../units';
+import { DAY_S, toKelvin } from '../../units';
 import { factorOf, PRIOR } from '../belief';
 import type { StackHistory } from '../history';
 import { lastWetS } from '../read-off';
@@ -7,6 +7,7 @@ import { type Card, FINE_KG, THIN_M, type Weighing } from './card';
 import { heldAt, laidDryKg } from './held';
 import { warmFor } from './warm-for';
 import { weighCard } from './weigh-card';
+import { waterOf } from './weighing-noise';
 
 /** A card that is yet to be made. */
 export type CardPlan = Pick<Card, 'history' | 'areaM2' | 'divisionKg'>;
@@ -36,11 +37,12 @@ export interface CardForetold {
 
 /** Weighed at these days after the last coat, which tell most (worked out with this solver). */
 const OVER_A_FORTNIGHT = [0.25, 1, 2, 4, 7, 14];
+/** Days at which a card is weighed before it lies warm, and from which to which it does (common practice, no source). */
 const BEFORE_WARM = [0.25, 1, 2];
 const WARM_FROM = 5;
 const WARM_UNTIL = 6;
-/** As warm as a heat mat makes it, K: 57 C. */
-const WARM_K = 330.15;
+/** As warm as a heat mat makes it (common practice, no source). */
+const WARM_K = toKelvin(57);
 
 /** What a card of this film on this scale can tell, were everything as usual: said before one is made. */
 export function foretellCard(plan: CardPlan): CardForetold {
@@ -74,7 +76,7 @@ function within(plan: CardPlan, history: StackHistory, days: readonly number[], 
   const weighings = atS.map(
     (moment, w): Weighing => ({
       atS: moment,
-      massKg: dryKg * 1.015 + (heldKg[w] ?? 0),
+      massKg: dryKg * waterOf(USUAL_SHOP.relativeHumidity) + (heldKg[w] ?? 0),
       humidity: USUAL_SHOP.relativeHumidity,
       isWarmDried: isWarm && w === atS.length - 1,
     }),

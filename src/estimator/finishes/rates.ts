@@ -1,6 +1,6 @@
 import { saturationPressurePa } from '../../science/air/saturation';
 import { solvent } from '../../science/solvents/solvents';
-import { vapourPressurePa } from '../../science/solvents/vapour-pressure';
+import { VAPOUR_K, vapourPressurePa } from '../../science/solvents/vapour-pressure';
 import { toCelsius } from '../../units';
 import { arrheniusFactor } from '../laws/glass';
 import { USUAL_SHOP } from '../usual-shop';
@@ -12,7 +12,6 @@ type Air = Pick<LawAir, 'temperatureK' | 'relativeHumidity'>;
 const TYPICAL_SOLVENT = solvent('n-butyl-acetate');
 /** In saturated air nothing dries; a little less than that keeps times finite. */
 const DAMPEST = 0.99;
-const SOLVENT_K = { lowest: 250, highest: 330 };
 /** Sharpness of vitrification, K, and how far the film's glass transition outruns the room before it stops the cure, K. */
 const VITRIFICATION = { widthK: 10, beyondK: 15 };
 /** Ratio of heat-capacity steps of the cured and the uncured resin. */
@@ -36,7 +35,7 @@ export function dryingRate({ dries, formsFilmFromK }: FinishLaw, air: Air): numb
 const waterRate = ({ temperatureK, relativeHumidity }: Air): number =>
   (1 - Math.min(relativeHumidity, DAMPEST)) * saturationPressurePa(toCelsius(temperatureK));
 const solventRate = ({ temperatureK }: Air): number =>
-  vapourPressurePa(TYPICAL_SOLVENT, Math.min(SOLVENT_K.highest, Math.max(SOLVENT_K.lowest, temperatureK)));
+  vapourPressurePa(TYPICAL_SOLVENT, Math.min(VAPOUR_K.highest, Math.max(VAPOUR_K.lowest, temperatureK)));
 
 /**
  * How fast a cure runs at a conversion, 1/s.

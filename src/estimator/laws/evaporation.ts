@@ -1,5 +1,6 @@
-import { AIR_THERMAL_DIFFUSIVITY_M2S } from '../../science/air/wet-surface';
-import { GAS_CONSTANT } from './glass';
+import { GAS_CONSTANT } from '../../science/air/atmosphere';
+import { AIR_HEAT_J_KG_K, AIR_THERMAL_DIFFUSIVITY_M2S } from '../../science/air/wet-surface';
+import { solvent } from '../../science/solvents/solvents';
 import type { SurfaceLaw } from './law';
 
 /** A solvent as the surface sees it, SI. */
@@ -23,10 +24,8 @@ export interface HeatSource {
 }
 
 /** Dry air of some 23 C at one atmosphere (from memory). */
-const AIR = { densityKgM3: 1.19, heatJKgK: 1006 } as const;
-/** Diffusivity of n-butyl acetate in air at 25 C, m2/s: Fuller, Schettler and Giddings (method constants from memory). */
-const BUTYL_ACETATE_IN_AIR_M2S = 7.22e-6;
-const LEWIS_FACTOR = (AIR_THERMAL_DIFFUSIVITY_M2S / BUTYL_ACETATE_IN_AIR_M2S) ** (2 / 3);
+const AIR = { densityKgM3: 1.19, heatJKgK: AIR_HEAT_J_KG_K } as const;
+const LEWIS_FACTOR = (AIR_THERMAL_DIFFUSIVITY_M2S / solvent('n-butyl-acetate').airDiffusivityM2S) ** (2 / 3);
 /** The film is laid over a second or so: the panel's heat is not infinite in the first instant. */
 const LAYING_S = 2;
 

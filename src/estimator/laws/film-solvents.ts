@@ -16,8 +16,8 @@ const RATIO: Partial<Record<SolventId, number>> = {
 };
 /** A larger molecule is slower: the six above follow molar volume to this power within a fifth, but for the glycol ether. */
 const VOLUME_POWER = -0.95;
-const TOLUENE_MOLAR_VOLUME_M3 = 106.1e-6;
-/** Molecules that bind to the film former by their hydroxyl are slower than their size says, as 2-butoxyethanol shows. */
+const molarVolumeM3 = (id: SolventId): number => solvent(id).molarMassKgMol / solvent(id).densityKgM3;
+/** Molecules that bind to the film former by their hydroxyl are slower than their size says, as 2-butoxyethanol shows (judgement by it alone). */
 const BINDING: Partial<Record<SolventId, number>> = {
   pm: 0.7,
   dpm: 0.7,
@@ -29,8 +29,7 @@ const BINDING: Partial<Record<SolventId, number>> = {
 export function filmSolvent(id: SolventId): FilmSolvent {
   const facts = solvent(id);
   const { A, B, C } = facts.antoine;
-  const molarVolumeM3 = facts.molarMassKgMol / facts.densityKgM3;
-  const bySize = (molarVolumeM3 / TOLUENE_MOLAR_VOLUME_M3) ** VOLUME_POWER * (BINDING[id] ?? 1);
+  const bySize = (molarVolumeM3(id) / molarVolumeM3('toluene')) ** VOLUME_POWER * (BINDING[id] ?? 1);
   return {
     densityKgM3: facts.densityKgM3,
     tgK: facts.glassTransitionK,

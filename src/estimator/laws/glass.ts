@@ -1,5 +1,4 @@
-/** Gas constant, J/(mol K): CODATA 2018, exact. */
-export const GAS_CONSTANT = 8.314462618;
+import { GAS_CONSTANT } from '../../science/air/atmosphere';
 
 /** Universal WLF constants (Williams, Landel and Ferry 1955). */
 export const WLF = { c1: 17.44, c2K: 51.6 } as const;

@@ -1,5 +1,6 @@
+import { GAS_CONSTANT } from '../../science/air/atmosphere';
 import { type Film, MOST_NODES } from '../film';
-import { GAS_CONSTANT, WLF } from './glass';
+import { WLF } from './glass';
 import type { MobilityLaw } from './law';
 
 /** A film former that hardens only by losing solvent, SI. */

@@ -1,6 +1,8 @@
 import { assertWithin } from '../assert-within';
 import { AIR_LIMITS } from './air-limits';
 
+/** Molar gas constant, J/(mol K) (exact, SI 2019). */
+export const GAS_CONSTANT = 8.31446261815324;
 /** Pressure of the standard atmosphere at sea level, in Pa. */
 export const STANDARD_PRESSURE_PA = 101_325;
 

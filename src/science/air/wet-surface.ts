@@ -11,10 +11,12 @@ export interface WetSolvent {
   readonly vapourPressurePa: (temperatureC: number) => number;
 }
 
-/** Air at 25 °C and one atmosphere: 0.0261 W/(m K) over 1.184 kg/m3 and 1006 J/(kg K) (from memory). */
+/** Air at 25 °C and one atmosphere: 0.0261 W/(m K) over 1.184 kg/m3 and the heat of a kilogram (from memory). */
 export const AIR_THERMAL_DIFFUSIVITY_M2S = 2.19e-5;
-/** 1006 J/(kg K) of dry air of 0.0289652 kg/mol. */
-const AIR_HEAT_CAPACITY_J_MOL_K = 29.14;
+/** Of dry air (from memory). */
+export const AIR_HEAT_J_KG_K = 1006;
+/** Dry air has 0.028966 kg/mol (ASHRAE Handbook Fundamentals 2017, ch. 1). */
+const AIR_HEAT_CAPACITY_J_MOL_K = AIR_HEAT_J_KG_K * 0.028966;
 /** No solvent of lacquers gets colder than this in air of 0 °C; vapour-pressure laws end near it (judgement, no source). */
 const COLDEST_SURFACE_C = -23;
 

@@ -1,10 +1,7 @@
-import { COARSE_UNCERTAINTY, weighingUncertainty } from '../mixing/weigh/weighing';
+import { COARSE_UNCERTAINTY, FORM_SHARE, weighingUncertainty } from '../mixing/weigh/weighing';
 
 /** In which form an amount is best weighed: neat, or let down in the same clear. */
-export type Form = 'neat' | 'let-down-10' | 'let-down-1';
-
-/** Share of the tinter in each form, a fraction by weight. */
-export const FORM_SHARE: Record<Form, number> = { neat: 1, 'let-down-10': 0.1, 'let-down-1': 0.01 };
+export type Form = keyof typeof FORM_SHARE;
 
 /** An amount to put on the scale. */
 export interface Weighed {

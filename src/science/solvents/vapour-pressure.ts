@@ -2,6 +2,8 @@ import { assertWithin } from '../assert-within';
 import type { SolventFacts } from './solvent';
 
 const PA_PER_BAR = 1e5;
+/** The temperatures that the sets are held to. */
+export const VAPOUR_K = { lowest: 250, highest: 330 } as const;
 
 /**
  * Vapour pressure over the pure liquid, Pa.
@@ -13,6 +15,6 @@ const PA_PER_BAR = 1e5;
  * Left out: dissolved resin and other solvents (multiply by the activity).
  */
 export function vapourPressurePa({ antoine }: Pick<SolventFacts, 'antoine'>, temperatureK: number): number {
-  assertWithin('Temperature', temperatureK, 250, 330, 'K');
+  assertWithin('Temperature', temperatureK, VAPOUR_K.lowest, VAPOUR_K.highest, 'K');
   return PA_PER_BAR * 10 ** (antoine.A - antoine.B / (temperatureK + antoine.C));
 }

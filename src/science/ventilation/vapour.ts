@@ -1,9 +1,7 @@
 import { toKelvin } from '../../units';
+import { assertAirPressure } from '../air/air-limits';
+import { GAS_CONSTANT, STANDARD_PRESSURE_PA } from '../air/atmosphere';
 import { assertWithin } from '../assert-within';
-
-/** Molar gas constant, J/(mol K) (exact, SI 2019). */
-const R = 8.31446261815324;
-const ONE_ATMOSPHERE_PA = 101_325;
 
 /** One solvent that goes into the air of the room. */
 export interface Vapour {
@@ -19,7 +17,7 @@ export interface RoomAir {
 }
 
 /** 20 °C at one atmosphere, the reference of exposure formulas: 24.0 L a mole. */
-export const REFERENCE_AIR: RoomAir = { temperatureK: toKelvin(20), pressurePa: ONE_ATMOSPHERE_PA };
+export const REFERENCE_AIR: RoomAir = { temperatureK: toKelvin(20), pressurePa: STANDARD_PRESSURE_PA };
 
 /**
  * Volume of a vapour by itself, in m3.
@@ -33,6 +31,6 @@ export function vapourVolumeM3({ massKg, molarMassKgMol }: Vapour, air: RoomAir 
   assertWithin('Mass of vapour', massKg, 0, 1000, 'kg');
   assertWithin('Molar mass', molarMassKgMol, 0.01, 1, 'kg/mol');
   assertWithin('Air temperature', air.temperatureK, 230, 340, 'K');
-  assertWithin('Air pressure', air.pressurePa, 50_000, 110_000, 'Pa');
-  return ((massKg / molarMassKgMol) * R * air.temperatureK) / air.pressurePa;
+  assertAirPressure(air.pressurePa);
+  return ((massKg / molarMassKgMol) * GAS_CONSTANT * air.temperatureK) / air.pressurePa;
 }

@@ -2,7 +2,7 @@ import type { BlushOutlook } from '../../science/air/blush';
 import { FILM_COOLING_SHARE, WET_SURFACE_AIR_C, wetBlendC } from '../../science/air/wet-surface';
 import { moleFractions } from '../../science/solvents/blend';
 import { type Solvent, solvent } from '../../science/solvents/solvents';
-import { vapourPressurePa } from '../../science/solvents/vapour-pressure';
+import { VAPOUR_K, vapourPressurePa } from '../../science/solvents/vapour-pressure';
 import { toKelvin } from '../../units';
 import { type JarContent, jarFilm } from '../jar/film';
 import { USUAL_RETARDER } from '../jar/own-solvents';
@@ -23,7 +23,6 @@ export interface JarBlush {
 
 /** Finishes that take up no white when they cool: their water is meant to be there. */
 const WITHOUT_BLUSH = new Set(['waterborne']);
-const WETTEST_K = { lowest: 250, highest: 330 };
 
 /**
  * What this jar's own solvents make of this air: how cold its film gets by evaporation, against the dew point.
@@ -71,7 +70,7 @@ const wet = (one: Solvent) => ({
   latentHeatJMol: one.latentHeatJMol,
   airDiffusivityM2S: one.airDiffusivityM2S,
   vapourPressurePa: (temperatureC: number) => {
-    const temperatureK = Math.min(WETTEST_K.highest, Math.max(WETTEST_K.lowest, toKelvin(temperatureC)));
+    const temperatureK = Math.min(VAPOUR_K.highest, Math.max(VAPOUR_K.lowest, toKelvin(temperatureC)));
     return vapourPressurePa(one, temperatureK);
   },
 });

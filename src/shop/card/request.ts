@@ -1,5 +1,6 @@
 import type { CardRequest, Weighing } from '../../estimator/card/card';
 import { warmFor } from '../../estimator/card/warm-for';
+import { growing } from '../../estimator/estimate';
 import type { AirSpan } from '../../estimator/history';
 import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
@@ -84,6 +85,5 @@ function looks({ coats }: TestCard, startMs: number, nowMs: number): readonly nu
   const lastS = ((coats.at(-1)?.atMs ?? startMs) - startMs) / 1000;
   const goneS = Math.max(0, (nowMs - startMs) / 1000 - lastS);
   const reachS = Math.max(FURTHEST_S, Math.min(2 * goneS, goneS + FURTHEST_S));
-  const ratio = (reachS / FIRST_LOOK_S) ** (1 / (LOOKS - 1));
-  return Array.from({ length: LOOKS }, (_, k) => lastS + FIRST_LOOK_S * ratio ** k);
+  return growing(FIRST_LOOK_S, reachS, LOOKS).map((s) => lastS + s);
 }

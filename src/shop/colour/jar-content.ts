@@ -1,5 +1,5 @@
 import type { Match } from '../../logbook/fold/piece/matches';
-import { FORM_SHARE } from '../../science/pigment/weighing';
+import { FORM_SHARE } from '../../science/mixing/weigh/weighing';
 
 /** What has gone into the jar of a match, in grams. */
 export interface Content {

@@ -8,7 +8,7 @@ import { jarFilm } from './film';
 /** What stays on the piece of what leaves the gun, where nobody has measured it (common practice, no source). */
 const USUAL_TRANSFER = 0.35;
 /** kg/m3, where neither label nor weigh-up says (common practice, no source). */
-const USUAL_DENSITY = { clear: 950, pigmented: 1150 } as const;
+export const USUAL_DENSITY = { clear: 950, pigmented: 1150 } as const;
 const SEEN_KG = 1e-4;
 
 /** What a jar holds now. */

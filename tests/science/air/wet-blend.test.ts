@@ -39,7 +39,7 @@ describe('a blend', () => {
     const sum = (y[0] ?? 0) + (y[1] ?? 0);
     const heats = parts.map(
       (part) =>
-        (part.solvent.latentHeatJMol / 29.14) * (2.19e-5 / part.solvent.airDiffusivityM2S) ** (-2 / 3),
+        (part.solvent.latentHeatJMol / 29.1398) * (2.19e-5 / part.solvent.airDiffusivityM2S) ** (-2 / 3),
     );
     const coolingK =
       (-Math.log(1 - sum) / sum) * ((heats[0] ?? 0) * (y[0] ?? 0) + (heats[1] ?? 0) * (y[1] ?? 0));

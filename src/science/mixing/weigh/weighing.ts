@@ -1,7 +1,8 @@
 /** Above this a weighing is worth a warning (common practice, no source). */
 export const COARSE_UNCERTAINTY = 0.05;
-/** The usual strengths of a let-down: so much tinter by mass in the same clear (common practice, no source). */
-const LET_DOWN_STRENGTHS = [0.1, 0.01] as const;
+/** Share of the tinter, by mass, in the forms in which it is weighed: neat, or let down in the same clear as is usual (common practice, no source). */
+export const FORM_SHARE = { neat: 1, 'let-down-10': 0.1, 'let-down-1': 0.01 } as const;
+const LET_DOWNS = [FORM_SHARE['let-down-10'], FORM_SHARE['let-down-1']];
 
 export type Weighing = 'fine' | 'coarse' | 'not-weighable';
 
@@ -32,7 +33,7 @@ export const letDown = (tinterKg: number, strength: number): LetDown => ({
 
 /** The strongest usual let-down that the scale weighs well, or undefined where none does or it brings more clear than there is. */
 export function usefulLetDown(tinterKg: number, divisionKg: number, clearKg: number): LetDown | undefined {
-  return LET_DOWN_STRENGTHS.map((strength) => letDown(tinterKg, strength)).find(
+  return LET_DOWNS.map((strength) => letDown(tinterKg, strength)).find(
     ({ letDownKg, clearToLeaveOutKg }) =>
       weighing(letDownKg, divisionKg) === 'fine' && clearToLeaveOutKg <= clearKg,
   );
