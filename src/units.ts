@@ -32,8 +32,6 @@ export const DAY_MS = 86_400_000;
 export const HOUR_MINUTES = 60;
 /** Of the calendar; a day in which the clocks change has an hour more or less of real time. */
 export const DAY_MINUTES = 1440;
-/** The Julian year of 365.25 days. */
-export const YEAR_S = 365.25 * DAY_S;
 /** One inch is 0.0254 m exactly (1959), so one square inch is 0.00064516 m2. */
 export const M2_PER_SQUARE_INCH = 0.00064516;
 export const M2_PER_SQUARE_CM = 1e-4;
@@ -45,5 +43,5 @@ export const M3_PER_US_GALLON = 3.785411784e-3;
 export const KG_M3_PER_LB_PER_US_GALLON = 0.45359237 / M3_PER_US_GALLON;
 /** Area covered by a volume: one square foot per US gallon in m2/m3; one m2/L is 1000. */
 export const M2_M3_PER_SQUARE_FOOT_PER_US_GALLON = M2_PER_SQUARE_FOOT / M3_PER_US_GALLON;
-/** A month as shelf life counts it. */
-export const MONTH_S = YEAR_S / 12;
+/** A month as shelf life counts it: a twelfth of 365.25 days. */
+export const MONTH_S = (365.25 / 12) * DAY_S;

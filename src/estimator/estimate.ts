@@ -1,21 +1,9 @@
-import { DAY_S } from '../units';
 import type { StackEvent, StackHistory } from './history';
 import type { Profile } from './profile';
 
 /** Moments that a finisher waits for, in the order in which they usually come. */
 export const MILESTONES = ['touch', 'recoat', 'level', 'rubOut', 'settled'] as const;
 export type Milestone = (typeof MILESTONES)[number];
-
-/** Nothing is looked for beyond: what has not come by then is said to be late without end. */
-export const LONGEST_S = 500 * DAY_S;
-/** How finely curves and layers are told, and how soon after the last coat a curve begins. */
-export const TOLD = { ofCurve: 48, ofLayers: 40, fromS: 30 } as const;
-
-/** Times that grow by one ratio from the first to the last. */
-export function growing(first: number, last: number, count: number): number[] {
-  const ratio = Math.max(1, last / first) ** (1 / (count - 1));
-  return Array.from({ length: count }, (_, k) => first * ratio ** k);
-}
 
 declare const known: unique symbol;
 /** A number that was looked at and is one: it may be without end, and is never NaN. Made by `known.ts` alone. */

@@ -1,6 +1,18 @@
+import { DAY_S } from '../units';
 import type { Milestone } from './estimate';
 import type { StackHistory } from './history';
 import type { Trace } from './trace';
+
+/** Nothing is looked for beyond: what has not come by then is said to be late without end. */
+export const LONGEST_S = 500 * DAY_S;
+/** How finely curves and layers are told, and how soon after the last coat a curve begins. */
+export const TOLD = { ofCurve: 48, ofLayers: 40, fromS: 30 } as const;
+
+/** Times that grow by one ratio from the first to the last. */
+export function growing(first: number, last: number, count: number): number[] {
+  const ratio = Math.max(1, last / first) ** (1 / (count - 1));
+  return Array.from({ length: count }, (_, k) => first * ratio ** k);
+}
 
 /** How far above or below the room the glass transition must lie, K: common practice, no source. */
 export const THRESHOLD_K = {

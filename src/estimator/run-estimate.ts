@@ -15,17 +15,14 @@ import {
   type Band,
   type Curve,
   type EstimateRequest,
-  growing,
-  LONGEST_S,
   MILESTONES,
   type Milestone,
   type RawEstimate,
-  TOLD,
 } from './estimate';
 import { groupCoats } from './group-coats';
 import type { StackHistory } from './history';
 import type { KeptStacks } from './kept-stacks';
-import { at, lastWetS, secondsTo } from './read-off';
+import { at, growing, LONGEST_S, lastWetS, secondsTo, TOLD } from './read-off';
 import { type Budget, type Simulation, simulate } from './simulate';
 import type { Trace } from './trace';
 

@@ -1,5 +1,5 @@
 import type { Shop } from '../logbook/fold/fold';
-import { MOST_PHOTO_BYTES } from '../logbook/limits';
+import { MOST_PHOTO_BYTES } from '../logbook/picture/outline';
 import type { Photos } from '../logbook/storage/photos';
 import { type HubLink, photoSubject } from './hub-link';
 import type { KnownThere } from './known-there';

@@ -1,4 +1,3 @@
-import { DAY_MINUTES } from '../units';
 import { UNITS, type Unit } from './unit';
 
 /** What a quantity may be: its units, and the lowest and highest value in the first of them, both allowed. */
@@ -69,9 +68,6 @@ export const LIMITS = {
   reflectance: limit(2, 99, '%'),
 } as const;
 
-/** Bytes of a photo at most: more than any phone's camera writes. */
-export const MOST_PHOTO_BYTES = 50_000_000;
-
 /** Limits of what is counted rather than measured. */
 export const COUNTS = {
   passes: { lowest: 1, highest: 50 },
@@ -88,7 +84,7 @@ export const COUNTS = {
   coats: { lowest: 1, highest: 100 },
   tinters: { lowest: 0, highest: 12 },
   readings: { lowest: 1, highest: 100 },
-  planMinutes: { lowest: 0, highest: 730 * DAY_MINUTES },
+  planMinutes: { lowest: 0, highest: 1_051_200 },
   coatsADay: { lowest: 1, highest: 24 },
   planSteps: { lowest: 0, highest: 200 },
   tries: { lowest: 1, highest: 100 },

@@ -1,5 +1,5 @@
 import { differenceInCalendarDays } from 'date-fns/differenceInCalendarDays';
-import { MINUTE_MS, MONTH_S } from '../units';
+import { MINUTE_MS } from '../units';
 
 // Instants, days and spans of time in words. Local time; twenty-four hours, for a band must stay short.
 
@@ -60,7 +60,7 @@ export function spanWords(ms: number): string {
   if (ms < 36 * HOUR_MS) return `${Math.round(ms / HOUR_MS)} h`;
   if (ms < 21 * DAY_MS) return `${count(ms / DAY_MS, 'day')}`;
   if (ms < 70 * DAY_MS) return `${count(ms / DAY_MS / 7, 'week')}`;
-  return `${count(ms / 1000 / MONTH_S, 'month')}`;
+  return `${count(ms / DAY_MS / 30.4, 'month')}`;
 }
 
 /** What is left, for a board: "4:07" minutes and seconds in the last hour, "2 h 05" within a day and a half, then days. */

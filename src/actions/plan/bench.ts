@@ -1,8 +1,9 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import type { PiecePlan } from '../../logbook/fold/shop/plans';
+import { SPRAYING } from '../../planner/bench-times';
 import { toMinute } from '../../planner/local-day';
-import { type Bench, type Piece as PlannerPiece, SPRAYING, type Step } from '../../planner/step';
+import type { Bench, Piece as PlannerPiece, Step } from '../../planner/step';
 import { planSteps } from '../../shop/plan/plan-steps';
 import { workingTimes } from '../../shop/plan/working-times';
 import { groundsOn } from '../../shop/stack/grounds';

@@ -1,4 +1,5 @@
-import { type Band as BandS, type Estimate, LONGEST_S } from '../../estimator/estimate';
+import type { Band as BandS, Estimate } from '../../estimator/estimate';
+import { LONGEST_S } from '../../estimator/read-off';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { firstOpen } from '../../planner/compile';
 import { toMinute } from '../../planner/local-day';

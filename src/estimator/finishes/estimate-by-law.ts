@@ -1,5 +1,6 @@
-import { type Band, type Curve, growing, MILESTONES, type RawEstimate, settledLast, TOLD } from '../estimate';
+import { type Band, type Curve, MILESTONES, type RawEstimate, settledLast } from '../estimate';
 import { known } from '../known';
+import { growing, TOLD } from '../read-off';
 import { type CuringFinish, FINISH_LAWS, type FinishLaw, type Spread } from './finish-law';
 import { evidenceOf, learnedFrom, timesAfter } from './law-checks';
 import type { LawEstimate, LawHistory, LawRequest, OfLaw } from './law-history';

@@ -1,6 +1,6 @@
 import { DAY_S } from '../../units';
-import { growing, TOLD } from '../estimate';
 import type { Profile } from '../profile';
+import { growing, TOLD } from '../read-off';
 import type { FinishLaw, Spread } from './finish-law';
 import type { LawHistory } from './law-history';
 import { type Progress, progress, valueAt } from './progress';

@@ -1,5 +1,5 @@
 import { HOUR_S } from '../../units';
-import { LONGEST_S } from '../estimate';
+import { LONGEST_S } from '../read-off';
 import { USUAL_SHOP } from '../usual-shop';
 import type { FinishLaw } from './finish-law';
 import type { LawAir } from './law-history';

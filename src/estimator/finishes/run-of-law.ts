@@ -1,4 +1,4 @@
-import { LONGEST_S } from '../estimate';
+import { LONGEST_S } from '../read-off';
 import type { FinishLaw } from './finish-law';
 import type { LawCoat, LawHistory } from './law-history';
 import { type Progress, progress, type Stretch } from './progress';

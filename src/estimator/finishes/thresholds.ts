@@ -1,4 +1,4 @@
-import { LONGEST_S } from '../estimate';
+import { LONGEST_S } from '../read-off';
 import { USUAL_SHOP } from '../usual-shop';
 import type { FinishLaw, Spread } from './finish-law';
 import type { SheetTimes } from './law-history';

@@ -1,6 +1,9 @@
 import { GAS_CONSTANT } from '../../science/air/atmosphere';
-import { AIR_HEAT_J_KG_K, AIR_THERMAL_DIFFUSIVITY_M2S } from '../../science/air/wet-surface';
-import { solvent } from '../../science/solvents/solvents';
+import {
+  AIR_HEAT_J_KG_K,
+  AIR_THERMAL_DIFFUSIVITY_M2S,
+  BUTYL_ACETATE_IN_AIR_M2S,
+} from '../../science/air/wet-surface';
 import type { SurfaceLaw } from './law';
 
 /** A solvent as the surface sees it, SI. */
@@ -25,7 +28,7 @@ export interface HeatSource {
 
 /** Dry air of some 23 C at one atmosphere (from memory). */
 const AIR = { densityKgM3: 1.19, heatJKgK: AIR_HEAT_J_KG_K } as const;
-const LEWIS_FACTOR = (AIR_THERMAL_DIFFUSIVITY_M2S / solvent('n-butyl-acetate').airDiffusivityM2S) ** (2 / 3);
+const LEWIS_FACTOR = (AIR_THERMAL_DIFFUSIVITY_M2S / BUTYL_ACETATE_IN_AIR_M2S) ** (2 / 3);
 /** The film is laid over a second or so: the panel's heat is not infinite in the first instant. */
 const LAYING_S = 2;
 

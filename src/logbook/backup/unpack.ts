@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../../result';
-import { MOST_PHOTO_BYTES } from '../limits';
+import { MOST_PHOTO_BYTES } from '../picture/outline';
 import type { OnProgress } from './backup';
 import { type BackupFailure, type Content, marksIn, readContent, sha256 } from './content';
 import { readZip, type ZipFiles } from './zip';

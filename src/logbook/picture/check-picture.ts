@@ -1,8 +1,8 @@
 import { fail, type Result, succeed } from '../../result';
-import { MOST_PHOTO_BYTES } from '../limits';
 import { heifOutline } from './heif';
 import { jpegOutline } from './jpeg';
 import type { Outline } from './outline';
+import { MOST_PHOTO_BYTES } from './outline';
 import { pngOutline } from './png';
 import { webpOutline } from './webp';
 

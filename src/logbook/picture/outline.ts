@@ -1,3 +1,6 @@
+/** Bytes of a photo at most: more than any phone's camera writes (judgement, no source). */
+export const MOST_PHOTO_BYTES = 50_000_000;
+
 /** What a picture file says of itself before anything is decoded. */
 export interface Outline {
   /** In pixels, as stored: a picture lying on its side is not turned yet. */

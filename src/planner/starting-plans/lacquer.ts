@@ -1,4 +1,4 @@
-import { SPRAYING } from '../step';
+import { SPRAYING } from '../bench-times';
 import {
   atBench,
   check,

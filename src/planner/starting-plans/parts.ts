@@ -1,18 +1,16 @@
 import { DAY_MINUTES, HOUR_MINUTES } from '../../units';
-import {
-  type Band,
-  DROP_MINUTES,
-  type GateCheck,
-  type GateStep,
-  type HoldStep,
-  SOFT_AGAIN_DAYS,
-  SPRAYING,
-  type Step,
-  type Task,
-  type WaitFor,
-  type WaitStep,
-  type WindowStep,
-  type WorkStep,
+import { DROP_MINUTES, SOFT_AGAIN_DAYS, SPRAYING } from '../bench-times';
+import type {
+  Band,
+  GateCheck,
+  GateStep,
+  HoldStep,
+  Step,
+  Task,
+  WaitFor,
+  WaitStep,
+  WindowStep,
+  WorkStep,
 } from '../step';
 import type { Weather } from '../windows/working-times';
 

@@ -13,6 +13,8 @@ export interface WetSolvent {
 
 /** Air at 25 °C and one atmosphere: 0.0261 W/(m K) over 1.184 kg/m3 and the heat of a kilogram (from memory). */
 export const AIR_THERMAL_DIFFUSIVITY_M2S = 2.19e-5;
+/** Diffusion of n-butyl acetate in air at 25 °C, m2/s: evaporation is counted against it (Fuller, Schettler and Giddings, constants from memory). */
+export const BUTYL_ACETATE_IN_AIR_M2S = 7.22e-6;
 /** Of dry air (from memory). */
 export const AIR_HEAT_J_KG_K = 1006;
 /** Dry air has 0.028966 kg/mol (ASHRAE Handbook Fundamentals 2017, ch. 1). */

@@ -1,3 +1,4 @@
+import { BUTYL_ACETATE_IN_AIR_M2S } from '../air/wet-surface';
 import type { SolventRow } from './solvent';
 
 /** Acetates of simple alcohols. */
@@ -60,7 +61,7 @@ export const ESTERS = [
     flashPointC: [22, 'read', 'pocket-guide'],
     lelFraction: [0.017, 'read', 'pocket-guide'],
     latentHeatJMol: [43860, 'read', 'crc'],
-    airDiffusivityM2S: [7.22e-6, 'computed', 'computed-here'],
+    airDiffusivityM2S: [BUTYL_ACETATE_IN_AIR_M2S, 'computed', 'computed-here'],
     glassTransitionK: [131, 'computed', 'computed-here', '2/3 of the melting point'],
     oshaTwaPpm: [150, 'read', 'niosh'],
     nioshTwaPpm: [150, 'read', 'niosh'],

@@ -1,7 +1,7 @@
 import type { CardRequest, Weighing } from '../../estimator/card/card';
 import { warmFor } from '../../estimator/card/warm-for';
-import { growing } from '../../estimator/estimate';
 import type { AirSpan } from '../../estimator/history';
+import { growing } from '../../estimator/read-off';
 import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
 import { type Result, succeed } from '../../result';

@@ -1,6 +1,6 @@
 import type { Match } from '../../logbook/fold/piece/matches';
 import { KEPT, type LearnedStrength, learnedStrength } from '../../science/pigment/learned-strength';
-import { YEAR_S } from '../../units';
+import { MONTH_S } from '../../units';
 import { believe, strangerIn } from './believe';
 import { contentOf } from './jar-content';
 import { type KnownTinter, modelOf } from './model';
@@ -32,7 +32,7 @@ export interface CountedLesson {
   readonly trials: readonly EarlierTrial[];
 }
 
-const YEAR_MS = YEAR_S * 1000;
+const YEAR_MS = 12 * MONTH_S * 1000;
 
 /** What matches begun earlier taught of the tinters of a match, in the order of its model. */
 export function lessonsFor(

@@ -1,6 +1,6 @@
-import { LONGEST_S } from '../../estimator/estimate';
 import { type CuringFinish, isCuring } from '../../estimator/finishes/finish-law';
 import type { LawAir, LawCoat, LawHistory } from '../../estimator/finishes/law-history';
+import { LONGEST_S } from '../../estimator/read-off';
 import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Coat, Piece } from '../../logbook/fold/piece/pieces';

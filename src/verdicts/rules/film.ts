@@ -1,4 +1,4 @@
-import { SOFT_AGAIN_DAYS } from '../../planner/step';
+import { SOFT_AGAIN_DAYS } from '../../planner/bench-times';
 import { DAY_MS } from '../../units';
 import type { Facts } from '../facts';
 import type { Finding, Rule } from '../reason';

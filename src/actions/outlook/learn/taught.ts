@@ -9,7 +9,7 @@ import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { asPiece, cardsOf, counted } from '../../../shop/card/cards';
 import { sheetOf } from '../../../shop/stack/sheet-times';
 import { type Stand, standById } from '../../../shop/zone/stands';
-import { YEAR_S } from '../../../units';
+import { MONTH_S } from '../../../units';
 import type { CardOutlooks } from '../card-outlook';
 import type { Outlook, PieceId } from '../outlook';
 import { BETWEEN_PIECES, type Lesson, shopBelief, shopLawBelief, wordOf } from './shop-belief';
@@ -39,7 +39,7 @@ const APART = {
   /** For a year between them, growing with its root. */
   year: 0.3,
 } as const;
-const YEAR_MS = YEAR_S * 1000;
+const YEAR_MS = 12 * MONTH_S * 1000;
 
 /** What the checks of others and the test cards say of the product on a piece. */
 export function taughtTo({ id: own, piece }: Stand, { shop, outlooks, cards }: Bench): Taught {
