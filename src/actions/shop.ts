@@ -8,7 +8,8 @@ import type { StorageFailure } from '../logbook/storage/storage-failure';
 import { openStore, type SetAside } from '../logbook/storage/store';
 import { type Result, succeed } from '../result';
 import type { Standing } from '../verdicts/standing';
-import { NO_OUTLOOK_WORDS } from '../words/frame/actions';
+import { MODEL_STOPPED } from '../words/common';
+import { afterPaint } from './after-paint';
 import { type Actions, bindActions, fetchActions } from './bind';
 import type { ActionNeeds } from './log';
 import type { CardOutlooks } from './outlook/card-outlook';
@@ -36,6 +37,8 @@ export interface ShopNeeds extends Omit<ActionNeeds, 'logbook'> {
   readonly restMs: number;
   /** Calls back once the screen has been drawn. */
   readonly afterPaint: (job: () => void) => void;
+  /** Calls back before the screen is drawn next. */
+  readonly beforeDrawing: (job: () => void) => void;
 }
 
 /** A shop as the screens see it: what is so, what is expected, and what can be done. */
@@ -83,7 +86,10 @@ const TICK_MS = 20_000;
 const REST_MS = 150;
 
 /** Opens the own shop, or the demo shop with its invented pieces. */
-export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {}): Promise<OpenShop> {
+export async function openShop(
+  which: WhichShop,
+  given: Pick<ShopNeeds, 'beforeDrawing'> & Partial<ShopNeeds>,
+): Promise<OpenShop> {
   const world: ShopNeeds = { ...THE_WORLD, ...given, store: given.store ?? openStore(NAMES[which]) };
   const needs: ActionNeeds = { ...world, logbook: createLogbook(world) };
   const { shop, setAside, held, mended, puttingBack, isWhole, openFirst, open, keepHeld } = needs.logbook;
@@ -101,7 +107,9 @@ export async function openShop(which: WhichShop, given: Partial<ShopNeeds> = {})
   const { nowMs, stopClock } = startClock(world, reopen, shop);
   const followed = follow(which, shop, nowMs, world, whole);
   const { outlooks, cards, standings, estimator, look, stopFollowing } = followed;
-  const { settled, stopSettling } = settle({ shop, outlooks, afterPaint: world.afterPaint });
+  // A first frame may say only that it is logged: the page that this leads to is waited for.
+  const afterPaint = (job: () => void) => world.beforeDrawing(() => world.afterPaint(job));
+  const { settled, stopSettling } = settle({ shop, outlooks, afterPaint });
   const close = (): void => {
     stopClock();
     stopFollowing();
@@ -148,7 +156,7 @@ function follow(
   which: WhichShop,
   shop: ReadonlySignal<Shop>,
   nowMs: ReadonlySignal<number>,
-  { startWorker, restMs }: ShopNeeds,
+  { startWorker, restMs, beforeDrawing }: ShopNeeds,
   whole: Promise<void>,
 ) {
   const kept = keptStandings(which, shop.value, nowMs.value);
@@ -156,16 +164,18 @@ function follow(
   const cards: Signal<CardOutlooks> = signal(new Map());
   const following = whole
     .then(() => import('./outlook/outlooks'))
-    .then(({ followOutlooks }) => followOutlooks({ shop, nowMs, outlooks, cards, startWorker, restMs }));
+    .then(({ followOutlooks }) =>
+      followOutlooks({ shop, nowMs, outlooks, cards, startWorker, restMs, beforeDrawing }),
+    );
   const estimator = following.then((followed) => followed.estimator);
   estimator.catch(() => {
-    const failed = { state: 'failed', message: NO_OUTLOOK_WORDS.lost } as const;
+    const failed = { state: 'failed', message: MODEL_STOPPED } as const;
     outlooks.value = new Map([...shop.value.pieces.keys()].map((id) => [id, failed]));
   });
   const once = (job: (followed: Outlooks) => void) => void following.then(job, () => undefined);
   const standings: Signal<ReadonlyMap<PieceId, Standing>> = signal(kept.standings);
   const judging = import('./verdicts/follow-standings').then(({ followStandings }) =>
-    followStandings({ which, shop, outlooks, nowMs, standings }),
+    followStandings({ which, shop, outlooks, nowMs, standings, beforeDrawing }),
   );
   return {
     outlooks,
@@ -185,7 +195,7 @@ function follow(
 
 const NAMES = { own: 'coatwait', demo: 'coatwait-demo' } as const;
 
-const THE_WORLD: Omit<ShopNeeds, 'store'> = {
+const THE_WORLD: Omit<ShopNeeds, 'store' | 'beforeDrawing'> = {
   now: () => Date.now(),
   zone: zoneNow,
   newId,
@@ -213,18 +223,4 @@ function zoneNow(): string {
   if (Math.abs(Date.now() - zoneSeen.atMs) > TICK_MS)
     zoneSeen = { zone: Intl.DateTimeFormat().resolvedOptions().timeZone, atMs: Date.now() };
   return zoneSeen.zone;
-}
-
-/** A hidden page is not drawn; then it is as good as drawn after this, ms. */
-const DRAWN_MS = 100;
-
-function afterPaint(job: () => void): void {
-  const limit = setTimeout(() => {
-    cancelAnimationFrame(frame); // or it would be done again when the page is seen
-    job();
-  }, DRAWN_MS);
-  const frame = requestAnimationFrame(() => {
-    clearTimeout(limit);
-    setTimeout(job);
-  });
 }

@@ -50,3 +50,7 @@ export const UNDO = {
   undone: (what: string): string => `Undone: ${what}.`,
   back: (what: string): string => `Back again: ${what}.`,
 } as const;
+
+/** Where no piece has a time any more. */
+export const MODEL_STOPPED =
+  'The drying model stopped. Log or undo something, or reload the app, to try again.';

@@ -53,6 +53,7 @@ export async function aShop(
       worker(() => ({ ok: false, why: 'unsolvable', message: 'not asked for in this test' })),
     restMs: 0,
     afterPaint: (job) => job(),
+    beforeDrawing: (job) => job(),
     ...given,
   });
   onTestFinished(() => open.close());

@@ -1,9 +1,10 @@
-import { effect, type ReadonlySignal, type Signal, untracked } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { Estimate } from '../../estimator/estimate';
 import { createEstimator, type Estimator, EstimatorError, type WorkerPort } from '../../estimator/run/client';
 import type { Shop } from '../../logbook/fold/fold';
 import { standById } from '../../shop/zone/stands';
 import { NO_OUTLOOK_WORDS } from '../../words/frame/actions';
+import { anew } from './anew';
 import { published } from './awaited';
 import type { CardOutlooks } from './card-outlook';
 import { followCards } from './follow-cards';
@@ -24,6 +25,8 @@ export interface OutlooksNeeds {
   readonly cards: Signal<CardOutlooks>;
   /** How long the entries must rest before a piece is worked out anew. */
   readonly restMs: number;
+  /** Calls back before the screen is drawn next. */
+  readonly beforeDrawing: (job: () => void) => void;
 }
 
 export interface Outlooks {
@@ -54,6 +57,7 @@ export function followOutlooks({
   cards,
   startWorker,
   restMs,
+  beforeDrawing,
 }: OutlooksNeeds): Outlooks {
   const estimator = createEstimator(startWorker, everyTwoSeconds);
   const worked = new Map<PieceId, Worked>();
@@ -133,12 +137,17 @@ export function followOutlooks({
     rest = setTimeout(workNext, ms);
   }
 
-  const stopFollowing = effect(() => {
-    shop.value;
-    nowMs.value;
-    untracked(reviewCards);
-    untracked(reviewAll);
-    workAfter(restMs);
+  const stopFollowing = anew({
+    goBy() {
+      shop.value;
+      nowMs.value;
+    },
+    job() {
+      reviewCards();
+      reviewAll();
+      workAfter(restMs);
+    },
+    beforeDrawing,
   });
 
   return {

@@ -1,6 +1,7 @@
-import { effect, type ReadonlySignal, type Signal } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { Shop } from '../../logbook/fold/fold';
 import { closedStanding, type Standing, standingOf } from '../../verdicts/standing';
+import { anew } from '../outlook/anew';
 import type { Outlook, PieceId } from '../outlook/outlook';
 import type { WhichShop } from '../which-shop';
 import { factsOf } from './facts-of';
@@ -15,18 +16,33 @@ export interface StandingsNeeds {
   readonly nowMs: ReadonlySignal<number>;
   /** Where the standings are shown. */
   readonly standings: Signal<ReadonlyMap<PieceId, Standing>>;
+  /** Calls back before the screen is drawn next. */
+  readonly beforeDrawing: (job: () => void) => void;
 }
 
 /** Where every piece stands, judged again with every entry, every estimate and every tick, and kept for the next first frame. Gives what ends it. */
-export function followStandings({ which, shop, outlooks, nowMs, standings }: StandingsNeeds): () => void {
+export function followStandings({
+  which,
+  shop,
+  outlooks,
+  nowMs,
+  standings,
+  beforeDrawing,
+}: StandingsNeeds): () => void {
   let kept: unknown;
-  return effect(() => {
-    const found = standingsOf(shop.value, outlooks.value, nowMs.value, standings.peek());
+  const goBy = (): void => {
+    shop.value;
+    outlooks.value;
+    nowMs.value;
+  };
+  const job = (): void => {
+    const found = standingsOf(shop.value, outlooks.value, nowMs.value, standings.value);
     standings.value = found;
     if (kept === outlooks.value || !isAllWorkedOut(outlooks.value)) return;
     kept = outlooks.value;
     keepStandings(which, shop.value, outlooks.value, found, nowMs.value);
-  });
+  };
+  return anew({ goBy, job, beforeDrawing });
 }
 
 /** Where every piece of a shop stands; what was kept of a piece stands until it is worked out again. */

@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { type OpenShop, openShop, type WhichShop } from '../../actions/shop';
 import { remembered } from '../kept/remembered';
+import { beforeDrawing } from './draw-once';
 import { goTo } from './route';
 import type { ShopDoor } from './shop-context';
 import { showToast } from './toast';
@@ -14,7 +15,7 @@ export function openDoor(): ReadonlySignal<ShopDoor | undefined> {
   let stopLooking = (): void => undefined;
 
   async function show(name: WhichShop): Promise<void> {
-    const open = await openShop(name);
+    const open = await openShop(name, { beforeDrawing });
     lastShop.set(name);
     door.value = { name, open, enter: (next) => void change(open, next) };
     if (name === 'demo') return;

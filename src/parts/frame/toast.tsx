@@ -1,6 +1,9 @@
-import { computed, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
+import { render } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { TOAST } from '../../words/common';
 import { Icon } from '../blocks/icons';
+import { sayFirst } from './draw-once';
 import { readerMoves } from './route';
 
 export interface ToastMessage {
@@ -25,6 +28,7 @@ const LEAVES_AFTER_MS = 15_000;
 export function showToast(message: ToastMessage): void {
   const mine = { message, afterMoves: readerMoves.peek() };
   said.value = mine;
+  sayFirst();
   const leave = (): void => {
     if (said.peek() !== mine) return;
     if (document.querySelector('.toast:hover, .toast:focus-within')) setTimeout(leave, LEAVES_AFTER_MS);
@@ -37,38 +41,56 @@ export function closeToast(): void {
   said.value = undefined;
 }
 
-/** The place where things done are said, with a caveat that holds for all of them now. It stands in the page from the start, so that it is read out. */
-export function ToastRegion({ caveat }: { readonly caveat?: string | undefined }) {
-  const message = toast.value;
-  function undo(): void {
-    closeToast();
-    message?.onUndo?.();
-  }
+function Toast({ text, isRefused, way, onUndo, caveat }: ToastMessage & ToastRegionProps) {
   return (
-    <div class="toast-region" role="status">
-      {message && (
-        <div class="toast">
-          <Icon name={message.isRefused ? 'caution' : 'check'} />
-          <span>
-            {message.text}
-            {caveat && ` ${caveat}`}
-          </span>
-          {message.way && (
-            <a class="undo" href={message.way.href}>
-              {message.way.label}
-            </a>
-          )}
-          {message.onUndo && (
-            <button type="button" class="undo" onClick={undo}>
-              <Icon name="undo" />
-              {TOAST.undo}
-            </button>
-          )}
-          <button type="button" aria-label={TOAST.close} onClick={closeToast}>
-            <Icon name="close" />
-          </button>
-        </div>
+    <div class="toast">
+      <Icon name={isRefused ? 'caution' : 'check'} />
+      <span>
+        {text}
+        {caveat && ` ${caveat}`}
+      </span>
+      {way && (
+        <a class="undo" href={way.href}>
+          {way.label}
+        </a>
       )}
+      {onUndo && (
+        <button
+          type="button"
+          class="undo"
+          onClick={() => {
+            closeToast();
+            onUndo();
+          }}
+        >
+          <Icon name="undo" />
+          {TOAST.undo}
+        </button>
+      )}
+      <button type="button" aria-label={TOAST.close} onClick={closeToast}>
+        <Icon name="close" />
+      </button>
     </div>
   );
+}
+
+interface ToastRegionProps {
+  readonly caveat?: string | undefined;
+}
+
+/**
+ * The place where things done are said, with a caveat that holds for all of them now. It stands in the page from the start, so that it is
+ * read out, and is drawn at once, by itself: nobody waits for a page to see that a coat is logged.
+ */
+export function ToastRegion({ caveat }: ToastRegionProps) {
+  const region = useRef<HTMLDivElement>(null);
+  useEffect(
+    () =>
+      effect(() => {
+        const message = toast.value;
+        if (region.current) render(message && <Toast {...message} caveat={caveat} />, region.current);
+      }),
+    [caveat],
+  );
+  return <div ref={region} class="toast-region" role="status" />;
 }

@@ -1,5 +1,5 @@
-import { type Signal, useSignal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { type Signal, signal, useSignal } from '@preact/signals';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Shop } from '../../logbook/fold/fold';
 import { zonesOf } from '../../logbook/fold/piece/zones';
 import { readFromTitle, Section } from '../../parts/blocks/page';
@@ -34,8 +34,8 @@ export function LayForm() {
   const open = useShop();
   const { shop, nowMs } = open;
   const units = useUnits();
-  const draft = useSignal(prefilled(shop.value, askedFor(), units));
-  const air = useSignal(airFrom(shop.value.airReadings.at(-1), units));
+  const draft = useOnce(() => prefilled(shop.peek(), askedFor(), units));
+  const air = useOnce(() => airFrom(shop.peek().airReadings.at(-1), units));
   const form = useForm();
   const time = useTime();
   const reason = useSignal('');
@@ -68,6 +68,9 @@ function sendWords({ pieces }: Shop, { piece: id = '', also }: CoatDraft): strin
   if (also.length > 0) return ROUND_WORDS.logAll(also.length + 1);
   return piece ? ROUND_WORDS.log(piece.coats.length + 1, piece.name) : LAY_WORDS.lay;
 }
+
+/** What stands in the form as the page is come to; it is not looked up again for each drawing of it. */
+const useOnce = <Value,>(first: () => Value): Signal<Value> => useState(() => signal(first()))[0];
 
 /** Cautions take the place of the form and the form that of the cautions: both are read from the top. */
 function useTurned(asks: boolean): void {

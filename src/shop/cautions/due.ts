@@ -1,5 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/mix/jars';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import type { CautionAct } from '../../logbook/kinds/shop/caution-acts';
 import { cautionsFor } from '../../reminders/cautions';
 import { DAY_MS, HOUR_MS } from '../../units';
@@ -32,11 +33,20 @@ export function sessionStartMs(
   return startMs;
 }
 
-/** Whether this jar was last padded with oil: the rags heat themselves. */
+/** Whether this jar was ever padded with oil: the rags heat themselves. */
 const hasOilOnPad = (jar: string, { pieces }: Pick<Shop, 'pieces'>): boolean =>
-  [...pieces.values()].some(({ coats }) =>
-    coats.some((coat) => coat.jar === jar && coat.how === 'pad' && coat.oil === true),
-  );
+  [...pieces.values()].some(({ coats }) => jarsOiled(coats).has(jar));
+
+const oiled = new WeakMap<Piece['coats'], ReadonlySet<string>>();
+
+/** The jars padded with oil in these coats; of ten years of coats only those of a piece that got one are looked at again. */
+function jarsOiled(coats: Piece['coats']): ReadonlySet<string> {
+  const known = oiled.get(coats);
+  if (known) return known;
+  const jars = new Set(coats.filter(({ how, oil }) => how === 'pad' && oil === true).map(({ jar }) => jar));
+  oiled.set(coats, jars);
+  return jars;
+}
 
 /**
  * The cautions to show before a jar is used: those for this act and these contents that were not confirmed in this session.

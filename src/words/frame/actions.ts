@@ -1,4 +1,5 @@
 // English text of what an action answers.
+import { MODEL_STOPPED } from '../common';
 
 /** Why the times of a piece cannot be worked out. */
 export const NO_OUTLOOK_WORDS = {
@@ -11,7 +12,7 @@ export const NO_OUTLOOK_WORDS = {
     'Too thick to be worked out: its coats together are more than this phone can follow. Look through its coats, and undo one that was logged wrong.',
   unsolvable:
     'The numbers of its coats cannot be worked out. Look through its coats and jars, and undo what was logged wrong.',
-  lost: 'The drying model stopped. Log or undo something, or reload the app, to try again.',
+  lost: MODEL_STOPPED,
 } as const;
 
 /** Said beside the thinning of a jar. */

@@ -1,0 +1,71 @@
+import { options } from 'preact';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+
+type DrawOnce = typeof import('../../../src/parts/frame/draw-once');
+let screen: DrawOnce;
+let draw: (job: () => void) => void;
+let seen: string[];
+let frames: (() => void)[];
+const note = (what: string) => () => void seen.push(what);
+/** Until every task that was asked for has run; no frame comes by itself. */
+const settled = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 20));
+
+beforeEach(async () => {
+  vi.resetModules();
+  seen = [];
+  frames = [];
+  vi.stubGlobal('requestAnimationFrame', (job: () => void) => frames.push(job));
+  vi.stubGlobal('cancelAnimationFrame', (frame: number) => frames.splice(frame - 1, 1));
+  screen = await import('../../../src/parts/frame/draw-once');
+  screen.drawOnceATask();
+  draw = options.debounceRendering as typeof draw;
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
+  delete options.debounceRendering;
+});
+
+test('what follows from a change is worked out before it is drawn, and what comes of that too', async () => {
+  draw(note('page'));
+  screen.beforeDrawing(() => {
+    note('outlooks')();
+    screen.beforeDrawing(note('standings'));
+  });
+  expect(seen).toEqual([]);
+  await settled();
+  expect(seen).toEqual(['outlooks', 'standings', 'page']);
+});
+
+test('what was said is on the screen before anything else is worked out, gone to or drawn', async () => {
+  draw(note('page'));
+  screen.beforeDrawing(note('standings'));
+  screen.sayFirst();
+  screen.afterSaying(note('gone to'));
+  await settled();
+  expect(seen).toEqual([]);
+  for (const frame of frames.splice(0)) frame();
+  await settled();
+  expect(seen).toEqual(['gone to', 'standings', 'page']);
+});
+
+test('said twice before a frame, it waits for one frame', async () => {
+  screen.sayFirst();
+  screen.sayFirst();
+  draw(note('page'));
+  expect(frames).toHaveLength(1);
+  for (const frame of frames.splice(0)) frame();
+  await settled();
+  expect(seen).toEqual(['page']);
+});
+
+test('where nothing was said nothing waits', () => {
+  screen.afterSaying(note('gone to'));
+  expect(seen).toEqual(['gone to']);
+});
+
+test('a page that is hidden has no frames, and is drawn all the same', async () => {
+  screen.sayFirst();
+  draw(note('page'));
+  await vi.waitFor(() => expect(seen).toEqual(['page']), { timeout: 5_000 });
+  expect(frames).toEqual([]); // or it would be done again when the page is seen
+});
