@@ -1,0 +1,48 @@
+import type { Page } from 'playwright-core';
+
+interface Tapped {
+  readonly upMs: number;
+  paintedMs?: number;
+}
+type Seen = { tapped?: Tapped };
+
+/**
+ * Notes, in the page itself, when the finger left the button that logs a coat, and when the first frame was painted that says that it is
+ * logged: the browser's own times of the event and of the text (Element Timing).
+ */
+export const watchTap = (): void => {
+  const seen = globalThis as unknown as Seen;
+  const PAINTED = 'coat-logged';
+  new PerformanceObserver((list) => {
+    for (const entry of list.getEntries() as (PerformanceEntry & {
+      identifier: string;
+      renderTime: number;
+    })[])
+      if (seen.tapped && entry.identifier === PAINTED) seen.tapped.paintedMs ??= entry.renderTime;
+  }).observe({ type: 'element' });
+  const markToast = (_: unknown, observer: MutationObserver): void => {
+    const text = document.querySelector('.toast span');
+    if (!text) return;
+    observer.disconnect();
+    text.setAttribute('elementtiming', PAINTED);
+  };
+  addEventListener(
+    'pointerup',
+    ({ target, timeStamp }) => {
+      if (!(target as Element).closest('button')?.textContent?.startsWith('Log it')) return;
+      seen.tapped = { upMs: timeStamp };
+      new MutationObserver(markToast).observe(document, { childList: true, subtree: true });
+    },
+    true,
+  );
+};
+
+/** Taps the button that logs the coat; from the lifting of the finger to the painted frame that says so, ms. */
+export async function tapToPaint(page: Page): Promise<number> {
+  await page.getByRole('button', { name: 'Log it' }).first().tap();
+  const painted = await page.waitForFunction(() => {
+    const { tapped } = globalThis as unknown as Seen;
+    return tapped?.paintedMs === undefined ? undefined : tapped.paintedMs - tapped.upMs;
+  });
+  return painted.jsonValue() as Promise<number>;
+}
