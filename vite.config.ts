@@ -1,6 +1,7 @@
 /// <reference types="vitest/config" />
+import { dirname, resolve } from 'node:path';
 import preact from '@preact/preset-vite';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig, type Plugin, type Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
 const CONTENT_SECURITY_POLICY = [
@@ -38,6 +39,70 @@ function contentSecurityPolicy(): Plugin {
   };
 }
 
+/** Builds the workers with the pages, so that what both need is kept once (a worker built by itself has its own copy). */
+function workersBesidePages(): Plugin {
+  return {
+    name: 'workers-beside-pages',
+    apply: 'build',
+    enforce: 'pre',
+    transform(code, id) {
+      return code.replaceAll(/new URL\('([^']+\.worker\.ts)', import\.meta\.url\)/g, (_, worker: string) => {
+        const file = this.emitFile({ type: 'chunk', id: resolve(dirname(id), worker) });
+        return `import.meta.ROLLUP_FILE_URL_${file}`;
+      });
+    },
+  };
+}
+
+const FIRST = ['index.html'];
+const BEHIND = [
+  'actions/keep/fill-demo.ts',
+  'actions/all.ts',
+  'actions/keep/leave-demo.ts',
+  'actions/outlook/outlooks.ts',
+  'actions/verdicts/follow-standings.ts',
+  'logbook/later.ts',
+  'logbook/mend.ts',
+  'logbook/storage/journal/journal.ts',
+  'parts/due/due-reminders.tsx',
+  'parts/film/jar-tint.ts',
+  'parts/kept/guard-logbook.ts',
+  'parts/kept/not-secure.tsx',
+  'screens/bench/due-line.tsx',
+];
+const WORKERS = {
+  colour: 'actions/match/colour.worker.ts',
+  drying: 'estimator/run/estimator.worker.ts',
+  backup: 'logbook/backup/backup.worker.ts',
+  journal: 'logbook/storage/journal/journal.worker.ts',
+};
+
+type Modules = Rolldown.ChunkingContext;
+const reached = new Map<string, Set<string>>();
+
+/** All modules that a file of src needs before it can run. */
+function neededBy(entry: string, modules: Modules): ReadonlySet<string> {
+  const known = reached.get(entry);
+  if (known) return known;
+  const found = new Set<string>();
+  const visit = (id: string): void => {
+    if (found.has(id)) return;
+    found.add(id);
+    const module = modules.getModuleInfo(id);
+    if (!module) throw new Error(`${id} is named in vite.config.ts and is no file of the app.`);
+    for (const next of module.importedIds) visit(next);
+  };
+  visit(resolve(import.meta.dirname, 'src', entry));
+  reached.set(entry, found);
+  return found;
+}
+
+const isNeededBy = (entries: readonly string[], id: string, modules: Modules): boolean =>
+  entries.some((entry) => neededBy(entry, modules).has(id));
+
+const workerWith = (id: string, modules: Modules): string | null =>
+  Object.entries(WORKERS).find(([, worker]) => isNeededBy([worker], id, modules))?.[0] ?? null;
+
 const COVERAGE_FLOORS = {
   'src/science/**': { lines: 99.5, branches: 88 },
   'src/estimator/**': { lines: 98.5, branches: 90 },
@@ -70,24 +135,37 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0, // data: addresses are forbidden by the policy
     manifest: true,
-    modulePreload: { polyfill: false },
-    // What the first screen needs comes as one file, and what several places share in another: many small ones compress
-    // worse, each costs a round trip, and the first script names them all. So the pages of the air, and those of a piece, are one file each.
+    // What a page needs beside its own file is fetched behind the first screen, so the first script need not list it.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, files, { hostType }) => (hostType === 'html' ? files : []),
+    },
+    minify: 'terser', // 5 kB less to keep than with the usual one
+    // A few files by what is needed together: what the first screen needs, what is fetched behind it, the pages by place.
+    // Many small ones compress worse, each costs a round trip, and the first script names them all. What a worker shares
+    // with pages is by itself, because a worker must not load what draws.
     rolldownOptions: {
       output: {
         codeSplitting: {
           groups: [
-            { name: 'first', tags: ['$initial'], priority: 1 },
-            { name: 'shared', minShareCount: 2 },
-            { name: 'air', test: /screens\/air\/./ },
-            { name: 'piece', test: /screens\/piece\/(coat|sanding|ground|start)?\/?\w+-(page|form)/ },
+            {
+              priority: 7,
+              name: (id, modules) =>
+                workerWith(id, modules) && isNeededBy(FIRST, id, modules) ? 'ground' : null,
+            },
+            { priority: 6, minShareCount: 2, name: workerWith },
+            { priority: 5, name: (id, modules) => (isNeededBy(FIRST, id, modules) ? 'first' : null) },
+            { priority: 4, name: (id, modules) => (isNeededBy(BEHIND, id, modules) ? 'behind' : null) },
+            { priority: 3, name: 'piece', test: /screens\/(piece|lay)\/./ },
+            { priority: 2, name: 'plan', test: /screens\/(more|plan|air|board)\/./ },
+            { priority: 1, name: 'mix', test: /screens\/(match|mix)\/./ },
           ],
         },
       },
     },
   },
-  worker: { format: 'es' },
   plugins: [
+    workersBesidePages(),
     preact(),
     contentSecurityPolicy(),
     VitePWA({
@@ -100,8 +178,8 @@ export default defineConfig({
       includeManifestIcons: false, // the phone keeps the icon itself; offline nothing asks for it
       injectManifest: {
         globPatterns: ['**/*.{js,css,html,svg,woff2}'],
-        // Only a page served without encryption needs the first two, and it has no service worker; without a network there is no hub.
-        globIgnores: ['**/sha2-*.js', '**/not-secure-*.js', '**/at-the-hub-*.js', '**/hub-pages-*.js'],
+        // Only a page served without encryption needs the first, and it has no service worker; without a network there is no hub.
+        globIgnores: ['**/sha2-*.js', '**/at-the-hub-*.js'],
         rollupFormat: 'iife',
       },
       manifest: {

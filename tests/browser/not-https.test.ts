@@ -31,7 +31,7 @@ async function open(): Promise<{ page: Page; errors: string[] }> {
   return { page, errors };
 }
 
-const notice = (page: Page) => page.getByText('This address is not https').waitFor();
+const notice = (page: Page) => page.getByText('This address is not https', { exact: true }).waitFor();
 const tap = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).tap();
 
 async function logCoat(page: Page): Promise<void> {
