@@ -66,6 +66,63 @@ describe('a humid afternoon', () => {
   });
 });
 
+describe('what is no help is not offered', () => {
+  const helpsOf = (air: ReturnType<typeof airOf>, forecast?: object) =>
+    whatHelps(
+      air,
+      forecast &&
+        shopOf({
+          kind: 'forecast-set',
+          dayFrom: '07:00',
+          nightFrom: '19:00',
+          movement: 'still',
+          ...forecast,
+        } as EntryBody).forecast,
+      USUAL_BLUSH_LIMITS,
+    ).map(({ by }) => by);
+
+  test('the room to a piece that is as warm, or warmer', () => {
+    expect(helpsOf(airOf(read('27', '78')))).not.toContain('piece-to-room');
+    expect(helpsOf(airOf(read('27', '78', { pieceTemperature: C('28') })))).not.toContain('piece-to-room');
+  });
+
+  // Dew point 32.3 °C in air of 34 °C and 90 %: 43.3 °C would be easy, and 40 °C is the most for a piece.
+  test('more warmth than a piece is given', () => {
+    expect(helpsOf(airOf(read('34', '90')))).not.toContain('piece-to');
+    expect(helpsOf(airOf(read('27', '90')))).toContain('piece-to');
+  });
+
+  test('air drier than any', () => {
+    expect(helpsOf(airOf(read('27', '78', { pieceTemperature: C('-15') })))).not.toContain('drier-air');
+  });
+
+  // 27 °C and 60 % have their dew point at 18.6 °C: in a night of 15 °C dew falls, and no margin is left.
+  test('a night in which dew falls has no margin, and none below nothing', () => {
+    const forecast = { dayTemperature: C('27'), nightTemperature: C('15'), humidity: percent('60') };
+    const bodies = {
+      kind: 'forecast-set',
+      dayFrom: '07:00',
+      nightFrom: '19:00',
+      movement: 'still',
+      ...forecast,
+    };
+    const wet = airOf(read('27', '78', { pieceTemperature: C('20') }));
+    const helps = whatHelps(wet, shopOf(bodies as EntryBody).forecast, USUAL_BLUSH_LIMITS);
+    expect(helps.find(({ by }) => by === 'forecast-night')).toMatchObject({ marginK: 0 });
+  });
+
+  test('a forecast that does not say how damp it will be, or that is no better', () => {
+    const warm = { dayTemperature: C('27'), nightTemperature: C('26') };
+    expect(helpsOf(airOf(read('27', '78')), warm)).not.toContain('forecast-day');
+    expect(helpsOf(airOf(read('27', '78')), { ...warm, humidity: percent('78') })).not.toContain(
+      'forecast-day',
+    );
+    expect(helpsOf(airOf(read('27', '90')), { ...warm, humidity: percent('60') })).toEqual(
+      expect.arrayContaining(['forecast-day', 'forecast-night']),
+    );
+  });
+});
+
 test('nothing is asked for where it is easy already', () => {
   expect(whatHelps(airOf(read('21', '40')), undefined, USUAL_BLUSH_LIMITS)).toEqual([]);
 });
@@ -75,6 +132,11 @@ test('the hygrometer’s correction is added to what it shows', () => {
 });
 
 // Wood Handbook, equilibrium moisture content at 21.1 °C and 50 %: 9.2 %.
+test('wood is said nothing of below -1 °C', () => {
+  const said = ['-2', '-1', '0'].map((celsius) => woodMoisture(airOf(read(celsius, '50'))) !== undefined);
+  expect(said).toEqual([false, true, true]);
+});
+
 test('wood comes to 9.2 % in air of 21 °C and 50 %', () => {
   expect(woodMoisture(airOf(read('21.1', '50')))).toBeCloseTo(0.092, 3);
 });
@@ -99,6 +161,30 @@ describe('a jar’s own solvents', () => {
     const air = airOf(read('21', '60'));
     const less = jarBlush(withMoreRetarder(jar, 0.1), air);
     expect(less?.coolsToK).toBeLessThan(jarBlush(jar, air)?.coolsToK ?? 0);
+  });
+
+  test.each([
+    { has: undefined, more: 0.1, becomes: 0.1 },
+    { has: { of: 'mix', percent: 0.15 }, more: 0.1, becomes: 0.25 },
+    { has: { of: 'lacquer', percent: 0.25 }, more: 0.05, becomes: 0.25 }, // a quarter of the lacquer is a fifth of the two
+    { has: { of: 'mix', percent: 0.25 }, more: 0.1, becomes: 0.3 }, // no more is advised
+  ])('retarder of $has.percent of the $has.of and $more more are $becomes of the mix', (row) => {
+    const retarder = row.has && {
+      of: row.has.of as 'mix',
+      solvent: 'pma',
+      percent: { si: row.has.percent, typed: { text: '', unit: '%' as const } },
+    };
+    const more = withMoreRetarder({ ...jar, ...(retarder && { retarder }) }, row.more).retarder;
+    expect(more?.percent.si).toBeCloseTo(row.becomes, 9);
+    expect(more?.percent.typed).toEqual({ text: String(row.becomes * 100), unit: '%' });
+    expect(more).toMatchObject({ of: 'mix', solvent: retarder ? 'pma' : '2-butoxyethanol' });
+  });
+
+  test('below 0 °C and above 50 °C nothing is said', () => {
+    const said = ['-1', '0', '50', '51'].map(
+      (celsius) => jarBlush(jar, airOf(read(celsius, '30'))) !== undefined,
+    );
+    expect(said).toEqual([false, true, true, false]);
   });
 
   test('waterborne has no blush to look out for', () => {
@@ -134,6 +220,39 @@ describe('the person’s own limit', () => {
     ]);
     expect(blushSeen(far)).toEqual([]);
     expect(ownBlush(far).limits).toEqual(USUAL_BLUSH_LIMITS);
+  });
+
+  test('a reading four hours old still speaks for a coat, one a minute older does not', () => {
+    const seenAfter = (minutes: number) =>
+      blushSeen(
+        fold([
+          entry(1, startPiece()),
+          entry(2, fillJar()),
+          entry(3, read('21', '60'), DAY_1_MS),
+          entry(4, layCoat(), DAY_1_MS + minutes * 60_000),
+          entry(5, blushed('fails'), DAY_1_MS + 600 * 60_000),
+        ]),
+      ).length;
+    expect([seenAfter(240), seenAfter(241)]).toEqual([1, 0]);
+  });
+
+  test('each check is of the coat before it, and only looking for blush counts', () => {
+    const shop = shopOf(
+      startPiece(),
+      fillJar(),
+      read('21', '85'),
+      layCoat(),
+      blushed('fails'),
+      { ...blushed('passes'), test: 'print' } as EntryBody,
+      read('21', '40'),
+      layCoat(),
+      blushed('passes'),
+    );
+    const [first, second, ...more] = blushSeen(shop);
+    expect(more).toEqual([]);
+    expect([first?.blushed, second?.blushed]).toEqual([true, false]);
+    expect(first?.marginK).toBeLessThan(3); // the dew point of 21 °C is 18.4 °C at 85 %, 6.9 °C at 40 %
+    expect(second?.marginK).toBeGreaterThan(13);
   });
 
   test('a coat that names its reading is held to that one', () => {

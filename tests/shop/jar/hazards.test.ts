@@ -114,6 +114,25 @@ describe('isocyanate is found, however it was mixed:', () => {
     );
   });
 
+  test('even where one of the jars poured together is not in this logbook', () => {
+    const volume = { text: '100', unit: 'mL' } as const;
+    const boxedFrom = [
+      { jar: id(0xb8), volume },
+      { jar: id(0xb2), volume },
+    ];
+    const bodies = [waterJar(id(0xb2), { contains: ['isocyanate'] }), waterJar(JAR, { boxedFrom })];
+    expect(hazardsIn(bodies)).toContain('isocyanate');
+  });
+
+  test('even where jars were poured into each other', () => {
+    const from = (jar: string) => ({ boxedFrom: [{ jar, volume: { text: '9', unit: 'mL' } as const }] });
+    const bodies = [
+      waterJar(id(0xb2), { ...from(JAR), contains: ['isocyanate'] }),
+      waterJar(JAR, from(id(0xb2))),
+    ];
+    expect(hazardsIn(bodies)).toContain('isocyanate');
+  });
+
   test('even where ingredients are made of each other in a ring', () => {
     const ring = [describeOne(1, madeOf(2)), describeOne(2, { ...madeOf(1), ...HARDENER })];
     expect(hazardsIn([...ring, ...weighed(1), waterJar(JAR, { weighUp: WEIGH_UP })])).toContain('isocyanate');

@@ -47,6 +47,33 @@ describe('how long a jar keeps', () => {
     expect(life?.endMs).toBeCloseTo(DAY_1_MS + 8 * HOUR_MS, -3);
   });
 
+  test('a reading of half a day ago gives way to the mean of the forecast', () => {
+    const forecast: EntryBody = {
+      kind: 'forecast-set',
+      dayTemperature: { text: '26', unit: 'C' },
+      nightTemperature: { text: '14', unit: 'C' },
+      dayFrom: '08:00',
+      nightFrom: '20:00',
+      movement: 'still',
+    };
+    const old = entry(1, air('40'), DAY_1_MS - 20 * HOUR_MS);
+    // 26 and 14 °C are 20 °C in the mean: at it a life of 8 h is 8 h.
+    const life = lifeOf(old, entry(2, catalysed, DAY_1_MS), entry(3, forecast, DAY_1_MS));
+    expect(life?.endMs).toBeCloseTo(DAY_1_MS + 8 * HOUR_MS, -3);
+  });
+
+  test('is past from its very end on, until a smear at that end or later dries', () => {
+    const endMs = DAY_1_MS + 8 * HOUR_MS;
+    const tested: EntryBody = { kind: 'jar-tested', jar: JAR, test: 'glass-plate', result: 'passes' };
+    const past = (nowMs: number, ...more: ReturnType<typeof entry>[]) => {
+      const shop = fold([entry(1, air('20'), DAY_1_MS), entry(2, catalysed, DAY_1_MS), ...more]);
+      return isPast(shop.jars.get(JAR) ?? expect.unreachable(), shop, nowMs);
+    };
+    expect([past(endMs - 1), past(endMs)]).toEqual([false, true]);
+    expect(past(endMs + 1, entry(3, tested, endMs))).toBe(false);
+    expect(past(endMs + 1, entry(3, tested, endMs - 1))).toBe(true);
+  });
+
   const sheet = (hours: string, celsius: string, jar = JAR): EntryBody => ({
     kind: 'sheet-entered',
     jar,

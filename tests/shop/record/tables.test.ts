@@ -61,6 +61,32 @@ test('a coat tells the local day and time beside UTC, its product, and its dry f
   expect(before?.['Entry']).not.toBe(after?.['Entry']);
 });
 
+test('a coat tells its film in the way it was said', async () => {
+  const open = await aShop();
+  const piece = await aCabinet(open);
+  const { jar } = done(
+    await fillJar(open.needs, {
+      name: 'White',
+      product: { finish: 'nitrocellulose', volumeSolids: percent('25') },
+      thinner: { name: 'Thinner', blend: [{ solvent: 'acetone', share: 1 }] },
+      thinning: { of: 'lacquer', percent: percent('0') },
+    }),
+  );
+  const um = (text: string) => ({ text, unit: 'um' }) as const;
+  for (const film of [
+    { by: 'wet', wetFilm: um('100') },
+    { by: 'passes', passes: 3, perPass: um('12') },
+    { by: 'usual', dryFilm: um('20') },
+  ] as const)
+    done(await layCoat(open.needs, { piece, jar, how: 'spray', film }));
+  const heads = ['Film by', 'Film', 'Film unit', 'Passes', 'Dry film, µm'];
+  expect(rowsOf('coats', open).map((row) => heads.map((head) => row[head]))).toEqual([
+    ['wet', '100', 'um', '', '25.0'],
+    ['passes', '12', 'um', '3', '9.0'], // 3 x 12 um x 25 %
+    ['usual', '20', 'um', '', '20.0'],
+  ]);
+});
+
 test('a reading tells its piece, trial, clear coats and whether it was dry; no two rows are alike', async () => {
   const open = await aShop();
   const piece = await aCabinet(open);

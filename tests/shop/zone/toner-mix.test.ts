@@ -61,6 +61,18 @@ describe('what a toner holds', () => {
     expect((doses[0]?.volumeM3 ?? 0) * 1e6).toBeCloseTo(0.5, 6);
   });
 
+  test('leaves out a dye that was not poured, and one whose density nobody knows', () => {
+    const notPoured = weighed.filter((body) => body.kind !== 'poured' || body.line !== 2);
+    expect(mixWith({}, notPoured).doses).toEqual([]);
+    const bodies = [
+      ingredient(LACQUER, 'clear', '0.95'),
+      ingredient(THINNER, 'thinner', '0.85'),
+      { kind: 'ingredient-described', ingredient: DYE, name: 'dye', is: 'dye' } as EntryBody,
+      ...weighed,
+    ];
+    expect(tonerMix(JAR, fold(bodies.map((body, n) => entry(n + 1, body)))).doses).toEqual([]);
+  });
+
   test('names no drops of a bottle whose drop nobody measured', () => {
     expect(mixWith({}).doses[0]?.drops).toBeUndefined();
   });

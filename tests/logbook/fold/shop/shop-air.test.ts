@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../../src/logbook/entry';
 import { fold } from '../../../../src/logbook/fold/fold';
-import { filterClock, filtersInUse } from '../../../../src/shop/air/filter-clock';
-import { findingOf, oldFinishOf, sandingRule } from '../../../../src/shop/stack/old-finish';
+import { filterClock, filtersInUse, openDays } from '../../../../src/shop/air/filter-clock';
+import { findingOf, hasLayers, oldFinishOf, sandingRule } from '../../../../src/shop/stack/old-finish';
 import { sheetOf } from '../../../../src/shop/stack/sheet-times';
 import { DAY_1_MS, entry, fillJar, id, JAR, PIECE, startPiece, strike } from '../../entries';
 
@@ -42,6 +42,15 @@ describe('a cartridge', () => {
       openS: 172_800,
       state: 'no-schedule',
     });
+  });
+
+  test.each([
+    { hours: 23, days: 0 },
+    { hours: 24, days: 1 },
+    { hours: 47, days: 1 },
+    { hours: -5, days: 0 }, // opened by the clock of another phone
+  ])('open $hours h it is $days days old', ({ hours, days }) => {
+    expect(openDays(clockOf(shopOf(open()), hours))).toBe(days);
   });
 
   test('wears only by the sprayings it was worn in, and not by one that was undone', () => {
@@ -106,6 +115,23 @@ describe('an old finish', () => {
     },
   ])('$said: $expected', ({ bodies, expected }) => expect(rule(...bodies)).toBe(expected));
 
+  test('has more than one layer where it was seen so, or a drop moved the top one alone', () => {
+    const layered = (...bodies: EntryBody[]) =>
+      hasLayers(oldFinishOf(PIECE, shopOf(startPiece(), ...bodies)));
+    const looked = (layers?: number) => ({ ...seen(true), ...(layers && { layers }) }) as EntryBody;
+    const drop = (isTopOnly: boolean) =>
+      ({
+        kind: 'spot-tested',
+        piece: PIECE,
+        solvent: 'ethanol',
+        dwell: { text: '60', unit: 's' },
+        reading: 'dissolves',
+        ...(isTopOnly && { isTopOnly }),
+      }) as EntryBody;
+    expect([layered(), layered(looked()), layered(looked(1)), layered(drop(false))]).not.toContain(true);
+    expect([layered(looked(2)), layered(drop(true)), layered(looked(1), drop(true))]).not.toContain(false);
+  });
+
   test('is classified from its logged drops, and an undone drop does not count', () => {
     const drop = (solvent: 'naphtha' | 'ethanol', reading: 'nothing' | 'dissolves'): EntryBody => ({
       kind: 'spot-tested',
@@ -134,6 +160,22 @@ describe('a data sheet', () => {
     const shop = shopOf(fillJar(), fillJar(OTHER), sheet(JAR));
     expect(sheetOf(JAR, shop)?.times.touch?.si).toBe(900);
     expect(sheetOf(OTHER, shop)?.jar).toBe(JAR);
+  });
+
+  test('is the newest of those entered for other jars, and its own before all', () => {
+    const THIRD = id(0xba);
+    const [one, other, third] = [fillJar(), fillJar(OTHER), fillJar(THIRD)];
+    expect(sheetOf(THIRD, shopOf(one, other, third, sheet(JAR), sheet(OTHER)))?.jar).toBe(OTHER);
+    expect(sheetOf(THIRD, shopOf(one, other, third, sheet(OTHER), sheet(JAR)))?.jar).toBe(JAR);
+    expect(sheetOf(JAR, shopOf(one, other, sheet(JAR), sheet(OTHER)))?.jar).toBe(JAR);
+  });
+
+  test('does not hold for a jar of another finish by the same name', () => {
+    const acrylic = {
+      ...fillJar(OTHER),
+      product: { finish: 'acrylic', volumeSolids: { text: '22', unit: '%' } },
+    };
+    expect(sheetOf(OTHER, shopOf(fillJar(), acrylic as EntryBody, sheet(JAR)))).toBeUndefined();
   });
 
   test('does not hold for a jar of another name', () => {
