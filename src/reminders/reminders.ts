@@ -6,9 +6,7 @@ import { promiseReminders, ragReminders, type Surroundings, shopReminders } from
 
 /** Everything there is to be reminded of, as the plan stands, soonest first. */
 export function remindersOf(plan: Plan, { working, pieces }: Bench, around: Surroundings): Reminder[] {
-  const promises = new Map(
-    pieces.flatMap(({ id, promised }) => (promised === undefined ? [] : [[id, promised]])),
-  );
+  const promises = new Map(pieces.map(({ id, promised }) => [id, promised]));
   return [
     ...planReminders(plan, working.zone),
     ...ragReminders(plan, working),

@@ -67,7 +67,7 @@ function jarWarning({ madeAt, endsAt }: Jar): number {
 }
 
 /** Owners to be told that a promise will not be kept. */
-export function promiseReminders(plan: Plan, promises: ReadonlyMap<string, number>): Reminder[] {
+export function promiseReminders(plan: Plan, promises: ReadonlyMap<string, number | undefined>): Reminder[] {
   return plan.pieces.flatMap(({ pieceId, promiseState }): Reminder[] => {
     const promised = promises.get(pieceId);
     if (promised === undefined || (promiseState !== 'missed' && promiseState !== 'past')) return [];

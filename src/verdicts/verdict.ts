@@ -34,8 +34,7 @@ export const holdsOf = ({ reasons }: Verdict): readonly Reason[] => reasons.filt
 const isHold = ({ weight, override }: Reason): boolean => weight === 'hold' && override === undefined;
 
 /** A hold that was set aside is told as a caution. */
-const weightOf = (reason: Reason): Weight =>
-  reason.weight === 'hold' && reason.override ? 'caution' : reason.weight;
+const weightOf = ({ weight, override }: Reason): Weight => (override ? 'caution' : weight);
 
 function reasonsOn(question: Question, facts: Facts): Reason[] {
   const own = RULES.filter(({ acts }) => acts.includes(question.act)).flatMap((rule) =>

@@ -4,7 +4,7 @@ import { factsOf } from '../../src/actions/verdicts/facts-of';
 import type { EntryBody } from '../../src/logbook/entry';
 import { type Standing, standingOf } from '../../src/verdicts/standing';
 import { DAY_1_MS, layCoat, PIECE, sand } from '../logbook/entries';
-import { anOutlook, aShop } from '../parts/an-outlook';
+import { anOutlook, aShop, HOURS } from '../parts/an-outlook';
 
 const coat = { hour: 0, body: layCoat() };
 const level = (hour: number) => ({ hour, body: { ...sand(), stage: 'level' } as EntryBody });
@@ -90,6 +90,44 @@ describe('where a piece stands', () => {
     expect(standing.group).toBe(group);
     expect(verdict?.word === 'ready' ? verdict.act : undefined).toBe(ready);
     expect((ready === undefined ? standing.moment : standing.after)?.name).toBe(waits);
+  });
+
+  test.each([
+    { what: 'a weekend after its coat it may still take one', done: [coat], hour: 71, act: 'coat' },
+    { what: 'from the third day on it waits for the sanding', done: [coat], hour: 72, act: 'level-sand' },
+  ])('$what', ({ done, hour, act }) => {
+    expect(standingIn(aShop(...done), anOutlook(), hour).verdict?.act).toBe(act);
+  });
+
+  test('a coat whose recoat time is still to come waits for it, however long ago it was laid', () => {
+    const slow = anOutlook({ ...HOURS, recoat: [100, 150, 200] });
+    expect(standingIn(aShop(coat), slow, 90).moment?.name).toBe('recoat');
+    expect(standingIn(aShop(coat), slow, 90).verdict?.act).toBe('coat');
+    expect(standingIn(aShop(coat), slow, 150).moment?.name).toBe('level');
+  });
+
+  test('comes next from less than a day before its time on', () => {
+    const group = (hour: number) => standingIn(aShop(coat), anOutlook(), hour).group;
+    expect([group(176), group(176.1)]).toEqual(['later', 'next']); // level-sand after 200 h
+  });
+
+  test('is sorted by the moment that it waits for', () => {
+    const sortMs = (done: Parameters<typeof aShop>, outlook: Outlook | undefined, hour: number) =>
+      standingIn(aShop(...done), outlook, hour).sortMs;
+    expect(sortMs([], undefined, 1)).toBe(hoursOn(0)); // when it was begun
+    expect(sortMs([coat], anOutlook(), 1)).toBe(hoursOn(2));
+    expect(sortMs([coat], { state: 'computing' }, 1)).toBe(Number.POSITIVE_INFINITY);
+    expect(sortMs([coat, close(5)], anOutlook(), 6)).toBe(-hoursOn(5)); // the one closed last first
+  });
+
+  test('tells when it is dry to touch, and what is held', () => {
+    const standing = standingIn(aShop(coat), anOutlook(), 1);
+    expect(standing.touch?.likelyMs).toBeCloseTo(hoursOn(0.2), -1);
+    const printed = {
+      hour: 210,
+      body: { kind: 'checked', piece: PIECE, test: 'print', result: 'fails' } as EntryBody,
+    };
+    expect(standingIn(aShop(coat, printed), anOutlook(), 220).group).toBe('held');
   });
 
   test.each<{ outlook: Outlook | undefined; word: string }>([
