@@ -3,7 +3,7 @@ import type { ZoneOffset } from '../planner/local-day';
 import type { Hours } from '../planner/windows/working-times';
 import { DAY_MINUTES } from '../units';
 import { soundsAt } from './quiet';
-import type { Acknowledgement, Reminder } from './reminder';
+import { type Acknowledgement, movedTo, type Reminder } from './reminder';
 
 /** "20 min later". */
 export const LATER_MINUTES = 20;
@@ -52,7 +52,7 @@ function answered(reminder: Reminder, { acknowledgements, quiet, zone }: Circums
   );
   if (answers.some(({ answer }) => answer === 'done')) return [];
   const at = Math.max(reminder.at, ...answers.map((answer) => answer.at + LATER_MINUTES));
-  const later = { ...reminder, at };
+  const later = movedTo(reminder, at);
   return [{ ...later, at: soundsAt(later, quiet, zone) }];
 }
 

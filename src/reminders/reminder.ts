@@ -20,6 +20,13 @@ export interface Reminder {
   readonly word?: 'ready' | 'perhaps';
 }
 
+/** The reminder at another minute: it is of use as long after it. */
+export const movedTo = (reminder: Reminder, at: number): Reminder => ({
+  ...reminder,
+  at,
+  ...(reminder.until !== undefined && { until: reminder.until + at - reminder.at }),
+});
+
 export type Answer = 'done' | 'later';
 
 /** What a person answered to a reminder. */

@@ -74,6 +74,28 @@ test.each([
   expect(shown([coat], at('14:02'), more)).toEqual({ due, missed: [], upcoming });
 });
 
+test('put off, it is of use as long after its new time as it was after its first', () => {
+  const move: Reminder = { id: coat.id, kind: 'move-piece', at: at('14:00'), until: at('14:30') };
+  const { upcoming } = standing([move], {
+    now: at('14:26'),
+    ...answer('14:25', 'later'),
+    switches: {},
+    zone: () => 0,
+  });
+  expect(upcoming).toEqual([{ ...move, at: at('14:45'), until: at('15:15') }]);
+  const [one] = toUpcoming(upcoming, () => undefined);
+  expect([one?.atMs, one?.untilMs]).toEqual([at('14:45') * 60_000, at('15:15') * 60_000]);
+});
+
+test('of several answers the one that puts it off furthest counts, in whatever order they came', () => {
+  const answers = ['14:05', '14:01'].map((time) => ({
+    reminderId: coat.id,
+    at: at(time),
+    answer: 'later' as const,
+  }));
+  expect(shown([coat], at('14:10'), { acknowledgements: answers }).upcoming).toEqual(['next-coat 14:25']);
+});
+
 test('comes again 20 min later', () => {
   expect(shown([coat], at('14:21'), answer('14:01', 'later')).due).toEqual(['next-coat 14:21']);
 });
@@ -178,6 +200,51 @@ test('acts are told when the last of them is ready, and never before', () => {
     ({ id }) => id,
   );
   expect(both?.text).toBe('Ready. Next coat: 2\nReady. Next coat: 3');
+});
+
+test('groups what falls within ten minutes of the first, and no chain of them', () => {
+  const list = ['16:00', '16:10', '16:11', '16:20'].map(
+    (time, n): Reminder => ({ id: `${n}`, kind: 'scuff', at: at(time) }),
+  );
+  const ids = grouped(list.toReversed()).map(({ reminders }) => reminders.map(({ id }) => id).join());
+  expect(ids).toEqual(['0,1', '2,3']);
+});
+
+test('groups come in the order of their times, whatever is in them', () => {
+  const groups = grouped([
+    { id: 'act', kind: 'next-coat', at: at('16:00'), word: 'ready' },
+    { id: 'late', kind: 'move-piece', at: at('17:00') },
+    { id: 'early', kind: 'move-piece', at: at('15:00') },
+  ]);
+  expect(groups.map(({ reminders }) => reminders[0]?.id)).toEqual(['early', 'act', 'late']);
+});
+
+test('a notification is of use until all in it are past, at most a day', () => {
+  const until = (...ends: (string | undefined)[]) => {
+    const list = ends.map(
+      (end, n): Reminder => ({
+        id: `${n}`,
+        kind: 'move-piece',
+        at: at('14:00'),
+        ...(end && { until: at(end) }),
+      }),
+    );
+    return ((toUpcoming(list, () => undefined)[0]?.untilMs ?? 0) / 60_000 - at('14:00')) / 60;
+  };
+  expect([until('14:30'), until('14:30', '15:00'), until('14:30', undefined)]).toEqual([0.5, 1, 24]);
+});
+
+test('a notification of one thing leads to it, one of several to the bench', () => {
+  const leadsTo = (...list: Partial<Reminder>[]) =>
+    toUpcoming(
+      list.map((one, n): Reminder => ({ id: `${n}`, kind: 'next-coat', at: at('14:00'), ...one })),
+      () => 'Box',
+    )[0]?.address;
+  expect(leadsTo({ pieceId: 'p' })).toBe('#/piece/p');
+  expect(leadsTo({ kind: 'weigh-card', thingId: 'c' })).toBe('#/more/cards/c');
+  expect(leadsTo({ kind: 'cartridge', thingId: 'c' })).toBe('#/bench');
+  expect(leadsTo({ kind: 'weigh-card' })).toBe('#/bench');
+  expect(leadsTo({ pieceId: 'p' }, { pieceId: 'q' })).toBe('#/bench');
 });
 
 test('groups nothing into nothing', () => {

@@ -37,8 +37,8 @@ test('reminders that fall together are one notification, which stays when one is
 });
 
 const upcoming = toUpcoming([coat, late], named);
-const answered = (answer: 'done' | 'later', time: string): GivenAnswer[] => [
-  { ids: ['next-coat:s1'], answer, atMs: ms(time) },
+const answered = (answer: 'done' | 'later', time: string, id = 'next-coat:s1'): GivenAnswer[] => [
+  { ids: [id], answer, atMs: ms(time) },
 ];
 test.each([
   { what: 'nothing before its time', now: '13:59', shown: [], answers: [], titles: [] },
@@ -65,6 +65,34 @@ test.each([
     shown: ['next-coat:s1'],
     answers: answered('later', '14:01'),
     titles: ['Next coat: Box'],
+  },
+  {
+    what: 'what was put off beyond its use, once its time has come',
+    now: '15:46',
+    shown: ['next-coat:s1', 'move-piece:s1'],
+    answers: answered('later', '15:25', 'move-piece:s1'),
+    titles: ['Move the piece: Box'],
+  },
+  {
+    what: 'nothing that was put off and comes too late even so',
+    now: '16:16', // put off from 15:00 to 15:45, of use for 30 min
+    shown: ['next-coat:s1', 'move-piece:s1'],
+    answers: answered('later', '15:25', 'move-piece:s1'),
+    titles: [],
+  },
+  {
+    what: 'nothing that was put off twice before the second time',
+    now: '14:30',
+    shown: ['next-coat:s1'],
+    answers: [...answered('later', '14:01'), ...answered('later', '14:15')],
+    titles: [],
+  },
+  {
+    what: 'nothing again that was put off and shown again',
+    now: '14:25',
+    shown: ['next-coat:s1', `next-coat:s1 ${ms('14:21')}`],
+    answers: answered('later', '14:01'),
+    titles: [],
   },
   { what: 'nothing that comes too late', now: '15:31', shown: ['next-coat:s1'], answers: [], titles: [] },
 ])('the worker shows $what', ({ now, shown, answers, titles }) => {

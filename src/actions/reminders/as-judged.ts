@@ -1,7 +1,7 @@
 import type { ReminderKind } from '../../logbook/kinds/shop/reminder-kinds';
 import { toInstantMs } from '../../planner/local-day';
 import type { PlannedStep } from '../../planner/plan';
-import type { Reminder } from '../../reminders/reminder';
+import { movedTo, type Reminder } from '../../reminders/reminder';
 import { MINUTE_MS } from '../../units';
 import type { Act } from '../../verdicts/act';
 import { holdsOf, verdictOn } from '../../verdicts/verdict';
@@ -49,15 +49,10 @@ function whenReady(reminder: Reminder, judgedAt: (atMs: number) => Judged): read
   if (word === 'ready') return [{ ...reminder, word }];
   if (word === 'hold') return [];
   const readyAt = Math.ceil((until?.likelyMs ?? Number.POSITIVE_INFINITY) / MINUTE_MS);
-  if (readyAt > reminder.at && Number.isFinite(readyAt)) return whenReady(later(reminder, readyAt), judgedAt);
+  if (readyAt > reminder.at && Number.isFinite(readyAt))
+    return whenReady(movedTo(reminder, readyAt), judgedAt);
   return word === 'perhaps' ? [{ ...reminder, word }] : [];
 }
-
-const later = (reminder: Reminder, at: number): Reminder => ({
-  ...reminder,
-  at,
-  ...(reminder.until !== undefined && { until: reminder.until + at - reminder.at }),
-});
 
 function calledTo({ kind, stepId }: Reminder, steps: readonly PlannedStep[]): Act | undefined {
   const step = steps.find((one) => one.stepId === stepId)?.step;

@@ -20,7 +20,8 @@ export function toShow({ upcoming, shown, answers, nowMs }: Woken): readonly Upc
     if (answered.some(({ answer }) => answer === 'done')) return [];
     const putOff = answered.length > 0;
     const atMs = Math.max(one.atMs, ...answered.map((answer) => answer.atMs + LATER_MS));
-    const isDue = atMs <= nowMs && nowMs <= Math.max(one.untilMs, atMs);
+    // Put off, it is of use as long after its new time as after its first.
+    const isDue = atMs <= nowMs && nowMs <= one.untilMs + atMs - one.atMs;
     // What was put off is shown a second time, under a tag of its own.
     const tag = putOff ? `${one.tag} ${atMs}` : one.tag;
     return isDue && !shown.includes(tag) ? [{ ...one, tag, atMs }] : [];
