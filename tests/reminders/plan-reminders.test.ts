@@ -134,6 +134,36 @@ test('reminds to tell the owner when the promise will not be kept', () => {
   expect(reminded([wait('w', 30)], { promised: NOW + 60 })).toEqual([]);
 });
 
+test('reminds of nothing of a promise that was not made, and once of one that is past', () => {
+  expect(reminded([wait('w', 1440 - 1)])).toEqual([]);
+  expect(reminded([wait('w', 60)], { promised: NOW - 60 })).toEqual([
+    `02-28 08:00 customer-update:a:promise:${NOW - 60}`,
+  ]);
+});
+
+test('rags of days further ahead than a week are not reminded of', () => {
+  const far = (days: number) =>
+    reminded([wait('w', days * 1440), coat('1', { moveMinutes: 0 })]).filter((line) => line.includes('rags'));
+  expect(far(7)).toEqual(['03-09 10:10 rags:20521']);
+  expect(far(8)).toEqual([]);
+});
+
+test('all that there is to be reminded of comes soonest first', () => {
+  const around: Surroundings = {
+    jars: [],
+    cartridges: [{ id: 'c', changeAt: NOW + 5 }],
+    cards: [{ id: 'k', weighed: 2, at: NOW + 15 }],
+    updates: [],
+  };
+  expect(reminded([coat('1')], {}, around)).toEqual([
+    '03-02 09:00 next-coat:1',
+    '03-02 09:05 cartridge:c',
+    '03-02 09:10 move-piece:1',
+    '03-02 09:15 weigh-card:k:2',
+    '03-02 10:10 rags:20514',
+  ]);
+});
+
 test('reminds of jars, cartridges and owners', () => {
   const around: Surroundings = {
     jars: [

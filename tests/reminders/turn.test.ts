@@ -34,6 +34,8 @@ test('reminders that fall together are one notification, which stays when one is
     title: '2 reminders',
     mustAcknowledge: true,
   });
+  const options = notificationOptions(one as Upcoming) as { actions?: { action: string }[] };
+  expect(options.actions?.map(({ action }) => action)).toEqual(['later']);
 });
 
 const upcoming = toUpcoming([coat, late], named);
