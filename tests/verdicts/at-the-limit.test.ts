@@ -30,7 +30,7 @@ const ground = (sort: 'filler-paste' | 'glue', day: number, waits: number) => ({
 });
 const bare: Partial<Facts> = { clock: 'no-coats', coats: [], moments: [] };
 
-type Row = readonly [
+type Row = [
   rule: string,
   name: string,
   act: Act,

@@ -112,7 +112,7 @@ describe('where a piece stands', () => {
   });
 
   test('is sorted by the moment that it waits for', () => {
-    const sortMs = (done: Parameters<typeof aShop>, outlook: Outlook | undefined, hour: number) =>
+    const sortMs = (done: (typeof coat)[], outlook: Outlook | undefined, hour: number) =>
       standingIn(aShop(...done), outlook, hour).sortMs;
     expect(sortMs([], undefined, 1)).toBe(hoursOn(0)); // when it was begun
     expect(sortMs([coat], anOutlook(), 1)).toBe(hoursOn(2));
