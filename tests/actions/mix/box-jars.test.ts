@@ -53,6 +53,44 @@ describe('boxing two jars', () => {
     for (const id of ids) expect(jarAmount(get(id), open.shop.value).leftM3).toBeCloseTo(0, 9);
   });
 
+  test('has the density and the pigment of both, in flakes where either has them', async () => {
+    const white = (shareOfSolids: string, shape: 'grains' | 'flakes') => ({
+      pigment: { shareOfSolids: typed(shareOfSolids, '%'), shape },
+      contains: ['acid'] as const,
+    });
+    const one = { ...jarOf('A', '20', '100', 'toluene'), ...white('30', 'grains') };
+    const heavy = { ...jarOf('B', '10', '300', 'toluene'), density: typed('1.2', 'g/mL') };
+    const mixed = await two(one as never, heavy as never);
+    const boxed = mixed.get(done(await mixed.box()).jar);
+    // By hand: (100 + 360) g in 400 mL; 20 mL of solids with 6 mL of pigment beside 30 mL with none.
+    expect(boxed.density?.si).toBeCloseTo(1150, 6);
+    expect(boxed.pigment?.shareOfSolids.si).toBeCloseTo(6 / 50, 6);
+    expect(boxed.pigment?.shape).toBe('grains');
+    expect(boxed.contains).toEqual(['acid']);
+    expect(boxed.boxedFrom?.map(({ volume }) => volume.si)).toEqual([
+      expect.closeTo(100e-6, 12),
+      expect.closeTo(300e-6, 12),
+    ]);
+    const flaked = await two(one as never, { ...heavy, ...white('5', 'flakes') } as never);
+    expect(flaked.get(done(await flaked.box()).jar)).toMatchObject({
+      pigment: { shape: 'flakes' },
+      contains: ['acid'],
+    });
+    const clear = await two(jarOf('A', '20', '100', 'toluene'), jarOf('B', '20', '100', 'toluene'));
+    const plain = clear.get(done(await clear.box()).jar);
+    for (const key of ['pigment', 'contains', 'life']) expect(plain).not.toHaveProperty(key);
+  });
+
+  test('that is all but over keeps for minutes, and never for less than nothing', async () => {
+    const over = {
+      ...jarOf('A', '20', '100', 'toluene'),
+      life: { span: typed('1', 'h'), as: 'pot' },
+      mixedOn: '2026-01-01',
+    };
+    const { get, box } = await two(over as never, jarOf('B', '20', '100', 'toluene'));
+    expect(get(done(await box()).jar).life?.span.typed).toEqual({ text: '0.1', unit: 'h' });
+  });
+
   test('keeps as long as the one that ends first, whichever was poured first', async () => {
     const living = (name: string, hours: string) =>
       ({

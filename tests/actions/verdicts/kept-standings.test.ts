@@ -61,6 +61,45 @@ test.each([
   },
 );
 
+test('what a person alone can clear stays held, whatever the time', () => {
+  const printed = { kind: 'checked', piece: PIECE, test: 'print', result: 'fails' } as const;
+  const { shop, piece } = aShop(coat, { hour: 210, body: printed });
+  const outlook = anOutlook(HOURS, profiles);
+  const nowMs = DAY_1_MS + 210 * HOUR_MS;
+  const standing = standingOf(factsOf({ shop, piece, outlook, nowMs }));
+  expect(standing.verdict?.word).toBe('hold');
+  keepStandings('own', shop, new Map([[PIECE, outlook]]), new Map([[PIECE, standing]]), nowMs);
+  const later = keptStandings('own', shop, nowMs + 1000 * HOUR_MS).standings.get(PIECE);
+  expect(later?.verdict?.word).toBe('hold');
+});
+
+test('a time that is never reached is none after it was kept, too', () => {
+  const { shop, piece } = aShop(coat);
+  const never = Number.POSITIVE_INFINITY;
+  const outlook = anOutlook({ ...HOURS, recoat: [1, never, never] }, profiles);
+  const nowMs = DAY_1_MS + HOUR_MS / 2;
+  const standing = standingOf(factsOf({ shop, piece, outlook, nowMs }));
+  keepStandings('own', shop, new Map([[PIECE, outlook]]), new Map([[PIECE, standing]]), nowMs);
+  const read = (hour: number) => keptStandings('own', shop, DAY_1_MS + hour * HOUR_MS).standings.get(PIECE);
+  expect(read(0.5)?.verdict).toMatchObject({ word: 'wait', until: { likelyMs: never, lateMs: never } });
+  expect(read(9000)?.verdict?.word).toBe('perhaps');
+  expect(read(0.5)?.moment?.lateMs).toBe(never);
+});
+
+test('a piece without a coat is kept with its standing alone, a closed one not at all', () => {
+  const keptOf = (...done: Parameters<typeof aShop>) => {
+    const { shop, piece } = aShop(...done);
+    const standing = standingOf(factsOf({ shop, piece, outlook: undefined, nowMs: DAY_1_MS }));
+    const outlooks = new Map([[PIECE, { state: 'no-coats' } as const]]);
+    keepStandings('own', shop, outlooks, new Map([[PIECE, standing]]), DAY_1_MS);
+    return keptStandings('own', shop, DAY_1_MS);
+  };
+  const open = keptOf();
+  expect(open.standings.get(PIECE)?.group).toBe('now');
+  expect(open.outlooks.size).toBe(0);
+  expect(keptOf({ hour: 1, body: { kind: 'piece-closed', piece: PIECE } }).standings.size).toBe(0);
+});
+
 test('what was judged before more work on the piece is not shown after it', () => {
   keptAfter(1);
   const later = aShop(coat, { hour: 1, body: layCoat() });
