@@ -23,7 +23,8 @@ const DAY_MS = 24 * HOUR_MS;
 const FILTER = id(0xc1);
 const CARD = id(0xd1);
 /** Bodies logged so many hours into the first day. */
-const shopOf = (...timed: readonly (readonly [hour: number, body: EntryBody])[]) =>
+type Timed = readonly [hour: number, body: EntryBody];
+const shopOf = (...timed: readonly Timed[]) =>
   fold(timed.map(([hour, body], n) => entry(n + 1, body, DAY_1_MS + hour * HOUR_MS)));
 const minute = (hour: number): number => DAY_1_MS / MINUTE_MS + hour * 60;
 
@@ -54,7 +55,7 @@ describe('a filter', () => {
   });
   const wear = { wear: { text: '8', unit: 'h' } };
   const open = { open: { text: '30', unit: 'd' } };
-  const changeAt = (...timed: readonly (readonly [hour: number, body: EntryBody])[]) =>
+  const changeAt = (...timed: readonly Timed[]) =>
     surroundings(shopOf(...timed), undefined).cartridges.map((one) => one.changeAt);
 
   test('is changed when it has been open for as long as was set', () => {
@@ -162,7 +163,7 @@ describe('an owner', () => {
 });
 
 describe('a piece without a plan', () => {
-  const pieces = (nowHour: number, ...timed: Parameters<typeof shopOf>) =>
+  const pieces = (nowHour: number, ...timed: readonly Timed[]) =>
     benchNow({
       shop: shopOf([0, startPiece()], [0, fillJar()], ...timed),
       outlooks: new Map(),

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { factsOf } from '../../../src/actions/verdicts/facts-of';
 import { isAllWorkedOut, keepStandings } from '../../../src/actions/verdicts/keep-standings';
 import { keptStandings } from '../../../src/actions/verdicts/kept-standings';
+import type { EntryBody } from '../../../src/logbook/entry';
 import { standingOf } from '../../../src/verdicts/standing';
 import { DAY_1_MS, layCoat, PIECE } from '../../logbook/entries';
 import { anOutlook, aShop, HOURS } from '../../parts/an-outlook';
@@ -87,7 +88,7 @@ test('a time that is never reached is none after it was kept, too', () => {
 });
 
 test('a piece without a coat is kept with its standing alone, a closed one not at all', () => {
-  const keptOf = (...done: Parameters<typeof aShop>) => {
+  const keptOf = (...done: readonly { readonly hour: number; readonly body: EntryBody }[]) => {
     const { shop, piece } = aShop(...done);
     const standing = standingOf(factsOf({ shop, piece, outlook: undefined, nowMs: DAY_1_MS }));
     const outlooks = new Map([[PIECE, { state: 'no-coats' } as const]]);
