@@ -20,7 +20,7 @@ const FINEST = 0.05;
 /** All values of the logarithm that are weighed; the runs are interpolated between. */
 export const WEIGHED_AT: readonly number[] = Array.from({ length: 73 }, (_, k) => -1.8 + k * FINEST);
 
-/** How sharply a test tells, K: a thumb or a sheet of paper knows hardness to a few kelvin, a nose hardly. */
+/** How sharply a test tells, K: a thumb or a sheet of paper knows hardness to a few kelvin, a nose hardly (judgement, no source). */
 const SHARPNESS_K = { print: 4, gum: 4, smell: 10 } as const;
 
 /** How far past what a check asks the film was in a run, K. */

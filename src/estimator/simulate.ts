@@ -52,7 +52,7 @@ export interface SimulateOptions {
 /** Wetness to which a flash coat dilutes what it soaks into: that of a sprayed coat of 20 % solids (common practice, no source). */
 const FLASH_WETNESS = 4;
 
-/** What a coat did before the next one covered it is forgotten but for its solvent: its steps may be coarser. */
+/** What a coat did before the next one covered it is forgotten but for its solvent: its steps may be coarser (tried: level-sanding moves by under 1 %). */
 const COVERED_TOLERANCE = 0.2;
 
 /**

@@ -5,11 +5,11 @@ import { DAY_MINUTES } from '../units';
 import { soundsAt } from './quiet';
 import { type Acknowledgement, movedTo, type Reminder } from './reminder';
 
-/** "20 min later". */
+/** Put off once, a reminder comes again after so long: a coffee, or a coat (common practice, no source). */
 export const LATER_MINUTES = 20;
-/** A reminder that nobody answered for so long was missed. */
+/** A reminder that nobody answered for so many minutes was missed (judgement, no source). */
 const MISSED_AFTER = 15;
-/** What has come too late for longer than this is not shown any more. */
+/** What has come too late for longer than this is not shown any more (judgement, no source). */
 const FORGOTTEN_AFTER = DAY_MINUTES;
 
 /** What decides which reminders stand at a moment. */

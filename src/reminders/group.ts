@@ -1,7 +1,7 @@
 import { isFireKind } from '../logbook/kinds/shop/reminder-kinds';
 import type { Reminder } from './reminder';
 
-/** Reminders closer together than this are told at once, minutes. */
+/** Reminders closer together than this are told at once, minutes (judgement, no source). */
 const TOGETHER_WITHIN = 10;
 
 /** Reminders that fall together: those about fire first, then by time. */

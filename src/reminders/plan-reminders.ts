@@ -9,6 +9,7 @@ import type { Reminder } from './reminder';
 const BLUSH_AFTER = 10;
 const BLUSH_USEFUL = 60;
 const MOVE_USEFUL = 30;
+/** Minutes left of a window at which it is told of. */
 export const WINDOW_AHEAD = [60, 30, 10] as const;
 
 /** What the steps of a plan remind of. */

@@ -21,6 +21,7 @@ export interface Surroundings {
   readonly updates: readonly { readonly pieceId: string; readonly at: number }[];
 }
 
+// When each is told: common practice, no source.
 const HALF_HOUR = 30;
 const FORTNIGHT = 14 * DAY_MINUTES;
 /** An owner hears of a promise that will not be kept two days before its day, or at once if that is past. */

@@ -25,8 +25,9 @@ export function within(outline: readonly OutlinePoint[]): {
   };
 }
 
-/** Points nearer than this to the line between the others are left out, as a share of the picture. */
+/** Points nearer than this to the line between the others are left out, as a share of the picture (judgement, no source). */
 const THIN = 0.004;
+/** More say nothing that a finger drew (judgement, no source). */
 const MOST_POINTS = 120;
 
 /** A drawn line with no more points than its shape needs. Source: Douglas and Peucker 1973. */

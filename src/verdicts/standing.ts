@@ -21,7 +21,7 @@ export interface Standing {
   readonly sortMs: number;
 }
 
-/** So long after the last coat a piece counts as still being coated: a weekend does not end it. */
+/** So long after the last coat a piece counts as still being coated: a weekend does not end it (judgement, no source). */
 const COATING_MS = 3 * DAY_MS;
 const FAR_MS = Number.POSITIVE_INFINITY;
 

@@ -28,6 +28,7 @@ export const USUAL_CUT = { us: { text: '2', unit: 'lb-cut' }, metric: { text: '2
 const shelf = (months: string) => ({ text: months, unit: 'months', as: 'shelf' }) as const;
 const pot = (hours: string) => ({ text: hours, unit: 'h', as: 'pot' }) as const;
 
+/** What a can of each is sold with and thinned to; the label outranks it (common practice, no source). */
 export const USUAL_JARS: Record<Finish, UsualJar> = {
   nitrocellulose: { volumeSolids: '22', thinning: '50', life: shelf('12') },
   acrylic: { volumeSolids: '22', thinning: '50', life: shelf('12') },
@@ -42,6 +43,7 @@ export const USUAL_JARS: Record<Finish, UsualJar> = {
 const THINNER_SORTS = ['usual', 'fast', 'slow'] as const;
 export type ThinnerSort = (typeof THINNER_SORTS)[number];
 
+// Common practice, no source.
 const FAST: Shares = [
   { solvent: 'acetone', share: 0.4 },
   { solvent: 'mek', share: 0.15 },

@@ -65,7 +65,7 @@ export function review(now: Reviewed): Review {
   return { outlooks, wanted };
 }
 
-/** So many finished pieces of a product teach it: the newest say most. */
+/** So many finished pieces of a product teach it: the newest say most (judgement, no source). */
 const MOST_TEACHERS = 4;
 
 /** Finished pieces whose checks say something of a product that is on the bench: worked out once, after all that is open. */

@@ -21,7 +21,7 @@ export interface BenchNow {
   readonly zone: string;
 }
 
-/** Coats of longer ago leave no rags to think of. */
+/** Coats of longer ago leave no rags to think of (judgement, no source). */
 const RECENT_MS = 8 * DAY_MS;
 
 /** The bench as the planner reads it: every open piece with a plan, and what was laid lately on those without one. */

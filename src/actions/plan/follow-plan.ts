@@ -90,7 +90,7 @@ function watchMoves(open: OpenShop, planned: ReadonlySignal<Planned>) {
 const isReadIn = ({ isWhole, shop, settled }: OpenShop): boolean =>
   isWhole.value && settled.value.shop === shop.value;
 
-/** Less than this is not worth a word, minutes. */
+/** Less than this is not worth a word, minutes (judgement, no source). */
 const LEAST_MINUTES = 5;
 
 function worthSaying(found: Difference, before: Plan): Difference | undefined {

@@ -6,7 +6,7 @@ import { groundsOn } from '../../shop/stack/grounds';
 import { DAY_MINUTES, MINUTE_MS } from '../../units';
 import type { Outlook, PieceId } from '../outlook/outlook';
 
-/** So long a reminder is of use to who made no plan. */
+/** So long a reminder is of use to who made no plan (judgement, no source). */
 const USEFUL_MINUTES = 3 * DAY_MINUTES;
 
 /** For pieces without a plan: when the film is ready for the next coat, for level-sanding, for rubbing out, and when filler or glue is through its wait. */

@@ -3,7 +3,7 @@ import type { StackHistory } from '../history';
 
 /** Thin coats lose their solvent within days, so their weight tells most of it (worked out with this solver). */
 export const THIN_M = 12e-6;
-/** What pocket scales go by at the finest. */
+/** What pocket scales go by at the finest (common practice, no source). */
 export const FINE_KG = 1e-6;
 
 /** One weighing of a test card: foil, film, what solvent and what water they hold. */

@@ -17,7 +17,7 @@ export type LawLearned = { readonly [Column in keyof LawBelief]: readonly number
 /** Before any check. */
 export const UNTAUGHT: Belief = { mean: 0, spread: 1 };
 
-/** No product is believed to lie further out than this. */
+/** No product is believed to lie further out than this (judgement, no source). */
 export const FURTHEST = 3.5;
 const FINEST = 0.05;
 /** All slownesses that are looked at. */

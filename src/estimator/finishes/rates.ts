@@ -10,11 +10,11 @@ import type { LawAir } from './law-history';
 type Air = Pick<LawAir, 'temperatureK' | 'relativeHumidity'>;
 
 const TYPICAL_SOLVENT = solvent('n-butyl-acetate');
-/** In saturated air nothing dries; a little less than that keeps times finite. */
+/** In saturated air nothing dries; a little less than that keeps times finite (judgement, no source). */
 const DAMPEST = 0.99;
 /** Sharpness of vitrification, K, and how far the film's glass transition outruns the room before it stops the cure, K. */
 const VITRIFICATION = { widthK: 10, beyondK: 15 };
-/** Ratio of heat-capacity steps of the cured and the uncured resin. */
+/** Ratio of heat-capacity steps of the cured and the uncured resin: typical, as {@link tgAtK} says. */
 const LAMBDA = 0.5;
 
 /**

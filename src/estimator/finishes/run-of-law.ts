@@ -3,6 +3,7 @@ import type { FinishLaw } from './finish-law';
 import type { LawCoat, LawHistory } from './law-history';
 import { type Progress, progress, type Stretch } from './progress';
 
+/** The laws hold for films up to so many times a usual one, or so much thinner (judgement, no source). */
 const MOST_STRETCH = 4;
 
 /** The coat that decides. Throws a RangeError where the history has none. */

@@ -29,7 +29,7 @@ export interface HeatSource {
 /** Dry air of some 23 C at one atmosphere (from memory). */
 const AIR = { densityKgM3: 1.19, heatJKgK: AIR_HEAT_J_KG_K } as const;
 const LEWIS_FACTOR = (AIR_THERMAL_DIFFUSIVITY_M2S / BUTYL_ACETATE_IN_AIR_M2S) ** (2 / 3);
-/** The film is laid over a second or so: the panel's heat is not infinite in the first instant. */
+/** The film is laid over a second or so: the panel's heat is not infinite in the first instant (judgement, no source). */
 const LAYING_S = 2;
 
 /**

@@ -3,7 +3,7 @@ import type { Kind } from '../entry';
 import type { Shop } from '../fold/fold';
 import type { FirstPage } from './first-page';
 
-/** Whatever is this young is on the first page: reminders and cautions look no further back. */
+/** Whatever is this young is on the first page: reminders and cautions look no further back (judgement, no source). */
 const RECENT_DAYS = 60;
 /** A shorter logbook is read whole in no time. */
 const LONG = 5_000;

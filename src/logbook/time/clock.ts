@@ -1,7 +1,7 @@
 import { DAY_MS, MINUTE_MS } from '../../units';
 import type { Shop } from '../fold/fold';
 
-/** Two phones of one shop may differ by so much. */
+/** Two phones of one shop may differ by so much (judgement, no source). */
 export const CLOCKS_DIFFER_MS = 10 * MINUTE_MS;
 
 /** When an entry was logged, by its id (RFC 9562, 5.7: the first 48 bits are milliseconds since 1970). */

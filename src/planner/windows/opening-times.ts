@@ -3,7 +3,7 @@ import { createOpenings, type Openings } from '../search/openings';
 import { joined, overlap, type Span, without } from '../span';
 import type { DayHours, Hours, Weather, WorkingTimes } from './working-times';
 
-/** How far the planner looks ahead, days. */
+/** How far the planner looks ahead, days: longer than any stack is looked at (judgement, no source). */
 const HORIZON_DAYS = 750;
 
 /** When work of one sort may be done; in the booth also when the air is fit in every way asked for. */

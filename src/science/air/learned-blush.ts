@@ -9,8 +9,9 @@ export interface BlushSeen {
 /** How far coats at one margin differ from each other, K, and how sure the usual limit is, K (judgement, no source). */
 const COAT_SPREAD_K = 1.5;
 const PRIOR_SPREAD_K = 2;
+/** The limits that are weighed: finer than any is known. */
 const GRID = { lowestK: -2, highestK: 20, stepK: 0.1 };
-/** At least so much above the limit before a margin counts as easy. */
+/** At least so much above the limit before a margin counts as easy (judgement, no source). */
 const LEAST_EASY_K = 2;
 
 /** A person's own limit: the margin at which half their coats turn white, and how surely it is known. */

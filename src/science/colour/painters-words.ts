@@ -14,6 +14,7 @@ export interface PainterRemark {
 
 // Under this part of a difference a remark would be noise (common practice, no source).
 const SMALLEST_REMARK_E00 = 0.2;
+/** More at once help nobody (judgement, no source). */
 const MOST_REMARKS = 2;
 
 /** The size word of a part. Common practice, no source: hint under 0.7, a little to 1.5, clearly to 3, far beyond. */

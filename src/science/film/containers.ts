@@ -4,6 +4,7 @@ export type Container = 'quart' | 'gallon' | 'litre' | 'five-litres' | 'spray-ca
 export type Bought = readonly { readonly size: Container; readonly count: number }[];
 
 const QUARTS_A_GALLON = 4;
+/** As lacquer is sold by the litre (common practice, no source). */
 const LITRES_A_LARGE_CAN = 5;
 /** Of a 400 mL spray can so much is lacquer; the rest is propellant (common practice, no source). */
 export const LACQUER_A_SPRAY_CAN_M3 = 250e-6;

@@ -8,6 +8,7 @@ export interface WarmSpan {
 
 /** Lives are counted at 20 C. */
 export const POT_LIFE_AT_K = toKelvin(20);
+/** As {@link ageingRate} says. */
 const DOUBLING_K = 10;
 
 /**

@@ -2,6 +2,7 @@ import { type Batch, type Ingredients, isLacquer } from './ingredient';
 
 /** Most lacquer in a toner, of the mix by volume: above it a pass builds film before it builds colour (common practice, no source). */
 export const MOST_LACQUER_IN_TONER = 0.25;
+/** So near the limit counts as at it: what two pours are off (judgement, no source). */
 const NEAR = 0.02;
 
 /** Lacquer's share of a mix by volume; undefined where a density is not known. */

@@ -25,6 +25,7 @@ const MET: ByClass = {
   'oil-varnish': 0.2,
   cured: 0.1,
 };
+/** How sure it must be for each word (judgement, no source). */
 const LEAST: readonly (readonly [Exclude<Odds, 'open'>, number])[] = [
   ['very-likely', 0.9],
   ['likely', 0.7],

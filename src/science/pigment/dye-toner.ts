@@ -24,6 +24,7 @@ export type TonerPlan<W extends White = White> =
   | { readonly kind: 'another-toner'; readonly dE00: number };
 
 const bands = (lab: Lab): Triple => xyzToBands(labToXyz(lab));
+/** Nobody sprays more (judgement, no source). */
 const MOST_PASSES = 40;
 
 /**

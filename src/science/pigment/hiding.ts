@@ -39,7 +39,7 @@ export function contrastRatioAt(film: KS, dryFilmUm: number, black = 0, white = 
   return filmReflectance(film, dryFilmUm, black) / filmReflectance(film, dryFilmUm, white);
 }
 
-/** A film of this build has hidden everything it ever will: beyond it the coating cannot hide. */
+/** A film of this build has hidden everything it ever will: beyond it the coating cannot hide (judgement, no source). */
 const MOST_FILM_UM = 2000;
 
 /**

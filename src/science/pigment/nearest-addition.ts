@@ -18,7 +18,7 @@ export function added(jar: JarContent, { tinterGrams, whiteGrams }: Addition): J
 }
 
 const ROUNDS = 12;
-// Kept small against the tinters' own effect: it only decides between additions that come equally near.
+// Tried on the simulated finisher: kept small against the tinters' own effect: it only decides between additions that come equally near.
 const RIDGE = 1e-5;
 
 /**

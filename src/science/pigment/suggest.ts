@@ -60,7 +60,7 @@ const CAUTION = 0.8;
 
 /** Standard deviations of doubt that a colour must lie inside the tolerance to stop, and outside it to be out of reach (judgement, as above). */
 const [LIKELY, SURELY] = [1.5, 2];
-/** A gain in deltaE00 that no eye and no instrument would notice. */
+/** A gain in deltaE00 that no eye and no instrument would notice (judgement, no source). */
 const NO_GAIN_E00 = 0.05;
 
 /** An addition with where it leads, as far as is believed. */

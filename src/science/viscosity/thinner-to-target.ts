@@ -26,6 +26,7 @@ export interface TargetThinning {
   readonly isExtrapolated: boolean;
 }
 
+/** No lacquer is sprayed thinner, as a share of the mix (judgement, no source). */
 const MOST_THINNER = 0.8;
 
 /**

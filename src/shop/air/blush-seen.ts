@@ -5,7 +5,7 @@ import { type BlushSeen, type LearnedBlush, learnedBlush } from '../../science/a
 import { HOUR_MS } from '../../units';
 import { measuredAir } from './now';
 
-/** A reading speaks for a coat laid this long after it. */
+/** A reading speaks for a coat laid this long after it (judgement, no source). */
 const SPEAKS_FOR_MS = 4 * HOUR_MS;
 
 /** The coats that were looked at for blush, each with the dew-point margin that its piece had. */

@@ -39,6 +39,7 @@ export function measuredAir(reading: AirReading, { settings }: Pick<Shop, 'setti
   };
 }
 
+/** The equation of equilibrium moisture goes no lower. */
 const COLDEST_WOOD_C = -1;
 
 /** Moisture that wood comes to in this air, kg of water a kg of dry wood; undefined where it is too cold for the equation. */

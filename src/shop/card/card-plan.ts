@@ -12,7 +12,7 @@ import { cardHistory } from './request';
 /** A card that is yet to be made: what it lies beside, how large it is, and the scale. */
 export type CardDraft = Pick<TestCard, 'pieceId' | 'areaM2' | 'divisionKg'>;
 
-/** Coats of a usual day, and the time between them. */
+/** Coats of a usual day, and the time between them (common practice, no source). */
 const COATS = 3;
 const GAP_MS = 2 * HOUR_MS;
 const USUAL = { by: 'wet', wetFilm: quantity(USUAL_COAT.metric) } as const;

@@ -18,9 +18,9 @@ export type NextWeighing =
 
 /** Less than this, in nats, is not worth a walk: the band would be narrower by a thirtieth. */
 const WORTH = 0.03;
-/** As good as the best. */
+/** As good as the best (judgement, no source). */
 const NEARLY = 0.9;
-/** A film is given so long to lose its solvent in the open before any warmth. */
+/** A film is given so long to lose its solvent in the open before any warmth (common practice, no source). */
 const OPEN_FIRST_S = 2 * DAY_S;
 const SOON_S = 0.5 * HOUR_S;
 

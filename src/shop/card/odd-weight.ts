@@ -17,10 +17,10 @@ export type OddWeight =
 
 /** So many spreads off what is expected, one weighing in some fifteen thousand is asked about for nothing. */
 const FAR = 4;
-/** Beyond any thickness and any wetness of what was laid. */
+/** Beyond any thickness and any wetness of what was laid (judgement, no source). */
 const MOST_TIMES = 40;
 const MG_PER_G = 1000;
-/** No film is laid at less than this share of what was said. */
+/** No film is laid at less than this share of what was said (judgement, no source). */
 const LEAST_DRY = 0.3;
 
 /** What is odd about a weight as typed; undefined where nothing is. */

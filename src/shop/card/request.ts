@@ -21,6 +21,7 @@ const FOIL_EFFUSIVITY = 60;
 const READ_WITHIN_MS = 12 * HOUR_MS;
 /** How far a guess may be off is judgement. */
 const GUESSED = { humidity: USUAL_SHOP.relativeHumidity, humiditySpread: 0.12 };
+/** Looked at so often, so long (judgement, no source). */
 const LOOKS = 28;
 const FIRST_LOOK_S = HOUR_S;
 const FURTHEST_S = 14 * DAY_S;

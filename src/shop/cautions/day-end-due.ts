@@ -3,9 +3,9 @@ import type { Coat } from '../../logbook/fold/piece/pieces';
 import type { CautionsRead } from '../../logbook/fold/shop/cautions';
 import { HOUR_MS } from '../../units';
 
-/** Work of so long ago belongs to this day: a day in the shop may end after midnight. */
+/** Work of so long ago belongs to this day: a day in the shop may end after midnight (judgement, no source). */
 const SHOP_DAY_MS = 16 * HOUR_MS;
-/** Nothing laid for so long: the day may be over. */
+/** Nothing laid for so long: the day may be over (judgement, no source). */
 const QUIET_MS = 2 * HOUR_MS;
 
 /** The coats laid in this day of the shop. */

@@ -7,7 +7,7 @@ import { DAY_MS, HOUR_MS } from '../../units';
 import type { Caution } from '../../words/air/cautions';
 import { jarHazards } from '../jar/hazards';
 
-/** A session ends when nothing was laid or confirmed for so long. */
+/** A session ends when nothing was laid or confirmed for so long (judgement, no source). */
 const PAUSE_MS = 4 * HOUR_MS;
 /** Nobody works on without such a pause for longer than this; what is older need not be sorted. */
 const LONGEST_MS = 7 * DAY_MS;

@@ -9,6 +9,7 @@ import { jarFilm } from './film';
 const USUAL_TRANSFER = 0.35;
 /** kg/m3, where neither label nor weigh-up says (common practice, no source). */
 export const USUAL_DENSITY = { clear: 950, pigmented: 1150 } as const;
+/** What a bench scale shows at the least (judgement, no source). */
 const SEEN_KG = 1e-4;
 
 /** What a jar holds now. */

@@ -5,6 +5,7 @@ import { ageingRate, lifeEndS, POT_LIFE_AT_K, type WarmSpan } from '../../scienc
 import { HOUR_MS } from '../../units';
 import { sheetOf } from '../stack/sheet-times';
 
+/** A jar takes long to warm and cool: a reading speaks for it half a day (judgement, no source). */
 const READING_HOLDS_MS = 12 * HOUR_MS;
 
 /** When a jar's pot or shelf life ends, with how warm it was taken to be. */

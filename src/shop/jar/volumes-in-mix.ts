@@ -6,7 +6,7 @@ export interface Addition {
   readonly percent: { readonly si: number };
 }
 
-/** The least lacquer that makes a mix. */
+/** The least lacquer that makes a mix (judgement, no source). */
 const LEAST_LACQUER = 0.01;
 
 /**

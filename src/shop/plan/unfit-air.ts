@@ -9,9 +9,9 @@ import { ownBlush } from '../air/blush-seen';
 import { forecastAir } from '../air/forecast';
 import { latestAir } from '../air/now';
 
-/** Beyond it a forecast says nothing of a single day. */
+/** Beyond it a forecast says nothing of a single day (common practice, no source). */
 const AHEAD_MS = 10 * DAY_MS;
-/** A reading speaks for the air so long. */
+/** A reading speaks for the coming air so long (judgement, no source). */
 const READING_MS = 2 * HOUR_MS;
 // The strictest finish of all.
 const { lowestK: COLDEST_K, highestHumidity: DAMPEST = 1 } = FINISH_LAWS.waterborne.shop;

@@ -3,6 +3,7 @@ import { composition, mixDensityKgM3 } from '../../science/mixing/composition';
 import type { Ingredient, Ingredients } from '../../science/mixing/ingredient';
 import { isSolventId, solvent } from '../../science/solvents/solvents';
 
+/** Only their order counts: weak is poured before strong. */
 const STRENGTH = { weak: 1, medium: 2, strong: 3 } as const;
 const worked = new WeakMap<ReadonlyMap<string, ShopIngredient>, Ingredients>();
 

@@ -35,6 +35,7 @@ export interface TonerState {
 
 /** An edge of the eye's acceptance on a panel (common practice, no source). */
 const USUAL_TOLERANCE = 1;
+/** Passes ahead that are shown, in halves. */
 const MORE_ROWS = 2;
 
 /** Passes that a coat was: as said, or one. */

@@ -2,7 +2,7 @@ import { MONTH_S } from '../../units';
 import type { Facts } from '../facts';
 import type { Rule } from '../reason';
 
-/** How long a mix keeps where nothing was said of it, months (common practice, no source). */
+/** The longest that a mix is given where nothing was said of it, months (common practice, no source). */
 const KEEPS_MONTHS: Readonly<Record<string, number>> = { shellac: 6, precatalysed: 12, nitrocellulose: 24 };
 
 const keptUntilMs = (jar: NonNullable<Facts['jar']>): number =>

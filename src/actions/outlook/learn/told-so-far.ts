@@ -48,7 +48,7 @@ const asks = (test: Check['test'], finish: string): Milestone | undefined =>
     test
   ] as Milestone | undefined;
 const TESTS: readonly Check['test'][] = ['print', 'gum', 'smell'];
-/** A check that failed and one that passed further apart than this tell next to nothing. */
+/** A check that failed and one that passed further apart than this tell next to nothing (judgement, no source). */
 const MOST_APART = 3;
 
 /** What was found on the pieces of a shop by checks on both sides of a moment, in the order of their last coats. */

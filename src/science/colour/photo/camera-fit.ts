@@ -16,7 +16,7 @@ export interface CameraFit {
 // Whites and creams are what is measured here, so an error on a light neutral counts five times, its square 25 times
 // (see the simulated shots in tests).
 const NEUTRAL_WEIGHT = 25;
-/** A patch with more of its pixels at the end of a channel than this spoils the fit. */
+/** A patch with more of its pixels at the end of a channel than this spoils the fit (judgement, no source). */
 const MOST_CLIPPED_FRACTION = 0.01;
 
 /** Numbers (from 0) of the patches whose highlights are clipped: the photograph must be taken again, darker. */

@@ -27,7 +27,7 @@ export interface PatchSample {
   readonly clippedFraction: number;
 }
 
-/** From this code on a channel has run into its end. */
+/** From this code on a channel has run into its end (judgement, no source). */
 const CLIPPED_CODE = 254;
 /** Points looked at along each side of a patch: a thousand in all, whatever the size of the photograph. */
 const POINTS_A_SIDE = 32;

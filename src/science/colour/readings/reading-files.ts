@@ -132,7 +132,7 @@ function readLab(row: TableRow, { table, columns, fallback, issues }: RowContext
   return undefined;
 }
 
-// Bright samples under an instrument may read a little over 1, black ones a little under 0.
+// Bright samples under an instrument may read a little over 1, black ones a little under 0 (judgement, no source).
 const REFLECTANCE_LIMITS = { lowest: -0.02, highest: 1.5 };
 
 function readSpectrum(row: TableRow, { columns, bandScale, issues }: RowContext): Spectrum | undefined {

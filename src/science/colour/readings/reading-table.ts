@@ -46,6 +46,7 @@ export interface LightNames {
   readonly observer?: string;
 }
 
+/** Far more than any instrument writes at once (judgement, no source). */
 export const READING_FILE_LIMITS = { characters: 2_000_000, rows: 5000, columns: 500, issues: 20 } as const;
 
 /** An issue whose text, which comes from a stranger, is cut short. */
