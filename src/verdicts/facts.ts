@@ -1,3 +1,4 @@
+import type { FinishName } from '../estimator/finishes/traits';
 import type { Coat, Ground, Piece } from '../logbook/fold/piece/pieces';
 import type { LEAD_FINDINGS } from '../logbook/kinds/piece/spot-test';
 import type { Hazard } from '../reminders/cautions';
@@ -53,12 +54,12 @@ export interface CoatFact {
   readonly atMs: number;
   readonly how: Coat['how'];
   /** Undefined where the jar is not in this logbook. */
-  readonly finish: string | undefined;
+  readonly finish: FinishName | undefined;
 }
 
 export interface JarFact {
   readonly name: string;
-  readonly finish: string;
+  readonly finish: FinishName;
   readonly hazards: readonly Hazard[];
   readonly filledMs: number;
   /** The end of its pot or shelf life, where one was said. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { FinishName } from '../../src/estimator/finishes/traits';
 import { toKelvin } from '../../src/units';
 import type { Act } from '../../src/verdicts/act';
 import type { Facts } from '../../src/verdicts/facts';
@@ -9,7 +10,7 @@ import { aJar, DAY, oldFinish, reasonBy, someFacts, T0 } from './some-facts';
 // Each rule on both sides of its limit, with what it does not mind. Limits: common practice, no source, as in the table of its cases.
 const um = (n: number): number => n * 1e-6;
 const OLD: Partial<Facts> = { base: 'old-closed' };
-const coatsOf = (finish: string | undefined, ...days: number[]): Pick<Facts, 'coats'> => ({
+const coatsOf = (finish: FinishName | undefined, ...days: number[]): Pick<Facts, 'coats'> => ({
   coats: days.map((day) => ({ atMs: T0 + day * DAY, how: 'spray' as const, finish })),
 });
 const FLASH = { atMs: T0 + 0.2 * DAY, how: 'flash', finish: 'nitrocellulose' } as const;

@@ -1,4 +1,5 @@
 import { MILESTONES, type Milestone } from '../../src/estimator/estimate';
+import type { FinishName } from '../../src/estimator/finishes/traits';
 import type { Act } from '../../src/verdicts/act';
 import type { Facts } from '../../src/verdicts/facts';
 import { type Moment, momentsOf } from '../../src/verdicts/moments';
@@ -79,7 +80,7 @@ export function someFacts(days: number, more: Partial<Facts> = {}): Facts {
 }
 
 export const aJar = (
-  finish: string,
+  finish: FinishName,
   more: Partial<NonNullable<Facts['jar']>> = {},
 ): NonNullable<Facts['jar']> => ({
   name: 'Gloss',

@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { FinishName } from '../../../estimator/finishes/traits';
 import type { Shop } from '../../../logbook/fold/fold';
 import type { PiecePlan } from '../../../logbook/fold/shop/plans';
 import { Button } from '../../../parts/blocks/button';
@@ -10,14 +11,14 @@ import { useNames } from '../use-plan';
 import { newStep, newSteps } from './new-step';
 import { useEditPlan } from './use-edit-plan';
 
-const FINISH_OF_JOB: Readonly<Record<string, string>> = {
+const FINISH_OF_JOB: Readonly<Record<string, FinishName>> = {
   waterborne: 'waterborne',
   shellac: 'shellac',
   catalysed: 'conversion',
 };
 
 /** The finish that a plan is for: of the newest coat, else of its job. */
-function planFinish({ piece, job }: PiecePlan, { pieces, jars }: Shop): string | undefined {
+function planFinish({ piece, job }: PiecePlan, { pieces, jars }: Shop): FinishName | undefined {
   const coat = pieces.get(piece)?.coats.at(-1);
   return (coat && jars.get(coat.jar)?.product.finish) ?? FINISH_OF_JOB[job ?? ''];
 }

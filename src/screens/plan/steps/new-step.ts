@@ -1,5 +1,5 @@
 import { FINISH_LAWS, isCuring } from '../../../estimator/finishes/finish-law';
-import { finishTraits } from '../../../estimator/finishes/traits';
+import { type FinishName, finishTraits } from '../../../estimator/finishes/traits';
 import { GATES, type PlanStep, TASKS, WAITS, WEATHERS } from '../../../logbook/kinds/shop/plan';
 import { BESIDE_WAITS } from '../../../planner/starting-plans/beside';
 import type { Job } from '../../../planner/starting-plans/job';
@@ -29,7 +29,7 @@ export const NEW_STEPS: readonly { readonly value: string; readonly label: strin
 ];
 
 /** What can be added to a plan of a finish: nothing that belongs to another. */
-export function newSteps(finish?: string): typeof NEW_STEPS {
+export function newSteps(finish?: FinishName): typeof NEW_STEPS {
   if (finish === undefined) return NEW_STEPS;
   const { meltsIn, blushes, hasWindow } = finishTraits(finish);
   const others = new Set([
@@ -41,7 +41,10 @@ export function newSteps(finish?: string): typeof NEW_STEPS {
   return NEW_STEPS.filter(({ value }) => !others.has(value));
 }
 
-const JOB_OF: Readonly<Record<string, Job>> = {
+const JOB_OF: { readonly [F in FinishName]: Job } = {
+  nitrocellulose: 'full-clear',
+  acrylic: 'full-clear',
+  cab: 'full-clear',
   shellac: 'shellac',
   waterborne: 'waterborne',
   precatalysed: 'catalysed',
@@ -50,8 +53,8 @@ const JOB_OF: Readonly<Record<string, Job>> = {
 };
 
 /** The wait of a finish that cures as its law has it, at the usual conditions. */
-function lawWait(what: string, finish: string | undefined): StepDraft | undefined {
-  if (what !== 'recoat' || finish === undefined || !isCuring(finish)) return undefined;
+function lawWait(what: string, finish: FinishName): StepDraft | undefined {
+  if (what !== 'recoat' || !isCuring(finish)) return undefined;
   const { low, typical, high } = FINISH_LAWS[finish].recoat;
   return wait('recoat', minutes(low / MINUTE_S, typical / MINUTE_S, high / MINUTE_S));
 }
@@ -62,9 +65,9 @@ const COATS: readonly Task[] = ['coat', 'toner-coat', 'opaque-coat', 'seal'];
 const BENCH_MINUTES = 30;
 
 /** A new step of that sort, with the times that are usual for the finish. */
-export function newStep(value: string, id: string, finish?: string): PlanStep {
+export function newStep(value: string, id: string, finish: FinishName = 'nitrocellulose'): PlanStep {
   const [kind = '', what = ''] = value.split(':');
-  const own = STARTING_PLANS[JOB_OF[finish ?? ''] ?? 'full-clear'].steps;
+  const own = STARTING_PLANS[JOB_OF[finish]].steps;
   const draft =
     (kind === 'wait' ? lawWait(what, finish) : undefined) ??
     besideWait(what) ??

@@ -51,18 +51,18 @@ describe('a step', () => {
 
 // Waterborne 1 to 2 h, conversion about 3 h (common practice, no source).
 test.each([
-  { finish: 'waterborne', minutes: { earliest: 60, likely: 90, late: 120 } },
-  { finish: 'conversion', minutes: { earliest: 120, likely: 180, late: 240 } },
-  { finish: 'shellac', minutes: { earliest: 180, likely: 300, late: 720 } },
-  { finish: 'nitrocellulose', minutes: { earliest: 45, likely: 60, late: 120 } },
+  { finish: 'waterborne' as const, minutes: { earliest: 60, likely: 90, late: 120 } },
+  { finish: 'conversion' as const, minutes: { earliest: 120, likely: 180, late: 240 } },
+  { finish: 'shellac' as const, minutes: { earliest: 180, likely: 300, late: 720 } },
+  { finish: 'nitrocellulose' as const, minutes: { earliest: 45, likely: 60, late: 120 } },
 ])('a wait to recoat added to a plan of $finish is its own', ({ finish, minutes }) =>
   expect(newStep('wait:recoat', 'x', finish)).toMatchObject({ minutes }),
 );
 
 test.each([
-  { finish: 'waterborne', never: ['work:flash-coat', 'hold:blush', 'window:'] },
-  { finish: 'conversion', never: ['work:flash-coat'] },
-  { finish: 'nitrocellulose', never: ['window:', 'work:spirit-off'] },
+  { finish: 'waterborne' as const, never: ['work:flash-coat', 'hold:blush', 'window:'] },
+  { finish: 'conversion' as const, never: ['work:flash-coat'] },
+  { finish: 'nitrocellulose' as const, never: ['window:', 'work:spirit-off'] },
 ])('a plan of $finish is offered nothing of another', ({ finish, never }) => {
   const offered = newSteps(finish).map(({ value }) => value);
   expect(offered.filter((value) => never.includes(value))).toEqual([]);
