@@ -68,6 +68,7 @@ function compilePiece(
       piece: index,
       step: at,
       previous: operations.length === 0 ? -1 : id - 1,
+      isInBooth: placeOf(step) === 'booth',
       minutes: step.minutes,
       moveMinutes: moveMinutes(step),
       lagMinutes: gap.lagMinutes,

@@ -16,6 +16,9 @@ export const NOW = utc('2026-03-02 08:00'); // a Monday
 /** Days before level-sanding as the trade has them, thin furniture to aerosol heavy build ("Timing": common practice, no source). */
 const TRADE_RESTS = [3, 5, 7, 14, 21, 28] as const;
 
+/** Hardly a rest long enough to do the other pieces in. */
+export const SHORT_RESTS = [3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14] as const;
+
 /** A busy shop: pieces of about fifteen steps each, coats, a rest of days, level-sanding, a rest, rubbing out. */
 export function largeBench(seed: number, pieces: number, rests: readonly number[] = TRADE_RESTS): Bench {
   const pick = numbers(seed);

@@ -11,59 +11,29 @@ export type Urgency = (piece: number, operation: number, readyMinute: number) =>
 /** A window that is open already comes before everything else, the one that closes first before the others. */
 const AHEAD_OF_ALL = Number.MAX_SAFE_INTEGER;
 
-/** An order of all operations, or the piece whose windows cannot be kept. */
+/** When all operations begin, or the piece whose windows cannot be kept. */
 export type Filled =
-  | { readonly ok: true; readonly order: readonly number[]; readonly starts: Float64Array }
+  | { readonly ok: true; readonly starts: Float64Array }
   | { readonly ok: false; readonly piece: number };
-
-/** Which piece is served next: the most urgent of all, or of those that can begin soonest, so that nobody stands idle. */
-export type Served = 'most-urgent' | 'soonest';
 
 /**
  * A plan made by giving one piece after another the first free time for its next operation, again and again.
  * Coats joined by windows are placed together, so that closing time never falls between them.
  */
-export function fillIn(problem: Problem, urgency: Urgency, served: Served = 'most-urgent'): Filled {
+export function fillIn(problem: Problem, urgency: Urgency): Filled {
   const starts = new Float64Array(problem.operations.length);
   const scratch = { busy: createBusy(), starts, floors: new Float64Array(starts.length) };
   const next = problem.chains.map(() => 0);
   const idOf = (piece: number) => problem.chains[piece]?.operations[next[piece] ?? 0];
   const wants = (piece: number) => wanted(problem, urgency, starts, idOf(piece));
   const wish = Float64Array.from(problem.chains.keys(), wants);
-  const soon = new Float64Array(wish.length); // what is taken only moves it later
-  const start = (piece: number): number => {
-    const id = idOf(piece);
-    return id === undefined ? Number.POSITIVE_INFINITY : firstStart(problem, id, scratch);
-  };
-  const choose = (): number => {
-    const most = largest(wish);
-    if (served === 'most-urgent' || most < 0 || (wish[most] as number) > AHEAD_OF_ALL / 2) return most;
-    let best = smallest(soon);
-    soon[best] = start(best);
-    for (let piece = 0; piece < soon.length; piece++) {
-      if (piece === best || (soon[piece] as number) > (soon[best] as number)) continue;
-      soon[piece] = start(piece);
-      const later = (soon[piece] as number) - (soon[best] as number);
-      if (later < 0 || (later === 0 && (wish[piece] as number) > (wish[best] as number))) best = piece;
-    }
-    return (soon[best] as number) < Number.POSITIVE_INFINITY ? best : most;
-  };
-  for (let piece = choose(); piece >= 0; piece = choose()) {
+  for (let piece = largest(wish); piece >= 0; piece = largest(wish)) {
     const run = runFrom(problem, problem.chains[piece] as Chain, next[piece] as number);
     if (!placeRun(problem, run, scratch)) return { ok: false, piece };
     next[piece] = (next[piece] as number) + run.length;
     wish[piece] = wants(piece); // what the others want does not change
   }
-  const order = Array.from(starts.keys()).sort((a, b) => (starts[a] as number) - (starts[b] as number));
-  return { ok: true, order, starts };
-}
-
-/** The first minute at which an operation can begin by itself. */
-function firstStart(problem: Problem, id: number, { busy, starts }: Scratch): number {
-  const operation = problem.operations[id] as Operation;
-  const ready = readyAt(problem, operation, endBefore(problem, operation, starts), starts);
-  const from = Math.max(ready, problem.personFree);
-  return busy.fit(operation.openings, from, operation.minutes, operation.moveMinutes);
+  return { ok: true, starts };
 }
 
 /** How much an operation is wanted; minus infinity when there is none left. */
@@ -74,13 +44,6 @@ function wanted(problem: Problem, urgency: Urgency, starts: Float64Array, id: nu
   if (operation.previous < 0 && Number.isFinite(operation.latestMinutes))
     return AHEAD_OF_ALL - before - operation.latestMinutes;
   return urgency(operation.piece, id, readyAt(problem, operation, before, starts));
-}
-
-/** The index of the smallest value, the first of equals. */
-function smallest(values: Float64Array): number {
-  let best = 0;
-  for (let i = 1; i < values.length; i++) if ((values[i] as number) < (values[best] as number)) best = i;
-  return best;
 }
 
 /** The index of the largest value, the first of equals; -1 when all are minus infinity. */

@@ -7,6 +7,7 @@ export interface Operation {
   readonly step: number;
   /** The operation before it on the same piece, or -1. */
   readonly previous: number;
+  readonly isInBooth: boolean;
   readonly minutes: number;
   /** Minutes the person stays busy after its end. */
   readonly moveMinutes: number;
