@@ -95,6 +95,27 @@ test('asks a check again a day after it did not pass', () => {
   expect(starts(plan, 'g')).toEqual(['2026-03-03 09:00']);
 });
 
+test('asks again after the last of several failures, in whatever order they are kept', () => {
+  const gate = (failedAt: readonly number[]): Step => ({
+    id: 'g',
+    kind: 'gate',
+    check: 'powders',
+    minutes: 2,
+    againAfterMinutes: 1440,
+    failedAt,
+    mostFailures: 7,
+  });
+  const failures = [MONDAY - 2 * 1440, MONDAY - 30, MONDAY - 1440];
+  // Half an hour ago, so tomorrow half past eight, when the shop is closed for another half hour; the first was two days before.
+  expect(starts(planned([piece('a', [gate(failures)])]), 'g')).toEqual(['2026-03-03 09:00']);
+  expect(starts(planned([piece('a', [gate(failures.toReversed())])], OPEN, MONDAY + 120), 'g')).toEqual([
+    '2026-03-03 09:00',
+  ]);
+  expect(starts(planned([piece('a', [gate([MONDAY + 45, MONDAY])])], OPEN, MONDAY + 60), 'g')).toEqual([
+    '2026-03-03 09:45',
+  ]);
+});
+
 test('names the step that dominates and what a day more of it costs', () => {
   const steps = [coat('1'), wait('rest', 3 * 1440), bench('2', 30)];
   const week = [...Array.from({ length: 5 }, () => hours(9, 17)), { work: [] }, { work: [] }];
