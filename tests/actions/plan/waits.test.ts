@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { estimatedWaits } from '../../../src/actions/plan/waits';
+import { asksTheModel, estimatedWaits, hasEstimate } from '../../../src/actions/plan/waits';
 import { known } from '../../../src/estimator/known';
 import type { Step } from '../../../src/planner/step';
 import { momentsOf } from '../../../src/verdicts/moments';
@@ -163,5 +163,57 @@ describe('with every coat on', () => {
     const steps = worked([wait('mine', 'level-sand'), sand('l', 'level-sand')], 'mine');
     expect(steps.map(({ id }) => id)).toEqual(['a', 'mine', 'l']);
     expect(endsOf(steps)).toEqual({});
+  });
+});
+
+describe('whether the drying model is asked', () => {
+  const sand = (task: 'level-sand' | 'rub-out'): Step => ({
+    kind: 'work',
+    id: task,
+    task,
+    place: 'bench',
+    minutes: 60,
+  });
+  const asks = (steps: readonly Step[], ...own: string[]) => asksTheModel(steps, (id) => own.includes(id));
+
+  test.each([
+    {
+      what: 'a wait to recoat',
+      steps: [coat('a', start), wait('w', 'recoat'), coat('c')],
+      own: [],
+      is: true,
+    },
+    {
+      what: 'such a wait of the person’s own',
+      steps: [coat('a', start), wait('w', 'recoat')],
+      own: ['w'],
+      is: false,
+    },
+    { what: 'a sanding', steps: [coat('a', start), sand('level-sand')], own: [], is: true },
+    {
+      what: 'a sanding behind a wait of the person’s own',
+      steps: [coat('a', start), wait('w', 'level-sand'), sand('level-sand')],
+      own: ['w'],
+      is: false,
+    },
+    { what: 'a rest before nothing', steps: [coat('a', start), wait('w', 'rest')], own: [], is: false },
+    { what: 'a wait that is over', steps: [wait('w', 'recoat'), coat('a', start)], own: [], is: false },
+    { what: 'a coat alone', steps: [coat('a')], own: [], is: false },
+  ])('$what: $is', ({ steps, own, is }) => {
+    expect(asks(steps, ...own)).toBe(is);
+  });
+
+  test('it has a wait of its own for what it knows, once it is worked out and a coat is on', () => {
+    const { piece } = aShop(LAID);
+    const bare = aShop().piece;
+    const recoat = STEPS[1] as Step;
+    const rest = STEPS[5] as Step;
+    expect(hasEstimate(recoat, STEPS, piece, anOutlook())).toBe(true);
+    expect(hasEstimate(rest, STEPS, piece, anOutlook())).toBe(false);
+    expect(hasEstimate(recoat, STEPS, bare, anOutlook())).toBe(false);
+    expect(hasEstimate(recoat, STEPS, piece, { state: 'computing' })).toBe(false);
+    expect(hasEstimate(recoat, STEPS, piece, undefined)).toBe(false);
+    const flash = aShop({ hour: 0, body: { ...layCoat(), how: 'flash' } as never }).piece;
+    expect(hasEstimate(recoat, STEPS, flash, anOutlook())).toBe(false);
   });
 });
