@@ -106,6 +106,24 @@ test.each([
   { name: 'one octet too many', summary: 'x'.repeat(68), folds: true },
   { name: 'a character of two that ends on 75', summary: `${'x'.repeat(65)}é`, folds: false },
   { name: 'a character of two that would end on 76', summary: `${'x'.repeat(66)}é`, folds: true },
+  { name: 'the last character of one that ends on 75', summary: `${'x'.repeat(66)}\u007e`, folds: false },
+  {
+    name: 'the first character of two that would end on 76',
+    summary: `${'x'.repeat(66)}\u0080`,
+    folds: true,
+  },
+  { name: 'the last character of two that ends on 75', summary: `${'x'.repeat(65)}\u07ff`, folds: false },
+  {
+    name: 'the first character of three that would end on 76',
+    summary: `${'x'.repeat(65)}\u0800`,
+    folds: true,
+  },
+  { name: 'the last character of three that ends on 75', summary: `${'x'.repeat(64)}\uffff`, folds: false },
+  {
+    name: 'the first character of four that would end on 76',
+    summary: `${'x'.repeat(64)}\u{10000}`,
+    folds: true,
+  },
   { name: 'a character of four that would end on 76', summary: `${'x'.repeat(64)}😀`, folds: true },
 ])('folds at 75 octets: $name', ({ summary, folds }) => {
   const file = calendarFile([event({ summary, alarmsBefore: [] })], 'B', 'Europe/Berlin');

@@ -45,6 +45,12 @@ describe('with a forecast', () => {
     ]);
   });
 
+  test('ends before a change at the very instant up to which it is asked for', () => {
+    const until = (end: string) => written(airLog([], forecast, at('2026-03-02T12:00'), at(end)));
+    expect(until('2026-03-02T17:00')).toEqual(['03-02T12:00 21 gentle']);
+    expect(until('2026-03-02T17:01')).toEqual(['03-02T12:00 21 gentle', '03-02T17:00 16 gentle']);
+  });
+
   test('takes over from a reading after eight hours', () => {
     const air = airLog(
       [read('2026-03-02T07:30', 25)],

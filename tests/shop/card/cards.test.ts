@@ -116,6 +116,15 @@ describe('a card beside no piece', () => {
   const found = (piece: string | undefined, jar: string, ...more: Entry[]) =>
     cardFor(piece, jar, fold([...START_ALONE, ...more]))?.id;
 
+  test('has its coats as its own; one beside a piece has them as that piece’s', () => {
+    const pieceOf = (of: string, ...more: Entry[]) =>
+      cardsOf(fold([...START_ALONE, ...more]))
+        .get(of)
+        ?.coats.map((one) => one.piece);
+    expect(pieceOf(A, card(4, A), coat(5, A, JAR))).toEqual([A]);
+    expect(pieceOf(CARD, entry(4, made()), entry(5, coated()))).toEqual([PIECE]);
+  });
+
   test('takes its first coat with any, and goes on with the jar of its last', () => {
     expect(found(PIECE, JAR, card(4, A))).toBe(A);
     expect(found(undefined, JAR, card(4, A))).toBe(A);
@@ -153,6 +162,16 @@ describe('what the worker is asked', () => {
     ]);
     expect(history.air.find(({ fromS }) => fromS >= 3 * 86_400)?.temperatureK).toBeLessThan(320);
     expect(weighings.map(({ isWarmDried }) => isWarmDried)).toEqual([false, true]);
+  });
+
+  test('leaves out what was weighed before its first coat, or as that was logged', () => {
+    const masses = (atMs: number) =>
+      ask(entry(6, weighed('1.01'), atMs), entry(7, weighed('1.3'), day(1))).weighings.map(({ massKg }) =>
+        Number((massKg * 1000).toFixed(3)),
+      );
+    expect(masses(COAT_MS - 1)).toEqual([1.3]);
+    expect(masses(COAT_MS)).toEqual([1.3]);
+    expect(masses(COAT_MS + 1)).toEqual([1.01, 1.3]);
   });
 
   test('says that a humidity is a guess where nobody read it', () => {

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import type { EntryBody } from '../../../src/logbook/entry';
 import type { Match } from '../../../src/logbook/fold/piece/matches';
 import { advise } from '../../../src/shop/colour/advice';
 import { contentOf, partsOf } from '../../../src/shop/colour/jar-content';
 import { modelOf } from '../../../src/shop/colour/model';
-import { MatchOnPaper, tinterId, WHITE } from './a-match';
+import { MATCH, MatchOnPaper, tinterId, trialId, WHITE } from './a-match';
 
 const CREAM = [['86.5', '-0.6', '14.8']] as const;
 const BASE = [['95.5', '-0.8', '2.2']] as const;
@@ -90,6 +91,49 @@ test('a draw-down of this base from another match is used, one of another base i
   const plain = withBase(['ochre']).fold();
   expect(modelOf(plain, [plain, { ...drawn, id: 'another' }])?.tinters[0]?.from).toBe('drawn-down');
   expect(modelOf(plain, [plain, other])?.tinters[0]?.from).toBe('usual');
+});
+
+describe('the model goes wavelength by wavelength', () => {
+  const flat = (reflectance: number, wavelengths = 31) => ({
+    as: 'spectrum' as const,
+    startNm: 400,
+    stepNm: 10,
+    reflectance: new Array<number>(wavelengths).fill(reflectance),
+  });
+  const ochre = { as: 'tint', tinter: tinterId('ochre'), share: { text: '5', unit: '%' } } as const;
+  const umber = { ...ochre, tinter: tinterId('raw umber') } as const;
+  const said = (of: object, reading: object) =>
+    ({
+      kind: 'colour-read',
+      match: MATCH,
+      of,
+      white: 'D65/10',
+      isDry: true,
+      readings: [reading],
+    }) as EntryBody;
+  const isSpectral = (base: object, ...tints: readonly (readonly [object, object])[]) => {
+    const match = begun(['ochre', 'raw umber'], { tinters: [{ ingredient: tinterId('ochre') }] })
+      .mix(1, [[WHITE, '200']])
+      .say(said({ as: 'trial', trial: trialId(1) }, base));
+    for (const [of, reading] of tints) match.say(said(of, reading));
+    const folded = match.fold();
+    return modelOf(folded, [folded])?.isSpectral;
+  };
+  const lab = {
+    as: 'lab',
+    ...Object.fromEntries(['L', 'a', 'b'].map((key) => [key, { text: '50', unit: 'ratio' }])),
+  };
+
+  test('where base and tinters were read as spectra of the same wavelengths', () => {
+    expect(isSpectral(flat(0.8), [ochre, flat(0.5)])).toBe(true);
+    expect(isSpectral(flat(0.8), [ochre, lab])).toBe(false);
+    expect(isSpectral(lab, [ochre, flat(0.5)])).toBe(false);
+    expect(isSpectral(flat(0.8), [ochre, flat(0.5, 36)])).toBe(false);
+    expect(isSpectral(flat(0.8, 36), [ochre, flat(0.5)])).toBe(false);
+    expect(isSpectral(flat(0.8, 36), [ochre, flat(0.5, 36)])).toBe(true);
+    expect(isSpectral(flat(0.8), [ochre, { ...flat(0.5, 36), startNm: 380 }])).toBe(false);
+    expect(isSpectral(flat(0.8), [umber, flat(0.5)])).toBeUndefined(); // of a tinter that is not on the bench
+  });
 });
 
 test('a let-down brings its clear into the jar', () => {

@@ -108,6 +108,10 @@ describe('what is left in a jar', () => {
 
   test('is unknown until it is said or weighed', () => {
     expect(amountAfter(fillJar()).leftM3).toBeUndefined();
+    const drawn: EntryBody = { kind: 'jar-drawn', jar: JAR, volume: typed('150', 'mL') };
+    const { leftM3: stillUnknown, laidM3 } = amountAfter(fillJar(), piece('0.1'), layCoat(), drawn);
+    expect(stillUnknown).toBeUndefined();
+    expect(laidM3).toBeGreaterThan(0);
     // common practice for a clear: 0.95 g/mL
     const { leftM3, isDensityUsual } = amountAfter(fillJar(), weighed('95', 'used'));
     expect(leftM3).toBeCloseTo(100 * ML, 12);

@@ -58,6 +58,44 @@ describe('the history of a finish that cures', () => {
     expect(night?.relativeHumidity).toBeCloseTo(0.95, 2);
   });
 
+  describe('with more readings', () => {
+    const damp = (celsius: string, humidity: string): EntryBody =>
+      ({ ...read, temperature: C(celsius), humidity: percent(humidity) }) as EntryBody;
+    const HOUR_MS = 3_600_000;
+    const humidities = (...timed: readonly (readonly [hour: number, body: EntryBody])[]) => {
+      const shop = fold(timed.map(([hour, body], n) => entry(n + 1, body, DAY_1_MS + hour * HOUR_MS)));
+      const piece = shop.pieces.get(PIECE) ?? expect.unreachable();
+      return (lawHistory(piece, shop)?.history.air ?? []).map(({ fromS, relativeHumidity }) => [
+        fromS / 3600,
+        Math.round(relativeHumidity * 1000) / 1000,
+      ]);
+    };
+    const begun = [
+      [0, startPiece()],
+      [0, filled('conversion')],
+    ] as const;
+
+    test('each holds from its own time on', () => {
+      expect(humidities(...begun, [1, damp('24', '60')], [1, layCoat()], [3, damp('20', '40')])).toEqual([
+        [0, 0.6],
+        [2, 0.4],
+        [10, 0.4],
+      ]);
+    });
+
+    test('the first speaks for the time before it', () => {
+      expect(humidities(...begun, [1, layCoat()], [3, damp('24', '60')])[0]).toEqual([0, 0.6]);
+    });
+
+    test('none at all: half, and where only a temperature is known, the water last read', () => {
+      expect(humidities(...begun, [1, layCoat()])).toEqual([[0, 0.5]]);
+      const { humidity: _, ...dry } = forecast as Extract<EntryBody, { kind: 'forecast-set' }>;
+      const night = humidities(...begun, [0, dry as EntryBody], [1, damp('21', '50')], [1, layCoat()]);
+      // As in a forecast of 50 %: 0.95 in the night of 11 °C.
+      expect(Math.max(...night.map(([, humidity]) => humidity ?? 0))).toBeCloseTo(0.95, 2);
+    });
+  });
+
   test('takes the sheet of its newest jar', () => {
     const sheet: EntryBody = {
       kind: 'sheet-entered',

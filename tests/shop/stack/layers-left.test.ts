@@ -38,6 +38,16 @@ describe('sanding takes from the top', () => {
   });
 });
 
+test('of a coat and a sanding of one moment the one logged first came first', () => {
+  const left = (...bodies: readonly EntryBody[]) => {
+    const { shop, piece } = aShop(...bodies.map((body) => ({ hour: 1, body })));
+    return layersLeft(piece, shop).map(({ leftM }) => Math.round(leftM * 1e7) / 10);
+  };
+  expect(left(usual('10'), sanded('4'), usual('12'))).toEqual([6, 12]);
+  expect(left(sanded('4'), usual('10'), usual('12'))).toEqual([10, 12]);
+  expect(left(usual('10'), usual('12'), sanded('4'))).toEqual([10, 8]);
+});
+
 test('a film that was sanded away is no coat of the piece any more', () => {
   const { shop, piece } = aShop({ hour: 0, body: usual('10') }, { hour: 1, body: sanded('30') });
   expect(asItStands(piece, shop).coats).toEqual([]);

@@ -98,6 +98,12 @@ describe('a toner on a chair rail', () => {
     ]);
   });
 
+  test('has no row for a pass that was read wet alone', () => {
+    const wet = { ...read({ as: 'on-piece', passes: 1 }, [79, 7, 28]), isDry: false } as EntryBody;
+    const rows = railWith(TARGET, GROUND, AFTER_2, wet)?.rows ?? [];
+    expect(rows.map(({ passes }) => passes)).toEqual([0, 2, 2.5, 3, 3.5, 4]);
+  });
+
   test('goes by the readings of its own place and name, dry and by an instrument', () => {
     const others = [{ match: id(0xe2) }, { zoneId: id(0xc2), match: id(0xe2) }, { isDry: false }];
     for (const other of others)
