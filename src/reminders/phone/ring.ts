@@ -12,14 +12,26 @@ let audio: AudioContext | undefined;
 const createAudio = (): AudioContext | undefined =>
   'AudioContext' in globalThis ? new AudioContext() : undefined;
 
-/** Gets the sound ready at the first tap, for a browser plays none before one. */
+/** To make a sound takes a slow phone 150 ms: a tap does not wait for it. */
+const BEHIND_MS = 2_000;
+
+/**
+ * Gets the sound ready behind the first tap, for a browser plays none before one. Where it may only be woken in a tap, the next tap does;
+ * once it runs no tap is heard any more.
+ */
 export function armSound(): void {
+  const taps = new AbortController();
   const arm = (): void => {
-    audio ??= createAudio();
-    void audio?.resume();
+    if (audio?.state === 'running') taps.abort();
+    else if (audio) void audio.resume();
+    else
+      setTimeout(() => {
+        audio ??= createAudio();
+        void audio?.resume();
+      }, BEHIND_MS);
   };
-  addEventListener('pointerdown', arm, { once: true });
-  addEventListener('keydown', arm, { once: true });
+  addEventListener('pointerdown', arm, taps);
+  addEventListener('keydown', arm, taps);
 }
 
 /** Plays the tones; nothing is heard where no tap came before. */
