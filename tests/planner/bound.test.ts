@@ -23,14 +23,14 @@ test('ends a large bench within 5 % of working time of an end that no plan can b
 
 // Seventeen days of work for one person, and hardly a rest to do it in: what is held here is that nobody stands idle while the first films
 // rest. Seen: 4.6 % on these 24, from 1.8 to 9.1; a share of it is the bound's, which lets films rest as if each had the shop to itself.
-test('ends benches of forty pieces that rest only days within 5 % of it, on the mean of 24', () => {
+test('ends benches of forty pieces that rest only days within 4.7 % of it, on the mean of 24', () => {
   const over = Array.from({ length: 24 }, (_, n) => {
     const bench = largeBench(n + 1, 40, SHORT_RESTS);
     const plan = planBench(bench);
     const end = plan.ok ? Math.max(...plan.value.pieces.map(({ likely }) => likely)) : Number.NaN;
     return workingMinutes(bench, end) / workingMinutes(bench, lowerBound(bench)) - 1;
   });
-  expect(over.reduce((sum, one) => sum + one, 0) / over.length).toBeLessThan(0.05);
+  expect(over.reduce((sum, one) => sum + one, 0) / over.length).toBeLessThan(0.047); // asked for: 5 %
 });
 
 // The expected value is what a search over every start on every hour finds (brute-force.ts).

@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { planBench } from '../../src/planner/plan-bench';
+import type { Piece, Step } from '../../src/planner/step';
+import { bench, coat, dateTime, piece, utc, wait, working } from './a-bench';
+
+const DAY = 1440;
+const NOW = utc('2026-03-02 09:00');
+const OPEN = working(9, 17);
+
+function summary(asked: Piece, now = NOW) {
+  const plan = planBench({ now, working: OPEN, pieces: [asked] });
+  if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
+  return plan.value.pieces[0] as NonNullable<(typeof plan.value.pieces)[0]>;
+}
+
+const check: Step = {
+  id: 'g',
+  kind: 'gate',
+  check: 'powders',
+  minutes: 2,
+  againAfterMinutes: 12 * DAY,
+  failedAt: [],
+  mostFailures: 7,
+};
+
+// What each wait may run over, as the sides of right-angled triangles: 3, 4, 5 and 5, 12, 13.
+describe('held back so that a promise is kept', () => {
+  const waits = [wait('v', DAY, DAY, 4 * DAY), wait('w', DAY, DAY, 5 * DAY)];
+
+  test('is the root of the sum of squares of what waits may run over, a check that fails among them', () => {
+    expect(summary(piece('a', [coat('c'), ...waits])).reserveMinutes).toBe(5 * DAY);
+    expect(summary(piece('a', [coat('c'), ...waits, check])).reserveMinutes).toBe(13 * DAY);
+    expect(summary(piece('a', [coat('c'), bench('b', 30)])).reserveMinutes).toBe(0);
+    expect(summary(piece('a', [coat('c'), wait('w', 60, 60, 61)])).reserveMinutes).toBe(1);
+  });
+
+  test('counts nothing of what is done', () => {
+    const done = { from: NOW - 2 * DAY, to: NOW - DAY };
+    const steps = [coat('c'), { ...wait('v', DAY, DAY, 4 * DAY), done }, wait('w', DAY, DAY, 5 * DAY)];
+    expect(summary(piece('a', steps)).reserveMinutes).toBe(4 * DAY);
+  });
+
+  test('is added to the likely end; the soonest end has every wait as short as it may be', () => {
+    const found = summary(piece('a', [coat('c'), wait('w', 2 * DAY, DAY, 4 * DAY), bench('b', 30)]));
+    expect(dateTime(found.likely)).toBe('2026-03-04 09:40');
+    expect(dateTime(found.earliest)).toBe('2026-03-03 09:40');
+    expect(dateTime(found.promise)).toBe('2026-03-06 09:40');
+  });
+});
+
+// Likely on the 4th, 09:40, and two days held back.
+test.each([
+  { promised: undefined, is: 'none' },
+  { promised: '2026-03-02 08:59', is: 'past' },
+  { promised: '2026-03-02 09:00', is: 'missed' },
+  { promised: '2026-03-04 09:39', is: 'missed' },
+  { promised: '2026-03-04 09:40', is: 'tight' },
+  { promised: '2026-03-06 09:39', is: 'tight' },
+  { promised: '2026-03-06 09:40', is: 'kept' },
+])('promised for $promised is $is', ({ promised, is }) => {
+  const steps = (task: 'pad' | 'other') => [
+    bench('c', 10, { task }),
+    wait('w', 2 * DAY, DAY, 4 * DAY),
+    bench('b', 30),
+  ];
+  const more = promised ? { promised: utc(promised) } : {};
+  expect(summary(piece('a', steps('other'), more)).promiseState).toBe(is);
+  // A padded film is soft until its rest is over at the latest.
+  expect(summary(piece('a', steps('pad'), more)).promiseState).toBe(is === 'tight' ? 'soft' : is);
+  expect(summary(piece('a', steps('pad'), { ...more, isHeld: true }))).toMatchObject({
+    promiseState: promised ? 'held' : 'none',
+    isHeld: true,
+  });
+});
+
+test('nothing stands open of a piece that is finished', () => {
+  const done = { from: NOW - 60, to: NOW - 50 };
+  const found = summary(piece('a', [coat('c', { done })], { promised: NOW - 55, isHeld: true }));
+  expect(found).toMatchObject({
+    promiseState: 'none',
+    isHeld: false,
+    dominant: undefined,
+    promise: NOW - 50,
+  });
+});
+
+test('a piece that is over but not finished is promised for now at the soonest', () => {
+  const done = { from: NOW - 3 * DAY, to: NOW - 3 * DAY + 10 };
+  const found = summary(piece('a', [coat('c', { done }), wait('w', DAY)]));
+  expect(dateTime(found.likely)).toBe('2026-02-28 09:10');
+  expect(found.promise).toBe(NOW);
+});
