@@ -5,6 +5,8 @@ import { launch, MOBILE } from './browser';
 // The app as a test has it: one Chromium a file, a phone of its own a test, and nothing that goes wrong unseen.
 export const base = inject('baseUrl');
 const LONGEST_MS = 20_000;
+/** So many times slower than this machine is: `SLOW=8` shows what a test leaves to luck. */
+const SLOW = Number(process.env['SLOW'] ?? 1);
 
 let browser: Browser;
 let problems: string[] = [];
@@ -36,7 +38,9 @@ export const BROKEN_CLOSE = 'broken close frame';
 /** An empty page on this phone, watched from now on. */
 export async function newPage(origin: string = base): Promise<Page> {
   page = await context.newPage();
-  page.setDefaultTimeout(LONGEST_MS);
+  page.setDefaultTimeout(LONGEST_MS * SLOW);
+  if (SLOW > 1)
+    await (await context.newCDPSession(page)).send('Emulation.setCPUThrottlingRate', { rate: SLOW });
   page.on('pageerror', (error) => problems.push(error.message));
   page.on('console', (message) => {
     if (message.type() === 'error' && !message.text().includes(BROKEN_CLOSE)) problems.push(message.text());

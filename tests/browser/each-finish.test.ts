@@ -3,6 +3,7 @@ import { FINISHES } from '../../src/logbook/kinds/mix/jar';
 import { goTo, openApp, page } from './app';
 import { type Finish, shopOf } from './each-finish-shop';
 import { bringIn } from './fake-dialogs';
+import { inUsUnits } from './on-screen';
 
 // No advice of another finish, on any page. Common practice: what melts in, blushes, cures or re-dissolves is of its kind.
 const NITRO = /nitro|lacquer thinner/i;
@@ -84,8 +85,7 @@ describe.each(FINISHES)('%s', (finish) => {
         await addLines('lay, after the cautions');
       }
     }
-    await goTo('#/more');
-    await page.getByRole('radio', { name: /^US/ }).tap();
+    await inUsUnits();
     units = ', US';
     for (const [name, hash] of Object.entries(pages)) {
       await goTo(hash);

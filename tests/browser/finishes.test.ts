@@ -1,13 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { goTo, openApp, page } from './app';
-import { button, choose, field, link, list, said, section, title, unfold } from './on-screen';
+import { button, choose, field, inUsUnits, link, list, said, section, title, unfold } from './on-screen';
 import { countTaps } from './taps';
-
-/** Puts the phone into US units, as a person does under More. */
-async function inUsUnits(): Promise<void> {
-  await goTo('#/more');
-  await page.getByRole('radio', { name: /^US/ }).tap();
-}
 
 async function fillWaterborne(): Promise<void> {
   await openApp();

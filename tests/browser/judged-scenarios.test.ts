@@ -15,7 +15,7 @@ import {
   toCoat,
 } from './judged-shop';
 import { overTheSide } from './looked-at';
-import { button, choose, field, openLine, said, section, unfold } from './on-screen';
+import { button, choose, field, inUsUnits, openLine, said, section, unfold } from './on-screen';
 
 const tellsNoneOf = async (words: RegExp): Promise<void> =>
   expect(await page.getByRole('main').getByText(words).allTextContents()).toEqual([]);
@@ -133,8 +133,7 @@ test('an old nursery chair with lead: nothing is sanded dry, promised or sprayed
 
 test('a waterborne table in US units: a cold, damp night, a scuff between days, and no word of lacquer', async () => {
   await openAt('2026-03-02T09:00:00+01:00');
-  await goTo('#/more');
-  await page.getByRole('radio', { name: /^US/ }).tap();
+  await inUsUnits();
   await fillJar(/^Waterborne/, 'Satin');
   await goTo('#/air/forecast');
   await field('By day').fill('66');

@@ -23,6 +23,10 @@ const refuse = (): Promise<void> =>
     document.querySelector('main .page-body')?.prepend(way);
   });
 
+/** What was typed last may bring a field with it. */
+const drawn = (): Promise<void> =>
+  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => setTimeout(done))));
+
 /** What stands in every field of the page, in its order. */
 const standing = (): Promise<string[]> =>
   page.evaluate(() =>
@@ -55,13 +59,14 @@ async function leave(form: AForm): Promise<string> {
   }
   await refuse();
   const from = here();
+  await drawn();
   const typed = await standing();
   await page.getByText('Put it right').tap();
   await page.locator('.page-back[href^="#"]').waitFor();
   await expect.poll(here).not.toBe(from);
   await page.locator('.page-back').tap();
   await expect.poll(here).toBe(from);
-  await expect.poll(standing, { timeout: 5_000 }).toEqual(typed);
+  await expect.poll(standing, { timeout: 20_000 }).toEqual(typed);
   return `${file}: ${typed.length} fields`;
 }
 

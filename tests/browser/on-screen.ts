@@ -1,5 +1,6 @@
 import type { Locator } from 'playwright-core';
-import { page } from './app';
+import { expect } from 'vitest';
+import { goTo, page } from './app';
 
 // What a person looks for on the screen, by its role and its words.
 type Words = string | RegExp;
@@ -50,3 +51,15 @@ export const firstLink = (hash: RegExp): Promise<string> =>
         all.map((one) => one.getAttribute('href') ?? '').find((href) => new RegExp(source).test(href)) ?? '',
       hash.source,
     );
+
+/** Puts the phone into US units, as a person does under More, and waits until they are kept: a page opened then has them. */
+export async function inUsUnits(): Promise<void> {
+  await goTo('#/more');
+  await choose(/^US/);
+  const isKept = async (): Promise<boolean> => {
+    await goTo('#/more');
+    await goTo('#/piece/new', 'Start a piece');
+    return page.getByRole('radio', { name: 'in²' }).isChecked();
+  };
+  await expect.poll(isKept).toBe(true);
+}

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { goTo, here, newPage, page, takePhone } from './app';
 import { MOBILE } from './browser';
-import { button, choose, field, heading, said, section, title } from './on-screen';
+import { button, choose, field, heading, inUsUnits, said, section, title } from './on-screen';
 
 /** Monday 2 March 2026, nine o'clock in the shop. */
 const NINE = new Date('2026-03-02T09:00:00-05:00').getTime();
@@ -14,8 +14,7 @@ test('a small side table in waterborne: two days of coats, a cold night, a scuff
   await takePhone({ ...MOBILE, timezoneId: 'America/New_York' });
   await newPage();
   await page.clock.install({ time: NINE });
-  await goTo('#/more');
-  await page.getByRole('radio', { name: /^US/ }).tap();
+  await inUsUnits();
   await goTo('#/mix/jar/new', 'What is in the jar');
   await choose(/^Waterborne/);
   await button('Fill the jar').tap();

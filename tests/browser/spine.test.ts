@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { base, context, goTo, here, killAndReopen, openApp, page } from './app';
 import { MOBILE } from './browser';
 import { axeViolations, overTheSide } from './looked-at';
-import { button, choose, field, heading, openLine, section, unfold } from './on-screen';
+import { button, choose, field, heading, inUsUnits, openLine, section, unfold } from './on-screen';
 
 const HOUR_MS = 3_600_000;
 
@@ -215,8 +215,8 @@ describe('in the own shop', () => {
   });
 
   test('units and theme are chosen once and hold', async () => {
-    await page.goto(`${base}#/more`);
-    await choose(/^US/);
+    await inUsUnits();
+    await goTo('#/more');
     await unfold('Appearance');
     await choose('Dark');
     await killAndReopen('#/piece/new');

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { goTo, page } from './app';
 import { lookAtEach, MANY_SCREENS, openDemo } from './each-screen';
-import { choose, unfoldAll } from './on-screen';
+import { inUsUnits, unfoldAll } from './on-screen';
 
 // A shop that works in US units reads US units: what is metric alone, anywhere in the demo shop, is a leak.
 
@@ -46,8 +46,7 @@ async function lines(): Promise<string[]> {
 
 test('no screen speaks metric alone to a shop that works in US units', async () => {
   await openDemo();
-  await goTo('#/more');
-  await choose(/^US/);
+  await inUsUnits();
   const leaks = new Set<string>();
   const look = async (kind: string): Promise<void> => {
     await page.waitForTimeout(150); // what is worked out behind the page

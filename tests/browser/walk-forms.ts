@@ -75,7 +75,7 @@ async function fill(send: string, fills: Readonly<Record<string, string>>): Prom
 }
 
 /** Goes to a form, taps what brings it, and fills what else must be there; whether it is to be found. */
-export async function openForm({ at, fills = {}, taps = [], send }: AForm): Promise<boolean> {
+export async function openForm({ at, fills = {}, taps = [], filled = [], send }: AForm): Promise<boolean> {
   const [from, ...links] = typeof at === 'string' ? [at] : at;
   const hash = await follow(from, links);
   if (hash === undefined) return false;
@@ -87,6 +87,9 @@ export async function openForm({ at, fills = {}, taps = [], send }: AForm): Prom
       .first()
       .tap();
   await page.locator('main button', { hasText: send }).first().waitFor({ state: 'attached' });
+  // A tap may have asked for a field that is only now being drawn.
+  for (const name of filled)
+    await expect.poll(async () => (await fieldsOf(send)).map((one) => one.name)).toContain(name);
   await fill(send, fills);
   return true;
 }

@@ -1,7 +1,7 @@
 import { beforeEach, expect, test } from 'vitest';
 import { goTo, openApp, page } from './app';
 import { axeViolations, overTheSide } from './looked-at';
-import { choose, field, said } from './on-screen';
+import { field, inUsUnits, said } from './on-screen';
 
 beforeEach(async () => {
   await openApp();
@@ -29,8 +29,7 @@ test('a chip is said by length, width and depth, or by its area', async () => {
 });
 
 test('a chip is said in inches too', async () => {
-  await goTo('#/more');
-  await choose(/^US/);
+  await inUsUnits();
   await goTo('#/mix/fill', 'Drop fill of a chip');
   const inch = page.getByRole('radiogroup', { name: 'Length' }).getByRole('radio', { checked: true });
   expect(await inch.getAttribute('aria-label')).toMatch(/in/);
