@@ -270,5 +270,30 @@ describe('the next weighing', () => {
   test('is none where nothing more would tell', () => {
     const nothing = { ...reading, warmGain: 0, expected: expected.map((one) => ({ ...one, gain: 0.001 })) };
     expect(nextWeighing(cardOf(), { ...told, reading: nothing }, at(3))).toEqual({ do: 'nothing' });
+    // Before it has lain open for two days it is weighed then, for what follows asks for it.
+    expect(nextWeighing(cardOf(), { ...told, reading: nothing }, at(1))).toEqual({
+      do: 'weigh',
+      atMs: at(2),
+    });
+    const warm = { temperature: { text: '57', unit: 'C' }, time: { text: '24', unit: 'h' } };
+    const dried = cardOf(entry(6, weighed('1.3', { warm }), at(0.9)));
+    expect(nextWeighing(dried, { ...told, reading: nothing }, at(1))).toEqual({ do: 'nothing' });
+  });
+
+  test('is now where the best time was passed a moment ago, and at least six hours after a coat', () => {
+    const flat = {
+      ...told,
+      reading: { ...reading, expected: expected.map((one) => ({ ...one, gain: 0.5 })) },
+    };
+    expect(nextWeighing(cardOf(), flat, at(0.51)).do).toBe('weigh');
+    expect(nextWeighing(cardOf(), flat, at(0.51))).toEqual({ do: 'weigh', atMs: at(0.51) }); // within half an hour
+    expect(nextWeighing(cardOf(), flat, at(0.53))).toEqual({ do: 'weigh', atMs: at(1) });
+  });
+
+  test('once dried warm it is not dried again', () => {
+    const warm = { temperature: { text: '57', unit: 'C' }, time: { text: '24', unit: 'h' } };
+    const dried = cardOf(entry(6, weighed('1.3'), at(0.5)), entry(7, weighed('1.28', { warm }), at(1.5)));
+    const less = { ...told, reading: { ...reading, warmGain: 0.9 } };
+    expect(nextWeighing(dried, less, at(2.5)).do).toBe('weigh');
   });
 });

@@ -56,6 +56,56 @@ describe('before the first coat of a session', () => {
   });
 });
 
+describe('what was read once', () => {
+  const act = (n: 'brush' | 'mix' | 'sand'): EntryBody => ({
+    kind: 'cautions-read',
+    act: n,
+    cautions: [...EVERY],
+  });
+
+  test('before a drop need not be read again before spraying, before mixing it must', () => {
+    expect(due(shopOf([0, fillJar()], [1, act('brush')]), 1.1)).toEqual([]);
+    expect(due(shopOf([0, fillJar()], [1, act('mix')]), 1.1)).toContain('ignition');
+    expect(due(shopOf([0, fillJar()], [1, act('sand')]), 1.1)).toContain('ignition');
+  });
+
+  test('four hours ago still holds, a minute longer ago it does not', () => {
+    expect(due(shopOf([0, fillJar()], [1, read(EVERY)]), 5)).toEqual([]);
+    expect(due(shopOf([0, fillJar()], [1, read(EVERY)]), 5.02)).toContain('ignition');
+  });
+});
+
+describe('a jar that was padded with oil', () => {
+  const padded = (more: object) => ({ ...layCoat(), how: 'pad', ...more }) as EntryBody;
+  const brush = (...coats: EntryBody[]) => {
+    const shop = shopOf([0, startPiece()], [0, fillJar()], ...coats.map((coat) => [1, coat] as const));
+    return cautionsDue(shop, jarIn(shop), 'brush', DAY_1_MS + 9 * HOUR_MS).map(({ id }) => id);
+  };
+
+  test('calls for care of its rags, and no other does', () => {
+    expect(brush(padded({ oil: true }))).toContain('rags');
+    expect(brush(padded({ oil: false }))).not.toContain('rags');
+    expect(brush(padded({}))).not.toContain('rags');
+    expect(brush()).not.toContain('rags');
+    const OTHER = '019caa01-0000-7000-9000-0000000000b2';
+    const shop = shopOf(
+      [0, startPiece()],
+      [0, fillJar()],
+      [0, fillJar(OTHER)],
+      [1, padded({ oil: true, jar: OTHER })],
+    );
+    expect(cautionsDue(shop, jarIn(shop), 'brush', DAY_1_MS + 9 * HOUR_MS).map(({ id }) => id)).not.toContain(
+      'rags',
+    );
+  });
+});
+
+test('what may be put away stays away once the person said so', () => {
+  const silence: EntryBody = { kind: 'caution-silenced', caution: 'skin', silenced: true };
+  expect(due(shopOf([0, fillJar()]), 1)).toContain('skin');
+  expect(due(shopOf([0, fillJar()], [0, silence]), 1)).not.toContain('skin');
+});
+
 test('a session begins at the first of what was done without a long pause', () => {
   const shop = shopOf([0, startPiece()], [0, fillJar()], [1, layCoat()], [8, layCoat()], [10, layCoat()]);
   expect(sessionStartMs(shop, DAY_1_MS + 11 * HOUR_MS)).toBe(DAY_1_MS + 8 * HOUR_MS);
@@ -68,6 +118,22 @@ describe('at the end of the day', () => {
   test('rags stand always, overspray where nitrocellulose was used', () => {
     expect(dayEndCautions(laid, DAY_1_MS + 9 * HOUR_MS).map(({ id }) => id)).toEqual(['rags', 'overspray']);
     expect(dayEndCautions(shopOf(), DAY_1_MS).map(({ id }) => id)).toEqual(['rags']);
+  });
+
+  test('what was laid sixteen hours ago belongs to this day, longer ago it does not', () => {
+    const at = (hours: number) => DAY_1_MS + hours * HOUR_MS;
+    expect([isDayEndDue(laid, at(17.9)), isDayEndDue(laid, at(18))]).toEqual([true, false]);
+    expect(dayEndCautions(laid, at(18)).map(({ id }) => id)).toEqual(['rags']);
+    const first = shopOf(
+      [0, startPiece()],
+      [0, fillJar()],
+      [2, layCoat()],
+      [8, layCoat()],
+      [9, read(['rags'], 'end-day')],
+    );
+    expect(isDayEndDue(first, at(10))).toBe(false);
+    const sprayed = shopOf([0, startPiece()], [0, fillJar()], [2, layCoat()], [3, read(['rags'])]);
+    expect(isDayEndDue(sprayed, at(4))).toBe(true); // read before spraying, not for the end of the day
   });
 
   test('it is due after a coat until it is confirmed, and again after the next coat', () => {
