@@ -174,6 +174,31 @@ describe('what the worker is asked', () => {
     expect(masses(COAT_MS + 1)).toEqual([1.01, 1.3]);
   });
 
+  test('looks ahead from an hour after the last coat on, a fortnight at least', () => {
+    const looked = (days: number) => {
+      const shop = shopOf();
+      const asked = cardRequest(cardsOf(shop).get(CARD) as TestCard, shop, day(days));
+      if (!asked.ok) throw new Error(asked.failure.kind);
+      const { lookAtS } = asked.value.card;
+      expect(lookAtS).toHaveLength(28);
+      expect(lookAtS[0]).toBeCloseTo(3600, 6);
+      return (lookAtS.at(-1) ?? 0) / 86_400;
+    };
+    expect(looked(3)).toBeCloseTo(14, 6);
+    expect(looked(10)).toBeCloseTo(20, 6); // until the card is twice as old
+    expect(looked(30)).toBeCloseTo(44, 6); // at most a fortnight beyond now
+  });
+
+  test('once it was dried warm it stays so, and warm time before the coat is none', () => {
+    const warm = { temperature: { text: '57', unit: 'C' }, time: { text: '96', unit: 'h' } };
+    const { history, weighings } = ask(
+      entry(6, weighed('1.28', { warm }), day(2)),
+      entry(7, weighed('1.281'), day(3)),
+    );
+    expect(weighings.map(({ isWarmDried }) => isWarmDried)).toEqual([true, true]);
+    expect(history.air.find(({ temperatureK }) => temperatureK > 320)?.fromS).toBe(0);
+  });
+
   test('says that a humidity is a guess where nobody read it', () => {
     const read: EntryBody = {
       kind: 'air-read',
@@ -239,6 +264,37 @@ describe('a weight', () => {
   test('in milligrams is offered in grams', () => {
     const at = { text: '1290', massKg: 1.29, atMs: COAT_MS + DAY_MS };
     expect(oddWeight(cardOf(), told, at)).toEqual({ kind: 'milligrams', grams: '1.29' });
+  });
+
+  // Dust weighs: at a division of 1 mg, and 0.22 g of film, 8.8 mg more than last time are too many.
+  test('heavier than it was since its last coat is odd, though it is as light as expected', () => {
+    const weighedAt = (days: number) => cardOf(entry(6, weighed('1.290'), COAT_MS + days * DAY_MS));
+    expect(odd('1.298', weighedAt(0.8))).toBeUndefined();
+    expect(odd('1.300', weighedAt(0.8))).toBe('up');
+    expect(odd('1.300', weighedAt(-0.001))).toBeUndefined(); // a coat went on since
+  });
+
+  test('within four spreads of what is expected is not odd, beyond them it is', () => {
+    // At one day 1.290 g, give or take 4 mg in eight of ten: a spread of 3.12 mg, four of them 12.5 mg.
+    expect(['1.302', '1.303', '1.278', '1.277'].map((text) => odd(text))).toEqual([
+      undefined,
+      'up',
+      undefined,
+      'down',
+    ]);
+  });
+
+  test('is odd below the bare foil with a third of its film, and not above', () => {
+    const light = { ...told, reading: { ...reading, expected: [] } };
+    const at = (text: string) =>
+      oddWeight(cardOf(), light, { text, massKg: Number(text) / 1000, atMs: COAT_MS + DAY_MS })?.kind;
+    expect([at('1.066'), at('1.067')]).toEqual(['below', undefined]); // 1 g and 0.3 of 0.22 g
+    expect(
+      oddWeight(cardOf(), undefined, { text: '1.001', massKg: 1.001e-3, atMs: COAT_MS }),
+    ).toBeUndefined();
+    expect(oddWeight(cardOf(), undefined, { text: '1.000', massKg: 1e-3, atMs: COAT_MS })?.kind).toBe(
+      'below',
+    );
   });
 
   test('on a scale that was said before is not asked about again', () => {
