@@ -179,7 +179,7 @@ describe('what the worker is asked', () => {
       const shop = shopOf();
       const asked = cardRequest(cardsOf(shop).get(CARD) as TestCard, shop, day(days));
       if (!asked.ok) throw new Error(asked.failure.kind);
-      const { lookAtS } = asked.value.card;
+      const { lookAtS = [] } = asked.value.card;
       expect(lookAtS).toHaveLength(28);
       expect(lookAtS[0]).toBeCloseTo(3600, 6);
       return (lookAtS.at(-1) ?? 0) / 86_400;

@@ -73,7 +73,10 @@ const shop = shopOf();
 
 describe('the jars of a match', () => {
   test('hold the recipe that it became, the newest first', () => {
-    expect(jarsOfMatch(shop.matches.get(MATCH) ?? {}, shop).map((jar) => jar.id)).toEqual([NEW, OLD]);
+    expect(jarsOfMatch(shop.matches.get(MATCH) ?? expect.unreachable(), shop).map((jar) => jar.id)).toEqual([
+      NEW,
+      OLD,
+    ]);
     expect(jarsOfMatch({ accepted: undefined }, shop)).toEqual([]);
   });
 
@@ -82,7 +85,7 @@ describe('the jars of a match', () => {
     { what: 'a jar by a recipe written by hand', jar: OF_HAND, is: undefined },
     { what: 'a jar filled by hand', jar: PLAIN, is: undefined },
   ])('$what is of $is', ({ jar, is }) => {
-    expect(matchOfJar(shop.jars.get(jar) ?? {}, shop)?.id).toBe(is);
+    expect(matchOfJar(shop.jars.get(jar) ?? expect.unreachable(), shop)?.id).toBe(is);
   });
 });
 
