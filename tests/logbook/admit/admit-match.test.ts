@@ -60,6 +60,29 @@ const BEGUN = [...BENCH, entry(3, describeMatch())];
 const MIXED = [...BEGUN, entry(4, mixTrial())];
 const READ = [...MIXED, entry(5, readColour({ as: 'trial', trial: TRIAL }))];
 
+const RECIPE = id(0xd7);
+const written: EntryBody = {
+  kind: 'recipe-written',
+  recipe: RECIPE,
+  name: 'Cream',
+  use: { as: 'opaque', over: 'white' },
+  lines: [{ ingredient: WHITE, amount: { text: '200', unit: 'g' } }],
+};
+const ACCEPTABLE = [...MIXED, entry(6, written)];
+const accept = (more: object = {}): EntryBody =>
+  ({ kind: 'trial-accepted', match: MATCH, trial: TRIAL, recipe: RECIPE, ...more }) as EntryBody;
+const field = { card: { text: '1', unit: 'ratio' }, coated: { text: '60', unit: 'ratio' } };
+const hiding = (more: object = {}): EntryBody =>
+  ({
+    kind: 'hiding-read',
+    match: MATCH,
+    dryFilm: { text: '25', unit: 'um' },
+    in: 'Y',
+    black: field,
+    white: field,
+    ...more,
+  }) as EntryBody;
+
 const groundOf = (before: readonly Entry[], body: EntryBody, n = 9) => {
   const admitted = admit(entry(n, body), fold(before), A_YEAR_ON_MS);
   return admitted.ok ? undefined : admitted.failure.kind;
@@ -100,6 +123,104 @@ test.each([
     before: BEGUN,
     body: readColour({ as: 'tint', tinter: NOBODY, share: { text: '5', unit: '%' } }),
     ground: 'unknown-ingredient',
+  },
+  { what: 'a trial of a tinter', before: MIXED, body: mixTrial(NOBODY, OCHRE), ground: undefined },
+  {
+    what: 'a match with an unknown clear',
+    before: BENCH,
+    body: describeMatch({ clear: NOBODY }),
+    ground: 'unknown-ingredient',
+  },
+  {
+    what: 'a match with an unknown tinter',
+    before: BENCH,
+    body: describeMatch({ tinters: [{ ingredient: NOBODY }] }),
+    ground: 'unknown-ingredient',
+  },
+  {
+    what: 'a match put away',
+    before: BEGUN,
+    body: { kind: 'match-put-away', match: MATCH },
+    ground: undefined,
+  },
+  {
+    what: 'no match put away',
+    before: BENCH,
+    body: { kind: 'match-put-away', match: MATCH },
+    ground: 'unknown-match',
+  },
+  {
+    what: 'a reading of a trial',
+    before: MIXED,
+    body: readColour({ as: 'trial', trial: TRIAL }),
+    ground: undefined,
+  },
+  {
+    what: 'a reading of another trial',
+    before: MIXED,
+    body: readColour({ as: 'trial', trial: NOBODY }),
+    ground: 'unknown-trial',
+  },
+  {
+    what: 'a target of no match',
+    before: BENCH,
+    body: readColour({ as: 'target' }),
+    ground: 'unknown-match',
+  },
+  {
+    what: 'a tint of no match',
+    before: BENCH,
+    body: readColour({ as: 'tint', tinter: OCHRE, share: { text: '5', unit: '%' } }),
+    ground: 'unknown-match',
+  },
+  {
+    what: 'a reading on no toned place',
+    before: BEGUN,
+    body: readColour({ as: 'on-piece' }),
+    ground: 'unknown-toner',
+  },
+  { what: 'a trial accepted', before: ACCEPTABLE, body: accept(), ground: undefined },
+  { what: 'no trial accepted', before: ACCEPTABLE, body: accept({ trial: NOBODY }), ground: 'unknown-trial' },
+  {
+    what: 'a trial accepted as no recipe',
+    before: ACCEPTABLE,
+    body: accept({ recipe: NOBODY }),
+    ground: 'unknown-recipe',
+  },
+  { what: 'a trial of no match accepted', before: BENCH, body: accept(), ground: 'unknown-match' },
+  { what: 'hiding of a match', before: BEGUN, body: hiding(), ground: undefined },
+  { what: 'hiding of no match', before: BENCH, body: hiding(), ground: 'unknown-match' },
+  { what: 'hiding of a trial', before: MIXED, body: hiding({ trial: TRIAL }), ground: undefined },
+  { what: 'hiding of no trial', before: MIXED, body: hiding({ trial: NOBODY }), ground: 'unknown-trial' },
+  {
+    what: 'undo of a trial under another',
+    before: [...MIXED, entry(5, mixTrial(NOBODY, OCHRE))],
+    body: strike(id(4)),
+    ground: 'still-used',
+  },
+  {
+    what: 'undo of a trial that became a recipe',
+    before: [...ACCEPTABLE, entry(7, accept())],
+    body: strike(id(4)),
+    ground: 'still-used',
+  },
+  {
+    what: 'undo of one description of a match that has another',
+    before: [...MIXED, entry(5, describeMatch())],
+    body: strike(id(3)),
+    ground: undefined,
+  },
+  {
+    what: 'undo of the last description that stands',
+    before: [...MIXED, entry(5, describeMatch()), entry(6, strike(id(5)))],
+    body: strike(id(3)),
+    ground: 'still-used',
+  },
+  {
+    what: 'undo of the only description of a match whose target was read',
+    before: [...BEGUN, entry(5, readColour({ as: 'target' }))],
+    body: strike(id(3)),
+    ground: 'still-used',
   },
   {
     what: 'undo of the only description of a match with a trial',

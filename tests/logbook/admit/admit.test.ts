@@ -46,6 +46,14 @@ const passes = (count: number, wetUm: string): EntryBody =>
   }) as EntryBody;
 const closePiece: EntryBody = { kind: 'piece-closed', piece: PIECE };
 const emptyJar: EntryBody = { kind: 'jar-emptied', jar: JAR };
+const setAside = (piece: string): EntryBody => ({
+  kind: 'hold-overridden',
+  piece,
+  rule: 'film-prints',
+  act: 'level-sand',
+  reason: 'Only the hidden edge printed.',
+});
+const filler = (piece: string): EntryBody => ({ kind: 'ground-laid', piece, ground: 'pore-filler' });
 const change = (piece: string): EntryBody => ({ kind: 'piece-changed', piece, name: 'Box' });
 
 describe('admits', () => {
@@ -55,6 +63,8 @@ describe('admits', () => {
     { what: 'a coat the moment its piece was started', it: at(1, layCoat()) },
     { what: 'a coat with its air', it: at(60, coatIn(id(5))) },
     { what: 'two millimetres wet in all', it: at(60, passes(20, '100')) },
+    { what: 'a hold set aside', it: at(60, setAside(PIECE)) },
+    { what: 'filler', it: at(60, filler(PIECE)) },
     { what: 'a sanding', it: at(60, sand()) },
     { what: 'a check', it: at(60, check()) },
     { what: 'a change of a closed piece', it: at(60, change(CLOSED)) },
@@ -93,6 +103,9 @@ describe('refuses', () => {
       it: at(60, { kind: 'piece-closed', piece: CLOSED }),
       kind: 'piece-closed',
     },
+    { what: 'setting aside a hold on a closed piece', it: at(60, setAside(CLOSED)), kind: 'piece-closed' },
+    { what: 'setting aside a hold on no piece', it: at(60, setAside(id(0xff))), kind: 'unknown-piece' },
+    { what: 'filler on a closed piece', it: at(60, filler(CLOSED)), kind: 'piece-closed' },
     { what: 'a change of no piece', it: at(60, change(id(0xff))), kind: 'unknown-piece' },
     { what: 'emptying no jar', it: at(60, { kind: 'jar-emptied', jar: id(0xff) }), kind: 'unknown-jar' },
     { what: 'a piece started twice', it: at(60, startPiece()), kind: 'piece-there-already' },
@@ -168,6 +181,38 @@ describe('corrects no time into what cannot be', () => {
       failure: { kind: 'after-its-work', latestMs: DAY_1_MS + 6 * MINUTE_MS },
     },
   ])('$what', ({ it, failure }) => expect(admit(at(60, it), shop, nowMs)).toEqual({ ok: false, failure }));
+});
+
+describe('what nothing was done to yet', () => {
+  const fresh = fold([
+    entry(1, startPiece()),
+    entry(2, fillJar()),
+    entry(3, startPiece(CLOSED)),
+    entry(4, filler(PIECE)),
+  ]);
+
+  test('a piece with filler on it is still used', () => {
+    expect(admit(at(60, strike(id(1))), fresh, nowMs)).toMatchObject({ failure: { kind: 'still-used' } });
+    expect(admit(at(60, strike(id(3))), fresh, nowMs).ok).toBe(true);
+    expect(admit(at(60, strike(id(2))), fresh, nowMs).ok).toBe(true);
+  });
+
+  test('a piece without work may be corrected to any time until now', () => {
+    expect(admit(at(60, correct(id(3), { at: instant(60) })), fresh, nowMs).ok).toBe(true);
+    expect(admit(at(60, correct(id(1), { at: instant(5) })), fresh, nowMs)).toMatchObject({
+      failure: { kind: 'after-its-work' },
+    });
+  });
+});
+
+test('a correction of anything but the time is not judged by it', () => {
+  // A coat of before its piece, as only another phone can bring it: its film may be put right all the same.
+  const early = fold([entry(5, startPiece()), entry(6, fillJar()), entry(7, layCoat(), DAY_1_MS)]);
+  const film = { by: 'wet', wetFilm: { text: '90', unit: 'um' } } as const;
+  expect(admit(at(60, correct(id(7), { film })), early, nowMs).ok).toBe(true);
+  expect(admit(at(60, correct(id(7), { jar: JAR })), early, nowMs)).toMatchObject({
+    failure: { kind: 'too-early' },
+  });
 });
 
 describe('where the clock has been set back', () => {
