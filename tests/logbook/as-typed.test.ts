@@ -53,6 +53,13 @@ describe('what people type for a number', () => {
     ),
   )('"$text" is no number', ({ text }) => expect(parseNumber(text)).toBeUndefined());
 
+  test('a number with the unit of its field behind it is that number, with another it is none', () => {
+    expect([parseNumber('12 um', 'um'), parseNumber('12um', 'um'), parseNumber('12', 'um')]).toEqual([
+      12, 12, 12,
+    ]);
+    expect([parseNumber('12 um', 'mm'), parseNumber('12 um')]).toEqual([undefined, undefined]);
+  });
+
   test.each([
     { text: '5,280', numbers: ['5280', '5.280'] },
     { text: '1,000', numbers: ['1000', '1.000'] },

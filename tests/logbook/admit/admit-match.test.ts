@@ -140,13 +140,13 @@ test.each([
   {
     what: 'a match put away',
     before: BEGUN,
-    body: { kind: 'match-put-away', match: MATCH },
+    body: { kind: 'match-put-away', match: MATCH } as EntryBody,
     ground: undefined,
   },
   {
     what: 'no match put away',
     before: BENCH,
-    body: { kind: 'match-put-away', match: MATCH },
+    body: { kind: 'match-put-away', match: MATCH } as EntryBody,
     ground: 'unknown-match',
   },
   {

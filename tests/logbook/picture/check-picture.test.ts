@@ -35,6 +35,19 @@ test.each([
   expect(await check(file)).toMatchObject({ ok: true, value: { width, height } });
 });
 
+// ITU-T T.81, B.1.1: a nought after FF is a byte of the scan, D0 to D7 are restarts in it, and FF before a marker is filling.
+test.each([
+  { what: 'a byte that looks like a marker', scan: [0xff, 0] },
+  { what: 'the first restart', scan: [0xff, 0xd0] },
+  { what: 'the last restart', scan: [0xff, 0xd7] },
+  { what: 'filling before its end', scan: [0xff] },
+])('a scan with $what in it is read to its end', async ({ scan }) => {
+  const file = jpeg(3);
+  const whole = new Uint8Array([...file.slice(0, -2), ...scan, 0xff, 0xd9]);
+  expect(await check(whole)).toMatchObject({ ok: true, value: { width: 8, height: 8 } });
+  expect(await check(whole.slice(0, -2))).toMatchObject({ ok: false });
+});
+
 test('what a camera hangs on behind a JPEG does not matter', async () => {
   expect(await check(jpeg(3), 'a film of two seconds')).toMatchObject({ ok: true });
 });
