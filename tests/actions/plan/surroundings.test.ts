@@ -33,7 +33,7 @@ describe('a jar', () => {
 
   test('is told with the end of its life in the air of the shop', () => {
     expect(surroundings(shopOf([1, pot]), undefined).jars).toEqual([
-      { id: JAR, madeAt: minute(1), life: { minutes: 480, atC: 20 }, air: [] },
+      { id: JAR, madeAt: minute(1), endsAt: minute(9) }, // nobody read the air: 20 °C, at which the life was said
     ]);
   });
 
