@@ -122,6 +122,8 @@ describe('a card beside no piece', () => {
         .get(of)
         ?.coats.map((one) => one.piece);
     expect(pieceOf(A, card(4, A), coat(5, A, JAR))).toEqual([A]);
+    const alone = cardsOf(fold([...START_ALONE, card(4, A), coat(5, A, JAR)])).get(A);
+    expect(alone?.withCoats.size).toBe(0); // coated by itself, with no coat of a piece
     expect(pieceOf(CARD, entry(4, made()), entry(5, coated()))).toEqual([PIECE]);
   });
 

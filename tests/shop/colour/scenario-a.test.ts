@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { advise } from '../../../src/shop/colour/advice';
 import { aimFor, shiftOf, targetOf } from '../../../src/shop/colour/aim';
+import { readingOf } from '../../../src/shop/colour/believe';
 import { sidesOf, sideThatCounts } from '../../../src/shop/colour/judge';
 import { MatchOnPaper, tinterId, WHITE } from './a-match';
 
@@ -76,6 +77,36 @@ test('the clear shift is -0.6/-0.1/+2.2, and the new aim for the bare colour 87.
   expect(aim?.clear).toBe('moved');
   const lab = aim?.surface.lab;
   expect([lab?.L, lab?.a, lab?.b].map((part) => part?.toFixed(1))).toEqual(['87.1', '-0.5', '12.6']);
+});
+
+describe('the bare colour of a trial', () => {
+  const readings = (...more: readonly (readonly [string, string, string])[]) => {
+    const match = underClear()
+      .mix(5, [[WHITE, '5']])
+      .read(5, more, { clearCoats: 4 })
+      .fold();
+    const trial = match.trials[4];
+    return trial && readingOf(match, trial);
+  };
+
+  test('read under clear alone is less by what clear does, and twice as unsure', () => {
+    // By hand: 86.0/-0.6/16.0 less -0.6/-0.1/+2.2.
+    const { lab, sd } = readings(...thrice(['86.0', '-0.6', '16.0'] as const)) ?? expect.unreachable();
+    expect([lab.L.toFixed(1), lab.a.toFixed(1), lab.b.toFixed(1)]).toEqual(['86.6', '-0.5', '13.8']);
+    const one = readings(['86.0', '-0.6', '16.0']) ?? expect.unreachable();
+    const bare = readingOf(cabinet().fold(), cabinet().fold().trials[0] ?? expect.unreachable());
+    expect(one.sd).toBeGreaterThan(sd);
+    expect(one.sd).toBeGreaterThan(bare?.sd ?? 1);
+    expect(sd).toBeGreaterThanOrEqual(0.15);
+  });
+
+  test('is none before the shift of clear was read', () => {
+    const match = cabinet()
+      .mix(5, [[WHITE, '5']])
+      .read(5, [['86.0', '-0.6', '16.0']], { clearCoats: 4 })
+      .fold();
+    expect(readingOf(match, match.trials[4] ?? expect.unreachable())).toBeUndefined();
+  });
 });
 
 describe('the advice', () => {

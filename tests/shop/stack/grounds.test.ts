@@ -90,6 +90,19 @@ describe('in the plan', () => {
   });
 });
 
+test('only a step of filling, sealing or gluing that is marked as done is one', () => {
+  const marked = (step: PlanStep, as: 'done' | 'not-passed', id = step.id) => {
+    const mark: EntryBody = { kind: 'step-marked', piece: PIECE, step: id, as };
+    const { shop, piece } = aShop({ hour: 0, body: planned(step) }, { hour: 1, body: mark });
+    return groundsOn(piece, shop).map(({ ground, logged }) => [ground, logged]);
+  };
+  expect(marked(WORK, 'done')).toEqual([['pore-filler', undefined]]);
+  expect(marked(WORK, 'not-passed')).toEqual([]);
+  expect(marked(COAT, 'done')).toEqual([]);
+  expect(marked(DRIES, 'done')).toEqual([]);
+  expect(marked(WORK, 'done', id(0x79))).toEqual([]); // a step that the plan has no more
+});
+
 test('a piece with wet filler waits, and is ready for its first coat when the wait is over', () => {
   const { shop, piece } = aShop({ hour: 1, body: laid('pore-filler') });
   const atMs = piece.grounds[0]?.atMs ?? 0;
