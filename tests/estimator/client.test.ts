@@ -82,6 +82,48 @@ test('a worker that does not load is told of, and the next request gets a new on
   expect(starts).toBe(2);
 });
 
+test.each([
+  { why: 'does not load, without a word', does: (port) => port.onerror?.({}), says: 'did not load' },
+  { why: 'answers what cannot be read', does: (port) => port.onmessageerror?.(), says: 'could not be read' },
+] satisfies { why: string; does: (port: WorkerPort) => void; says: string }[])(
+  'a worker that $why is ended and told of',
+  async ({ does, says }) => {
+    const started: { isEnded: boolean }[] = [];
+    const estimator = createEstimator(() => {
+      const port = startWorker(started.length === 0 ? does : really);
+      started.push(port);
+      return port;
+    });
+    const { result } = estimator.estimate(REQUEST);
+    await expect(result).rejects.toThrow(says);
+    await expect(result).rejects.toMatchObject({ why: 'lost' });
+    expect(started[0]?.isEnded).toBe(true);
+    await estimator.estimate(REQUEST).result;
+  },
+);
+
+test('where no worker can be started, that is said, and so is an answer to another question', async () => {
+  const none = createEstimator(() => {
+    throw new Error('no workers here');
+  });
+  await expect(none.estimate(REQUEST).result).rejects.toThrow('no workers here');
+  const other = createEstimator(() => startWorker(really));
+  await expect(other.weigh(REQUEST as never).result).rejects.toThrow('something else');
+});
+
+test('a card and a plan of one cross the wall as an estimate does', async () => {
+  const { weigh, foretell } = createEstimator(() => startWorker(really));
+  const plan = { history, areaM2: 0.02, divisionKg: 1e-6 };
+  const foretold = await foretell({ plan }).result;
+  expect(foretold.plain).toBeLessThan(foretold.prior);
+  const read = await weigh({ card: { ...plan, bareKg: 1e-3, weighings: [], lookAtS: [HOUR_S] } }).result;
+  expect(read.expected.map(({ atS }) => atS)).toEqual([HOUR_S]);
+  await expect(weigh({ card: { ...plan, bareKg: Number.NaN, weighings: [] } }).result).rejects.toMatchObject({
+    message: 'No number: request.card.bareKg',
+    why: 'unsolvable',
+  });
+});
+
 test('cancelling ends the running one and drops the waiting one; the others are done', async () => {
   let starts = 0;
   const estimator = createEstimator(() => {
