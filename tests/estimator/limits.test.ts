@@ -102,6 +102,16 @@ test.each([
     expect(Math.abs((times[1]?.[k] as number) / whole - 1)).toBeLessThan(0.01);
 });
 
+test('a group holds what its last coat brings and six hundredths of the others', () => {
+  const history = stack({ coats: 60 });
+  const layer = groupCoats(history).events[0];
+  const coat = history.events[0];
+  if (layer?.kind !== 'coat' || coat?.kind !== 'coat') throw new Error('Both begin with a coat.');
+  expect(layer.dryM / coat.dryM).toBeCloseTo(5, 9); // 36 of the oldest in at most eight groups
+  for (const [i, wetness] of layer.wetness.entries())
+    expect(wetness / (coat.wetness[i] as number)).toBeCloseTo((1 + 4 * 0.06) / 5, 9);
+});
+
 test('sandings, flash coats and other pigment among the oldest stay where they were', () => {
   const history = stack({ coats: 60, sanded: [{ atS: 3.5 * DAY_S, removedM: 5e-6 }] });
   const events = history.events.map((event, k) =>

@@ -31,6 +31,17 @@ test('a stretch of whole days is made of its days and nights', () => {
   ]);
 });
 
+test('a stretch is as warm and as airy as its spans are on average, the last of them without end', () => {
+  const air = [
+    { fromS: 0, temperatureK: 294.15, transferMS: 2e-3 },
+    { fromS: 12 * HOUR_S, temperatureK: 289.15, transferMS: 1e-3 },
+  ];
+  const stretch = createWeather(air)(0, 2.4 * DAY_S);
+  expect(stretch.temperatureK).toBeCloseTo(290.4, 9); // a quarter and three quarters of two days, by hand
+  expect(stretch.transferMS).toBeCloseTo(1.25e-3, 12);
+  expect(stretch.spells.map(({ share }) => share)).toEqual([0.25, 0.75]);
+});
+
 test('a short step ends where the air changes', () => {
   const stretch = createWeather(nights)(HOUR_S, HOUR_S);
   expect(stretch).toMatchObject({ temperatureK: 294.15, endS: 12 * HOUR_S, spells: [] });

@@ -79,8 +79,9 @@ if (left.size > 0 && process.env.NEAR !== '1')
     if (mutant) mutant.status = again.status;
   }
 
+const NAMES = { Survived: 'survived ', NoCoverage: 'no test  ', Timeout: 'silent   ' };
 console.log('');
-for (const { fileName, location, replacement, status } of results.filter(isLeft)) {
+for (const { fileName, location, replacement, status } of results.filter((one) => one.status in NAMES)) {
   const { start, end } = location;
   const lines = readFileSync(fileName, 'utf8').split('\n');
   const was =
@@ -88,9 +89,7 @@ for (const { fileName, location, replacement, status } of results.filter(isLeft)
       ? lines[start.line - 1].slice(start.column - 1, end.column - 1)
       : lines[start.line - 1].trim();
   const name = fileName.replace(`${process.cwd()}/`, '');
-  console.log(
-    `${status === 'Survived' ? 'survived ' : 'no test  '} ${name}:${start.line}  ${was}  ->  ${replacement.split('\n')[0]}`,
-  );
+  console.log(`${NAMES[status]} ${name}:${start.line}  ${was}  ->  ${replacement.split('\n')[0]}`);
 }
 console.table(
   Object.fromEntries(
