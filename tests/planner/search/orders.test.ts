@@ -58,9 +58,9 @@ test('the exact search finds the best of all orders, pieces that are the same am
       expect(timed(problem, best.order)).toEqual(least);
       expect(costOf(problem, best.starts)).toEqual(least);
     }),
-    { numRuns: 300 },
+    { numRuns: 120 },
   );
-  expect(found).toBeGreaterThan(100);
+  expect(found).toBeGreaterThan(40);
 });
 
 test('filling in keeps every rule, and names a piece only where its windows cannot be kept alone', () => {
