@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
 import type { Step } from '../../src/planner/step';
 import type { WorkingTimes } from '../../src/planner/windows/working-times';
-import { bench, coat, dateTime, hours, piece, utc, wait, working } from './a-bench';
+import { bench, coat, dateTime, hours, piece, utc, wait, window, working } from './a-bench';
 
 // 6 March 2026 is a Friday. Monday to Friday, nine to five.
 const WEEK = { week: Array.from({ length: 7 }, (_, day) => (day < 5 ? hours(9, 17) : { work: [] })) };
@@ -32,6 +32,28 @@ describe('a scuff', () => {
     expect(startOf(plan, 'c')).toBe('2026-03-09 09:00');
     expect(startOf(plan, 'scuff') < '2026-03-09').toBe(true);
   });
+});
+
+test('where keeping a scuff close is not what stands in the way, the window that does is named', () => {
+  // Eight hours after a coat the shop is closed, whenever it was laid.
+  const steps = [scuff, coat('c'), window('w', 480, 500), coat('d')];
+  const plan = planBench({
+    now: utc('2026-03-06 09:00'),
+    working: working(9, 17, WEEK),
+    pieces: [piece('a', steps)],
+  });
+  expect(plan).toEqual({
+    ok: false,
+    failure: [{ kind: 'window-never-fits', pieceId: 'a', stepId: 'w' }],
+  });
+});
+
+test('a window that is open and cannot be kept is given up also where a scuff is still to come', () => {
+  const done = { from: utc('2026-03-06 16:40'), to: utc('2026-03-06 16:50') };
+  const steps = [coat('b', { done }), window('w', 45, 60), coat('c'), wait('v', 60), scuff, coat('d')];
+  const plan = planned(steps, '2026-03-06 16:55');
+  expect(plan.pieces[0]?.missedWindows).toEqual(['w']);
+  expect(startOf(plan, 'w:scuff')).toBe('2026-03-09 09:00');
 });
 
 describe('a wait that ends at a moment', () => {
