@@ -2,11 +2,11 @@
 const DRAWN_MS = 1_000;
 
 /** Calls back once the screen has been drawn. */
-export function afterPaint(job: () => void): void {
+export function afterPaint(job: () => void, limitMs = DRAWN_MS): void {
   const limit = setTimeout(() => {
     cancelAnimationFrame(frame); // or it would be done again when the page is seen
     job();
-  }, DRAWN_MS);
+  }, limitMs);
   const frame = requestAnimationFrame(() => {
     clearTimeout(limit);
     setTimeout(job);

@@ -6,8 +6,10 @@ type Job = () => void;
 const { port1, port2 } = new MessageChannel();
 const anew: Job[] = [];
 const draws: Job[] = [];
-/** What comes after what is being said; undefined while nothing is. */
-let afterwards: Job[] | undefined;
+/** Whether something is being said that is not on the screen yet. */
+let isSaying = false;
+/** A page that is hidden has no frames, ms. */
+const NO_FRAME_MS = 100;
 
 /** Takes a job into the next drawing. */
 const into = (jobs: Job[]) => (job: Job) => {
@@ -21,7 +23,7 @@ function run(jobs: Job[]): void {
 }
 
 function draw(): void {
-  if (afterwards) return;
+  if (isSaying) return;
   run(anew);
   run(draws);
 }
@@ -38,22 +40,14 @@ export function drawOnceATask(): void {
 /** Calls back before the screen is drawn next: what follows from a change is worked out once, and never drawn as it was before. */
 export const beforeDrawing = into(anew);
 
-/** What was just said is on the screen first; all else that changed with it is drawn in the next frame. */
+/** What is said now is on the screen first; all else that changed with it is drawn in the next frame. For a form that is left by it. */
 export function sayFirst(): void {
-  if (afterwards) return;
-  const jobs: Job[] = [];
-  afterwards = jobs;
+  if (isSaying || document.hidden) return;
+  isSaying = true;
   afterPaint(() => {
-    afterwards = undefined;
-    run(jobs);
+    isSaying = false;
     draw();
-  });
-}
-
-/** Once what was just said is on the screen; at once where nothing was. */
-export function afterSaying(job: Job): void {
-  if (afterwards) afterwards.push(job);
-  else job();
+  }, NO_FRAME_MS);
 }
 
 /** Calls back when what has just changed is drawn. */

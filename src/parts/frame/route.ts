@@ -1,5 +1,4 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { afterSaying } from './draw-once';
 
 export const PLACES = ['bench', 'piece', 'lay', 'mix', 'match', 'air', 'more', 'plan', 'board'] as const;
 export type Place = (typeof PLACES)[number];
@@ -75,10 +74,9 @@ export function stillHere(): () => boolean {
 /** Asked before a wait: goes on to an address after it, unless the reader has gone elsewhere meanwhile. */
 export function fromHere(): (address: string) => void {
   const isHere = stillHere();
-  return (address) =>
-    afterSaying(() => {
-      if (isHere()) goToAddress(address);
-    });
+  return (address) => {
+    if (isHere()) goToAddress(address);
+  };
 }
 
 /** How often the reader has gone elsewhere; where an action leads does not count. */

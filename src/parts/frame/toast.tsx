@@ -3,7 +3,6 @@ import { render } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { TOAST } from '../../words/common';
 import { Icon } from '../blocks/icons';
-import { sayFirst } from './draw-once';
 import { readerMoves } from './route';
 
 export interface ToastMessage {
@@ -28,7 +27,6 @@ const LEAVES_AFTER_MS = 15_000;
 export function showToast(message: ToastMessage): void {
   const mine = { message, afterMoves: readerMoves.peek() };
   said.value = mine;
-  sayFirst();
   const leave = (): void => {
     if (said.peek() !== mine) return;
     if (document.querySelector('.toast:hover, .toast:focus-within')) setTimeout(leave, LEAVES_AFTER_MS);

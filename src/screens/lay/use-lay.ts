@@ -4,6 +4,7 @@ import { coatCardWith } from '../../actions/card/log-card';
 import type { Actions } from '../../actions/shop';
 import { overrideHolds } from '../../actions/verdicts/override-hold';
 import type { Form } from '../../parts/fields/form/use-form';
+import { sayFirst } from '../../parts/frame/draw-once';
 import { fromHere, linkTo } from '../../parts/frame/route';
 import { sayRefused } from '../../parts/frame/say-refused';
 import { useShop } from '../../parts/frame/shop-context';
@@ -69,6 +70,7 @@ export function useLay(
       return layRound([...round, card.id], laidBefore, () => coatCardWith(needs, card.id, onPiece));
     });
     if (!laid) return;
+    sayFirst();
     const [first = ''] = laid;
     if (round.length > 1) {
       showToast({

@@ -14,6 +14,7 @@ beforeEach(async () => {
   vi.resetModules();
   seen = [];
   frames = [];
+  vi.stubGlobal('document', { hidden: false });
   vi.stubGlobal('requestAnimationFrame', (job: () => void) => frames.push(job));
   vi.stubGlobal('cancelAnimationFrame', (frame: number) => frames.splice(frame - 1, 1));
   screen = await import('../../../src/parts/frame/draw-once');
@@ -36,16 +37,15 @@ test('what follows from a change is worked out before it is drawn, and what come
   expect(seen).toEqual(['outlooks', 'standings', 'page']);
 });
 
-test('what was said is on the screen before anything else is worked out, gone to or drawn', async () => {
+test('what was said is on the screen before anything else is worked out or drawn', async () => {
   draw(note('page'));
   screen.beforeDrawing(note('standings'));
   screen.sayFirst();
-  screen.afterSaying(note('gone to'));
   await settled();
   expect(seen).toEqual([]);
   for (const frame of frames.splice(0)) frame();
   await settled();
-  expect(seen).toEqual(['gone to', 'standings', 'page']);
+  expect(seen).toEqual(['standings', 'page']);
 });
 
 test('said twice before a frame, it waits for one frame', async () => {
@@ -58,12 +58,15 @@ test('said twice before a frame, it waits for one frame', async () => {
   expect(seen).toEqual(['page']);
 });
 
-test('where nothing was said nothing waits', () => {
-  screen.afterSaying(note('gone to'));
-  expect(seen).toEqual(['gone to']);
+test('a page that is hidden waits for nothing', async () => {
+  vi.stubGlobal('document', { hidden: true });
+  screen.sayFirst();
+  draw(note('page'));
+  await settled();
+  expect(seen).toEqual(['page']);
 });
 
-test('a page that is hidden has no frames, and is drawn all the same', async () => {
+test('where no frame comes it is drawn all the same', async () => {
   screen.sayFirst();
   draw(note('page'));
   await vi.waitFor(() => expect(seen).toEqual(['page']), { timeout: 5_000 });
