@@ -35,6 +35,24 @@ test('the floor of 3 K stays, and the limits stay in order', () => {
   );
 });
 
+// 6 K while the limit is as unsure as before any coat (11 less 5 K, to 2 K), less as it gets surer, and never under 2 K.
+test.each([
+  { why: 'one clear coat far above it', coats: seen(false, 20), beyondK: 6 },
+  { why: 'two on each side of it', coats: [...seen(true, 4, 5), ...seen(false, 6, 7)], beyondK: undefined },
+  {
+    why: 'thirty on each side of it',
+    coats: [...seen(true, ...Array(30).fill(4)), ...seen(false, ...Array(30).fill(7))],
+    beyondK: 2,
+  },
+])('it is easy from as far above the limit as that is unsure: $why', ({ coats, beyondK }) => {
+  const { limits, spreadK } = learnedBlush(coats);
+  expect(limits.easyK - limits.careK).toBeCloseTo(beyondK ?? 3 * spreadK, 1);
+  if (beyondK === undefined) {
+    expect(spreadK).toBeGreaterThan(0.8);
+    expect(spreadK).toBeLessThan(1.6);
+  }
+});
+
 test('one more blushed coat never lowers the limit, one more clear coat never raises it', () => {
   fc.assert(
     fc.property(fc.array(anySeen, { maxLength: 12 }), anySeen, (coats, more) => {

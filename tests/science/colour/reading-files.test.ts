@@ -29,6 +29,7 @@ describe('parseReadingFile accepts', () => {
       why: 'tab with headings that name the light',
       text: 'Sample\tL*(10°/D65)\ta*(10°/D65)\tb*(10°/D65)\ncream\t86.5\t-0.6\t14.8',
     },
+    { why: 'blanks around its cells', text: ' name , L* , a* , b* \n cream , 86.5 , -0.6 , 14.8 ' },
     { why: 'quotes', text: '"name","L","a","b"\n"cream","86.5","-0.6","14.8"' },
   ])('CSV with $why', ({ text }) => {
     const parsed = parse(text);
@@ -155,6 +156,13 @@ describe('parseReadingFile refuses', () => {
     const parsed = parse(`L,a,b\n${'x,0,0\n'.repeat(100)}`);
     expect(parsed.ok ? 0 : parsed.failure.length).toBe(20);
     expect(parsed.ok ? '' : parsed.failure[3]?.line).toBe(5);
+  });
+
+  test('every open quote at once, up to twenty', () => {
+    const parsed = parse(`L,a,b\n${'"50,0,0\n'.repeat(100)}`);
+    expect(parsed.ok ? [] : parsed.failure.map(({ line }) => line)).toEqual(
+      Array.from({ length: 20 }, (_, k) => k + 2),
+    );
   });
 
   test('anything else without falling over, leaving the objects of the language alone', () => {
