@@ -1,22 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
-import { goTo, openApp, page } from './app';
-import { MOBILE } from './browser';
-import { axeViolations, overTheSide } from './looked-at';
+import { closeToast, go, main, readAir } from './air-steps';
+import { openApp, page } from './app';
 import { button, choose, field, unfold } from './on-screen';
-
-const go = (place: string, title: string): Promise<void> => goTo(`#/${place}`, title);
-const main = () => page.locator('main');
-const closeToast = () => button('Close this message').tap();
-
-async function readAir(airC: string, humidity: string, pieceC?: string): Promise<void> {
-  await go('air/read', 'Take a reading');
-  await field('Air temperature').fill(airC);
-  await field('Humidity').fill(humidity);
-  if (pieceC !== undefined) await field('Piece temperature').fill(pieceC);
-  await button('Log the reading').tap();
-  await page.getByText('Above the dew point', { exact: true }).waitFor();
-  await closeToast();
-}
 
 async function startPiece(name: string): Promise<void> {
   await go('piece/new', 'Start a piece');
@@ -187,44 +172,4 @@ test('a conversion varnish is worked out by its law, moved to its sheet; a windo
   await button('Log it').first().tap();
   await main().getByText('Recoat window closes').waitFor();
   await main().getByText('Scaled to your data sheet.').waitFor();
-});
-
-const PAGES = [
-  'air',
-  'air/read',
-  'air/readings',
-  'air/forecast',
-  'air/room',
-  'air/room-form',
-  'air/ended',
-  'air/filters',
-  'air/filter-form',
-  'air/cautions',
-  'air/day-end',
-  'air/old',
-  'air/finishes',
-  'air/finish/conversion',
-  'air/finish/shellac',
-] as const;
-
-describe.each([
-  { name: 'light', options: { ...MOBILE, colorScheme: 'light' } as const },
-  { name: 'dark', options: { ...MOBILE, colorScheme: 'dark' } as const },
-  { name: 'small', options: { ...MOBILE, viewport: { width: 360, height: 640 } } },
-])('$name', ({ options }) => {
-  test('no axe violation, nothing off the side, every target at least 44 px high', async () => {
-    await openApp(options);
-    await readAir('21', '47');
-    for (const place of PAGES) {
-      await goTo(`#/${place}`);
-      expect(await axeViolations(), place).toEqual([]);
-      expect(await overTheSide()).toBe(0);
-      const low = await page.evaluate(() =>
-        [...document.querySelectorAll('main :is(button, a.button, .row > a, summary, label.tile)')]
-          .filter((one) => one.getBoundingClientRect().height > 0 && one.getBoundingClientRect().height < 44)
-          .map((one) => one.textContent),
-      );
-      expect(low).toEqual([]);
-    }
-  });
 });

@@ -1,3 +1,4 @@
+import { expect } from 'vitest';
 import { goTo, here, newPage, page, takePhone } from './app';
 import { MOBILE } from './browser';
 import { button, choose, field, title } from './on-screen';
@@ -84,3 +85,8 @@ export async function logCheck(piece: string, test: RegExp | string, found: stri
   await button('Log it').tap();
   await closeToast();
 }
+
+export const tellsNoneOf = async (words: RegExp): Promise<void> =>
+  expect(await page.getByRole('main').getByText(words).allTextContents()).toEqual([]);
+
+export const pass = async (days: number): Promise<void> => page.clock.fastForward(days * DAY_MS);
