@@ -14,6 +14,8 @@ async function startPiece(name: string): Promise<void> {
 async function fillJar(name: string, finish: RegExp): Promise<void> {
   await go('mix/jar/new', 'What is in the jar');
   await choose(finish);
+  // The name that goes with the finish is drawn before another is typed over it.
+  await expect.poll(() => field('Name of the jar').inputValue()).toMatch(finish);
   await field('Name of the jar').fill(name);
   await button('Fill the jar').tap();
   await page.getByRole('heading', { name }).first().waitFor();
