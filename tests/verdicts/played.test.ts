@@ -121,3 +121,24 @@ test('a waterborne table is warned of the night, and hears nothing of blush', ()
   expect(judged(done, 'coat', 30).says).toContain('scuffFirst');
   expect(judged(done, 'flash-coat', 4)).toMatchObject({ word: 'hold' });
 });
+
+test('what the air makes of a film is told of the jar in hand, where it blushes at all', () => {
+  const blushOf = (celsius: number, humidity: string, finish = 'nitrocellulose') => {
+    const read = { ...air(celsius), humidity: { text: humidity, unit: '%' } } as EntryBody;
+    const jar = {
+      ...fillJar(),
+      jar: OTHER_JAR,
+      product: { finish, volumeSolids: { text: '22', unit: '%' } },
+    };
+    const { shop, piece } = aShop({ hour: 0, body: jar as EntryBody }, { hour: 1, body: read });
+    const nowMs = DAY_1_MS + 2 * 3_600_000;
+    return factsOf({ shop, piece, outlook: { state: 'no-coats' }, nowMs }, { jarId: OTHER_JAR }).air.blush;
+  };
+  expect([blushOf(21, '20'), blushOf(21, '95'), blushOf(21, '95', 'waterborne')]).toEqual([
+    'stays-clear',
+    'blushes',
+    undefined,
+  ]);
+});
+
+const OTHER_JAR = '019caa01-0000-7000-9000-0000000000b7';

@@ -87,3 +87,27 @@ test('an id tells its piece and step, long after the reminder', async () => {
   expect(reminderOfId('rags:20514', shop)).toEqual({ id: 'rags:20514', kind: 'rags' });
   expect(reminderOfId('test', shop)).toBeUndefined();
 });
+
+test('"done" lays the last coat of the kind that comes next: no flash, no drop', async () => {
+  const { open, piece } = await planned(true);
+  const jar = open.shop.value.pieces.get(piece)?.coats[0]?.jar ?? '';
+  const wet = (um: string) => ({ by: 'wet', wetFilm: { text: um, unit: 'um' } }) as const;
+  const usual = { by: 'usual', dryFilm: { text: '150', unit: 'um' } } as const;
+  const lay = (how: 'flash' | 'brush-fill', minutesAgo: number) =>
+    open.actions.layCoat(
+      { piece, jar, how, film: how === 'flash' ? wet('30') : usual },
+      NOW_MS - minutesAgo * MINUTE_MS,
+    );
+  done(await lay('flash', 50));
+  const last = () => open.shop.value.pieces.get(piece)?.coats.at(-1);
+  // Of no step: whatever was laid last, a flash is no coat.
+  const { stepId: _, ...ofNoStep } = coatReminder(piece);
+  done(await answerReminder(open.needs, ofNoStep, 'done', NOW_MS - 40 * MINUTE_MS));
+  expect(last()?.how).toBe('spray');
+  done(await lay('brush-fill', 30));
+  done(await answerReminder(open.needs, coatReminder(piece), 'done', NOW_MS - 20 * MINUTE_MS));
+  expect(last()?.how).toBe('spray');
+  done(await lay('brush-fill', 10));
+  done(await answerReminder(open.needs, ofNoStep, 'done', NOW_MS));
+  expect(last()?.how).toBe('brush-fill');
+});
