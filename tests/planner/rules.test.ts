@@ -4,6 +4,7 @@ import { planBench } from '../../src/planner/plan-bench';
 import type { Piece, Step } from '../../src/planner/step';
 import type { WorkingTimes } from '../../src/planner/windows/working-times';
 import { bench, coat, dateTime, hours, piece, utc, wait, window, working } from './a-bench';
+import { largeBench } from './large-bench';
 
 const MONDAY = utc('2026-03-02 09:00');
 const OPEN = working(9, 17);
@@ -154,4 +155,15 @@ test('plans an empty bench and a finished piece', () => {
     promise: MONDAY - 50,
     dominant: undefined,
   });
+});
+
+test('plans a full bench beside a finished piece', () => {
+  const full = largeBench(3, 4);
+  const done = { from: full.now - 60, to: full.now - 50 };
+  const pieces = [piece('finished', [coat('1', { done })]), ...full.pieces];
+  const plan = planBench({ ...full, pieces });
+  const ends = plan.ok ? plan.value.pieces.map(({ likely }) => likely) : [];
+  expect(ends).toHaveLength(5);
+  expect(ends[0]).toBe(full.now - 50);
+  expect(Math.min(...ends.slice(1))).toBeGreaterThan(full.now);
 });
