@@ -175,14 +175,21 @@ function curveOf(
   };
   const held = (trace: Trace, moment: number) => at(trace, trace.heldM, moment);
   const hardness = (trace: Trace, moment: number) => at(trace, trace.biteTgK, moment) - history.sandingK;
+  const heldM = along(0.5, held);
+  const hardnessK = along(0.5, hardness);
+  // A fast run ends earlier than the likely one: from there the band closes.
+  const least = (values: readonly number[], likely: readonly number[]) =>
+    values.map((value, k) => Math.min(value, likely[k] as number));
+  const most = (values: readonly number[], likely: readonly number[]) =>
+    values.map((value, k) => Math.max(value, likely[k] as number));
   return {
     timeS,
-    heldM: along(0.5, held),
-    heldLowM: along(0.9, held),
-    heldHighM: along(0.1, held),
-    hardnessK: along(0.5, hardness),
-    hardnessLowK: along(0.1, hardness),
-    hardnessHighK: along(0.9, hardness),
+    heldM,
+    heldLowM: least(along(0.9, held), heldM),
+    heldHighM: most(along(0.1, held), heldM),
+    hardnessK,
+    hardnessLowK: least(along(0.1, hardness), hardnessK),
+    hardnessHighK: most(along(0.9, hardness), hardnessK),
   };
 }
 

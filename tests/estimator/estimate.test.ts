@@ -155,6 +155,15 @@ test('the curve runs from half a minute after the last coat to the end of what w
     expect(at(curve.hardnessLowK)).toBeLessThan(at(curve.hardnessK));
     expect(at(curve.hardnessK)).toBeLessThan(at(curve.hardnessHighK));
   }
+  // Beyond that the band may close, and never turns inside out.
+  for (const [low, middle, high] of [
+    [curve.heldLowM, curve.heldM, curve.heldHighM],
+    [curve.hardnessLowK, curve.hardnessK, curve.hardnessHighK],
+  ] as const)
+    for (const [k, value] of middle.entries()) {
+      expect(low[k]).toBeLessThanOrEqual(value);
+      expect(high[k]).toBeGreaterThanOrEqual(value);
+    }
   // Level-sanding is where the curve goes up through 8 K (common practice, no source), in the middle and at both ends.
   for (const [column, s] of [
     [curve.hardnessK, milestones.level.likelyS],
