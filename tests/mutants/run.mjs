@@ -53,6 +53,7 @@ function tried(mutate, tests) {
     // On a busy machine a run that is merely slow would count as caught.
     timeoutMS: 20_000,
     timeoutFactor: 2,
+    dryRunTimeoutMinutes: 30,
     tempDirName: 'coverage/mutants',
     // What a text says and what a number that never reaches a test is, tells nothing of behaviour.
     mutator: { excludedMutations: ['StringLiteral', 'Regex', 'ObjectLiteral'] },
