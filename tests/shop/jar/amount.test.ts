@@ -54,6 +54,16 @@ describe('what is left in a jar', () => {
     expect(leftM3).toBeCloseTo(200 * ML - 2 * oneM3, 12);
   });
 
+  // The same 90 um of wet film, said three ways: the dry film is that times 22 %/1.5 of solids by volume.
+  test.each<{ film: Extract<EntryBody, { kind: 'coat-laid' }>['film'] }>([
+    { film: { by: 'wet', wetFilm: typed('90', 'um') } },
+    { film: { by: 'passes', passes: 3, perPass: typed('30', 'um') } },
+    { film: { by: 'usual', dryFilm: typed('13.2', 'um') } },
+  ])('goes down by the film of a coat said $film.by', ({ film }) => {
+    const coat = { ...layCoat(), film } as EntryBody;
+    expect(amountAfter(filled, piece('0.1'), coat).laidM3).toBeCloseTo((0.1 * 90e-6) / 0.35, 12);
+  });
+
   test('does not count a coat on a piece of unknown area, and says so', () => {
     const { leftM3, uncountedCoats } = amountAfter(filled, piece(), layCoat());
     expect(leftM3).toBeCloseTo(200 * ML, 12);

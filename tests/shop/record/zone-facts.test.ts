@@ -130,6 +130,12 @@ describe('a tracer', () => {
     expect(factsAt(PIECE, ...weighed, both, coat(OTHER_JAR)).tracers).toEqual([{ coat: 1, nm: 365 }]);
   });
 
+  test('is looked for with an end, where a log says of two jars that each was poured into the other', () => {
+    const poured = (jar: string) => ({ boxedFrom: [{ jar, volume: { text: '10', unit: 'mL' } as const }] });
+    const round = [filled(JAR, poured(OTHER_JAR)), filled(OTHER_JAR, poured(JAR))];
+    expect(factsAt(PIECE, ...round, coat(JAR)).tracers).toEqual([]);
+  });
+
   test('that the jar was filled with is told at once; a jar without one tells of none', () => {
     expect(factsAt(PIECE, filled(JAR, { tracerNm: 254 }), coat(JAR)).tracers).toEqual([{ coat: 1, nm: 254 }]);
     expect(factsAt(PIECE, filled(JAR), coat(JAR)).tracers).toEqual([]);

@@ -76,6 +76,10 @@ describe('the last drop', () => {
     expect(lastDropDay(1, 2, 0, 5, isWeekday)).toBe(1); // more went in today than usual
   });
 
+  test('is looked for a year, where no day is a working day', () => {
+    expect(lastDropDay(1, 2, 10, 0, () => false)).toBe(376);
+  });
+
   test('is on a working day, with room for every drop until then and none to spare', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 1, max: 5 }), (drops, aDay) => {
