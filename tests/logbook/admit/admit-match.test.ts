@@ -231,6 +231,12 @@ test.each([
   { what: 'undo of a match with nothing in it', before: BEGUN, body: strike(id(3)), ground: undefined },
   { what: 'undo of the last trial, not read', before: MIXED, body: strike(id(4)), ground: undefined },
   { what: 'undo of a trial that was read', before: READ, body: strike(id(4)), ground: 'still-used' },
+  {
+    what: 'undo of a trial whose match was undone on another phone',
+    before: [...MIXED, entry(5, strike(id(3)))],
+    body: strike(id(4)),
+    ground: 'still-used',
+  },
   { what: 'undo of a reading', before: READ, body: strike(id(5)), ground: undefined },
 ])('$what: $ground', ({ before, body, ground }) => {
   expect(groundOf(before, body)).toBe(ground);

@@ -45,6 +45,13 @@ describe('what is too large for a ZIP is refused before it is written', () => {
   });
 });
 
+// APPNOTE.TXT 6.3.10, 4.3.16: on this disk, and in all.
+test('the end of a ZIP counts its files twice, the lower byte first', async () => {
+  const zip = await writeZip(['a', 'b'].map((name) => ({ name, content })));
+  const end = [...new Uint8Array(await zip.slice(-END_BYTES).arrayBuffer())];
+  expect(end.slice(4, 12)).toEqual([0, 0, 0, 0, 2, 0, 2, 0]);
+});
+
 describe('a ZIP of another hand is read', () => {
   test('with a comment at its end, up to the longest', async () => {
     expect(await filesOf(new Blob([one, 'x'.repeat(0xffff)]))).toEqual({ a: [1, 2, 3] });

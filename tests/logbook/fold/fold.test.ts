@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Entry } from '../../../src/logbook/entry';
+import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold, type Shop } from '../../../src/logbook/fold/fold';
 import {
   check,
@@ -92,6 +92,19 @@ describe('the shop', () => {
     const started = entry(1, { ...startPiece(), note: 'old' } as Entry);
     const shop = fold([started, entry(2, { kind: 'piece-changed', piece: PIECE, note: '' })]);
     expect(shop.pieces.get(PIECE)).toMatchObject({ name: 'Small box', note: '' });
+  });
+
+  test('holds a piece as it was first begun, though two phones began it', () => {
+    const again = { ...startPiece(), name: 'Another box' } as EntryBody;
+    const { pieces } = fold([entry(1, startPiece()), entry(2, again)]);
+    expect([...pieces.values()]).toMatchObject([{ name: 'Small box', startedMs: DAY_1_MS + MINUTE_MS }]);
+  });
+
+  test('holds to the reminders as they were set last', () => {
+    const set = (n: number, ...off: readonly 'scuff'[]) => entry(n, { kind: 'reminders-set', off });
+    expect(fold([set(3), set(1), set(2, 'scuff')]).reminderSettings?.off).toEqual([]);
+    expect(fold([set(1)]).reminderSettings?.off).toEqual([]);
+    expect(fold([]).reminderSettings).toBeUndefined();
   });
 
   test('takes later settings over earlier ones, and keeps the others', () => {

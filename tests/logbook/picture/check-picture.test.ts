@@ -57,6 +57,10 @@ describe('refused before anything is decoded:', () => {
     expect(await check(file)).toEqual({ ok: false, failure: 'no-photo' });
   });
 
+  test('a JPEG whose beginning is gone', async () => {
+    expect(await check(new Uint8Array(2), jpeg(3).slice(2))).toEqual({ ok: false, failure: 'no-photo' });
+  });
+
   const huge = { width: 60_000, height: 60_000 };
   test.each([
     { what: 'a PNG', file: png({ width: 1, height: 1, says: huge }) },
