@@ -61,8 +61,6 @@ const BEHIND = [
   'actions/keep/leave-demo.ts',
   'actions/outlook/outlooks.ts',
   'actions/verdicts/follow-standings.ts',
-  'logbook/later.ts',
-  'logbook/mend.ts',
   'logbook/storage/journal/journal.ts',
   'parts/due/due-reminders.tsx',
   'parts/film/jar-tint.ts',
