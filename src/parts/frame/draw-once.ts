@@ -41,11 +41,15 @@ export function drawOnceATask(): void {
 export const beforeDrawing = into(anew);
 
 /** What is said now is on the screen first; all else that changed with it is drawn in the next frame. For a form that is left by it. */
-export function sayFirst(): void {
-  if (isSaying || document.hidden) return;
+export function sayFirst(then: Job): void {
+  if (isSaying || document.hidden) {
+    then();
+    return;
+  }
   isSaying = true;
   afterPaint(() => {
     isSaying = false;
+    then(); // where it leads to a page, noting how far down the one left was read lays that out: 30 ms on a slow phone
     draw();
   }, NO_FRAME_MS);
 }

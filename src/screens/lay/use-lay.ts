@@ -70,7 +70,6 @@ export function useLay(
       return layRound([...round, card.id], laidBefore, () => coatCardWith(needs, card.id, onPiece));
     });
     if (!laid) return;
-    sayFirst();
     const [first = ''] = laid;
     if (round.length > 1) {
       showToast({
@@ -83,7 +82,7 @@ export function useLay(
     const now = shop.value.pieces.get(piece);
     const number = (now?.coats.findIndex(({ id }) => id === first) ?? 0) + 1;
     sayLogged(actions, first, FILM_WORDS.coat(number), LAY_WORDS.laid(number, now?.name ?? ''));
-    goOn(zone === undefined ? linkTo('piece', piece) : linkTo('piece', piece, 'zone', zone));
+    sayFirst(() => goOn(zone === undefined ? linkTo('piece', piece) : linkTo('piece', piece, 'zone', zone)));
   }
 
   return (event) => {

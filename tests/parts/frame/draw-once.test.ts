@@ -40,35 +40,35 @@ test('what follows from a change is worked out before it is drawn, and what come
 test('what was said is on the screen before anything else is worked out or drawn', async () => {
   draw(note('page'));
   screen.beforeDrawing(note('standings'));
-  screen.sayFirst();
+  screen.sayFirst(note('gone to'));
   await settled();
   expect(seen).toEqual([]);
   for (const frame of frames.splice(0)) frame();
   await settled();
-  expect(seen).toEqual(['standings', 'page']);
+  expect(seen).toEqual(['gone to', 'standings', 'page']);
 });
 
 test('said twice before a frame, it waits for one frame', async () => {
-  screen.sayFirst();
-  screen.sayFirst();
+  screen.sayFirst(note('first'));
+  screen.sayFirst(note('second'));
   draw(note('page'));
   expect(frames).toHaveLength(1);
   for (const frame of frames.splice(0)) frame();
   await settled();
-  expect(seen).toEqual(['page']);
+  expect(seen).toEqual(['second', 'first', 'page']);
 });
 
 test('a page that is hidden waits for nothing', async () => {
   vi.stubGlobal('document', { hidden: true });
-  screen.sayFirst();
+  screen.sayFirst(note('gone to'));
   draw(note('page'));
   await settled();
-  expect(seen).toEqual(['page']);
+  expect(seen).toEqual(['gone to', 'page']);
 });
 
 test('where no frame comes it is drawn all the same', async () => {
-  screen.sayFirst();
+  screen.sayFirst(note('gone to'));
   draw(note('page'));
-  await vi.waitFor(() => expect(seen).toEqual(['page']), { timeout: 5_000 });
+  await vi.waitFor(() => expect(seen).toEqual(['gone to', 'page']), { timeout: 5_000 });
   expect(frames).toEqual([]); // or it would be done again when the page is seen
 });
