@@ -1,4 +1,4 @@
-import { type Estimate, MILESTONES, type Milestone } from '../estimator/estimate';
+import { type Band, type Estimate, MILESTONES, type Milestone } from '../estimator/estimate';
 import type { Piece } from '../logbook/fold/piece/pieces';
 import type { BandMs } from '../words/times';
 
@@ -31,9 +31,7 @@ export function momentsOf(piece: Worked, workedOut: WorkedOut | undefined, nowMs
     rubOut: isSanded(piece, 'rub-out'),
   };
   return MILESTONES.map((name) => {
-    const { earliestS, likelyS, lateS } = estimate.milestones[name];
-    const ms = (s: number): number => startMs + s * 1000;
-    const band = { earliestMs: ms(earliestS), likelyMs: ms(likelyS), lateMs: ms(lateS) };
+    const band = bandMs(startMs, estimate.milestones[name]);
     return {
       name,
       ...band,
@@ -42,6 +40,13 @@ export function momentsOf(piece: Worked, workedOut: WorkedOut | undefined, nowMs
     };
   });
 }
+
+/** A band in seconds after an instant as instants, in milliseconds since 1970. */
+export const bandMs = (startMs: number, { earliestS, likelyS, lateS }: Band): BandMs => ({
+  earliestMs: startMs + earliestS * 1000,
+  likelyMs: startMs + likelyS * 1000,
+  lateMs: startMs + lateS * 1000,
+});
 
 interface Worked {
   readonly coats: readonly { readonly atMs: number }[];

@@ -2,10 +2,12 @@ import 'fake-indexeddb/auto';
 import { describe, expect, test, vi } from 'vitest';
 import { exportBackup, importBackup } from '../../src/actions/keep/backup';
 import { photographCard } from '../../src/actions/mix/card-photo';
+import type { Entry } from '../../src/logbook/entry';
 import type { Photos } from '../../src/logbook/storage/photos';
 import type { StorageFailure } from '../../src/logbook/storage/storage-failure';
 import type { Store } from '../../src/logbook/storage/store';
 import { fail, succeed } from '../../src/result';
+import { SHIPPED } from '../logbook/entries';
 import { aShop, done, newName, storeOn } from './a-shop';
 import { BackupWorker } from './backup-worker';
 import { aBench, agedWhite, writes } from './mix/a-bench';
@@ -133,6 +135,21 @@ describe('the entries of a backup come in whole, or none of them', () => {
       failure: { sentence: expect.stringContaining('cannot be read') },
     });
   });
+});
+
+test('a backup holds the photos of cards and of places, each once', async () => {
+  const { needs } = await aShop();
+  done(await needs.logbook.take({ entries: SHIPPED as unknown as Entry[], setAside: [] }));
+  const kinds: readonly unknown[] = ['card-photographed', 'photographed'];
+  const taken = SHIPPED.filter(({ kind }) => kinds.includes(kind)).map(({ photo }) => photo);
+  expect(taken.length).toBeGreaterThan(1);
+  const asked: string[] = [];
+  const read: Photos['read'] = async (id) => {
+    asked.push(id);
+    return undefined;
+  };
+  await exportBackup(needs, { ...photosFor(0), read });
+  expect(asked.toSorted()).toEqual(taken.toSorted());
 });
 
 test('a photo whose entry is refused is not left behind', async () => {

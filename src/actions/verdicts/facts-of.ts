@@ -21,7 +21,7 @@ import { dryFilmM } from '../../shop/stack/stack-events';
 import { DAY_MS } from '../../units';
 import type { Act, Question } from '../../verdicts/act';
 import type { AboveFact, AirFact, BuildFact, Facts, JarFact, OldFinishFact } from '../../verdicts/facts';
-import { isSanded, type Moment, momentsOf } from '../../verdicts/moments';
+import { bandMs, isSanded, type Moment, momentsOf } from '../../verdicts/moments';
 import { isFoundSoft } from '../../verdicts/rules/film';
 import type { Outlook } from '../outlook/outlook';
 
@@ -37,7 +37,6 @@ export interface Asked {
 export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Partial<Question> = {}): Facts {
   const worked = outlook?.state === 'ready' ? outlook : undefined;
   const law = worked && lawOf(worked.estimate);
-  const ms = (s: number): number => (worked?.startMs ?? 0) + s * 1000;
   const until = law?.recoatUntil;
   const { startedMs, closedMs, base, coats, sandings, checks } = asItStands(piece, shop);
   // Before the first coat the page of a coat judges by the jar in hand, and so do all others.
@@ -63,11 +62,7 @@ export function factsOf({ shop, piece, outlook, nowMs }: Asked, { jarId }: Parti
     promisedMs: shop.promises.get(piece.id),
     oldFinish: oldFinishFact(piece.id, shop),
     build: law && buildFact(piece, shop, law.totalDryM),
-    windowEnd: until && {
-      earliestMs: ms(until.earliestS),
-      likelyMs: ms(until.likelyS),
-      lateMs: ms(until.lateS),
-    },
+    windowEnd: worked && until && bandMs(worked.startMs, until),
     coming: comingActs(piece, shop),
     overrides: shop.overrides.get(piece.id) ?? [],
     grounds: groundsOn(piece, shop),

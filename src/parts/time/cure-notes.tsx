@@ -3,9 +3,10 @@ import { type LawEstimate, lawOf } from '../../estimator/finishes/law-history';
 import { totalFilm, totalLimitM } from '../../estimator/finishes/total-film';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { sheetOf } from '../../shop/stack/sheet-times';
+import { bandMs } from '../../verdicts/moments';
 import { CURE_WORDS, FINISH_WORDS, SHEET_WORDS } from '../../words/air/finishes';
 import { filmWords } from '../../words/quantities';
-import { type BandMs, bandWords } from '../../words/times';
+import { bandWords } from '../../words/times';
 import { Notice } from '../blocks/notice';
 import { useShop, useUnits } from '../frame/shop-context';
 import { BandTime } from './band-time';
@@ -53,12 +54,6 @@ function LightUse({
   const nowMs = useShop().nowMs.value;
   return <BandTime label={FINISH_WORDS.lightUse} {...bandWords(bandMs(startMs, band), nowMs)} size="row" />;
 }
-
-const bandMs = (startMs: number, { earliestS, likelyS, lateS }: LawEstimate['law']['lightUse']): BandMs => ({
-  earliestMs: startMs + earliestS * 1000,
-  likelyMs: startMs + likelyS * 1000,
-  lateMs: startMs + lateS * 1000,
-});
 
 interface WindowProps {
   readonly startMs: number;

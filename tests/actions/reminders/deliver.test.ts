@@ -3,6 +3,7 @@ import { afterEach, beforeEach, expect, onTestFinished, test, vi } from 'vitest'
 import { answerReminder } from '../../../src/actions/reminders/answer-reminder';
 import { deliverReminders } from '../../../src/actions/reminders/deliver';
 import { followReminders } from '../../../src/actions/reminders/follow-reminders';
+import { setReminders } from '../../../src/actions/reminders/set-reminders';
 import type { OpenShop } from '../../../src/actions/shop';
 import { markIds } from '../../../src/logbook/ids/new-id';
 import { newMark } from '../../../src/logbook/ids/phone-mark';
@@ -122,3 +123,18 @@ test.each(['done', 'later'] as const)(
     expect(due(two)).toEqual(answer === 'later' ? ['jar-end'] : []);
   },
 );
+
+test('in the quiet hours that were set nothing is due; at their end it is', async () => {
+  const phone = await aPhone();
+  inHand(phone);
+  const dueMs = await jarThatEnds(phone);
+  const due = () => followReminders(phone.open).value.due.map(({ kind }) => kind);
+  // In Berlin, an hour ahead of UTC in winter: from a quarter of an hour before to three quarters after.
+  const clock = (ms: number): string => new Date(ms + 60 * MINUTE_MS).toISOString().slice(11, 16);
+  const quiet = { open: clock(dueMs - 15 * MINUTE_MS), close: clock(dueMs + 45 * MINUTE_MS) };
+  done(await setReminders(phone.open.needs, { off: [], quiet }));
+  phone.goTo(dueMs);
+  expect(due()).toEqual([]);
+  phone.goTo(dueMs + 46 * MINUTE_MS);
+  expect(due()).toEqual(['jar-end']);
+});
