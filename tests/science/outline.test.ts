@@ -23,6 +23,15 @@ describe('an outline', () => {
     expect(within(SQUARE)).toEqual({ points: SQUARE, isCut: false });
   });
 
+  test.each<{ at: OutlinePoint; isCut: boolean }>([
+    { at: [0, 1], isCut: false },
+    { at: [1, 0], isCut: false },
+    { at: [-0.01, 0.5], isCut: true },
+    { at: [0.5, 1.01], isCut: true },
+  ])('with a point at $at is cut: $isCut', ({ at, isCut }) => {
+    expect(within([...SQUARE, at]).isCut).toBe(isCut);
+  });
+
   test('keeps its corners and loses what lies between them', () => {
     const dense = SQUARE.flatMap(([x, y], i): OutlinePoint[] => {
       const [nx, ny] = SQUARE[(i + 1) % 4] as OutlinePoint;

@@ -200,6 +200,16 @@ describe('samplePatches', () => {
     { why: 'a corner outside', corners: [{ x: -1, y: 0 }, ...CORNERS.slice(1)], fault: 'outside' },
     { why: 'corners crossed', corners: [CORNERS[1], CORNERS[0], CORNERS[2], CORNERS[3]], fault: 'crossed' },
     {
+      why: 'three corners on a line',
+      corners: [
+        { x: 0, y: 0 },
+        { x: 10, y: 0 },
+        { x: 20, y: 0 },
+        { x: 10, y: 20 },
+      ],
+      fault: 'crossed',
+    },
+    {
       why: 'a speck',
       corners: [0, 1, 2, 3].map((i) => ({ x: 10 + (i === 1 || i === 2 ? 9 : 0), y: 10 + (i > 1 ? 9 : 0) })),
       fault: 'too-small',

@@ -1,7 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { classifyOldFinish, redissolves } from '../../../src/science/old-finish/classify';
-import type { Looks } from '../../../src/science/old-finish/looks';
+import { chanceOfLooks, type Looks } from '../../../src/science/old-finish/looks';
+import { OLD_CLASSES } from '../../../src/science/old-finish/old-finish';
+import { UV_LOOKS } from '../../../src/science/old-finish/signs';
 import {
   DWELL_S,
   SPOT_READINGS,
@@ -163,4 +165,11 @@ test('no further drop is asked for once it is clear', () => {
       drops(['naphtha', NO], ['ethanol', NO], ['lacquer-thinner', 'smooths'], ['acetone', 'dissolves']),
     ).next,
   ).toBeUndefined();
+});
+
+test.each(OLD_CLASSES)('%s is opaque or is not, and glows in one way', (finish) => {
+  const sum = (some: readonly Omit<Looks, 'signs'>[]): number =>
+    some.reduce((total, looks) => total + chanceOfLooks(finish, { ...looks, signs: [] }), 0);
+  expect(sum([{ isOpaque: true }, { isOpaque: false }])).toBeCloseTo(1, 12);
+  expect(sum(UV_LOOKS.map((uv) => ({ uv })))).toBeCloseTo(1, 12);
 });

@@ -17,7 +17,7 @@ import {
   spectralModel,
   threeBandModel,
 } from '../../../src/science/pigment/colour-model';
-import { added } from '../../../src/science/pigment/nearest-addition';
+import { added, nearestAddition } from '../../../src/science/pigment/nearest-addition';
 import { LACQUER_SURFACE } from '../../../src/science/pigment/saunderson';
 import { poured, suggestAddition } from '../../../src/science/pigment/suggest';
 import { USUAL_TINTERS, type UsualTinter } from '../../../src/science/pigment/usual-tinters';
@@ -47,6 +47,18 @@ const belief = firstBelief(EARTHS.map(() => 0.1));
 const BENCH = { scaleDivisionG: 0.01, forms: ['neat', 'let-down-10', 'let-down-1'] as const, roomGrams: 100 };
 const ask = (target: Lab<'D65/10'>, more: object = {}) =>
   suggestAddition({ model, belief, jar: WHITE_JAR, target, toleranceE00: 0.7, bench: BENCH, ...more });
+
+test('two tinters that are the same colour come as near as one', () => {
+  const twice = threeBandModel(
+    paints.colour(WHITE_JAR),
+    [OCHRE, OCHRE].map((t) => [0.01, 0.05].map((share) => ({ share, lab: paints.colour(tint(t, share)) }))),
+    LACQUER_SURFACE,
+  );
+  const jar = { whiteGrams: 200, tinterGrams: [0, 0] };
+  const target = mixColour(twice, { whiteGrams: 200, tinterGrams: [1.5, 0] });
+  const addition = nearestAddition(twice, jar, target, [0, 1], false);
+  expect(deltaE00(mixColour(twice, added(jar, addition)), target)).toBeLessThan(0.01); // as its docstring says
+});
 
 describe('three-band model', () => {
   test('gives the base and the draw-downs back', () => {
