@@ -83,3 +83,29 @@ test('is held against the date of the last coat, which its own checks have not m
   const [first] = await toldSoFar(shop, estimator);
   expect(first?.likely).toBeGreaterThan((alone?.likely as number) * 1.02);
 }, 60_000);
+
+test('a card that was weighed before the last coat has taught, by how much it still lost; one that says nothing has not', async () => {
+  const CARD = id(0xc1);
+  const film = { by: 'wet', wetFilm: { text: '85', unit: 'um' } };
+  const g = (text: string) => ({ text, unit: 'g' });
+  const daysBefore = (days: number) => COAT_MS - days * DAY_MS;
+  const area = { text: '200', unit: 'cm2' };
+  const line = (body: object, days: number) => entry(n++, body as EntryBody, daysBefore(days));
+  // Of 1.7 mL, weighed some hours and a day after.
+  const card = (first: string, mass: string) => [
+    line({ kind: 'card-made', card: CARD, area, faces: 1, bare: g('1'), division: g('0.001') }, 10),
+    line({ kind: 'card-coated', card: CARD, jar: JAR, how: 'spray', film }, 9.9),
+    line({ kind: 'card-weighed', card: CARD, mass: g(first) }, 9.8),
+    line({ kind: 'card-weighed', card: CARD, mass: g(mass) }, 9),
+  ];
+  const jars = JARS.map((one) => ({ ...one, at: '2026-01-01T00:00:00.000Z' }));
+  const own = [...begun(A), checked(A, 'fails', 2), checked(A, 'passes', 4)];
+  const estimator = createEstimator(() => worker());
+  const told = async (more: Entry[], by = estimator) =>
+    (await toldSoFar(fold([...jars, ...own, ...more]), by))[0]?.likely;
+  const alone = (await told([])) as number;
+  expect(await told(card('1.32', '1.3'))).toBeLessThan(alone * 0.9); // it still lost much
+  expect(await told(card('1.315', '1.312'))).toBeGreaterThan(alone * 1.1); // it lost next to nothing
+  const dumb = { ...estimator, weigh: () => ({ result: Promise.reject(new Error('unsolvable')) }) };
+  expect(await told(card('1.32', '1.3'), dumb as unknown as typeof estimator)).toBe(alone);
+}, 60_000);
