@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { difference } from '../../src/planner/difference';
-import type { Plan } from '../../src/planner/plan';
+import type { Bound, Plan } from '../../src/planner/plan';
 import { planBench } from '../../src/planner/plan-bench';
-import { boundWords, whyWords } from '../../src/planner/say';
+import { absorbedWords, boundWords, whyWords } from '../../src/planner/say';
 import type { Piece } from '../../src/planner/step';
 import { coat, piece, utc, wait, working } from './a-bench';
 
@@ -93,4 +93,25 @@ test('says why a step begins when it does', () => {
     '2': 'after step w',
     '3': 'after step 1 of piece a: one pair of hands, one gun',
   });
+});
+
+const BOUNDS: { bound: Bound; begins: RegExp; absorbs: RegExp }[] = [
+  { bound: { by: 'now' }, begins: /soon as you like/, absorbs: /something else/ },
+  { bound: { by: 'hold', against: 'damp' }, begins: /air is drier/, absorbs: /air is not right/ },
+  { bound: { by: 'hold', against: 'cold' }, begins: /warmer/, absorbs: /air is not right/ },
+  { bound: { by: 'coats-a-day', coatsADay: 1 }, begins: /next day: 1 coat a day/, absorbs: /next day/ },
+  { bound: { by: 'coats-a-day', coatsADay: 3 }, begins: /next day: 3 coats a day/, absorbs: /next day/ },
+  { bound: { by: 'window' }, begins: /falls into its window/, absorbs: /waits for its window/ },
+];
+
+test.each(BOUNDS)(
+  'says of $bound when a step begins, and what takes up a day more',
+  ({ bound, begins, absorbs }) => {
+    expect(boundWords(bound, names)).toMatch(begins);
+    expect(absorbedWords(bound)).toMatch(absorbs);
+  },
+);
+
+test('what takes up a day more has a name where nothing is known of it', () => {
+  expect(absorbedWords(undefined)).toMatch(/something else/);
 });

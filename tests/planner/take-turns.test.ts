@@ -32,6 +32,14 @@ test('serves whoever can begin while the others rest, and the most wanted of tho
   ]);
 });
 
+test('nobody stands idle longer than until the first of those that rest is ready', () => {
+  const resting = (name: string, minutes: number) =>
+    piece(name, [bench(`${name}1`, 10), wait(`${name}w`, minutes), bench(`${name}2`, 10)]);
+  // Ready again at 09:40 and 10:20, whichever stands first in the list.
+  expect(turns([resting('a', 30), resting('b', 60)])).toEqual(['09:00', '09:40', '09:10', '10:20']);
+  expect(turns([resting('a', 70), resting('b', 20)])).toEqual(['09:00', '10:20', '09:10', '09:40']);
+});
+
 test('lets a shorter work go before one that no longer fits before closing time', () => {
   const late = utc('2026-03-02 16:40');
   const pieces = [piece('a', [bench('1', 30)]), piece('b', [bench('2', 20)]), piece('c', [bench('3', 40)])];
