@@ -135,6 +135,19 @@ describe('what is not an entry', () => {
     { why: 'a strike at nothing', from: { ...shippedOf('struck'), entry: '' }, path: 'entry' },
   ];
 
+  // A batch of more than 200 kg is a slip of the finger (judgement, no source).
+  test.each([
+    { kg: 0, isTaken: false },
+    { kg: 1e-9, isTaken: true },
+    { kg: 200, isTaken: true },
+    { kg: 200.001, isTaken: false },
+  ])('$kg kg to be poured: $isTaken', ({ kg, isTaken }) => {
+    const plan = [{ ingredient: id(0xc1), massKg: kg }];
+    const parsed = parse({ ...shippedOf('weigh-up-begun'), plan });
+    expect(parsed.ok).toBe(isTaken);
+    expect(parsed.ok ? [] : parsed.failure.map(({ path }) => path)).toEqual(isTaken ? [] : ['plan.0.massKg']);
+  });
+
   test.each(REFUSED)('is refused: $why, at "$path"', ({ from, path }) => {
     const parsed = parse(from);
     expect(parsed.ok ? [] : parsed.failure.map((issue) => issue.path)).toContain(path);
