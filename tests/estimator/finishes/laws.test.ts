@@ -164,6 +164,14 @@ describe('vitrification', () => {
     expect(cured.at(-1)).toBeLessThan(0.8);
   });
 
+  // First-order kinetics in closed form: 1 - exp(-k t).
+  test.each([0.5, 1, 2])('without it %d time constants leave what first order leaves', (constants) => {
+    const plain = { ...law('urethane'), vitrifies: false };
+    const air = { fromS: 0, temperatureK: 296.15, relativeHumidity: 0.5 };
+    const s = constants / cureRateS(plain, 0, air.temperatureK);
+    expect(progress(plain, [air], 0, undefined, s).cured.at(-1)).toBeCloseTo(1 - Math.exp(-constants), 3);
+  });
+
   test('holds the cure back in the cold beyond what Arrhenius does', () => {
     const rates = [284.15, 304.15].map((temperatureK) => cureRateS(law('urethane'), 0.8, temperatureK)) as [
       number,
