@@ -69,6 +69,11 @@ describe('parseReadingFile accepts', () => {
     expect(parsed.ok && parsed.value.length).toBe(rows);
   });
 
+  test('a light named in the headings of CSV, which is not the one otherwise taken', () => {
+    const parsed = parse('name,L*(2°/D50),a*(2°/D50),b*(2°/D50)\ncream,86.5,-0.6,14.8');
+    expect(parsed.ok && parsed.value[0]?.lab?.white).toBe('D50/2');
+  });
+
   test('CGATS.17 with its light in the header', () => {
     expect(parse(CGATS.join('\n'))).toMatchObject({
       ok: true,
