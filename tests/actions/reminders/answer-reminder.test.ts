@@ -1,7 +1,9 @@
 import 'fake-indexeddb/auto';
 import { expect, test } from 'vitest';
+import { log } from '../../../src/actions/log';
 import { planPiece } from '../../../src/actions/plan/plan-piece';
 import { answerReminder } from '../../../src/actions/reminders/answer-reminder';
+import { followReminders } from '../../../src/actions/reminders/follow-reminders';
 import { reminderOfId } from '../../../src/actions/reminders/reminder-of-id';
 import type { PlanStep } from '../../../src/logbook/kinds/shop/plan';
 import { id } from '../../logbook/entries';
@@ -15,7 +17,7 @@ const STEPS: PlanStep[] = [
   { kind: 'work', id: id(0x23), task: 'coat', place: 'booth', minutes: 10, isCoat: true },
 ];
 
-async function planned(withCoat: boolean) {
+async function planned(withCoat: boolean, steps: PlanStep[] = STEPS) {
   const open = await aShop();
   const { piece } = done(
     await open.actions.startPiece({ name: 'Box', base: 'sealed' }, NOW_MS - 90 * MINUTE_MS),
@@ -31,7 +33,7 @@ async function planned(withCoat: boolean) {
       NOW_MS - 80 * MINUTE_MS,
     ),
   );
-  done(await planPiece(open.needs, { piece, coatsADay: 3, steps: STEPS }, NOW_MS - 70 * MINUTE_MS));
+  done(await planPiece(open.needs, { piece, coatsADay: 3, steps }, NOW_MS - 70 * MINUTE_MS));
   const film = { by: 'wet', wetFilm: { text: '85', unit: 'um' } } as const;
   if (withCoat) done(await open.actions.layCoat({ piece, jar, how: 'spray', film }, NOW_MS - 60 * MINUTE_MS));
   return { open, piece };
@@ -66,6 +68,21 @@ test('"done" of a scuff marks its step', async () => {
   const reminder = { id: `scuff:${id(0x21)}`, kind: 'scuff' as const, pieceId: piece, stepId: id(0x21) };
   done(await answerReminder(open.needs, reminder, 'done', NOW_MS));
   expect(open.shop.value.stepMarks).toMatchObject([{ step: id(0x21), as: 'done' }]);
+});
+
+test('the end of the day that is confirmed answers for the rags of the last coat, once it is laid', async () => {
+  const { open } = await planned(true, STEPS.slice(0, 2));
+  const rags = () => {
+    const { due, missed, upcoming } = followReminders(open).value;
+    return [...due, ...missed, ...upcoming].filter(({ kind }) => kind === 'rags').length;
+  };
+  const endDay = async (atMs: number) =>
+    done(await log(open.needs, 'cautions-read', { act: 'end-day', cautions: ['fire-rags'] }, atMs));
+  expect(rags()).toBe(1);
+  await endDay(NOW_MS - 65 * MINUTE_MS);
+  expect(rags()).toBe(1);
+  await endDay(NOW_MS - MINUTE_MS);
+  expect(rags()).toBe(0);
 });
 
 test('"later" is kept as an answer', async () => {
