@@ -1,6 +1,6 @@
 import { saturationPressurePa } from '../../science/air/saturation';
 import { solvent } from '../../science/solvents/solvents';
-import { VAPOUR_K, vapourPressurePa } from '../../science/solvents/vapour-pressure';
+import { nearestVapourPressurePa } from '../../science/solvents/vapour-pressure';
 import { toCelsius } from '../../units';
 import { arrheniusFactor } from '../laws/glass';
 import { USUAL_SHOP } from '../usual-shop';
@@ -34,8 +34,7 @@ export function dryingRate({ dries, formsFilmFromK }: FinishLaw, air: Air): numb
 
 const waterRate = ({ temperatureK, relativeHumidity }: Air): number =>
   (1 - Math.min(relativeHumidity, DAMPEST)) * saturationPressurePa(toCelsius(temperatureK));
-const solventRate = ({ temperatureK }: Air): number =>
-  vapourPressurePa(TYPICAL_SOLVENT, Math.min(VAPOUR_K.highest, Math.max(VAPOUR_K.lowest, temperatureK)));
+const solventRate = ({ temperatureK }: Air): number => nearestVapourPressurePa(TYPICAL_SOLVENT, temperatureK);
 
 /**
  * How fast a cure runs at a conversion, 1/s.

@@ -3,7 +3,7 @@ import type { SolventFacts } from './solvent';
 
 const PA_PER_BAR = 1e5;
 /** The temperatures that the sets are held to. */
-export const VAPOUR_K = { lowest: 250, highest: 330 } as const;
+const VAPOUR_K = { lowest: 250, highest: 330 } as const;
 
 /**
  * Vapour pressure over the pure liquid, Pa.
@@ -18,3 +18,7 @@ export function vapourPressurePa({ antoine }: Pick<SolventFacts, 'antoine'>, tem
   assertWithin('Temperature', temperatureK, VAPOUR_K.lowest, VAPOUR_K.highest, 'K');
   return PA_PER_BAR * 10 ** (antoine.A - antoine.B / (temperatureK + antoine.C));
 }
+
+/** The vapour pressure at the nearest temperature that the sets are held to, Pa: in colder or hotter air as at that end. */
+export const nearestVapourPressurePa = (one: Pick<SolventFacts, 'antoine'>, temperatureK: number): number =>
+  vapourPressurePa(one, Math.min(VAPOUR_K.highest, Math.max(VAPOUR_K.lowest, temperatureK)));

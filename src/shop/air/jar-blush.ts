@@ -1,8 +1,9 @@
+import { finishTraits } from '../../estimator/finishes/traits';
 import type { BlushOutlook } from '../../science/air/blush';
 import { FILM_COOLING_SHARE, WET_SURFACE_AIR_C, wetBlendC } from '../../science/air/wet-surface';
 import { moleFractions } from '../../science/solvents/blend';
 import { type Solvent, solvent } from '../../science/solvents/solvents';
-import { VAPOUR_K, vapourPressurePa } from '../../science/solvents/vapour-pressure';
+import { nearestVapourPressurePa } from '../../science/solvents/vapour-pressure';
 import { toKelvin } from '../../units';
 import { type JarContent, jarFilm } from '../jar/film';
 import { USUAL_RETARDER } from '../jar/own-solvents';
@@ -21,16 +22,13 @@ export interface JarBlush {
   readonly outlook: JarBlushOutlook;
 }
 
-/** Finishes that take up no white when they cool: their water is meant to be there. */
-const WITHOUT_BLUSH = new Set(['waterborne']);
-
 /**
  * What this jar's own solvents make of this air: how cold its film gets by evaporation, against the dew point.
  * Undefined for a finish that does not blush, and below 0 °C or above 50 °C.
  */
 export function jarBlush(jar: JarContent, air: MeasuredAir): JarBlush | undefined {
   const { lowest, highest } = WET_SURFACE_AIR_C;
-  if (WITHOUT_BLUSH.has(jar.product.finish) || air.airC < lowest || air.airC > highest) return undefined;
+  if (!finishTraits(jar.product.finish).blushes || air.airC < lowest || air.airC > highest) return undefined;
   const adiabaticK = air.airC - wetBlendC(wetPartsOf(jar), air.airC, air.pressurePa);
   const coolsFromK = FILM_COOLING_SHARE.lowest * adiabaticK;
   const coolsToK = FILM_COOLING_SHARE.highest * adiabaticK;
@@ -69,10 +67,7 @@ function wetPartsOf(jar: JarContent) {
 const wet = (one: Solvent) => ({
   latentHeatJMol: one.latentHeatJMol,
   airDiffusivityM2S: one.airDiffusivityM2S,
-  vapourPressurePa: (temperatureC: number) => {
-    const temperatureK = Math.min(VAPOUR_K.highest, Math.max(VAPOUR_K.lowest, toKelvin(temperatureC)));
-    return vapourPressurePa(one, temperatureK);
-  },
+  vapourPressurePa: (temperatureC: number) => nearestVapourPressurePa(one, toKelvin(temperatureC)),
 });
 
 /** The same jar with so much more retarder, a fraction of the mix. */
