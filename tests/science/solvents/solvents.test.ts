@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { isSolventId, SOLVENTS, solvent } from '../../../src/science/solvents/solvents';
-import { vapourPressurePa } from '../../../src/science/solvents/vapour-pressure';
+import { nearestVapourPressurePa, vapourPressurePa } from '../../../src/science/solvents/vapour-pressure';
 import reference from '../../reference/solvents.json';
 
 const withPressure = reference.rows.filter((row) => row.independentPressure25CPa !== undefined);
@@ -88,4 +88,13 @@ test.each([249, 331, Number.NaN])('refuses %s K', (temperatureK) => {
 
 test('knows no other word', () => {
   expect(isSolventId('turpentine')).toBe(false);
+});
+
+test.each([
+  { temperatureK: 230, as: 250 },
+  { temperatureK: 300, as: 300 },
+  { temperatureK: 350, as: 330 },
+])('at $temperatureK K the nearest that the sets are held to is $as K', ({ temperatureK, as }) => {
+  const toluene = solvent('toluene');
+  expect(nearestVapourPressurePa(toluene, temperatureK)).toBe(vapourPressurePa(toluene, as));
 });
