@@ -2,7 +2,7 @@ import type { CDPSession, Page } from 'playwright-core';
 import { inject, test } from 'vitest';
 import { say } from '../bench/clock';
 import { manyRecipes } from '../bench/many-recipes';
-import { entry } from '../logbook/entries';
+import { inTurn } from '../logbook/entries';
 import { launch, MOBILE } from './browser';
 
 // Prints how the search answers among 10,000 recipes in the built app, in Chromium slowed down four times (the bar: 50 ms).
@@ -54,10 +54,7 @@ test('a search among many recipes', async () => {
   const first = await context.newPage();
   await first.goto(base);
   await first.getByRole('heading', { level: 1 }).waitFor();
-  await fill(
-    first,
-    manyRecipes(RECIPES).map((body, n) => entry(n + 1, body)),
-  );
+  await fill(first, manyRecipes(RECIPES).map(inTurn));
   await first.close();
 
   for (const slowDown of [SLOW_DOWN, SLOW_DOWN, SLOW_DOWN, 1]) {

@@ -6,7 +6,7 @@ import { blushSeen, ownBlush } from '../../src/shop/air/blush-seen';
 import { jarBlush, withMoreRetarder, worstBlush } from '../../src/shop/air/jar-blush';
 import { latestAir, measuredAir, woodMoisture } from '../../src/shop/air/now';
 import { whatHelps } from '../../src/shop/air/what-helps';
-import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, PIECE, startPiece } from './entries';
+import { DAY_1_MS, entry, fillJar, id, inTurn, JAR, layCoat, PIECE, startPiece } from './entries';
 
 type Read = Extract<EntryBody, { kind: 'air-read' }>;
 const C = (text: string) => ({ text, unit: 'C' }) as const;
@@ -18,7 +18,7 @@ const read = (airC: string, humidity: string, more: Partial<Read> = {}): EntryBo
   movement: 'gentle',
   ...more,
 });
-const shopOf = (...bodies: EntryBody[]) => fold(bodies.map((body, n) => entry(n + 1, body)));
+const shopOf = (...bodies: EntryBody[]) => fold(bodies.map(inTurn));
 const airOf = (...bodies: EntryBody[]) => {
   const air = latestAir(shopOf(...bodies));
   if (!air) throw new Error('no air');

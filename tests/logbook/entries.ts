@@ -64,3 +64,6 @@ export const entry = (n: number, body: EntryBody, atMs = DAY_1_MS + n * MINUTE_M
   zone: 'Europe/Berlin',
   ...body,
 });
+
+/** A list of bodies logged one after the other, a minute apart: for `map`. */
+export const inTurn = (body: EntryBody, n: number): Entry => entry(n + 1, body);

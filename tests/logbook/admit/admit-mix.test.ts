@@ -3,7 +3,7 @@ import { admit } from '../../../src/logbook/admit/admit';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { pouredKg } from '../../../src/logbook/fold/mix/weigh-ups';
-import { DAY_1_MS, entry, fillJar, id, JAR, MINUTE_MS, strike } from '../entries';
+import { DAY_1_MS, entry, fillJar, id, inTurn, JAR, MINUTE_MS, strike } from '../entries';
 
 const [CLEAR, WHITE, LET_DOWN, ALONE] = [id(0xe1), id(0xe2), id(0xe3), id(0xe4)];
 const [RECIPE, NEXT, UNUSED] = [id(0xd1), id(0xd2), id(0xd3)];
@@ -73,7 +73,7 @@ const BODIES: readonly EntryBody[] = [
   jar(BOXED, from(JAR)), // 18
   ingredient(CLEAR), // 19: described anew
 ];
-const shop = fold(BODIES.map((body, n) => entry(n + 1, body)));
+const shop = fold(BODIES.map(inTurn));
 const nowMs = DAY_1_MS + 60 * MINUTE_MS;
 const said = (body: EntryBody, to = shop) => {
   const admitted = admit(entry(40, body, nowMs), to, nowMs);
@@ -152,16 +152,16 @@ describe('what is undone takes the ground from nothing', () => {
 
   test('an ingredient in a weigh-up alone is still used, and so is the last description that stands', () => {
     const bodies = [ingredient(CLEAR), ingredient(ALONE), recipe(RECIPE, CLEAR), begun(BEGUN, RECIPE, ALONE)];
-    const small = fold(bodies.map((body, n) => entry(n + 1, body)));
+    const small = fold(bodies.map(inTurn));
     expect(said(strike(id(2)), small)).toBe('still-used');
     expect(said(strike(id(3)), small)).toBe('still-used'); // weighed by it
-    const struck = fold([...[...BODIES].map((body, n) => entry(n + 1, body)), entry(30, strike(id(19)))]);
+    const struck = fold([...[...BODIES].map(inTurn), entry(30, strike(id(19)))]);
     expect(said(strike(id(1)), struck)).toBe('still-used');
   });
 });
 
 describe('a weigh-up', () => {
-  const shopOf = (...bodies: EntryBody[]) => fold(bodies.map((body, n) => entry(n + 1, body)));
+  const shopOf = (...bodies: EntryBody[]) => fold(bodies.map(inTurn));
 
   test('that is undone is not there, and its pours with it', () => {
     const undone = shopOf(...BODIES.slice(0, 7), begun(BEGUN), pour(BEGUN), strike(id(8)));
@@ -172,7 +172,7 @@ describe('a weigh-up', () => {
   });
 
   test('whose jar is undone goes on, and so does one whose giving up is undone', () => {
-    const all = BODIES.map((body, n) => entry(n + 1, body));
+    const all = BODIES.map(inTurn);
     const weighUps = (n: number) => fold([...all, entry(30, strike(id(n)))]).weighUps;
     expect(shop.weighUps.get(FILLED)?.jar).toBe(FROM_WEIGH_UP);
     expect(weighUps(14).get(FILLED)?.jar).toBeUndefined();

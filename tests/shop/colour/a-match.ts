@@ -2,7 +2,7 @@ import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import type { Match, ReadingSet } from '../../../src/logbook/fold/piece/matches';
 import type { USUAL_NAMES } from '../../../src/logbook/kinds/piece/match';
-import { entry, id } from '../../logbook/entries';
+import { id, inTurn } from '../../logbook/entries';
 
 export const MATCH = id(0x100);
 export const WHITE = id(0x101);
@@ -88,7 +88,7 @@ export class MatchOnPaper {
   }
 
   fold(): Match {
-    const match = fold(this.bodies.map((body, i) => entry(i + 1, body))).matches.get(MATCH);
+    const match = fold(this.bodies.map(inTurn)).matches.get(MATCH);
     if (!match) throw new Error('The match was not folded.');
     return match;
   }

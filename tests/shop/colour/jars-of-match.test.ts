@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { jarsOfMatch, matchOfJar, matchOfRecipe } from '../../../src/shop/colour/jars-of-match';
-import { entry, fillJar, id } from '../../logbook/entries';
+import { fillJar, id, inTurn } from '../../logbook/entries';
 import { MATCH, trialId, WHITE } from './a-match';
 
 const [FIRST, SECOND, BY_HAND] = [id(0xd1), id(0xd2), id(0xd3)];
@@ -67,8 +67,7 @@ const START: readonly EntryBody[] = [
   fillJar(PLAIN),
   filled(OF_HAND, HAND_WEIGHED),
 ];
-const shopOf = (...more: readonly EntryBody[]) =>
-  fold([...START, ...more].map((body, n) => entry(n + 1, body)));
+const shopOf = (...more: readonly EntryBody[]) => fold([...START, ...more].map(inTurn));
 const shop = shopOf();
 
 describe('the jars of a match', () => {
@@ -104,9 +103,7 @@ describe('the match of a recipe', () => {
   });
 
   test('is found where two versions of another phone name each other', () => {
-    const looped = fold(
-      [described(MATCH), recipe(FIRST, SECOND), recipe(SECOND, FIRST)].map((body, n) => entry(n + 1, body)),
-    );
+    const looped = fold([described(MATCH), recipe(FIRST, SECOND), recipe(SECOND, FIRST)].map(inTurn));
     expect(matchOfRecipe(SECOND, looped)).toBeUndefined();
   });
 });

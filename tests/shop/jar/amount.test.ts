@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { jarAmount } from '../../../src/shop/jar/amount';
-import { entry, fillJar, JAR, layCoat, PIECE } from '../../logbook/entries';
+import { fillJar, inTurn, JAR, layCoat, PIECE } from '../../logbook/entries';
 
 const typed = <Unit extends string>(text: string, unit: Unit) => ({ text, unit }) as const;
 /** 200 mL of pure-toluene lacquer, 22 % thinned 1:0.5, at 0.9 g/mL. */
@@ -32,7 +32,7 @@ const weighed = (grams: string, missing: 'used' | 'evaporated'): EntryBody => ({
 });
 
 function amountAfter(...bodies: EntryBody[]) {
-  const shop = fold(bodies.map((body, i) => entry(i + 1, body)));
+  const shop = fold(bodies.map(inTurn));
   const jar = shop.jars.get(JAR);
   if (!jar) throw new Error('no jar');
   return jarAmount(jar, shop);

@@ -2,14 +2,13 @@ import { expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { coatBefore, jarInHand, lastTouched } from '../../../src/shop/jar/in-hand';
-import { entry, fillJar, id, layCoat, startPiece } from '../../logbook/entries';
+import { fillJar, id, inTurn, layCoat, startPiece } from '../../logbook/entries';
 
 const [BOX, CHAIR] = [id(0xa1), id(0xa2)];
 const [GLOSS, SATIN, MATT] = [id(0xb1), id(0xb2), id(0xb3)];
 const empty = (jar: string): EntryBody => ({ kind: 'jar-emptied', jar });
 const START = [fillJar(GLOSS), fillJar(SATIN), fillJar(MATT), startPiece(BOX), startPiece(CHAIR)];
-const shopOf = (...more: readonly EntryBody[]) =>
-  fold([...START, ...more].map((body, n) => entry(n + 1, body)));
+const shopOf = (...more: readonly EntryBody[]) => fold([...START, ...more].map(inTurn));
 
 test.each([
   { what: 'the one filled last, where nothing was laid', said: [], on: BOX, is: MATT },

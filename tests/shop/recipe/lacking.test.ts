@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { lackingIn } from '../../../src/shop/recipe/lacking';
-import { entry, id } from '../../logbook/entries';
+import { id, inTurn } from '../../logbook/entries';
 
 const [WHOLE, BARE, DYE, LET_DOWN, RING] = [id(1), id(2), id(3), id(4), id(5)];
 const fact = <U extends string>(text: string, unit: U) =>
@@ -24,7 +24,7 @@ const SHOP = [
   ingredient(LET_DOWN, 'let-down', madeOf(WHOLE, BARE)),
   ingredient(RING, 'let-down', madeOf(RING, BARE)),
 ];
-const shop = fold(SHOP.map((body, n) => entry(n + 1, body)));
+const shop = fold(SHOP.map(inTurn));
 const lacking = (...used: Parameters<typeof lackingIn>[0]) =>
   lackingIn(used, shop).map(({ ingredient, facts }) => [ingredient.id, ...facts]);
 

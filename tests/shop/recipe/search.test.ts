@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { searchRecipes } from '../../../src/shop/recipe/search';
-import { entry, id } from '../../logbook/entries';
+import { id, inTurn } from '../../logbook/entries';
 
 const ingredient = (n: number, name: string): EntryBody => ({
   kind: 'ingredient-described',
@@ -32,7 +32,7 @@ const shop = fold(
     recipe(0x13, 'Tobacco', 0x02),
     recipe(0x14, 'Old gold', 0x01),
     { kind: 'recipe-put-away', recipe: id(0x14) } as const,
-  ].map((body, i) => entry(i + 1, body)),
+  ].map(inTurn),
 );
 
 test.each([

@@ -2,7 +2,17 @@ import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { lawHistory } from '../../../src/shop/stack/law-history';
-import { DAY_1_MS, entry, fillJar, JAR, layCoat, PIECE, sand, startPiece } from '../../logbook/entries';
+import {
+  DAY_1_MS,
+  entry,
+  fillJar,
+  inTurn,
+  JAR,
+  layCoat,
+  PIECE,
+  sand,
+  startPiece,
+} from '../../logbook/entries';
 
 const C = (text: string) => ({ text, unit: 'C' }) as const;
 const percent = (text: string) => ({ text, unit: '%' }) as const;
@@ -29,7 +39,7 @@ const forecast: EntryBody = {
   movement: 'still',
 };
 function historyOf(...bodies: EntryBody[]) {
-  const shop = fold(bodies.map((body, n) => entry(n + 1, body)));
+  const shop = fold(bodies.map(inTurn));
   const piece = shop.pieces.get(PIECE);
   if (!piece) throw new Error('no piece');
   return lawHistory(piece, shop);

@@ -4,7 +4,7 @@ import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { DROPS_A_DAY, dropFillOf, lastDropDay } from '../../../src/shop/zone/drop-fill';
 import { standById } from '../../../src/shop/zone/stands';
-import { entry, fillJar, id, layCoat, PIECE, startPiece } from '../../logbook/entries';
+import { fillJar, id, inTurn, layCoat, PIECE, startPiece } from '../../logbook/entries';
 
 const CHIP = id(0xc1);
 const mm = (text: string) => ({ text, unit: 'mm' }) as const;
@@ -23,7 +23,7 @@ const chip = (more = {}): EntryBody => ({
 const fillWith = (solids: number, drops = 0, zone = chip()) => {
   const drop = { ...layCoat(), how: 'brush-fill', zoneId: CHIP } as EntryBody;
   const bodies = [startPiece(), fillJar(), zone, ...Array.from({ length: drops }, () => drop)];
-  const shop = fold(bodies.map((body, n) => entry(n + 1, body)));
+  const shop = fold(bodies.map(inTurn));
   return dropFillOf(standById(CHIP, shop) ?? expect.unreachable(), solids);
 };
 

@@ -4,7 +4,18 @@ import type { Outlook } from '../../../src/actions/outlook/outlook';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold, type Shop } from '../../../src/logbook/fold/fold';
 import { standById, standsOf } from '../../../src/shop/zone/stands';
-import { check, entry, fillJar, id, layCoat, PIECE, sand, startPiece, strike } from '../../logbook/entries';
+import {
+  check,
+  entry,
+  fillJar,
+  id,
+  inTurn,
+  layCoat,
+  PIECE,
+  sand,
+  startPiece,
+  strike,
+} from '../../logbook/entries';
 
 const CHIP = id(0xc1);
 const EDGE = id(0xc2);
@@ -17,7 +28,7 @@ const describeZone = (zoneId = CHIP, more = {}): EntryBody => ({
   ...more,
 });
 const on = <Body extends EntryBody>(body: Body, zoneId = CHIP): Body => ({ ...body, zoneId });
-const logbook = (...bodies: EntryBody[]) => bodies.map((body, n) => entry(n + 1, body));
+const logbook = (...bodies: EntryBody[]) => bodies.map(inTurn);
 const stands = (shop: Shop) => standsOf(shop.pieces.get(PIECE) ?? expect.unreachable(), shop);
 const ids = (lines: readonly { readonly id: string }[]) => lines.map((line) => line.id);
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { tonerMix } from '../../../src/shop/zone/toner-mix';
-import { entry, fillJar, id, JAR } from '../../logbook/entries';
+import { fillJar, id, inTurn, JAR } from '../../logbook/entries';
 
 const [LACQUER, THINNER, DYE, RECIPE, WEIGH_UP] = [0xd1, 0xd2, 0xd3, 0xd4, 0xd5].map(id) as [
   string,
@@ -48,7 +48,7 @@ const mixWith = (dye: object, rest = weighed) => {
     ingredient(DYE, 'dye', '1', dye),
     ...rest,
   ];
-  return tonerMix(JAR, fold(bodies.map((body, n) => entry(n + 1, body))));
+  return tonerMix(JAR, fold(bodies.map(inTurn)));
 };
 
 describe('what a toner holds', () => {
@@ -70,7 +70,7 @@ describe('what a toner holds', () => {
       { kind: 'ingredient-described', ingredient: DYE, name: 'dye', is: 'dye' } as EntryBody,
       ...weighed,
     ];
-    expect(tonerMix(JAR, fold(bodies.map((body, n) => entry(n + 1, body)))).doses).toEqual([]);
+    expect(tonerMix(JAR, fold(bodies.map(inTurn))).doses).toEqual([]);
   });
 
   test('names no drops of a bottle whose drop nobody measured', () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { tonerOn } from '../../../src/shop/zone/toner';
-import { entry, fillJar, id, JAR, layCoat, PIECE, startPiece } from '../../logbook/entries';
+import { fillJar, id, inTurn, JAR, layCoat, PIECE, startPiece } from '../../logbook/entries';
 
 const RAIL = id(0xc1);
 const TONER = id(0xe1);
@@ -41,7 +41,7 @@ const passes = (count: number): EntryBody =>
   }) as EntryBody;
 const railWith = (...more: EntryBody[]) => {
   const bodies = [startPiece(), fillJar(), zone, described, ...more];
-  return tonerOn(PIECE, RAIL, fold(bodies.map((body, n) => entry(n + 1, body))));
+  return tonerOn(PIECE, RAIL, fold(bodies.map(inTurn)));
 };
 const TARGET = read({ as: 'target' }, [72, 14, 38]);
 const GROUND = read({ as: 'on-piece' }, [82, 4, 24]);
@@ -123,7 +123,7 @@ describe('a toner on a chair rail', () => {
 
   test('is not there where none was described for the place', () => {
     const bodies = [startPiece(), fillJar(), zone, described];
-    const shop = fold(bodies.map((body, n) => entry(n + 1, body)));
+    const shop = fold(bodies.map(inTurn));
     expect(tonerOn(PIECE, undefined, shop)).toBeUndefined();
     expect(tonerOn(PIECE, RAIL, shop)?.toner.toner).toBe(TONER);
   });

@@ -4,7 +4,7 @@ import { fold } from '../../../../src/logbook/fold/fold';
 import { filterClock, filtersInUse, openDays } from '../../../../src/shop/air/filter-clock';
 import { findingOf, hasLayers, oldFinishOf, sandingRule } from '../../../../src/shop/stack/old-finish';
 import { sheetOf } from '../../../../src/shop/stack/sheet-times';
-import { DAY_1_MS, entry, fillJar, id, JAR, PIECE, startPiece, strike } from '../../entries';
+import { DAY_1_MS, fillJar, id, inTurn, JAR, PIECE, startPiece, strike } from '../../entries';
 
 const CARTRIDGE = id(0xc1);
 const HOUR_MS = 3_600_000;
@@ -15,7 +15,7 @@ const sprayed = (minutes: number, filters = [CARTRIDGE]): EntryBody => ({
   lasted: { text: String(minutes), unit: 'min' },
   filters,
 });
-const shopOf = (...bodies: EntryBody[]) => fold(bodies.map((body, n) => entry(n + 1, body)));
+const shopOf = (...bodies: EntryBody[]) => fold(bodies.map(inTurn));
 
 describe('a cartridge', () => {
   const schedule = { wear: { text: '8', unit: 'h' }, open: { text: '30', unit: 'd' } };
