@@ -1,4 +1,4 @@
-// Changes the source one spot at a time and asks whether a test fails: `npm run mutants -- planner shop/jar`.
+// Changes the source one spot at a time and asks whether a test fails: `npm run mutants -- planner shop/jar science/film.ts`.
 // SAMPLE=40 takes so many lines of each room at random, by SEED; without it every line is tried. The room's own tests
 // are asked first; what they let pass is tried once more with all the others, unless NEAR=1.
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
@@ -15,13 +15,15 @@ function random() {
   return state / 2_147_483_647;
 }
 
-const filesOf = (room) =>
-  existsSync(`src/${room}`)
-    ? readdirSync(`src/${room}`, { recursive: true })
-        .map((file) => `src/${room}/${file}`)
-        .filter((file) => file.endsWith('.ts') && !/\/(phone|demo)\/|\.worker\.ts$/.test(file))
-        .sort()
-    : [];
+function filesOf(room) {
+  const path = `src/${room}`;
+  if (!existsSync(path)) return [];
+  if (path.endsWith('.ts')) return [path];
+  return readdirSync(path, { recursive: true })
+    .map((file) => `${path}/${file}`)
+    .filter((file) => file.endsWith('.ts') && !/\/(phone|demo)\/|\.worker\.ts$/.test(file))
+    .sort();
+}
 
 function linesOf(file) {
   const lines = readFileSync(file, 'utf8').split('\n');
