@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
-import { compile } from '../../src/planner/compile';
-import { improve } from '../../src/planner/search/improve';
-import { costOf, isBetter, type Problem } from '../../src/planner/search/problem';
-import { search } from '../../src/planner/search/search';
-import { timeOrder } from '../../src/planner/search/time-order';
-import type { Bench } from '../../src/planner/step';
-import { createOpeningTimes } from '../../src/planner/windows/opening-times';
-import { bench, piece, utc, wait, working } from './a-bench';
-import { largeBench } from './large-bench';
+import { compile } from '../../../src/planner/compile';
+import { improve } from '../../../src/planner/search/improve';
+import { costOf, isBetter, type Problem } from '../../../src/planner/search/problem';
+import { search } from '../../../src/planner/search/search';
+import { timeOrder } from '../../../src/planner/search/time-order';
+import type { Bench } from '../../../src/planner/step';
+import { createOpeningTimes } from '../../../src/planner/windows/opening-times';
+import { bench, piece, utc, wait, working } from '../a-bench';
+import { largeBench } from '../large-bench';
 
 const problemOf = (asked: Bench): Problem =>
   compile(asked, createOpeningTimes(asked.working, asked.now), 'likely');

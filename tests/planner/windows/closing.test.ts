@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { closingAfter } from '../../src/planner/windows/opening-times';
-import { dateTime, utc, working } from './a-bench';
+import { closingAfter } from '../../../src/planner/windows/opening-times';
+import { dateTime, utc, working } from '../a-bench';
 
 // Open from nine to five: from the first minute on, and not at the last.
 test.each([

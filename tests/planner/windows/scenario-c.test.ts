@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { planBench } from '../../src/planner/plan-bench';
-import { recoatWindow } from '../../src/planner/windows/recoat-window';
-import { coat, dateTime, piece, utc, window, working } from './a-bench';
+import { planBench } from '../../../src/planner/plan-bench';
+import { recoatWindow } from '../../../src/planner/windows/recoat-window';
+import { coat, dateTime, piece, utc, window, working } from '../a-bench';
 
 // Worked scenario C of the trade notes: coat ends 10:00, window 45 min to 4 h: next 10:45 to 14:00; 14:01 means scuff tomorrow.
 // Pot life 8 h from 09:30 at 20 C, shop 30 C: about 13:30.

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { planBench } from '../../src/planner/plan-bench';
-import { stepName } from '../../src/planner/say';
-import type { Job } from '../../src/planner/starting-plans/job';
-import { STARTING_PLANS, startPlan } from '../../src/planner/starting-plans/start-plan';
-import type { Band, Step } from '../../src/planner/step';
-import { dateTime, hours, utc, working } from './a-bench';
+import { planBench } from '../../../src/planner/plan-bench';
+import { stepName } from '../../../src/planner/say';
+import type { Job } from '../../../src/planner/starting-plans/job';
+import { STARTING_PLANS, startPlan } from '../../../src/planner/starting-plans/start-plan';
+import type { Band, Step } from '../../../src/planner/step';
+import { dateTime, hours, utc, working } from '../a-bench';
 
 const jobs = Object.keys(STARTING_PLANS) as Job[];
 function counter(): () => string {
