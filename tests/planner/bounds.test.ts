@@ -129,6 +129,27 @@ describe('the hours', () => {
     expect(at('2026-03-03 00:30')).toBe('2026-03-03 01:00');
   });
 
+  test('quiet hours keep the small hours quiet that the evening before ran into, and those before the next morning', () => {
+    const coatAt = (where: WorkingTimes, now: string) =>
+      step(planned([piece('a', [coat('c')])], where, utc(now)), 'c')?.start;
+    const early: WorkingTimes = { ...working(0, 8), quiet: { open: 22 * 60, close: 26 * 60 } };
+    expect(coatAt(early, '2026-03-02 01:00')).toBe('2026-03-02 02:00');
+    const late: WorkingTimes = { ...working(20, 30), quiet: { open: 5 * 60, close: 7 * 60 } };
+    expect(coatAt(late, '2026-03-03 04:55')).toBe('2026-03-03 20:00');
+  });
+
+  test('stretches of a day are worked in by the clock, in whatever order they were set', () => {
+    const week = OPEN.week.map(() => ({
+      work: [
+        { open: 780, close: 1020 },
+        { open: 540, close: 720 },
+      ],
+    }));
+    const plan = planned([piece('a', [bench('b', 120), bench('c', 120)])], { ...OPEN, week });
+    expect(step(plan, 'b')?.start).toBe('2026-03-02 09:00');
+    expect(step(plan, 'c')?.start).toBe('2026-03-02 13:00');
+  });
+
   test('a step may be as long as the longest stretch, also one that midnight cuts, and no longer', () => {
     const lunch = {
       work: [

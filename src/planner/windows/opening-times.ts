@@ -55,11 +55,10 @@ function boothSpans(working: WorkingTimes, against: readonly Weather[]): (day: n
   };
 }
 
-const dayHours = (working: WorkingTimes, day: number): DayHours => working.week[weekday(day)] ?? { work: [] };
+const dayHours = (working: WorkingTimes, day: number): DayHours => working.week[weekday(day)] as DayHours;
 
 function spansAt({ zone }: WorkingTimes, day: number, hours: readonly Hours[]): Span[] {
   return hours
     .map(({ open, close }) => ({ from: atLocal(day, open, zone), to: atLocal(day, close, zone) }))
-    .filter(({ from, to }) => from < to)
     .sort((a, b) => a.from - b.from);
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { closingAfter } from '../../../src/planner/windows/opening-times';
+import { closingAfter, createOpeningTimes } from '../../../src/planner/windows/opening-times';
 import { dateTime, utc, working } from '../a-bench';
 
 // Open from nine to five: from the first minute on, and not at the last.
@@ -14,4 +14,11 @@ test.each([
 ])('open from $open to $close, at $at it closes at $closes', ({ at, open, close, closes }) => {
   const minute = closingAfter(working(open, close), utc(at));
   expect(minute === undefined ? undefined : dateTime(minute)).toBe(closes);
+});
+
+test('hours that are asked for again are the same ones, each sort of air by itself', () => {
+  const times = createOpeningTimes(working(9, 17), utc('2026-03-02 09:00'));
+  expect(times('booth', ['blush'])).toBe(times('booth', ['blush']));
+  expect(times('booth', ['blush'])).not.toBe(times('booth', ['damp']));
+  expect(times('booth')).not.toBe(times('bench'));
 });
