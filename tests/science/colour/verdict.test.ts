@@ -4,6 +4,7 @@ import type { Lab } from '../../../src/science/colour/lab';
 import { painterSize, paintersWords } from '../../../src/science/colour/painters-words';
 import { meanReading } from '../../../src/science/colour/readings/readings';
 import { type Judged, TOLERANCE_E00, verdict } from '../../../src/science/colour/verdict';
+import thresholds from '../../reference/colour-difference-thresholds.json';
 
 const lab = (L: number, a: number, b: number): Lab<'D65/10'> => ({ white: 'D65/10', L, a, b });
 const words = (sample: Lab<'D65/10'>, target: Lab<'D65/10'>): string =>
@@ -110,12 +111,18 @@ describe('verdict', () => {
     expect(verdict(judged(underClear, 0.3), target, TOLERANCE_E00.edge).kind).toBe('measure-again');
   });
 
-  // Paravina et al. 2015 (J. Esthet. Restor. Dent. 27 S1), CIEDE2000 of dental shades, 50:50 thresholds; from memory. The plain
-  // panel: common practice, no source, 0.5 to 0.7.
-  test('tolerances are the published perceptibility and acceptability, and a plain panel is stricter', () => {
-    expect(TOLERANCE_E00.edge).toBe(0.8);
-    expect(TOLERANCE_E00.hidden).toBe(1.8);
-    expect(TOLERANCE_E00['open-panel']).toBe(0.6); // the middle of 0.5 to 0.7: common practice, no source
+  // Source: published thresholds in the reference file; the plain panel is common practice without one.
+  const [strict, lenient] = thresholds.plain_panel.dE00 as [number, number];
+  test.each([
+    { place: 'open-panel', passes: strict, fails: lenient },
+    { place: 'edge', passes: thresholds.perceptibility_50_50_dE00, fails: 0.801 },
+    { place: 'hidden', passes: thresholds.acceptability_50_50_dE00, fails: 1.801 },
+  ] as const)('on $place a difference of $passes passes, and of $fails does not', ({ place, ...dE00 }) => {
+    // Two greys alike far from L* 50, where one unit of lightness is one of difference (equation 18).
+    const apart = (by: number) =>
+      verdict(judged(lab(50 + by / 2, 0, 0), 0), judged(lab(50 - by / 2, 0, 0)), TOLERANCE_E00[place]).kind;
+    expect(apart(dE00.passes - 1e-9)).toBe('pass');
+    expect(apart(dE00.fails)).toBe('not-yet');
   });
 
   test.each([
