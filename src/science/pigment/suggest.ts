@@ -96,14 +96,14 @@ export function suggestAddition<W extends White>(aim: Aim<W>): Suggestion<W> {
   const isTooMuch = best.grams > bench.roomGrams;
   if (isTooMuch || best.dE00 - SURELY * doubtE00(aim, added(jar, best.addition)) > toleranceE00)
     return outOfReach(aim, believed, best);
-  if (best.dE00 > now - NO_GAIN_E00)
-    return { kind: now <= toleranceE00 ? 'stop' : 'as-near-as-it-gets', dE00: now };
+  const asItIs = { kind: now <= toleranceE00 ? 'stop' : 'as-near-as-it-gets', dE00: now } as const;
+  if (best.dE00 > now - NO_GAIN_E00) return asItIs;
   const cautious = shortened(aim, believed, best);
   const additions = toScale(cautious, bench);
+  if (additions.length === 0) return tooLittle(cautious) ?? asItIs;
   const after = added(jar, poured(additions, model.tinters.length));
   const predicted = mixColour(believed, after);
   const dE00 = deltaE00<White>(predicted, target);
-  if (additions.length === 0) return tooLittle(cautious);
   return { kind: 'add', additions, predicted, dE00, uncertaintyE00: doubtE00(aim, after) };
 }
 
@@ -186,8 +186,10 @@ function outOfReach<W extends White>(aim: Aim<W>, believed: ColourModel<W>, best
   return { kind: 'out-of-reach', nearest, dE00: best.dE00, left, missingRoomGrams };
 }
 
-/** The largest part of an addition that the scale cannot show. */
-function tooLittle<W extends White>({ tinterGrams }: Addition): Suggestion<W> {
-  const neatGrams = Math.max(...tinterGrams);
-  return { kind: 'too-little-to-weigh', tinter: tinterGrams.indexOf(neatGrams), neatGrams };
+/** The most that the scale cannot show of any tinter; undefined of white alone, which no let-down makes easier to weigh. */
+function tooLittle<W extends White>({ tinterGrams }: Addition): Suggestion<W> | undefined {
+  const neatGrams = Math.max(0, ...tinterGrams);
+  return neatGrams > 0
+    ? { kind: 'too-little-to-weigh', tinter: tinterGrams.indexOf(neatGrams), neatGrams }
+    : undefined;
 }
