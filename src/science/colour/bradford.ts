@@ -30,16 +30,11 @@ export function adaptLab<W extends White>(lab: Lab, to: W): Lab<W> {
   return xyzToLab(adaptXyz(labToXyz(lab), to));
 }
 
-const whiteResponses = new Map<White, Triple>();
-
-/** The cone-like responses of a white, kept because every prediction asks for them. */
-function responseOf(white: White): Triple {
-  const known = whiteResponses.get(white);
-  if (known) return known;
-  const made = multiply(BRADFORD, WHITE_POINTS[white]);
-  whiteResponses.set(white, made);
-  return made;
-}
+/** The cone-like responses of every white, kept because every prediction asks for them. */
+const RESPONSES = new Map(
+  Object.entries(WHITE_POINTS).map(([white, xyz]) => [white, multiply(BRADFORD, xyz)]),
+);
+const responseOf = (white: White): Triple => RESPONSES.get(white) as Triple; // every White is a row
 
 /** Reflectance in three broad bands (long, middle, short wavelengths), each 1 for the perfect diffuser. */
 export function xyzToBands({ white, X, Y, Z }: Xyz): Triple {

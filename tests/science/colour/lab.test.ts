@@ -49,7 +49,11 @@ describe('CIELAB', () => {
 
   test.each([
     { lab: { L: 100.1, a: 0, b: 0 }, part: 'L' },
+    { lab: { L: -0.1, a: 0, b: 0 }, part: 'L' },
     { lab: { L: 90, a: -300, b: 0 }, part: 'a' },
+    { lab: { L: 90, a: 0, b: 128.1 }, part: 'b' },
+    { lab: { L: 0, a: -128, b: 128 }, part: undefined },
+    { lab: { L: 100, a: 128, b: -128 }, part: undefined },
     { lab: { L: 90, a: 0, b: Number.NaN }, part: 'b' },
     { lab: { L: 86.5, a: -0.6, b: 14.8 }, part: undefined },
   ])('finds the impossible part of $lab', ({ lab, part }) => {

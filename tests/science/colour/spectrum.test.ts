@@ -71,6 +71,7 @@ describe('spectrumToXyz', () => {
   test.each([
     { why: 'a step of 7 nm', spectrum: flat(0.5, 380, 7, 60), fault: 'step' },
     { why: 'a start between the points', spectrum: flat(0.5, 385, 10, 40), fault: 'step' },
+    { why: 'a start at 410 nm', spectrum: flat(0.5, 410, 10, 40), fault: 'range' },
     { why: 'an end at 680 nm', spectrum: flat(0.5, 400, 10, 29), fault: 'range' },
   ])('refuses $why', ({ spectrum, fault }) => {
     expect(spectrumFault(spectrum)).toBe(fault);

@@ -57,6 +57,13 @@ describe("painter's words", () => {
     { why: 'only lighter', sample: lab(87.6, -0.6, 14.8), said: 'little light' },
     { why: 'only greener', sample: lab(86.5, -1.2, 14.8), said: 'little green' },
     { why: 'nothing to tell', sample: lab(86.5, -0.55, 14.8), said: '' },
+    {
+      why: 'much lighter and hardly stronger',
+      sample: lab(90.5, -0.6, 15.4),
+      said: 'clearly light, hint yellow',
+    },
+    { why: 'cleaner and redder', sample: lab(89.5, 1.4, 17.8), said: 'clearly clean, clearly red' },
+    { why: 'cleaner and greener', sample: lab(89.5, -2.8, 17.8), said: 'clearly clean, clearly green' },
   ])('$why', ({ sample, said }) => {
     expect(words(sample, TARGET)).toBe(said);
   });
@@ -75,6 +82,13 @@ describe('meanReading', () => {
   test('a single reading has no spread, and an assumed uncertainty', () => {
     expect(meanReading([TARGET])).toMatchObject({ spreadE00: undefined, uncertaintyE00: 0.3 });
     expect(() => meanReading([])).toThrow(RangeError);
+  });
+
+  test('readings that agree to the digit are as sure as an instrument repeats itself: 0.05 (common practice, no source)', () => {
+    expect(meanReading([TARGET, TARGET, TARGET, TARGET])).toMatchObject({
+      spreadE00: 0,
+      uncertaintyE00: 0.05 / 2,
+    });
   });
 
   test('will not average under two lights', () => {
@@ -103,6 +117,25 @@ describe('verdict', () => {
     { why: 'a photograph', sample: { ...judged(third), by: 'camera' as const }, kind: 'camera-ranks-only' },
   ])('$why: $kind', ({ sample, kind }) => {
     expect(verdict(sample, judged(TARGET), TOLERANCE_E00.edge).kind).toBe(kind);
+  });
+
+  test.each([
+    { why: 'a wet target', target: { ...judged(TARGET), isDry: false }, kind: 'wet' },
+    {
+      why: 'a photographed target',
+      target: { ...judged(TARGET), by: 'camera' as const },
+      kind: 'camera-ranks-only',
+    },
+  ])('$why: $kind', ({ target, kind }) => {
+    expect(verdict(judged(third), target, TOLERANCE_E00.edge).kind).toBe(kind);
+  });
+
+  test('a difference of just the tolerance passes, and a doubt that just reaches the limit is no reason to measure again', () => {
+    const half = judged(lab(50.25, 0, 0), 0.25); // 0.5 from the other, as SL is 1 at L* 50
+    const other = judged(lab(49.75, 0, 0));
+    expect(verdict({ ...half, uncertaintyE00: 0 }, other, 0.5).kind).toBe('pass');
+    expect(verdict(half, other, 0.75).kind).toBe('pass');
+    expect(verdict(half, other, 0.25).kind).toBe('not-yet');
   });
 
   test('a single reading of the target leaves no trial open: only the trial’s own doubt does', () => {

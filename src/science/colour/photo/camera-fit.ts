@@ -47,16 +47,14 @@ export function fitCamera(
   const normal = [0, 1, 2].map((i) =>
     [0, 1, 2].map((k) => light.reduce((sum, rgb, p) => sum + weightOf(p) * (rgb[i] ?? 0) * (rgb[k] ?? 0), 0)),
   );
-  const rowFor = (part: 'X' | 'Y' | 'Z'): Triple | undefined => {
+  const rows = (['X', 'Y', 'Z'] as const).map((part) => {
     const right = [0, 1, 2].map((i) =>
       light.reduce((sum, rgb, p) => sum + weightOf(p) * (rgb[i] ?? 0) * (reference[p]?.[part] ?? 0), 0),
     );
-    const [r, g, b] = solve(normal, right) ?? [];
-    return r === undefined || g === undefined || b === undefined ? undefined : [r, g, b];
-  };
-  const [X, Y, Z] = [rowFor('X'), rowFor('Y'), rowFor('Z')];
-  if (!X || !Y || !Z) return undefined;
-  const matrix: Matrix3 = [X, Y, Z];
+    return solve(normal, right);
+  });
+  if (rows.includes(undefined)) return undefined;
+  const matrix = rows as unknown as Matrix3;
   const residuals = reference.map((xyz, p) =>
     deltaE00(cameraLab({ matrix }, light[p] ?? [0, 0, 0]), xyzToLab(xyz)),
   );
