@@ -18,6 +18,73 @@ describe('an outline', () => {
     expect(crosses(SQUARE.slice(0, 3))).toBe(false);
   });
 
+  test('that touches itself at a corner does not cross', () => {
+    const touching: OutlinePoint[] = [...SQUARE, [0.2, 0.5], [0.8, 0.5], [0.2, 0.4]];
+    expect(crosses(touching)).toBe(false);
+  });
+
+  test.each<{ why: string; line: OutlinePoint[]; kept: number[] }>([
+    {
+      why: 'two points',
+      line: [
+        [0, 0],
+        [1, 1],
+      ],
+      kept: [0, 1],
+    },
+    {
+      why: 'a middle on the way',
+      line: [
+        [0, 0],
+        [0.5, 0.5],
+        [1, 1],
+      ],
+      kept: [0, 2],
+    },
+    {
+      why: 'a middle off the way',
+      line: [
+        [0, 0],
+        [0.5, 0.52],
+        [1, 1],
+      ],
+      kept: [0, 1, 2],
+    },
+    {
+      why: 'the way there and back',
+      line: [
+        [0, 0],
+        [0.3, 0.4],
+        [0, 0],
+      ],
+      kept: [0, 1, 2],
+    },
+    {
+      why: 'a twitch of the finger',
+      line: [
+        [0, 0],
+        [0.002, 0.002],
+        [0, 0],
+      ],
+      kept: [0, 2],
+    },
+    {
+      why: 'two corners between four points on the way',
+      line: [
+        [0, 0],
+        [0.2, 0],
+        [0.4, 0],
+        [0.4, 0.3],
+        [0.4, 0.6],
+        [0.7, 0.6],
+        [1, 0.6],
+      ],
+      kept: [0, 2, 4, 6],
+    },
+  ])('keeps of $why what its shape needs', ({ line, kept }) => {
+    expect(thinned(line)).toEqual(kept.map((at) => line[at]));
+  });
+
   test('is cut at the edge of the picture, and says so', () => {
     expect(within([...SQUARE, [1.4, -0.1]])).toEqual({ points: [...SQUARE, [1, 0]], isCut: true });
     expect(within(SQUARE)).toEqual({ points: SQUARE, isCut: false });
@@ -76,6 +143,21 @@ describe('two pictures laid over each other', () => {
         }
       }),
     );
+  });
+
+  test('that lie alike are not moved, slanting marks or not', () => {
+    for (const [x, y] of [
+      [5, 5],
+      [5, -5],
+      [0, 7],
+      [7, 0],
+    ] as const) {
+      const marks = [
+        [0, 0],
+        [x, y],
+      ] as const;
+      expect(alignment(marks, marks)).toEqual({ a: 1, b: expect.closeTo(0, 12), e: 0, f: 0 });
+    }
   });
 
   test('cannot be laid by two marks in one place', () => {

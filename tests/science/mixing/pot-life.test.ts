@@ -23,6 +23,19 @@ describe('pot life', () => {
     expect(lifeEndS(8 * HOUR_S, 0, spans) / HOUR_S).toBeCloseTo(6, 9);
   });
 
+  test('that began while a span ran, counts from then: 1 h at 30 C uses 2 of 8 h, the other 6 follow at 20 C', () => {
+    const spans = [
+      { fromS: 0, temperatureK: toKelvin(30) },
+      { fromS: 2 * HOUR_S, temperatureK: toKelvin(20) },
+    ];
+    expect(lifeEndS(8 * HOUR_S, HOUR_S, spans) / HOUR_S).toBeCloseTo(8, 9);
+    expect(lifeEndS(8 * HOUR_S, 5 * HOUR_S, spans) / HOUR_S).toBeCloseTo(13, 9);
+  });
+
+  test('without a reading of the air is taken at 20 C', () => {
+    expect(lifeEndS(8 * HOUR_S, HOUR_S, []) / HOUR_S).toBe(9);
+  });
+
   test('is used up exactly at its end, whatever the air did', () => {
     const air = fc.array(
       fc.record({

@@ -38,4 +38,13 @@ test.each([
   ).toBeUndefined(),
 );
 
+test('white base counts as lacquer, dye and thinner do not', () => {
+  const white = new Map([
+    ...INGREDIENTS,
+    ['white', { id: 'white', kind: 'white-base', densityKgM3: 1200 }] as const,
+  ]);
+  const batch = [mL('clear', 10), { ingredient: 'white', massKg: 12e-3 }, mL('thinner', 60), mL('dye', 20)];
+  expect(lacquerShare(batch, white)).toBeCloseTo(0.2, 9);
+});
+
 test('of nothing there is no share', () => expect(lacquerShare([], INGREDIENTS)).toBeUndefined());

@@ -103,7 +103,10 @@ describe('a 0.01 g scale, a batch of 30 g', () => {
   test.each([
     { grams: 0.135, uncertainty: 0.037, verdict: 'fine' },
     { grams: 0.105, uncertainty: 0.048, verdict: 'fine' },
+    { grams: 0.1, uncertainty: 0.05, verdict: 'fine' },
     { grams: 0.03, uncertainty: 0.17, verdict: 'coarse' },
+    { grams: 0.01, uncertainty: 0.5, verdict: 'coarse' },
+    { grams: 0.0099, uncertainty: 0.505, verdict: 'not-weighable' },
     { grams: 0.003, uncertainty: 1.67, verdict: 'not-weighable' },
   ])('$grams g: $verdict', ({ grams, uncertainty, verdict }) => {
     expect(Math.abs(weighingUncertainty(grams * G, 0.01 * G) - uncertainty)).toBeLessThan(0.005);
@@ -124,6 +127,8 @@ describe('a 0.01 g scale, a batch of 30 g', () => {
   test('no let-down is offered that brings more clear than the recipe holds, or that the scale cannot weigh', () => {
     expect(usefulLetDown(0.03 * G, 0.01 * G, 0.1 * G)).toBeUndefined();
     expect(usefulLetDown(0.0003 * G, 0.01 * G, 40 * G)).toBeUndefined();
+    expect(usefulLetDown(0.5, 0.01, 4.5)?.strength).toBe(0.1); // brings just the 4.5 of clear that there are
+    expect(usefulLetDown(0.5, 0.01, 4.4)).toBeUndefined();
   });
 
   test('a let-down and the clear left out carry the same tinter and the same clear', () => {
@@ -194,12 +199,15 @@ test('white and clear come first, tinters from weak to strong, thinner last', ()
     { id: 'clear', kind: 'clear' },
     { id: 'retarder', kind: 'retarder' },
     { id: 'white', kind: 'white-base' },
+    { id: 'unmeasured', kind: 'dye' },
   ];
-  const batch = shelf.map(({ id }) => ({ ingredient: id, massKg: 1 }));
+  const batch = [...shelf, { id: 'deleted' }].map(({ id }) => ({ ingredient: id, massKg: 1 }));
   const order = weighOrder(batch, new Map(shelf.map((each) => [each.id, each])));
   expect(order.map(({ ingredient }) => ingredient)).toEqual([
     'white',
     'clear',
+    'deleted',
+    'unmeasured',
     'ochre',
     'black',
     'retarder',

@@ -75,6 +75,14 @@ describe('unknown', () => {
     expect(classifyOldFinish(contradiction)).toMatchObject({ finish: 'unknown', odds: 'open' });
   });
 
+  test.each<{ looks: Looks; finish: string }>([
+    { looks: { signs: [], isOpaque: true, madeAbout: 1900 }, finish: 'unknown' }, // a guess from age alone
+    { looks: { signs: [], uv: 'orange' }, finish: 'shellac' },
+    { looks: { signs: ['oily-smell'], isOpaque: true, madeAbout: 1900 }, finish: 'oil-varnish' },
+  ])('is the answer until something was looked for: $looks', ({ looks, finish }) => {
+    expect(classifyOldFinish([], looks).finish).toBe(finish);
+  });
+
   test('does not re-dissolve: melt-in is offered for solvent lacquer alone', () => {
     expect(redissolves('unknown')).toBe(false);
     expect(redissolves('shellac')).toBe(false);

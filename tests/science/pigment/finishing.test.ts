@@ -126,6 +126,8 @@ describe('weighing on a scale of 0.01 g', () => {
 
   test.each([
     { neat: 0.135, form: 'neat', shown: 0.14 },
+    { neat: 0.1, form: 'neat', shown: 0.1 }, // 5 %: just well enough
+    { neat: 0.00005, form: 'let-down-1', shown: 0.01 }, // half a division, shown as a whole one
     { neat: 0.03, form: 'let-down-10', shown: 0.3 },
     { neat: 0.003, form: 'let-down-1', shown: 0.3 },
   ])('$neat g goes as $form', ({ neat, form, shown }) => {

@@ -96,6 +96,17 @@ describe('a film over a ground', () => {
     );
   });
 
+  // A film over a ground of its own colour looks the same however thick it is: only the other ground tells.
+  test.each([
+    { why: 'the light ground', ks: 0.025, grounds: [0, rInfinity(0.025)] },
+    { why: 'the dark ground', ks: 4.05, grounds: [rInfinity(4.05), 0.8] },
+  ])('$why of the film’s own colour', ({ ks, grounds: [dark = 0, light = 0] }) => {
+    const film = (ground: number) => ({ ground, film: filmReflectance({ K: ks, S: 1 }, 1, ground) });
+    const back = filmFromTwoGrounds(film(dark), film(light));
+    expect(back?.S).toBeCloseTo(1, 4);
+    expect(back?.K).toBeCloseTo(ks, 4);
+  });
+
   test('a coat that is as light over black as over white is no film', () => {
     expect(filmFromTwoGrounds({ ground: 0, film: 0.8 }, { ground: 0.8, film: 0.7 })).toBeUndefined();
   });

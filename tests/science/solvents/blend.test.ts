@@ -31,6 +31,13 @@ test('a half and half blend, by hand', () => {
   expect(blendDensityKgM3(half)).toBeCloseTo(830.4, 6);
   expect(lowestFlashPointC(half)).toBe(-18);
   expect(lowestFlashPointC([{ solvent: solvent('water'), volume: 1 }])).toBeUndefined();
+  // What was written down and not poured does not flash: toluene, 4 C closed cup by the table.
+  expect(
+    lowestFlashPointC([
+      { solvent: solvent('acetone'), volume: 0 },
+      { solvent: solvent('toluene'), volume: 1 },
+    ]),
+  ).toBe(solvent('toluene').flashPointC);
 });
 
 test('volume, mass and mole fractions lead back to each other', () => {

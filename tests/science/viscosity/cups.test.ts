@@ -65,6 +65,12 @@ describe('every cup', () => {
       }),
     );
   });
+  test.each(CUPS)('$id takes the shortest and the longest of its times, and shows them again', (each) => {
+    for (const seconds of [each.shortestS, each.longestS]) {
+      const again = betweenCups(each, seconds, each);
+      expect(again.ok && again.value).toBeCloseTo(seconds, 9);
+    }
+  });
   test.each(CUPS)('$id refuses times and viscosities outside its range', (each) => {
     const [thinnest, thickest] = rangeMm2S(each);
     for (const seconds of [each.shortestS - 0.1, each.longestS + 0.1, Number.NaN]) {

@@ -43,9 +43,29 @@ describe('thinning for a time, from two readings', () => {
   });
 
   const lacquer = { thinning: thinnedOfLacquer(0), seconds: 60 };
+  const thinned = { thinning: thinnedOfMix(0.2), seconds: 40 };
+  test.each([
+    { why: 'the unthinned one', readings: [lacquer, thinned], targetS: 60, fraction: 0 },
+    { why: 'the thinned one', readings: [thinned, lacquer], targetS: 40, fraction: 0.2 },
+  ] as const)(
+    'a target that was read is no guess beyond the readings: $why',
+    ({ readings, targetS, fraction }) => {
+      const found = thinningForTime(ford4, readings, targetS);
+      expect(found).toEqual({
+        ok: true,
+        value: { thinning: { of: 'mix', fraction }, isExtrapolated: false },
+      });
+    },
+  );
+  test('beyond the thinned one it is, whichever was read first', () => {
+    const found = thinningForTime(ford4, [thinned, lacquer], 30);
+    expect(found.ok && found.value.isExtrapolated).toBe(true);
+  });
+
   test.each([
     { kind: 'thinned-alike', second: { thinning: thinnedOfMix(0), seconds: 50 }, targetS: 30 },
     { kind: 'thicker-with-thinner', second: { thinning: thinnedOfMix(0.2), seconds: 65 }, targetS: 30 },
+    { kind: 'thicker-with-thinner', second: { thinning: thinnedOfMix(0.2), seconds: 60 }, targetS: 60 },
     { kind: 'thinner-than-target', second: { thinning: thinnedOfMix(0.2), seconds: 40 }, targetS: 70 },
     { kind: 'out-of-reach', second: { thinning: thinnedOfMix(0.2), seconds: 58 }, targetS: 20 },
     { kind: 'outside-its-cup', second: { thinning: thinnedOfMix(0.2), seconds: 40 }, targetS: 12 },
