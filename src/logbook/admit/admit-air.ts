@@ -1,5 +1,6 @@
 import type { Entry, Kind } from '../entry';
 import type { Shop } from '../fold/fold';
+import { onJar, onOpenPiece } from './on-piece';
 
 export type AirGround =
   | 'unknown-piece'
@@ -12,20 +13,15 @@ type Rules = {
   readonly [K in Kind]?: (entry: Extract<Entry, { kind: K }>, shop: Shop) => AirGround | undefined;
 };
 
-const aboutPiece = ({ piece: id }: { readonly piece: string }, { pieces }: Shop): AirGround | undefined => {
-  const piece = pieces.get(id);
-  if (!piece) return 'unknown-piece';
-  return piece.closedMs === undefined ? undefined : 'piece-closed';
-};
 const isKnown = (filter: string, { filters }: Shop): AirGround | undefined =>
   filters.has(filter) ? undefined : 'unknown-filter';
 
 /** What the entries of air, breath and old finishes ask of the shop. */
 export const AIR_RULES: Rules = {
-  'spot-tested': aboutPiece,
-  'old-finish-seen': aboutPiece,
-  'lead-tested': aboutPiece,
-  'sheet-entered': ({ jar }, { jars }) => (jars.has(jar) ? undefined : 'unknown-jar'),
+  'spot-tested': onOpenPiece,
+  'old-finish-seen': onOpenPiece,
+  'lead-tested': onOpenPiece,
+  'sheet-entered': onJar,
   'filter-opened': ({ filter }, { filters }) => (filters.has(filter) ? 'filter-there-already' : undefined),
   'filter-thrown-out': ({ filter }, shop) => isKnown(filter, shop),
   'spraying-ended': ({ filters }, shop) =>

@@ -1,5 +1,6 @@
 import type { Entry, EntryOf } from '../entry';
 import type { Shop } from '../fold/fold';
+import { onJar } from './on-piece';
 
 /** Why an entry of the mix place does not fit the shop. */
 export type MixGround =
@@ -12,6 +13,8 @@ export type MixGround =
   | 'unknown-jar'
   | 'jar-there-already';
 
+const onRecipe = ({ recipe }: { readonly recipe: string }, { recipes }: Shop): MixGround | undefined =>
+  recipes.has(recipe) ? undefined : 'unknown-recipe';
 const missing = (ids: readonly string[], { ingredients }: Shop): MixGround | undefined =>
   ids.every((id) => ingredients.has(id)) ? undefined : 'unknown-ingredient';
 
@@ -57,10 +60,8 @@ export const MIX_RULES = {
           lines.map(({ ingredient }) => ingredient),
           shop,
         ),
-  'recipe-put-away': ({ recipe }: EntryOf<'recipe-put-away'>, { recipes }: Shop) =>
-    recipes.has(recipe) ? undefined : ('unknown-recipe' as const),
-  'card-photographed': ({ recipe }: EntryOf<'card-photographed'>, { recipes }: Shop) =>
-    recipes.has(recipe) ? undefined : ('unknown-recipe' as const),
+  'recipe-put-away': onRecipe,
+  'card-photographed': onRecipe,
   'weigh-up-begun': ({ recipe, plan }: EntryOf<'weigh-up-begun'>, shop: Shop) =>
     shop.recipes.has(recipe)
       ? missing(
@@ -77,12 +78,9 @@ export const MIX_RULES = {
     if (boxedFrom.some((from) => !shop.jars.has(from.jar))) return 'unknown-jar' as const;
     return weighUp === undefined ? undefined : onWeighUp(weighUp, shop);
   },
-  'jar-weighed': ({ jar }: EntryOf<'jar-weighed'>, { jars }: Shop) =>
-    jars.has(jar) ? undefined : ('unknown-jar' as const),
-  'jar-tested': ({ jar }: EntryOf<'jar-tested'>, { jars }: Shop) =>
-    jars.has(jar) ? undefined : ('unknown-jar' as const),
-  'jar-drawn': ({ jar }: EntryOf<'jar-drawn'>, { jars }: Shop) =>
-    jars.has(jar) ? undefined : ('unknown-jar' as const),
+  'jar-weighed': onJar,
+  'jar-tested': onJar,
+  'jar-drawn': onJar,
 };
 
 /** Why striking an entry of the mix place would take the ground from later work; undefined where it would not. */

@@ -1,16 +1,11 @@
 import type { Entry, Kind } from '../entry';
 import type { Shop } from '../fold/fold';
+import { onOpenPiece } from './on-piece';
 
 export type PlanGround = 'unknown-piece' | 'piece-closed' | 'unknown-step' | 'unknown-closure';
 
 type Rules = {
   readonly [K in Kind]?: (entry: Extract<Entry, { kind: K }>, shop: Shop) => PlanGround | undefined;
-};
-
-const onOpenPiece = ({ piece: id }: { readonly piece: string }, { pieces }: Shop): PlanGround | undefined => {
-  const piece = pieces.get(id);
-  if (!piece) return 'unknown-piece';
-  return piece.closedMs === undefined ? undefined : 'piece-closed';
 };
 
 /** What the entries of plans and opening hours ask of the shop. */

@@ -1,7 +1,8 @@
 import { crosses } from '../../science/outline';
-import type { Entry, Kind } from '../entry';
+import type { Entry, EntryOf, Kind } from '../entry';
 import type { Shop } from '../fold/fold';
 import { documented, zonesOf } from '../fold/piece/zones';
+import { onJar, onPiece } from './on-piece';
 
 /** Why an entry about a place on a piece does not fit the shop. */
 export type ZoneGround =
@@ -15,10 +16,6 @@ export type ZoneGround =
 type Rules = {
   readonly [K in Kind]?: (entry: Extract<Entry, { kind: K }>, shop: Shop) => ZoneGround | undefined;
 };
-
-// Whether or not it is finished: a photo, a note or an outline may come years later.
-const onPiece = ({ piece }: { readonly piece: string }, { pieces }: Shop): ZoneGround | undefined =>
-  pieces.has(piece) ? undefined : 'unknown-piece';
 
 /** Whether the zone that an entry names, if it names one, is on its piece. */
 export function onZone(entry: Entry, shop: Shop): 'unknown-zone' | undefined {
@@ -47,29 +44,24 @@ export const ZONE_RULES: Rules = {
     onPiece(entry, shop) ?? havePhotos(entry.piece, [entry.under, entry.over], shop),
   'piece-noted': onPiece,
   'record-worded': onPiece,
-  'toner-described': (entry, shop) =>
-    onPiece(entry, shop) ?? (shop.jars.has(entry.jar) ? undefined : 'unknown-jar'),
+  'toner-described': (entry, shop) => onPiece(entry, shop) ?? onJar(entry, shop),
 };
 
 /** Whether striking this entry would leave work on a zone that is not there, or an outline on no photo. */
-export function zoneLeansOn(entry: Entry, shop: Shop): 'still-used' | undefined {
-  const names = (test: (other: Entry) => boolean): 'still-used' | undefined =>
-    'piece' in entry &&
-    (shop.records.get(entry.piece ?? '') ?? []).some(
-      (other) => other.id !== entry.id && !shop.struck.has(other.id) && test(other),
-    )
-      ? 'still-used'
-      : undefined;
-  if (entry.kind === 'zone-described') {
-    const { zoneId } = entry;
-    const isChanged = names((other) => other.kind === 'zone-described' && other.zoneId === zoneId);
-    return isChanged ? undefined : names((other) => 'zoneId' in other && other.zoneId === zoneId);
-  }
-  if (entry.kind !== 'photographed') return undefined;
-  const { photo } = entry;
-  return names(
-    (other) =>
-      (other.kind === 'zone-drawn' && other.photo === photo) ||
-      (other.kind === 'photos-aligned' && (other.under === photo || other.over === photo)),
-  );
+export function zoneLeansOn(entry: Entry, { records, struck }: Shop): 'still-used' | undefined {
+  if (entry.kind !== 'zone-described' && entry.kind !== 'photographed') return undefined;
+  const others = (records.get(entry.piece) ?? []).filter(({ id }) => id !== entry.id && !struck.has(id));
+  const isUsed =
+    entry.kind === 'photographed'
+      ? others.some((other) => isOnPhoto(other, entry.photo))
+      : others.some((other) => isOfZone(other, entry.zoneId)) &&
+        !others.some((other) => isSame(other, entry));
+  return isUsed ? 'still-used' : undefined;
 }
+
+const isOnPhoto = (entry: Entry, photo: string): boolean =>
+  (entry.kind === 'zone-drawn' && entry.photo === photo) ||
+  (entry.kind === 'photos-aligned' && (entry.under === photo || entry.over === photo));
+const isOfZone = (entry: Entry, zoneId: string): boolean => 'zoneId' in entry && entry.zoneId === zoneId;
+const isSame = (entry: Entry, { kind, zoneId }: EntryOf<'zone-described'>): boolean =>
+  entry.kind === kind && entry.zoneId === zoneId;

@@ -10,6 +10,7 @@ import { MATCH_RULES, type MatchGround, matchLeansOn } from './admit-match';
 import { MIX_RULES, type MixGround, mixLeansOn } from './admit-mix';
 import { PLAN_RULES, type PlanGround } from './admit-plan';
 import { onZone, ZONE_RULES, type ZoneGround, zoneLeansOn } from './admit-zone';
+import { onJar, onOpenPiece, onPiece } from './on-piece';
 
 type Ground =
   | 'unknown-piece'
@@ -41,27 +42,20 @@ type Rules = {
   readonly [K in Kind]?: (entry: Extract<Entry, { kind: K }>, shop: Shop) => Ground | undefined;
 };
 
-const onOpenPiece = ({ piece: id }: { readonly piece: string }, { pieces }: Shop): Ground | undefined => {
-  const piece = pieces.get(id);
-  if (!piece) return 'unknown-piece';
-  return piece.closedMs === undefined ? undefined : 'piece-closed';
-};
-
 const RULES: Rules = {
   'piece-started': ({ piece }, { pieces }) => (pieces.has(piece) ? 'piece-there-already' : undefined),
-  'piece-changed': ({ piece }, { pieces }) => (pieces.has(piece) ? undefined : 'unknown-piece'),
+  'piece-changed': onPiece,
   'piece-closed': onOpenPiece,
   ...MIX_RULES,
   ...AIR_RULES,
   ...MATCH_RULES,
   ...PLAN_RULES,
   ...ZONE_RULES,
-  'jar-emptied': ({ jar }, { jars }) => (jars.has(jar) ? undefined : 'unknown-jar'),
+  'jar-emptied': onJar,
   'coat-laid': (coat, shop) => {
-    if (!shop.jars.has(coat.jar)) return 'unknown-jar';
     if (wetM(coat) > WETTEST_M) return 'too-wet';
     if (coat.air !== undefined && shop.entries.get(coat.air)?.kind !== 'air-read') return 'unknown-air';
-    return onOpenPiece(coat, shop);
+    return onJar(coat, shop) ?? onOpenPiece(coat, shop);
   },
   sanded: onOpenPiece,
   checked: onOpenPiece,
@@ -76,7 +70,7 @@ const RULES: Rules = {
   },
   'hold-overridden': onOpenPiece,
   struck: ({ entry: id }, shop) => {
-    const entry = shop.entries.get(id);
+    const entry = asItStands(id, shop);
     if (!entry) return 'unknown-entry';
     if (shop.struck.has(id)) return 'already-struck';
     return isLeantOn(entry, shop)
@@ -87,6 +81,10 @@ const RULES: Rules = {
           matchLeansOn(entry, shop));
   },
 };
+
+/** An entry by its id, corrected where it was. */
+const asItStands = (id: string, { corrected, entries }: Shop): Entry | undefined =>
+  corrected.get(id)?.entry ?? entries.get(id);
 
 /** More than this in one coat runs off or is a slip of the finger, m (judgement, no source). */
 const WETTEST_M = 2e-3;
@@ -156,7 +154,7 @@ function correctionRefusal(
   shop: Shop,
   nowMs: number,
 ): Refusal | undefined {
-  const before = shop.corrected.get(id)?.entry ?? shop.entries.get(id);
+  const before = asItStands(id, shop);
   const entry = before && asCorrected(before, to);
   if (!entry || (to.at === undefined && to.piece === undefined && to.jar === undefined)) return undefined;
   if (to.at !== undefined && Date.parse(to.at) > nowMs) return { kind: 'in-the-future', latestMs: nowMs };
