@@ -6,6 +6,8 @@ import { fourBytesAt, lettersAt, type Outline } from './outline';
  */
 const BRANDS = new Set(['heic', 'heix', 'heim', 'heis', 'mif1', 'avif', 'msf1', 'hevc', 'avis']);
 const HEAD_BYTES = 8;
+/** `ispe` as a number: there are many places to look at. */
+const SIZE_BOX = 0x69737065;
 /** The `meta` box comes before the pixels. */
 const META_WITHIN_BYTES = 200_000;
 /** A box that says nought goes on to the end of the file, and one that says 1 has its size behind its name. */
@@ -18,7 +20,7 @@ export function heifOutline(file: DataView): Outline | undefined {
   let [width, height] = [0, 0];
   const end = Math.min(file.byteLength, META_WITHIN_BYTES);
   for (let at = 0; at < end; at++) {
-    if (file.getUint8(at) !== 0x69 || lettersAt(file, at, 4) !== 'ispe') continue;
+    if (fourBytesAt(file, at) !== SIZE_BOX) continue;
     const [w, h] = [fourBytesAt(file, at + HEAD_BYTES), fourBytesAt(file, at + HEAD_BYTES + 4)];
     if (w * h > width * height) [width, height] = [w, h];
   }
