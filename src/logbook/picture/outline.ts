@@ -15,7 +15,7 @@ export const lettersAt = (file: DataView, at: number, count: number): string =>
   String.fromCharCode(...Array.from({ length: count }, (_, i) => byteAt(file, at + i)));
 
 /** The byte at a place, nought past the end: such a file is refused for its sizes, never for where it was read. */
-export const byteAt = (file: DataView, at: number): number => (at <= file.byteLength ? file.getUint8(at) : 0);
+export const byteAt = (file: DataView, at: number): number => (at < file.byteLength ? file.getUint8(at) : 0);
 /** Two bytes, the higher first. */
 export const twoBytesAt = (file: DataView, at: number): number =>
   byteAt(file, at) * 0x100 + byteAt(file, at + 1);
