@@ -17,6 +17,7 @@ export default defineConfig({
       'tests/actions/backup-day.test.ts',
       'tests/parts/fields/time-choice.test.ts',
     ],
+    setupFiles: ['tests/mutants/no-shrinking.ts'],
     sequence: { sequencer: NearestFirst },
     testTimeout: 60_000,
   },
