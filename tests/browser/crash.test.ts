@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, inject, test } from 'vitest';
-import { crashShop } from './crash-shop';
+import { bringCrashShop } from './crash-shop';
 import { type Killable, newProfile, startKillable } from './killable';
 import { closeLine, logging, marksIn, rows, type Said, startPiece, typedAs, untilSaid } from './logging';
 
@@ -17,7 +17,7 @@ const confirmed = new Set<string>();
 /** What was asked for; nothing else may appear. */
 const asked = new Set<string>();
 let marks = 0;
-let shop: Awaited<ReturnType<typeof crashShop>>;
+let shop: Awaited<ReturnType<typeof bringCrashShop>>;
 let browser: Killable | undefined;
 
 const nextMark = (): string => (++marks / 1000).toFixed(3);
@@ -83,14 +83,8 @@ async function expectNothingLost(page: Page): Promise<void> {
 }
 
 beforeAll(async () => {
-  shop = await crashShop();
   browser = await startKillable(profile.folder);
-  const page = await openPage('#/more');
-  const buffer = Buffer.from(shop.backup);
-  await page
-    .locator('input[type="file"]')
-    .setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer });
-  await page.getByText('5 entries restored.').waitFor();
+  shop = await bringCrashShop(await openPage());
 });
 let hasFailed = false;
 afterEach(({ task }) => {
