@@ -1,8 +1,8 @@
 import type { ReadonlySignal } from '@preact/signals';
+import { Button } from './parts/blocks/button';
 import { ReminderRegion } from './parts/due/reminder-region';
 import { BesideContext, isWide } from './parts/frame/beside';
 import { BottomBar } from './parts/frame/bottom-bar';
-import { DemoBar } from './parts/frame/demo-bar';
 import { Lazy, type LoadScreen } from './parts/frame/lazy';
 import { type Place, type Route, route } from './parts/frame/route';
 import { ShopContext, type ShopDoor } from './parts/frame/shop-context';
@@ -11,6 +11,7 @@ import { UpdateBar } from './parts/frame/update-bar';
 import { StorageNotice } from './parts/kept/storage-notice';
 import { Bench } from './screens/bench';
 import { useFirstOfBench } from './screens/bench/held-order';
+import { DEMO_BAR } from './words/bench';
 import { LAZY } from './words/common';
 import { HELD_MARK, SKIP } from './words/frame/app';
 
@@ -100,5 +101,17 @@ export function App({ newVersion, door }: AppProps) {
       <ToastRegion caveat={isHeld ? HELD_MARK : undefined} />
       {place !== 'board' && <BottomBar place={place} />}
     </ShopContext.Provider>
+  );
+}
+
+/** Says on every screen that this shop is invented, and leads out of it with one tap. */
+function DemoBar({ onLeave }: { readonly onLeave: () => void }) {
+  return (
+    <aside class="demo-line" aria-label={DEMO_BAR.label}>
+      <p>
+        <strong>{DEMO_BAR.label}.</strong> {DEMO_BAR.text}
+      </p>
+      <Button onClick={onLeave}>{DEMO_BAR.leave}</Button>
+    </aside>
   );
 }

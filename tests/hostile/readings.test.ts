@@ -2,8 +2,7 @@ import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
 import { readingsFromFile } from '../../src/actions/match/readings-from-file';
 import { parseHash } from '../../src/parts/frame/route';
-import { jarIdOf } from '../../src/screens/mix/find/barcode';
-import { readCode } from '../../src/shop/jar/code';
+import { jarIdOf, readCode } from '../../src/shop/jar/code';
 import { isPolluted, NASTY_TEXTS } from './nasty';
 
 let tried = 0;

@@ -1,12 +1,14 @@
-import { useSignal } from '@preact/signals';
+import { type Signal, useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { correct } from '../../actions/correct';
 import type { Entry, EntryOf } from '../../logbook/entry';
+import { TIME_FIELD } from '../../words/common';
 import { CORRECT_WORDS as WORDS } from '../../words/piece/coat/correct';
+import { whenWords } from '../../words/times';
 import { Send } from '../fields/form/form-fields';
 import { type Form, useForm } from '../fields/form/use-form';
-import { CorrectedTime, timeChange } from '../fields/time/corrected-time';
 import { clockText, instantOf, type TimeChoice } from '../fields/time/time-choice';
+import { TimeField } from '../fields/time/time-field';
 import { fromHere } from '../frame/route';
 import { useShop } from '../frame/shop-context';
 import { sayLogged } from '../frame/undo';
@@ -55,4 +57,31 @@ export function CorrectionForm(props: CorrectionFormProps) {
       </Send>
     </form>
   );
+}
+
+/** When something really was. */
+function CorrectedTime({ of, form, nowMs }: { of: Signal<TimeChoice>; form: Form; nowMs: number }) {
+  const shownMs = instantOf(of.value, nowMs);
+  return (
+    <TimeField
+      label={WORDS.when}
+      value={of.value}
+      onChange={(choice) => {
+        of.value = choice;
+      }}
+      nowMs={nowMs}
+      shown={shownMs === undefined ? undefined : whenWords(shownMs, nowMs)}
+      problem={
+        form.refused.value?.fields['at'] ??
+        (form.isTried.value && shownMs === undefined ? TIME_FIELD.notGiven : undefined)
+      }
+    />
+  );
+}
+
+/** The time as a correction says it; nothing where it was not touched, so that it keeps its seconds. */
+function timeChange(choice: TimeChoice, atMs: number, nowMs: number): { at?: string } {
+  const instantMs = instantOf(choice, nowMs);
+  const isMoved = instantMs !== undefined && clockText(instantMs) !== clockText(atMs);
+  return isMoved ? { at: new Date(instantMs).toISOString() } : {};
 }

@@ -1,13 +1,14 @@
+import { useSignal } from '@preact/signals';
+import type { FunctionComponent } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { Button, LinkButton } from '../../parts/blocks/button';
 import { Icon } from '../../parts/blocks/icons';
 import { Page } from '../../parts/blocks/page';
 import { linkTo } from '../../parts/frame/route';
 import { useDoor, useShop } from '../../parts/frame/shop-context';
-import { BackupNotice } from '../../parts/kept/backup-notice';
-import { SetAsideNotice } from '../../parts/kept/storage-notice';
+import { BackupNotice, SetAsideNotice } from '../../parts/kept/storage-notice';
 import { BENCH_EMPTY, BENCH_WORDS } from '../../words/bench';
 import { LAZY } from '../../words/common';
-import { EmptyPicture } from './empty-picture';
 import { NoticeLine } from './notice-line';
 import { Closed, Rows } from './rows';
 import { useRows } from './use-rows';
@@ -82,3 +83,18 @@ const Asides = () => (
     </a>
   </>
 );
+
+/** The place of the example on an empty bench; the drawing comes after the first frame. */
+function EmptyPicture() {
+  const Picture = useSignal<FunctionComponent | undefined>(undefined);
+  useEffect(() => {
+    import('./example').then(
+      ({ Example }) => {
+        Picture.value = Example;
+      },
+      () => undefined, // the words beside it say the same
+    );
+  }, [Picture]);
+  const Shown = Picture.value;
+  return <div class="empty-picture">{Shown && <Shown />}</div>;
+}

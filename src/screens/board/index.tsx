@@ -1,17 +1,21 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import { Button } from '../../parts/blocks/button';
 import { EmptyState } from '../../parts/blocks/empty-state';
+import { Icon } from '../../parts/blocks/icons';
 import { Page } from '../../parts/blocks/page';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
 import { showOnly } from '../../parts/kept/hub-here';
 import { StaleLine } from '../../parts/kept/hub-line';
+import { MomentTime } from '../../parts/time/moment-time';
 import { BOARD_WORDS } from '../../words/board';
 import { HUB_HERE } from '../../words/frame/hub';
-import { clockWords } from '../../words/times';
-import { BoardLine } from './board-line';
-import { boardStates } from './board-state';
+import { clockWords, countDownWords } from '../../words/times';
+import { type BoardState, boardStates } from './board-state';
 import { useStayAwake } from './stay-awake';
-import { useSecond } from './use-second';
+
+const SECOND_MS = 1000;
 
 /** Every piece in digits for the whole shop: when it may be touched, and how long that is; the screen stays on. */
 export function Board() {
@@ -63,4 +67,36 @@ async function fillScreen(): Promise<void> {
   } catch {
     // Refused: nothing is lost.
   }
+}
+
+/** The clock, moved on every second, for a count-down. */
+function useSecond(now: () => number): number {
+  const nowMs = useSignal(now());
+  useEffect(() => {
+    const timer = setInterval(() => {
+      nowMs.value = now();
+    }, SECOND_MS);
+    return () => clearInterval(timer);
+  }, [nowMs, now]);
+  return nowMs.value;
+}
+
+/** One piece: its state by a word and a pattern, its time in large digits, and what is left until then. */
+function BoardLine({ line, nowMs }: { readonly line: BoardState; readonly nowMs: number }) {
+  const { name, sign, isWet, awaited } = line;
+  return (
+    <li data-kind={isWet ? 'wet' : sign.kind}>
+      <h2>{name}</h2>
+      <p class="board-state">
+        <Icon name={isWet ? 'stop' : sign.icon} />
+        {sign.word}
+      </p>
+      {awaited && (
+        <>
+          <MomentTime moment={awaited} nowMs={nowMs} size="board" />
+          <p class="board-left digits">{BOARD_WORDS.left(countDownWords(awaited.likelyMs - nowMs))}</p>
+        </>
+      )}
+    </li>
+  );
 }

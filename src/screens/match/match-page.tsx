@@ -8,9 +8,10 @@ import { linkTo } from '../../parts/frame/route';
 import { sayOutcome } from '../../parts/frame/say-refused';
 import { useShop } from '../../parts/frame/shop-context';
 import { targetOf } from '../../shop/colour/aim';
+import { jarsOfMatch } from '../../shop/colour/jars-of-match';
 import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
+import { coatedFrom } from '../../shop/recipe/use';
 import { MATCH_WORDS as WORDS } from '../../words/match/match';
-import { CameOfIt } from './came-of-it';
 import { labText } from './colour-text';
 import { Difference } from './difference';
 import { FurtherRows } from './further-rows';
@@ -116,5 +117,26 @@ function PutAway({ match }: OfMatch) {
     <Button kind="plain" onClick={putAway}>
       {WORDS.putAway}
     </Button>
+  );
+}
+
+/** The recipe that a match became, its jars, and the pieces they are on. */
+function CameOfIt({ match }: OfMatch) {
+  const shop = useShop().shop.value;
+  const recipe = shop.recipes.get(match.accepted?.recipe ?? '');
+  if (!recipe) return null;
+  const jars = jarsOfMatch(match, shop);
+  return (
+    <Section title={WORDS.cameOfIt}>
+      <ul class="rows">
+        <Row href={linkTo('mix', 'recipe', recipe.id)} title={WORDS.recipe(recipe.name, recipe.version)} />
+        {jars.map(({ id, name }) => (
+          <Row key={id} href={linkTo('mix', 'jar', id)} title={WORDS.jar(name)} />
+        ))}
+        {coatedFrom(jars, shop).map(({ piece, coats }) => (
+          <Row key={piece.id} href={linkTo('piece', piece.id)} title={WORDS.coatsOn(piece.name, coats)} />
+        ))}
+      </ul>
+    </Section>
   );
 }

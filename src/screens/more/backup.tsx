@@ -5,13 +5,14 @@ import { Notice } from '../../parts/blocks/notice';
 import { Section } from '../../parts/blocks/page';
 import { useShop } from '../../parts/frame/shop-context';
 import { showToast } from '../../parts/frame/toast';
-import { lastBackup, noteBackup, storagePromise } from '../../parts/kept/kept-here';
+import { allowFolder, chooseFolder } from '../../parts/kept/backup-folder';
+import { folderState, lastBackup, noteBackup, storagePromise } from '../../parts/kept/kept-here';
 import { download, handOverFile } from '../../reminders/phone/hand-over';
 import { MORE_WORDS } from '../../words/frame/more';
 import { whenWords } from '../../words/times';
-import { BackupFolder } from './backup-folder';
 
 const WORDS = MORE_WORDS.backup;
+const FOLDER = WORDS.folder;
 
 /** Writes everything to a file, and takes in what such a file holds. */
 export function Backup() {
@@ -127,3 +128,23 @@ const FileButton = ({ onFile }: { readonly onFile: (file: File | undefined) => P
     />
   </label>
 );
+
+/** A folder into which backups are written by themselves, where the browser has such a thing. */
+function BackupFolder() {
+  const { which } = useShop();
+  const state = folderState.value;
+  if (state === 'unsupported' || which === 'demo') return null;
+  const say = (isReady: boolean): void => showToast({ text: isReady ? FOLDER.ready : FOLDER.failed });
+  return (
+    <>
+      <h3>{FOLDER.title}</h3>
+      <p aria-live="polite">{FOLDER[state === 'none' ? 'text' : state]}</p>
+      <div class="acts">
+        {state === 'asks' && <Button onClick={() => void allowFolder().then(say)}>{FOLDER.allow}</Button>}
+        <Button onClick={() => void chooseFolder().then(say)}>
+          {state === 'none' ? FOLDER.choose : FOLDER.other}
+        </Button>
+      </div>
+    </>
+  );
+}

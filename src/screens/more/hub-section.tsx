@@ -1,10 +1,12 @@
-import { LinkButton } from '../../parts/blocks/button';
+import { useSignal } from '@preact/signals';
+import { Button, LinkButton } from '../../parts/blocks/button';
 import { Fold } from '../../parts/blocks/fold';
+import { Notice } from '../../parts/blocks/notice';
 import { linkTo } from '../../parts/frame/route';
-import { hubHere } from '../../parts/kept/hub-here';
+import { showToast } from '../../parts/frame/toast';
+import { hubHere, leave } from '../../parts/kept/hub-here';
 import { HubLine } from '../../parts/kept/hub-line';
-import { HUB_HERE } from '../../words/frame/hub';
-import { Leave } from './leave';
+import { HUB_HERE, HUB_LEAVE } from '../../words/frame/hub';
 
 /** Whether this phone is one of several, and the way to more of it. */
 export function HubSection() {
@@ -17,5 +19,32 @@ export function HubSection() {
       </div>
       {isJoined && <Leave />}
     </Fold>
+  );
+}
+
+/** Leaves the hub, after a second tap. */
+function Leave() {
+  const isAsked = useSignal(false);
+  async function go(): Promise<void> {
+    await leave();
+    showToast({ text: HUB_LEAVE.left });
+  }
+  const ask = (asked: boolean) => () => {
+    isAsked.value = asked;
+  };
+  return isAsked.value ? (
+    <Notice kind="caution" title={HUB_LEAVE.title} isNew>
+      <p>{HUB_LEAVE.sure}</p>
+      <div class="acts">
+        <Button kind="danger" onClick={() => void go()}>
+          {HUB_LEAVE.yes}
+        </Button>
+        <Button onClick={ask(false)}>{HUB_LEAVE.no}</Button>
+      </div>
+    </Notice>
+  ) : (
+    <div class="acts">
+      <Button onClick={ask(true)}>{HUB_LEAVE.title}</Button>
+    </div>
   );
 }

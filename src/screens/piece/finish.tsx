@@ -1,9 +1,11 @@
 import { useSignal } from '@preact/signals';
 import type { Outlook } from '../../actions/outlook/outlook';
+import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/piece/pieces';
+import { GROUNDS } from '../../logbook/kinds/piece/ground';
 import { CrossSection } from '../../parts/film/cross-section';
 import { filmMarks } from '../../parts/film/film-marks';
-import type { FilmLayer } from '../../parts/film/film-picture';
+import type { FilmLayer, GroundMark } from '../../parts/film/film-picture';
 import { jarTint } from '../../parts/film/jar-tint';
 import { asLaidUm, coatsOn, filmLayers, OLD_FINISH } from '../../parts/film/piece-film';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
@@ -16,7 +18,6 @@ import { GROUND_WORDS } from '../../words/piece/ground';
 import { tracedWords } from '../../words/piece/record';
 import { filmWords, percentWords, type UnitSystem } from '../../words/quantities';
 import { CoatDetails } from './coat/coat-details';
-import { groundMarks } from './ground/ground-marks';
 import { groundName } from './ground/ground-words';
 
 interface FinishProps {
@@ -105,4 +106,14 @@ function describeFilm(
     coats,
     um > 0 ? { um: filmWords(umToMetres(um), units), wet: percentWords(solventUm / um, 1) } : undefined,
   );
+}
+
+/** What the section shows of what was filled, sealed and glued: each sort once, with its number of applications. */
+function groundMarks(piece: Piece, shop: Shop): readonly GroundMark[] {
+  const all = groundsOn(piece, shop);
+  return GROUNDS.flatMap((is) => {
+    const own = all.filter(({ ground }) => ground === is);
+    const isTinted = own.some(({ logged }) => logged?.isTinted === true);
+    return own.length === 0 ? [] : [{ is, label: GROUND_WORDS.short(is, own.length), isTinted }];
+  });
 }

@@ -1,11 +1,10 @@
 import { Row } from '../../parts/blocks/row';
 import { linkTo } from '../../parts/frame/route';
 import { toInstantMs } from '../../planner/local-day';
-import type { Plan, PlannedStep } from '../../planner/plan';
+import type { Bound, Plan, PlannedStep } from '../../planner/plan';
 import { boundWords, stepName } from '../../planner/say';
 import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan/plan';
 import { startWords } from './planned-time';
-import { plainBound } from './promise/plain-bound';
 import { useNames } from './use-plan';
 
 const OPEN = 3;
@@ -46,4 +45,12 @@ export function NextSteps({ plan }: { readonly plan: Plan }) {
       )}
     </>
   );
+}
+
+/** What really holds a step up: a hold that nothing holds, or a window that is open, passes on what it waited for itself. */
+function plainBound({ bound }: PlannedStep, steps: readonly PlannedStep[]): Bound {
+  if (bound.by !== 'step') return bound;
+  const before = steps.find(({ stepId }) => stepId === bound.stepId);
+  const isEmpty = before !== undefined && before.kind === 'hold' && before.start === before.end;
+  return isEmpty ? plainBound(before, steps) : bound;
 }

@@ -7,6 +7,7 @@ import { Row } from '../../parts/blocks/row';
 import { PieceFace } from '../../parts/film/piece-face';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
+import { BandTime } from '../../parts/time/band-time';
 import { firstOpen } from '../../planner/compile';
 import { BENCH_WORDS } from '../../words/bench';
 import { PLAN_WORDS } from '../../words/plan/plan';
@@ -14,7 +15,8 @@ import { Faults } from './faults';
 import { LeftOut } from './left-out';
 import { Moved } from './moved';
 import { NextSteps } from './next-steps';
-import { PlannedRow } from './planned-row';
+import { promiseSign } from './promise/promise-sign';
+import { readyBand } from './ready-band';
 import { CalendarAct } from './reminders/calendar-act';
 import { Timeline } from './timeline/timeline';
 import { TimelineTable } from './timeline/timeline-table';
@@ -118,5 +120,27 @@ function Unplanned({ pieces }: { readonly pieces: readonly Piece[] }) {
         ))}
       </ul>
     </Fold>
+  );
+}
+
+/** One planned piece: when it is ready, and whether its promise holds. */
+function PlannedRow({ piece }: { readonly piece: Piece }) {
+  const { nowMs } = useShop();
+  const { bench, plan } = usePlan().planned.value;
+  const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
+  const { steps, isLeftOut } = bench.pieces.find(({ id }) => id === piece.id) ?? { steps: [] };
+  const isDone = steps.length > 0 && firstOpen(steps) === steps.length;
+  const state = promiseSign(found, isDone, isLeftOut);
+  return (
+    <Row
+      href={linkTo('plan', piece.id)}
+      title={piece.name}
+      face={<PieceFace piece={piece} />}
+      {...(state && { state })}
+    >
+      {found && !isDone && (
+        <BandTime label={PLAN_WORDS.readyAbout} size="row" {...readyBand(found, nowMs.value)} />
+      )}
+    </Row>
   );
 }

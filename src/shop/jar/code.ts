@@ -1,3 +1,5 @@
+const JAR_LINK = /#\/mix\/jar\/([0-9a-f-]{36})/i;
+
 // Crockford's base 32 without letters that a pen confuses: no I, L, O, U.
 const LETTERS = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 const LENGTH = 6;
@@ -19,3 +21,6 @@ export function readCode(text: string): string | undefined {
   const isCode = letters.length === LENGTH && [...letters].every((letter) => LETTERS.includes(letter));
   return isCode ? `${letters.slice(0, 3)}-${letters.slice(3)}` : undefined;
 }
+
+/** The id of the jar that a label's link names; undefined for a foreign code. */
+export const jarIdOf = (text: string): string | undefined => JAR_LINK.exec(text)?.[1]?.toLowerCase();

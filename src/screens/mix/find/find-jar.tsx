@@ -8,9 +8,8 @@ import { goTo, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { Camera } from '../../../parts/photo/camera';
 import { qrReader } from '../../../parts/photo/qr-reader';
-import { jarCode, readCode } from '../../../shop/jar/code';
+import { jarCode, jarIdOf, readCode } from '../../../shop/jar/code';
 import { FIND_WORDS as WORDS } from '../../../words/mix/tools';
-import { jarIdOf } from './barcode';
 
 /** Finds a jar by the code on its lid, typed or seen. */
 export function FindJar() {

@@ -13,7 +13,7 @@ import { hubHere, showOnly } from '../../../parts/kept/hub-here';
 import { HubLine } from '../../../parts/kept/hub-line';
 import { HUB_HERE } from '../../../words/frame/hub';
 import { HUB_CODE, HUB_JOIN, HUB_LOST, HUB_SHOW, HUB_WORDS } from '../../../words/frame/hub-pages';
-import { MayJoin } from './may-join';
+import { MayJoin } from './join-form';
 
 /** Whether this phone is one of several, how it stands, and what can be done about it. */
 export function HubHome() {

@@ -6,18 +6,31 @@ import { Button } from '../../../parts/blocks/button';
 import { Notice } from '../../../parts/blocks/notice';
 import { leadToProblem } from '../../../parts/fields/form/use-form';
 import { TextField } from '../../../parts/fields/text-field';
+import { useShop } from '../../../parts/frame/shop-context';
 import { speaker } from '../../../parts/kept/hub-here';
 import { Camera } from '../../../parts/photo/camera';
 import { qrReader } from '../../../parts/photo/qr-reader';
 import { HUB_TROUBLE } from '../../../words/frame/hub';
-import { HUB_JOIN } from '../../../words/frame/hub-pages';
+import { HUB_JOIN, HUB_WORDS } from '../../../words/frame/hub-pages';
 import { type Found, JoinFound } from './join-found';
 
 const faultWords = (fault: CodeFault): string =>
   fault.kind === 'elsewhere' ? HUB_JOIN.elsewhere(fault.address) : HUB_JOIN.faults[fault.kind];
 
+/** The way into a shop; or why there is none from here. */
+export function MayJoin({ code }: { readonly code?: string }) {
+  const { which } = useShop();
+  if (which === 'demo' || !isSecureContext)
+    return (
+      <Notice kind="note">
+        <p>{which === 'demo' ? HUB_WORDS.demo : HUB_WORDS.notSecure}</p>
+      </Notice>
+    );
+  return <JoinForm code={code} />;
+}
+
 /** A code to join with, typed, pasted, scanned or followed; and then what it leads to. */
-export function JoinForm({ code = '' }: { readonly code?: string | undefined }) {
+function JoinForm({ code = '' }: { readonly code?: string | undefined }) {
   const text = useSignal(code);
   const problem = useSignal<string | undefined>(undefined);
   const isAsking = useSignal(false);

@@ -3,11 +3,11 @@ import { overrideHolds } from '../../../actions/verdicts/override-hold';
 import type { Sanding } from '../../../logbook/fold/piece/pieces';
 import { SANDING_STAGES } from '../../../logbook/kinds/piece/coat';
 import { LIMITS } from '../../../logbook/limits';
+import { CautionRow } from '../../../parts/blocks/caution';
 import { Page, Section } from '../../../parts/blocks/page';
 import { Choice } from '../../../parts/fields/choice';
 import { Quantity, Send, Words } from '../../../parts/fields/form/form-fields';
 import { useForm } from '../../../parts/fields/form/use-form';
-import { SandingCautions } from '../../../parts/fields/sanding-cautions';
 import { TimeField } from '../../../parts/fields/time/time-field';
 import { useTime } from '../../../parts/fields/time/use-time';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
@@ -18,6 +18,7 @@ import { sayLogged } from '../../../parts/frame/undo';
 import { JudgedLine } from '../../../parts/verdict/judged-line';
 import { Reasons } from '../../../parts/verdict/reasons';
 import { isReasonWhole, WhyAnyway } from '../../../parts/verdict/why-anyway';
+import { cautionsFor } from '../../../reminders/cautions';
 import { closestPGrade, grainUm, gritOf } from '../../../science/abrasives';
 import { SANDING_ACTS } from '../../../verdicts/sanding';
 import { holdsOf } from '../../../verdicts/verdict';
@@ -131,4 +132,19 @@ function useSanding() {
     verdict,
     log: (event: Event) => void log(event),
   };
+}
+
+/** The cautions before any sanding, a line each. What is to be said of lead the judge says. */
+function SandingCautions() {
+  const { shop } = useShop();
+  const dust = cautionsFor('sand', [], [...shop.value.silencedCautions]);
+  return (
+    <ul class="caution-rows">
+      {dust.map((caution) => (
+        <li key={caution.id}>
+          <CautionRow caution={caution} />
+        </li>
+      ))}
+    </ul>
+  );
 }

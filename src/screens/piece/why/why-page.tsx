@@ -1,17 +1,20 @@
+import type { Estimate } from '../../../estimator/estimate';
 import { lawOf } from '../../../estimator/finishes/law-history';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { EmptyState } from '../../../parts/blocks/empty-state';
 import { Fold } from '../../../parts/blocks/fold';
 import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { LAW_UNKNOWN } from '../../../words/air/finishes';
+import { glued } from '../../../words/glued';
 import { PIECE_WORDS } from '../../../words/piece/piece';
-import { UNKNOWN_WORDS, WHY_WORDS } from '../../../words/piece/why';
+import { INPUT_WORDS, UNKNOWN_WORDS, WHY_WORDS } from '../../../words/piece/why';
 import { ColdNote } from '../cold-note';
 import { Headline } from '../headline';
 import { usePiece } from '../use-piece';
 import { HardnessChart } from './hardness-chart';
-import { InputList } from './input-list';
+import { inputsOf } from './inputs';
 import { SolventChart } from './solvent-chart';
 import { WhatMoves } from './what-moves';
 
@@ -56,5 +59,24 @@ export function WhyPage() {
         </Fold>
       </div>
     </Page>
+  );
+}
+
+/** What the estimate was worked out from, each with its origin. */
+function InputList({ piece, estimate }: { readonly piece: Piece; readonly estimate: Estimate }) {
+  const { shop } = useShop();
+  return (
+    <Fold title={INPUT_WORDS.title}>
+      <dl class="fact-list">
+        {inputsOf(piece, shop.value, estimate, useUnits()).map(({ key, term, text, origin }) => (
+          <div key={key}>
+            <dt>{term}</dt>
+            <dd>
+              {glued(text)} <span class="origin">{INPUT_WORDS.origins[origin]}</span>
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </Fold>
   );
 }

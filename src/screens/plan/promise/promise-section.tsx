@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { promisePiece } from '../../../actions/plan/promise-piece';
+import { verdictFor } from '../../../actions/verdicts/verdict-for';
 import type { Piece } from '../../../logbook/fold/piece/pieces';
 import { Button, LinkButton } from '../../../parts/blocks/button';
 import { Fold } from '../../../parts/blocks/fold';
@@ -12,13 +13,14 @@ import { sayRefused } from '../../../parts/frame/say-refused';
 import { useShop } from '../../../parts/frame/shop-context';
 import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
+import { Reasons } from '../../../parts/verdict/reasons';
+import { SetAside } from '../../../parts/verdict/why-anyway';
 import { toInstantMs, toMinute } from '../../../planner/local-day';
 import type { PlannedPiece } from '../../../planner/plan';
 import { checkPromise } from '../../../planner/promise';
 import { faultSentence } from '../../../planner/say';
 import { PIECE_PLAN } from '../../../words/plan/plan';
 import { dayWords } from '../../../words/times';
-import { Held } from '../held';
 import { usePlan } from '../use-plan';
 
 /** A promise is for the end of the working day (judgement, no source). */
@@ -110,4 +112,16 @@ function problemOf(atMs: number, nowMs: number, { earliest }: PlannedPiece): str
   if (Number.isNaN(atMs)) return PIECE_PLAN.promiseDayMissing;
   const checked = checkPromise(toMinute(atMs), toMinute(nowMs), earliest);
   return checked.ok ? undefined : faultSentence(checked.failure);
+}
+
+/** What holds a promise, or was set aside, each with the way to where it is cleared. */
+function Held({ piece }: { readonly piece: Piece }) {
+  const open = useShop();
+  const about = { pieceId: piece.id, verdict: verdictFor(open, piece.id, { act: 'promise' }) };
+  return (
+    <>
+      <Reasons {...about} />
+      <SetAside {...about} />
+    </>
+  );
 }

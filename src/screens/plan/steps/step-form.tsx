@@ -6,9 +6,14 @@ import { leadToProblem } from '../../../parts/fields/form/use-form';
 import { NumberField } from '../../../parts/fields/number-field';
 import type { Band } from '../../../planner/step';
 import { PIECE_PLAN, STEP_FIELDS } from '../../../words/plan/plan';
-import type { Duration } from './duration';
-import { DurationField } from './duration-field';
+import { DURATION_UNITS, type Duration, durationProblem } from './duration';
 import { draftOf, draftProblems, type StepDraft, type StepField, stepOf } from './step-draft';
+
+const UNITS = DURATION_UNITS.map((value) => ({
+  value,
+  label: STEP_FIELDS.units[value],
+  spoken: STEP_FIELDS.spoken[value],
+}));
 
 interface StepFormProps {
   readonly step: PlanStep;
@@ -86,5 +91,30 @@ export function StepForm({ step, shown, isEstimated, onSave }: StepFormProps) {
         </Button>
       </div>
     </form>
+  );
+}
+
+/** A length of time in minutes, hours or days. */
+function DurationField({
+  label,
+  duration,
+  onDuration,
+  problem,
+}: {
+  readonly label: string;
+  readonly duration: Duration;
+  readonly onDuration: (duration: Duration) => void;
+  readonly problem?: string | undefined;
+}) {
+  return (
+    <NumberField
+      label={label}
+      text={duration.text}
+      onText={(text) => onDuration({ ...duration, text })}
+      units={UNITS}
+      unit={duration.unit}
+      onUnit={(unit) => onDuration({ ...duration, unit })}
+      problem={problem ?? (duration.text === '' ? undefined : durationProblem(duration))}
+    />
   );
 }
