@@ -15,6 +15,9 @@ const picker = (globalThis as { showDirectoryPicker?: Picker }).showDirectoryPic
 let folder: Folder | undefined;
 
 const store = () => createStore('coatwait-folder', 'folder');
+// Async: a browser that refuses storage throws where others give a promise that fails.
+const kept = async () => get<Folder>(KEY, store());
+const keep = async (chosen: Folder) => set(KEY, chosen, store());
 const name = (error: unknown): string => (error instanceof DOMException ? error.name : '');
 
 async function use(chosen: Folder, ask: boolean): Promise<void> {
@@ -27,7 +30,7 @@ async function use(chosen: Folder, ask: boolean): Promise<void> {
 export async function findFolder(): Promise<void> {
   if (!picker) return;
   setFolderState('none');
-  const chosen = await get<Folder>(KEY, store()).catch(() => undefined);
+  const chosen = await kept().catch(() => undefined);
   if (chosen) await use(chosen, false).catch(() => setFolderState('gone'));
 }
 
@@ -37,7 +40,7 @@ export async function chooseFolder(): Promise<boolean> {
   if (!chosen) return false;
   await use(chosen, true);
   // Where it cannot be kept it serves until the app is closed, and is asked for again.
-  await set(KEY, chosen, store()).catch(() => undefined);
+  await keep(chosen).catch(() => undefined);
   return folderState.value === 'ready';
 }
 

@@ -3,7 +3,8 @@ import type { CalendarEvent } from '../calendar/calendar';
 import type { Answer } from '../reminder';
 import type { Upcoming } from '../upcoming';
 
-// What the page and the service worker must both know; no part of the logbook, and gone with this phone.
+// What the page and the service worker must both know; no part of the logbook, and gone with this phone. Every function is async:
+// a browser that refuses storage throws where others give a promise that fails.
 
 /** An answer given on a notification, to be logged when the app is next open. */
 export interface GivenAnswer {
@@ -20,7 +21,7 @@ const use = (): UseStore => {
 };
 
 /** Keeps what is to come, in place of what was kept before. */
-export const keepUpcoming = (upcoming: readonly Upcoming[]): Promise<void> =>
+export const keepUpcoming = async (upcoming: readonly Upcoming[]): Promise<void> =>
   update<readonly Upcoming[]>('upcoming', () => upcoming, use());
 
 /** What is to come, as the page last knew it. */
@@ -32,7 +33,7 @@ const MOST_SHOWN = 200;
 export const keptShown = async (): Promise<readonly string[]> => (await get('shown', use())) ?? [];
 
 /** Notes that a notification was shown, so that it is not shown again. */
-export const keepShown = (tag: string): Promise<void> =>
+export const keepShown = async (tag: string): Promise<void> =>
   update<readonly string[]>(
     'shown',
     (shown = []) => [...shown.filter((one) => one !== tag), tag].slice(-MOST_SHOWN),
@@ -40,14 +41,14 @@ export const keepShown = (tag: string): Promise<void> =>
   );
 
 /** Keeps an answer until the page takes it. */
-export const keepAnswer = (given: GivenAnswer): Promise<void> =>
+export const keepAnswer = async (given: GivenAnswer): Promise<void> =>
   update<readonly GivenAnswer[]>('answers', (answers = []) => [...answers, given], use());
 
 /** The answers given meanwhile. */
 export const keptAnswers = async (): Promise<readonly GivenAnswer[]> => (await get('answers', use())) ?? [];
 
 /** Drops an answer that was logged. */
-export const dropAnswer = ({ atMs, ids }: GivenAnswer): Promise<void> =>
+export const dropAnswer = async ({ atMs, ids }: GivenAnswer): Promise<void> =>
   update<readonly GivenAnswer[]>(
     'answers',
     (answers = []) => answers.filter((one) => one.atMs !== atMs || one.ids.join() !== ids.join()),
@@ -58,5 +59,5 @@ export const dropAnswer = ({ atMs, ids }: GivenAnswer): Promise<void> =>
 export const keptEvents = async (): Promise<readonly CalendarEvent[]> => (await get('events', use())) ?? [];
 
 /** Keeps the events given out, so that the next file revises them. */
-export const keepEvents = (events: readonly CalendarEvent[]): Promise<void> =>
+export const keepEvents = async (events: readonly CalendarEvent[]): Promise<void> =>
   update<readonly CalendarEvent[]>('events', () => events, use());
