@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { converter } from 'culori';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { serveInFolder } from '../static-host';
+import { serveInFolder } from '../frame/static-host';
 import { byHand } from './by-hand';
 import { type Engine, openChromium, openFirefox, openWebKit } from './engine';
 import { drawCard, type Rgb, readPhoto } from './read-photo';

@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
-import { serveInFolder } from '../static-host';
+import { serveInFolder } from '../frame/static-host';
 import { byHand } from './by-hand';
 import { type Engine, openFirefox, openWebKit } from './engine';
 
