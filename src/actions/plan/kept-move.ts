@@ -16,7 +16,7 @@ const KEYS: Record<WhichShop, string> = { own: 'coatwait-moved', demo: 'coatwait
 /** What the newest entry moved, as far as it is kept and not seen yet. */
 export function keptMove(which: WhichShop, entries: Iterable<string>): Difference | undefined {
   const kept = moveKept(KEYS[which]);
-  return kept?.newest === newestOf(entries) ? kept?.found : undefined;
+  return kept?.newest === newestOf(entries) ? kept.found : undefined;
 }
 
 /** Keeps what the newest entry moved, in place of what was kept before; undefined drops it. */

@@ -3,7 +3,7 @@ import { LONGEST_S } from '../../estimator/read-off';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { firstOpen } from '../../planner/compile';
 import { toMinute } from '../../planner/local-day';
-import type { Band, Step, WaitFor } from '../../planner/step';
+import type { Band, Step, WaitFor, WaitStep } from '../../planner/step';
 import { MINUTE_MS, MINUTE_S } from '../../units';
 import type { Moment } from '../../verdicts/moments';
 import type { Outlook } from '../outlook/outlook';
@@ -20,7 +20,7 @@ function awaited(steps: readonly Step[], index: number): Milestone | undefined {
   const next = steps
     .slice(index + 1)
     .find((one) => one.kind === 'work' || (one.kind === 'gate' && ASKS_MORE.has(one.check)));
-  return next?.kind === 'work' ? sandedAt(next) : undefined;
+  return next && sandedAt(next);
 }
 /** Checks that a wait before them is for, and not for the film's hardness alone. */
 const ASKS_MORE: ReadonlySet<string> = new Set(['sink', 'colour']);
@@ -85,7 +85,7 @@ export function estimatedWaits(
   let reached = (steps[open - 1]?.done?.to ?? toMinute(nowMs)) - lastMinute;
   let awaitedSince = new Set<Milestone>();
 
-  function waitFor(milestone: Milestone, wait: { readonly id: string; readonly until: WaitFor }): Step {
+  function waitFor(milestone: Milestone, wait: { readonly id: string; readonly until: WaitFor }): WaitStep {
     awaitedSince.add(milestone);
     const own = coatsAhead === 0 ? endsAt(moments, milestone, lastMinute) : undefined;
     const minutes = shifted(after(milestone, coatsAhead), -reached);
@@ -111,13 +111,13 @@ export function estimatedWaits(
     if (milestone === undefined || awaitedSince.has(milestone)) return [step];
     const until = milestone === 'level' ? 'level-sand' : 'rub-out';
     const wait = waitFor(milestone, { id: `${step.id}:hardens`, until });
-    return wait.kind === 'wait' && wait.minutes.late > 0 ? [wait, step] : [step];
+    return wait.minutes.late > 0 ? [wait, step] : [step];
   });
 }
 
 /** A rest keeps the late end that it was planned with: no estimate makes a padded film hard sooner. */
-function asSoftAs(planned: Step & { readonly kind: 'wait' }, wait: Step): Step {
-  if (wait.kind !== 'wait' || planned.until !== 'rest') return wait;
+function asSoftAs(planned: WaitStep, wait: WaitStep): WaitStep {
+  if (planned.until !== 'rest') return wait;
   const late = Math.max(wait.minutes.late, planned.minutes.late);
   return { ...wait, minutes: { ...wait.minutes, late } };
 }
