@@ -19,14 +19,14 @@ export interface LearnedOf {
 /** What was learned of every product so far, as the next piece from its newest jar would believe it. */
 export function learnedSoFar(bench: Bench): readonly LearnedOf[] {
   const { shop } = bench;
-  const films = [...shop.pieces.values(), ...[...cardsOf(shop).values()].map(asPiece)]
-    .filter(({ coats }) => coats.length > 0)
-    .sort((one, other) => lastMs(one) - lastMs(other));
+  const films = [...shop.pieces.values(), ...[...cardsOf(shop).values()].map(asPiece)].sort(
+    (one, other) => lastMs(one) - lastMs(other),
+  );
   const newest = new Map(films.map((piece) => [productOf(piece, shop), piece]));
   return [...newest].flatMap(([product, piece]) => {
     const jar = shop.jars.get(piece.coats.at(-1)?.jar ?? '');
-    const { diffusivity, law } = taughtTo({ id: '', piece, zone: undefined }, bench);
     if (product === undefined || !jar) return [];
+    const { diffusivity, law } = taughtTo({ id: '', piece, zone: undefined }, bench);
     const { finish } = jar.product;
     const told = isCuring(finish)
       ? law && byLaw(FINISH_LAWS[finish], law)

@@ -43,7 +43,7 @@ interface Found {
 }
 
 /** What each test asks for. A lacquer is told no date for its last print; what cures can be coated again from then on. */
-const asks = (test: Check['test'], finish: string): Milestone | undefined =>
+const asks = (test: Check['test'], finish = ''): Milestone | undefined =>
   ({ gum: 'level', smell: 'rubOut', print: isCuring(finish) ? 'recoat' : undefined, blush: undefined })[
     test
   ] as Milestone | undefined;
@@ -55,23 +55,33 @@ const MOST_APART = 3;
 export function foundIn(shop: Shop): readonly Found[] {
   const stands = [...shop.pieces.values()].flatMap((piece) => standsOf(piece, shop));
   return stands
-    .flatMap((stand) =>
-      TESTS.flatMap((test) => {
-        const last = stand.piece.coats.at(-1);
-        const lastCoatMs = last?.atMs ?? Number.POSITIVE_INFINITY;
-        const asked = asks(test, shop.jars.get(last?.jar ?? '')?.product.finish ?? '');
-        const own = stand.piece.checks.filter((one) => one.test === test && one.atMs > lastCoatMs);
-        const pass = own.find(({ result }) => result === 'passes');
-        const fail = own.findLast(({ result, atMs }) => result === 'fails' && atMs < (pass?.atMs ?? 0));
-        if (!asked || !pass || !fail) return [];
-        const [from, to] = [fail.atMs - lastCoatMs, pass.atMs - lastCoatMs];
-        return to / from > MOST_APART
-          ? []
-          : [{ stand, test, lastCoatMs, asked, found: Math.sqrt(from * to) }];
-      }),
-    )
+    .flatMap((stand) => foundOn(stand, shop))
     .sort((one, other) => one.lastCoatMs - other.lastCoatMs);
 }
+
+function foundOn(stand: Stand, { jars }: Shop): readonly Found[] {
+  const { coats, checks } = stand.piece;
+  const last = coats.at(-1);
+  if (!last) return [];
+  return TESTS.flatMap((test) => {
+    const asked = asks(test, jars.get(last.jar)?.product.finish);
+    const own = checks.filter((one) => one.test === test && one.atMs > last.atMs);
+    const pass = own.find(({ result }) => result === 'passes');
+    const fail = pass && own.findLast(({ result, atMs }) => result === 'fails' && atMs < pass.atMs);
+    if (!asked || !pass || !fail) return [];
+    const [from, to] = [fail.atMs - last.atMs, pass.atMs - last.atMs];
+    return to / from > MOST_APART
+      ? []
+      : [{ stand, test, lastCoatMs: last.atMs, asked, found: Math.sqrt(from * to) }];
+  });
+}
+
+/** What was logged, as it is known now: with every correction, at the time that it says, and without what was undone. */
+const asTheyStand = ({ entries, struck, corrected }: Shop): readonly Entry[] =>
+  [...entries.values()]
+    .filter(({ id, kind }) => kind !== 'struck' && kind !== 'corrected' && !struck.has(id))
+    .map((entry) => corrected.get(entry.id)?.entry ?? entry)
+    .sort(inOrder);
 
 /**
  * Every date that can be scored, as it stood at its last coat: with what was logged and learned by then, and nothing later, so that no
@@ -79,11 +89,9 @@ export function foundIn(shop: Shop): readonly Found[] {
  */
 export async function toldSoFar(shop: Shop, estimator: Estimator): Promise<readonly Told[]> {
   const found = foundIn(shop);
-  const mending = ({ kind }: Entry): boolean => kind === 'struck' || kind === 'corrected';
-  const entries = [...shop.entries.values()].sort(inOrder);
+  const lines = asTheyStand(shop);
   const grow = createFold();
-  let then = grow(entries.filter(mending));
-  const before = entries.filter((entry) => !mending(entry));
+  let then = grow([]);
   const known = new Map<string, Outlook>();
   const told: Told[] = [];
   let next = 0;
@@ -127,24 +135,23 @@ export async function toldSoFar(shop: Shop, estimator: Estimator): Promise<reado
   }
 
   for (const { stand: now, test, lastCoatMs, asked, found: foundAfter } of found) {
-    const until = before.findIndex(({ at }) => Date.parse(at) > lastCoatMs);
-    const end = until < 0 ? before.length : until;
-    then = grow(before.slice(next, Math.max(next, end)));
-    next = Math.max(next, end);
+    const end = lines.filter(({ at }) => Date.parse(at) <= lastCoatMs).length;
+    then = grow(lines.slice(next, end));
+    next = end;
     const stand = standById(now.id, then);
     if (!stand) continue;
     const taught = taughtTo(stand, { shop: then, ...(await learnedBy(lastCoatMs)) });
     const outlook = await outlookOf(stand, lastCoatMs, taught);
-    if (outlook?.state !== 'ready') continue;
+    const jar = shop.jars.get(stand.piece.coats.at(-1)?.jar ?? '');
+    if (outlook?.state !== 'ready' || !jar) continue;
     const { earliestS, likelyS, lateS }: Band = outlook.estimate.milestones[asked];
     const after = (s: number): number => outlook.startMs + s * 1000 - lastCoatMs;
-    const jar = shop.jars.get(stand.piece.coats.at(-1)?.jar ?? '');
     told.push({
       stand: now.id,
       name: now.zone?.name ?? now.piece.name,
-      finish: jar?.product.finish ?? '',
+      finish: jar.product.finish,
       product: productOf(stand.piece, shop) ?? '',
-      jar: jar?.name ?? '',
+      jar: jar.name,
       test,
       lastCoatMs,
       earliest: after(earliestS),

@@ -13,7 +13,7 @@ const checked = (
   piece: string,
   result: 'passes' | 'fails',
   days: number,
-  test: 'gum' | 'print' = 'gum',
+  test: 'gum' | 'print' | 'smell' | 'blush' = 'gum',
 ): Entry => entry(n++, { kind: 'checked', piece, test, result } as EntryBody, COAT_MS + days * DAY_MS);
 const begun = (piece: string): Entry[] => [
   entry(n++, { ...startPiece(piece), base: 'sealed' } as EntryBody),
@@ -33,6 +33,32 @@ test('a date counts where a check failed before and one passed after, not too fa
   expect(found(checked(A, 'fails', 1), checked(A, 'passes', 4))).toEqual([]);
   expect(found(checked(A, 'fails', 2, 'print'), checked(A, 'passes', 4, 'print'))).toEqual([]);
   expect(found(checked(A, 'fails', -0.5), checked(A, 'passes', 0.9))).toEqual([]);
+  expect(found(checked(A, 'fails', 1), checked(A, 'passes', 3))).toEqual([1.732]); // as far apart as may be
+  expect(found(checked(A, 'passes', 2), checked(A, 'fails', 3))).toEqual([]);
+  expect(found(checked(A, 'fails', 2), checked(A, 'passes', 4), checked(A, 'fails', 6))).toEqual([2.828]);
+  // Tried in the very minute of the coat: of the film before it.
+  expect(found(checked(A, 'passes', 0), checked(A, 'fails', 2), checked(A, 'passes', 4))).toEqual([2.828]);
+});
+
+test('each test asks for its own date, in the order of the last coats; a piece without one has none', () => {
+  const all = [
+    entry(n++, { ...startPiece(B), base: 'sealed' } as EntryBody),
+    entry(n++, layCoat(B), COAT_MS - DAY_MS),
+    ...(['smell', 'blush'] as const).flatMap((by) => [
+      checked(B, 'fails', 2, by),
+      checked(B, 'passes', 4, by),
+    ]),
+    checked(A, 'fails', 2),
+    checked(A, 'passes', 4),
+    entry(n++, startPiece(id(0xa3))),
+    checked(id(0xa3), 'fails', 2),
+    checked(id(0xa3), 'passes', 4),
+  ];
+  const found = foundIn(fold([...JARS, ...begun(A), ...all]));
+  expect(found.map(({ stand, test: by, asked }) => [stand.id, by, asked])).toEqual([
+    [B, 'smell', 'rubOut'],
+    [A, 'gum', 'level'],
+  ]);
 });
 
 const CURED: readonly Entry[] = [
