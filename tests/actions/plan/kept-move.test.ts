@@ -39,6 +39,10 @@ describe('what the newest entry moved', () => {
   test('is nothing where the browser keeps nothing, or something else lies there', () => {
     localStorage.setItem('coatwait-moved', '{"newest":"1","found":7}');
     expect(keptMove('own', ['1'])).toBeUndefined();
+    localStorage.setItem('coatwait-moved', '{"newest":"1","found":{"moved":[]}}');
+    expect(keptMove('own', ['1'])).toBeUndefined();
+    localStorage.setItem('coatwait-moved', '{"newest":"1","found":{"pieces":[]}}');
+    expect(keptMove('own', ['1'])).toBeUndefined();
     localStorage.setItem('coatwait-moved', 'no text of ours');
     expect(keptMove('own', ['1'])).toBeUndefined();
     vi.stubGlobal('localStorage', undefined);
