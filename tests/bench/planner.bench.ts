@@ -1,8 +1,8 @@
 import { test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
 import type { Bench } from '../../src/planner/step';
-import { largeBench, SHORT_RESTS } from '../planner/large-bench';
-import { lowerBound, workingMinutes } from '../planner/lower-bound';
+import { largeBench, SHORT_RESTS } from '../planner/best/large-bench';
+import { lowerBound, workingMinutes } from '../planner/best/lower-bound';
 
 // Prints how long a plan takes and how far its end is from a bound that no plan can beat, and that perhaps none can reach. On 40 pieces that
 // rest only days, seventeen days of work, both have a share: a linear programme that knows the coats a day and the order of the steps lies

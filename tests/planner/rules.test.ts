@@ -4,7 +4,7 @@ import { planBench } from '../../src/planner/plan-bench';
 import type { Piece, Step } from '../../src/planner/step';
 import type { WorkingTimes } from '../../src/planner/windows/working-times';
 import { bench, coat, dateTime, hours, piece, utc, wait, window, working } from './a-bench';
-import { largeBench } from './large-bench';
+import { largeBench } from './best/large-bench';
 
 const MONDAY = utc('2026-03-02 09:00');
 const OPEN = working(9, 17);

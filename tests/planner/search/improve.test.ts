@@ -7,7 +7,7 @@ import { timeOrder } from '../../../src/planner/search/time-order';
 import type { Bench } from '../../../src/planner/step';
 import { createOpeningTimes } from '../../../src/planner/windows/opening-times';
 import { bench, piece, utc, wait, working } from '../a-bench';
-import { largeBench } from '../large-bench';
+import { largeBench } from '../best/large-bench';
 
 const problemOf = (asked: Bench): Problem =>
   compile(asked, createOpeningTimes(asked.working, asked.now), 'likely');

@@ -6,7 +6,7 @@ import { type Cost, costOf, isBetter, type Problem } from '../../../src/planner/
 import { searchExact } from '../../../src/planner/search/search-exact';
 import { timeOrder } from '../../../src/planner/search/time-order';
 import { createOpeningTimes } from '../../../src/planner/windows/opening-times';
-import { type SlotBench, slotBench, toBench } from '../slots';
+import { type SlotBench, slotBench, toBench } from '../best/slots';
 
 const problemOf = (bench: SlotBench): Problem => {
   const asked = toBench(bench);

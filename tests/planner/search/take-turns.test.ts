@@ -6,7 +6,7 @@ import { timeOrder } from '../../../src/planner/search/time-order';
 import type { Bench, Piece } from '../../../src/planner/step';
 import { createOpeningTimes } from '../../../src/planner/windows/opening-times';
 import { bench, clock, coat, dateTime, piece, utc, wait, window, working } from '../a-bench';
-import { slotBench, toBench } from '../slots';
+import { slotBench, toBench } from '../best/slots';
 
 const NINE = utc('2026-03-02 09:00');
 const problemOf = (asked: Bench) => compile(asked, createOpeningTimes(asked.working, asked.now), 'likely');

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Plan } from '../../src/planner/plan';
-import { planBench } from '../../src/planner/plan-bench';
+import type { Plan } from '../../../src/planner/plan';
+import { planBench } from '../../../src/planner/plan-bench';
 import { bruteForce, type SlotCost } from './brute-force';
 import { SLOT, type SlotBench, START, slotBench, toBench } from './slots';
 

@@ -1,4 +1,4 @@
-import type { Bench, Step } from '../../src/planner/step';
+import type { Bench, Step } from '../../../src/planner/step';
 
 // No plan can end before this, whatever the order. Written without the planner.
 

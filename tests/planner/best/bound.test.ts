@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { planBench } from '../../src/planner/plan-bench';
+import { planBench } from '../../../src/planner/plan-bench';
 import { bruteForce } from './brute-force';
 import { largeBench, SHORT_RESTS } from './large-bench';
 import { lowerBound, workingMinutes } from './lower-bound';

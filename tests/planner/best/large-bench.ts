@@ -1,5 +1,5 @@
-import type { Bench, Piece, Step } from '../../src/planner/step';
-import { bench, coat, hours, piece, utc, wait, window, working } from './a-bench';
+import type { Bench, Piece, Step } from '../../../src/planner/step';
+import { bench, coat, hours, piece, utc, wait, window, working } from '../a-bench';
 
 /** A stream of whole numbers below `most` that is the same for the same seed (Numerical Recipes' quick generator). */
 export function numbers(seed: number): (most: number) => number {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
-import type { Bench, Piece, Step } from '../../src/planner/step';
-import { coat, piece, utc, wait, window, working } from './a-bench';
+import type { Bench, Piece, Step } from '../../../src/planner/step';
+import { coat, piece, utc, wait, window, working } from '../a-bench';
 
 // Benches whose every time is a whole number of hours ("slots"), so that a search that knows nothing of the planner's reasoning can
 // try all starts. One description makes both the planner's bench and the slots the search looks at.
