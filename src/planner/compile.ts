@@ -150,12 +150,9 @@ const placeOf = (step: Handwork): 'bench' | 'booth' => (step.kind === 'work' ? s
 
 const moveMinutes = (step: Step): number => (step.kind === 'work' ? (step.moveMinutes ?? 0) : 0);
 
-/** When a step may begin for reasons of its own: a set date, or the next try after a check that did not pass. */
-export function notBefore(step: Handwork): number {
-  if (step.kind === 'work') return step.notBefore ?? 0;
-  const last = Math.max(...step.failedAt);
-  return step.failedAt.length === 0 ? 0 : last + step.againAfterMinutes;
-}
+/** When a step may begin for reasons of its own: a set date, or the next try after a check that did not pass; before all time without one. */
+export const notBefore = (step: Handwork): number =>
+  step.kind === 'work' ? (step.notBefore ?? 0) : Math.max(...step.failedAt) + step.againAfterMinutes;
 
 function personFree({ now, pieces }: Bench): number {
   const ends = pieces.flatMap(({ steps }) =>

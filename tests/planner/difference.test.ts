@@ -3,8 +3,8 @@ import { difference } from '../../src/planner/difference';
 import type { Bound, Plan } from '../../src/planner/plan';
 import { planBench } from '../../src/planner/plan-bench';
 import { absorbedWords, boundWords, whyWords } from '../../src/planner/say';
-import type { Piece } from '../../src/planner/step';
-import { coat, piece, utc, wait, working } from './a-bench';
+import type { Piece, WorkStep } from '../../src/planner/step';
+import { bench, coat, piece, utc, wait, working } from './a-bench';
 
 const NOW = utc('2026-03-02 09:00');
 const names = { step: (id: string) => `step ${id}`, piece: (id: string) => `piece ${id}` };
@@ -64,6 +64,60 @@ test.each(ROWS)('says what moved and why after $what', ({ after, moved, pieces }
     moved,
   );
   expect(found.pieces).toEqual([{ pieceId: 'a', minutes: pieces }]);
+});
+
+const work = (id: string, minutes: number, more: Partial<WorkStep> = {}) =>
+  piece(`p${id}`, [bench(id, minutes, more)]);
+const WAS = [work('1', 30), work('2', 40), work('3', 60)];
+test.each<{ what: string; after: readonly Piece[]; moved: readonly unknown[] }>([
+  {
+    what: 'another piece that takes longer',
+    after: [work('1', 35), ...WAS.slice(1)],
+    moved: [
+      ['2', 5, 'step 1 takes 5 min longer'],
+      ['3', 5, 'step 1 takes 5 min longer'],
+    ],
+  },
+  {
+    what: 'two that take longer: of the nearer one',
+    after: [work('1', 35), work('2', 45), ...WAS.slice(2)],
+    moved: [
+      ['2', 5, 'step 1 takes 5 min longer'],
+      ['3', 10, 'step 2 takes 5 min longer'],
+    ],
+  },
+  {
+    what: 'another piece that is gone',
+    after: WAS.slice(1),
+    moved: [
+      ['2', -30, 'the order of the work changed'],
+      ['3', -30, 'the order of the work changed'],
+    ],
+  },
+  {
+    what: 'a promise that puts another first',
+    after: [...WAS.slice(0, 2), piece('p3', [bench('3', 60)], { promised: NOW + 60 })],
+    moved: [
+      ['3', -70, 'the order of the work changed'],
+      ['1', 60, 'the order of the work changed'],
+      ['2', 60, 'the order of the work changed'],
+    ],
+  },
+  {
+    what: 'a date that was set',
+    after: [...WAS.slice(0, 2), work('3', 60, { notBefore: NOW + 100 })],
+    moved: [['3', 30, 'not before the day set']],
+  },
+])('says what moved and why after $what', ({ after, moved }) => {
+  const found = difference(planned(WAS), planned(after));
+  expect(found.moved.map(({ stepId, from, to, why }) => [stepId, to - from, whyWords(why, names)])).toEqual(
+    moved,
+  );
+});
+
+test('a piece that came in has not moved', () => {
+  const found = difference(planned(WAS.slice(0, 2)), planned(WAS));
+  expect(found).toMatchObject({ added: ['3'], removed: [], moved: [], pieces: [] });
 });
 
 test('names steps that came in and fell away', () => {

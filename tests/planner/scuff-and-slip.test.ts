@@ -28,15 +28,44 @@ describe('a scuff', () => {
       work: day < 5 ? [{ open: 540, close: 1020 }] : [],
       ...(day === 0 ? { booth: [{ open: 540, close: 560 }] } : { booth: [] }),
     }));
-    const plan = planned([bench('b', 20), scuff, coat('c')], '2026-03-06 09:00', { week: booth });
-    expect(startOf(plan, 'c')).toBe('2026-03-09 09:00');
-    expect(startOf(plan, 'scuff') < '2026-03-09').toBe(true);
+    const now = utc('2026-03-06 09:00');
+    const pieces = [piece('z', [bench('y', 20)]), piece('a', [bench('b', 20), scuff, coat('c')])];
+    const plan = planBench({ now, working: working(9, 17, { week: booth }), pieces });
+    if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
+    expect(startOf(plan.value, 'c')).toBe('2026-03-09 09:00');
+    expect(startOf(plan.value, 'scuff') < '2026-03-09').toBe(true);
+  });
+
+  // Twelve hours: common practice, no source. Half an hour of scuffing from six o'clock on.
+  test.each([
+    { what: 'a coat', next: coat('c'), booth: 1110, begins: '06:00' },
+    { what: 'a coat a minute later', next: coat('c'), booth: 1111, begins: '06:01' },
+    {
+      what: 'a flash coat',
+      next: coat('c', { task: 'flash-coat', isCoat: false }),
+      booth: 1111,
+      begins: '06:01',
+    },
+    {
+      what: 'what is no coat',
+      next: coat('c', { task: 'other', isCoat: false }),
+      booth: 1111,
+      begins: '06:00',
+    },
+  ])('lies at most twelve hours before $what', ({ next, booth, begins }) => {
+    const day = { work: [{ open: 360, close: 1440 }], booth: [{ open: booth, close: 1440 }] };
+    const plan = planned([scuff, next], '2026-03-06 06:00', {
+      week: Array.from({ length: 7 }, () => day),
+    });
+    expect(startOf(plan, 'scuff')).toBe(`2026-03-06 ${begins}`);
   });
 });
 
 test('where keeping a scuff close is not what stands in the way, the window that does is named', () => {
   // Eight hours after a coat the shop is closed, whenever it was laid.
-  const steps = [scuff, coat('c'), window('w', 480, 500), coat('d')];
+  const done = { from: utc('2026-03-05 09:00'), to: utc('2026-03-05 09:10') };
+  const over = { ...window('v', 45, 240), done };
+  const steps = [coat('b', { done }), over, scuff, coat('c'), window('w', 480, 500), coat('d')];
   const plan = planBench({
     now: utc('2026-03-06 09:00'),
     working: working(9, 17, WEEK),
