@@ -30,7 +30,6 @@ export function createBusy(): Busy {
       for (let i = search(at); i < starts.length; i++) {
         if (at + minutes + moveMinutes <= (starts[i] as number)) return at;
         if ((ends[i] as number) > at) at = openings.fit(ends[i] as number, minutes);
-        if (at === Number.POSITIVE_INFINITY) return at;
       }
       return at;
     },

@@ -41,8 +41,8 @@ function wanted(problem: Problem, urgency: Urgency, starts: Float64Array, id: nu
   if (id === undefined) return Number.NEGATIVE_INFINITY;
   const operation = problem.operations[id] as Operation;
   const before = endBefore(problem, operation, starts);
-  if (operation.previous < 0 && Number.isFinite(operation.latestMinutes))
-    return AHEAD_OF_ALL - before - operation.latestMinutes;
+  // Only the first of a piece can be: all others that a window joins are placed with the one before.
+  if (Number.isFinite(operation.latestMinutes)) return AHEAD_OF_ALL - before - operation.latestMinutes;
   return urgency(operation.piece, id, readyAt(problem, operation, before, starts));
 }
 
@@ -72,8 +72,7 @@ interface Scratch {
 }
 
 function placeRun(problem: Problem, run: readonly number[], scratch: Scratch): boolean {
-  const { busy, starts, floors } = scratch;
-  for (const id of run) floors[id] = 0;
+  const { busy, starts } = scratch;
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const outcome = tryRun(problem, run, scratch);
     if (outcome === 'impossible') return false;

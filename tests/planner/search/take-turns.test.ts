@@ -57,6 +57,16 @@ test('begins coats joined by a window only where an hour is left to keep it', ()
   ]);
 });
 
+test('coats joined by a window are tried again half an hour after there was too little left to keep it', () => {
+  const joined = piece('a', [coat('1'), window('w', 45, 240), coat('2')]);
+  // An hour after nine the booth is shut, an hour after half past it is open again.
+  const closures = [{ from: NINE + 55, to: NINE + 80, closes: 'spraying' } as const];
+  const problem = problemOf({ now: NINE, working: working(9, 17, { closures }), pieces: [joined] });
+  const starts = new Float64Array(2);
+  expect(createTurns(problem)(listed, starts)).toBe(true);
+  expect(Array.from(starts, clock)).toEqual(['09:30', '10:25']);
+});
+
 test('a window that is open comes before what is wanted more; one that cannot be kept is told', () => {
   const done = { from: NINE - 20, to: NINE - 10 };
   const open = (until: number) => piece('b', [coat('1', { done }), window('w', 5, until), coat('2')]);
