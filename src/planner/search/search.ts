@@ -40,7 +40,8 @@ export function search(problem: Problem): Result<Found, { readonly piece: number
   }
   if (problem.operations.length <= MOST_EXACT) {
     const exact = searchExact(problem, inOrder(best as Timing));
-    return succeed({ ...exact.best, isProved: exact.isProved });
+    if (exact.isProved) return succeed({ ...exact.best, isProved: true });
+    best = exact.best;
   }
   const varied = vary(problem, attempt, { rule: bestRule as Rule, known: best as Timing });
   return succeed({ ...improve(problem, inOrder(varied)), isProved: false });
