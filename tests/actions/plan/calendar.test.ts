@@ -8,6 +8,14 @@ import { fold } from '../../../src/logbook/fold/fold';
 import { keepEvents, keptEvents } from '../../../src/reminders/phone/kept';
 import { DAY_1_MS, entry, id, PIECE, startPiece } from '../../logbook/entries';
 
+/** The browser may refuse to say what was given out. */
+const kept = vi.hoisted(() => ({ isRefused: false }));
+vi.mock('../../../src/reminders/phone/kept', async (original) => {
+  const real = await original<typeof import('../../../src/reminders/phone/kept')>();
+  const keptEvents = () => (kept.isRefused ? Promise.reject(new Error('refused')) : real.keptEvents());
+  return { ...real, keptEvents };
+});
+
 const DAY_MS = 86_400_000;
 const HOURS: EntryBody = {
   kind: 'hours-set',
@@ -27,6 +35,7 @@ let given: File[] = [];
 let share: () => Promise<void>;
 beforeEach(async () => {
   given = [];
+  kept.isRefused = false;
   share = async () => undefined;
   await keepEvents([]);
   vi.stubGlobal('localStorage', undefined);
@@ -102,4 +111,12 @@ test('what is past is not remembered any more, and what fell away is, as called 
   await giveCalendar(opened());
   const others = (await keptEvents()).filter(({ uid }) => !uid.startsWith('coatwait'));
   expect(others.map(({ uid, isCancelled }) => [uid, isCancelled])).toEqual([['gone', true]]);
+});
+
+test('where this phone cannot tell what was given out, all is given out as new', async () => {
+  await giveCalendar(opened());
+  const first = await text();
+  kept.isRefused = true;
+  expect(await giveCalendar(opened())).toBe('shared');
+  expect(await text()).toBe(first);
 });

@@ -45,3 +45,30 @@ test.each([
     expect(nextCoats(now)).toEqual(coats);
   },
 );
+
+test('behind a look that is still to be made nothing waits: it has not come due', () => {
+  const gate = {
+    kind: 'gate',
+    id: 'look',
+    check: 'look-over',
+    minutes: 2,
+    againAfterMinutes: 60,
+    failedAt: [],
+    mostFailures: 3,
+  } as const;
+  const planned = (time: string): Plan => {
+    const steps = [coat('a', { done }), wait('b', 60), gate, coat('c')];
+    const plan = planBench({ now: at(time), working: working(9, 17), pieces: [piece('box', steps)] });
+    return plan.ok ? plan.value : expect.unreachable();
+  };
+  const [live, then] = [planned('12:00'), planned('09:10')];
+  const found = sinceWhen(
+    planReminders(live, () => 0),
+    planReminders(then, () => 0),
+    live,
+  );
+  const coats = found
+    .filter(({ kind }) => kind === 'next-coat')
+    .map((one) => `${one.stepId} ${clock(one.at)}`);
+  expect(coats).toEqual(['c 12:02']);
+});
