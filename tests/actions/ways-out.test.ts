@@ -48,7 +48,28 @@ test('every refusal of the logbook says what to do and leads there', () => {
     'unknown-air': '#/air',
     'unknown-step': '#/plan',
     full: '#/more',
+    'contains-itself': '#/mix/ingredient',
+    'unknown-filter': '#/air/filters',
   });
+});
+
+test('what a form can show beside its field stands there too; a time is written for the shop’s zone', () => {
+  const refused = (kind: string, zone = 'UTC') => {
+    const failure = { kind, earliestMs: 0, latestMs: Date.UTC(2026, 2, 10, 13) } as unknown as AppendFailure;
+    const told = refuse(failure, zone);
+    return told.ok ? expect.unreachable() : told.failure;
+  };
+  expect(refused('unknown-jar')).toMatchObject({ fields: { jar: expect.any(String) }, way: ['mix'] });
+  expect(refused('unknown-piece').fields).toHaveProperty('piece');
+  expect(refused('piece-closed').fields).toHaveProperty('piece');
+  expect(refused('unknown-air').fields).toHaveProperty('air');
+  expect(refused('too-wet')).toEqual({
+    sentence: expect.any(String),
+    fields: { 'film.passes': expect.any(String) },
+  });
+  expect(refused('unknown-step').fields).toEqual({});
+  expect(refused('in-the-future').sentence).toContain('13:00');
+  expect(refused('in-the-future', 'Europe/Berlin').sentence).toContain('14:00');
 });
 
 test('every refusal of a mix leads to its line, or to the ingredient that lacks something', () => {
