@@ -22,7 +22,7 @@ export interface Circumstances {
 }
 
 /** Reminders at a moment, each with the minute at which it sounds, soonest first. */
-export interface Standing {
+export interface RemindersNow {
   /** To be answered now. */
   readonly due: readonly Reminder[];
   /** Nobody answered; they stand first when the app is opened. */
@@ -31,7 +31,7 @@ export interface Standing {
 }
 
 /** Which reminders are due, were missed, and are still to come. */
-export function standing(reminders: readonly Reminder[], circumstances: Circumstances): Standing {
+export function remindersNow(reminders: readonly Reminder[], circumstances: Circumstances): RemindersNow {
   const { now } = circumstances;
   const open = reminders
     .filter(({ kind }) => isOn(kind, circumstances.switches))

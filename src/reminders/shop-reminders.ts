@@ -6,7 +6,7 @@ import { DAY_MINUTES, HOUR_MINUTES } from '../units';
 import type { Reminder } from './reminder';
 
 /** A jar from its filling to the end of its life. */
-export interface Jar {
+export interface JarDates {
   readonly id: string;
   readonly madeAt: number;
   readonly endsAt: number;
@@ -14,7 +14,7 @@ export interface Jar {
 
 /** Things in the shop that come to an end, and owners who wait for word; minutes since 1970 UTC. */
 export interface Surroundings {
-  readonly jars: readonly Jar[];
+  readonly jars: readonly JarDates[];
   readonly cartridges: readonly { readonly id: string; readonly changeAt: number }[];
   /** Test cards, how often each was weighed, and when the next weighing tells most. */
   readonly cards: readonly { readonly id: string; readonly weighed: number; readonly at: number }[];
@@ -63,7 +63,7 @@ export function shopReminders({ jars, cartridges, cards, updates }: Surroundings
 }
 
 /** An eighth of its life before the end, at least half an hour, at most a fortnight: an hour for a pot life of eight. */
-function jarWarning({ madeAt, endsAt }: Jar): number {
+function jarWarning({ madeAt, endsAt }: JarDates): number {
   return Math.round(endsAt - Math.min(FORTNIGHT, Math.max(HALF_HOUR, (endsAt - madeAt) / 8)));
 }
 

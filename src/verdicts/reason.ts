@@ -19,7 +19,7 @@ export type ClearedBy =
   | 'jar';
 
 /** Where a rule is from: the piece's own log, the estimate, a data sheet, or common practice without a source. */
-export type Source = 'log' | 'estimate' | 'sheet' | 'practice';
+export type ReasonSource = 'log' | 'estimate' | 'sheet' | 'practice';
 
 /** What a rule found. */
 export interface Finding {
@@ -32,7 +32,7 @@ export interface Finding {
   readonly until?: BandMs | undefined;
   readonly clearedBy?: ClearedBy;
   /** Where it is from, when not from where its rule is. */
-  readonly source?: Source;
+  readonly source?: ReasonSource;
   /** When what it rests on was found: an override written before that says nothing of it. */
   readonly sinceMs?: number | undefined;
 }
@@ -52,7 +52,7 @@ export interface Rule {
   /** A free key: an override names it. */
   readonly name: string;
   readonly acts: readonly Act[];
-  readonly source: Source;
+  readonly source: ReasonSource;
   /** Fire and isocyanate: nobody sets them aside. */
   readonly isNeverOverridden?: true;
   readonly look: (facts: Facts, question: Question) => Finding | undefined;
@@ -61,7 +61,7 @@ export interface Rule {
 /** A finding with the rule that made it. */
 export interface Reason extends Finding {
   readonly rule: string;
-  readonly source: Source;
+  readonly source: ReasonSource;
   readonly mayBeOverridden: boolean;
   /** What the person wrote when they set this hold aside. */
   readonly override?: { readonly reason: string; readonly atMs: number } | undefined;

@@ -4,7 +4,7 @@ import { fold } from '../../src/logbook/fold/fold';
 import { USUAL_BLUSH_LIMITS } from '../../src/science/air/blush';
 import { blushSeen, ownBlush } from '../../src/shop/air/blush-seen';
 import { jarBlush, withMoreRetarder, worstBlush } from '../../src/shop/air/jar-blush';
-import { latestAir, measuredAir, woodMoisture } from '../../src/shop/air/now';
+import { latestAir, measuredAir, woodMoisture } from '../../src/shop/air/measured-air';
 import { whatHelps } from '../../src/shop/air/what-helps';
 import { DAY_1_MS, entry, fillJar, id, inTurn, JAR, layCoat, PIECE, startPiece } from './entries';
 

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { zoneOffset } from '../../src/logbook/time/zone-offset';
 import { planBench } from '../../src/planner/plan-bench';
 import type { Step } from '../../src/planner/step';
-import { standing } from '../../src/reminders/due';
+import { remindersNow } from '../../src/reminders/due';
 import { soundsAt } from '../../src/reminders/quiet';
 import type { Reminder } from '../../src/reminders/reminder';
 import { remindersOf } from '../../src/reminders/reminders';
@@ -125,7 +125,7 @@ test.each([
 test('a journey from Berlin to New York moves no reminder, but is quiet by the wall there', () => {
   const due = coatDue('2026-06-10 08:00'); // 10:00 in Berlin, 04:00 in New York
   const at = (zone: typeof BERLIN) =>
-    standing([due], { now: utc('2026-06-10 07:00'), acknowledgements: [], switches: {}, zone });
+    remindersNow([due], { now: utc('2026-06-10 07:00'), acknowledgements: [], switches: {}, zone });
   expect([BERLIN, NEW_YORK].map((zone) => at(zone).upcoming)).toEqual([[due], [due]]);
   expect(dateTime(soundsAt(due, NIGHT, BERLIN))).toBe('2026-06-10 08:00');
   expect(dateTime(soundsAt(due, NIGHT, NEW_YORK))).toBe('2026-06-10 11:00'); // 07:00 in summer time

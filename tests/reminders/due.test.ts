@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { FIRE_KINDS, isOn, REMINDER_KINDS, type Switches } from '../../src/logbook/kinds/shop/reminder-kinds';
-import { type Circumstances, standing } from '../../src/reminders/due';
+import { type Circumstances, remindersNow } from '../../src/reminders/due';
 import { grouped } from '../../src/reminders/group';
 import type { Reminder } from '../../src/reminders/reminder';
 import { reminderText } from '../../src/reminders/say';
@@ -13,7 +13,7 @@ const coat: Reminder = { id: 'next-coat:s1', kind: 'next-coat', at: at('14:00') 
 const rags: Reminder = { id: 'rags:20514', kind: 'rags', at: at('17:00') };
 
 const shown = (reminders: readonly Reminder[], now: number, more: Partial<Circumstances> = {}) => {
-  const { due, missed, upcoming } = standing(reminders, {
+  const { due, missed, upcoming } = remindersNow(reminders, {
     now,
     acknowledgements: [],
     switches: {},
@@ -76,7 +76,7 @@ test.each([
 
 test('put off, it is of use as long after its new time as it was after its first', () => {
   const move: Reminder = { id: coat.id, kind: 'move-piece', at: at('14:00'), until: at('14:30') };
-  const { upcoming } = standing([move], {
+  const { upcoming } = remindersNow([move], {
     now: at('14:26'),
     ...answer('14:25', 'later'),
     switches: {},

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { factsOf } from '../../src/actions/verdicts/facts-of';
 import type { Jar } from '../../src/logbook/fold/mix/jars';
 import type { Piece } from '../../src/logbook/fold/piece/pieces';
-import { cautionsDue } from '../../src/shop/cautions/due';
+import { cautionsDue } from '../../src/shop/cautions/cautions-due';
 import { verdictOn } from '../../src/verdicts/verdict';
 import { JAR, PIECE } from '../logbook/entries';
 import { nowOf, outlookOf, shopOf, shops } from './random-shops';

@@ -1,7 +1,7 @@
 import type { Match } from '../../logbook/fold/piece/matches';
 import { type Result, succeed } from '../../result';
 import { hidingFilmUm } from '../../shop/colour/hides';
-import { contentOf, partsOf } from '../../shop/colour/jar-content';
+import { matchJar, partsOf } from '../../shop/colour/jar-content';
 import { RECIPE_FROM_MATCH } from '../../words/match/trial';
 import { type ActionNeeds, log, type Said } from '../log';
 import { writeRecipe } from '../mix/recipe';
@@ -53,7 +53,7 @@ const linesOf = (match: Match, trialNumber: number): Line[] =>
 export const gramsText = (grams: number): string => String(Number(grams.toPrecision(5)));
 
 function noteOf(match: Match, trialNumber: number): string {
-  const { clearGrams } = contentOf(match, trialNumber);
+  const { clearGrams } = matchJar(match, trialNumber);
   const carried = match.clear === undefined && clearGrams > 0 ? gramsText(clearGrams) : undefined;
   return RECIPE_FROM_MATCH.note(match.name, trialNumber, carried);
 }

@@ -1,7 +1,7 @@
 import type { Match } from '../../logbook/fold/piece/matches';
 import { type Result, succeed } from '../../result';
 import type { Batch } from '../../science/mixing/ingredient';
-import { contentOf, partsOf } from '../../shop/colour/jar-content';
+import { matchJar, partsOf } from '../../shop/colour/jar-content';
 import { mixedProduct } from '../../shop/jar/mixed-product';
 import { JAR_WORDS } from '../../words/mix/jar';
 import { type ActionNeeds, log } from '../log';
@@ -39,7 +39,7 @@ export async function jarFromTrial(
   const shop = needs.logbook.shop.value;
   const worked = mixedProduct(trialBatch(match, trialNumber), shop, JAR_WORDS.ownMix);
   if (!worked.ok) return refuseMix(worked.failure, shop);
-  const { totalGrams: whole } = contentOf(match, trialNumber);
+  const { totalGrams: whole } = matchJar(match, trialNumber);
   const share = leftG === undefined ? 1 : leftG / whole;
   if (!(share > 0 && share <= MOST_HEAVIER))
     return refuseWith(JAR_WORDS.moreThanIn(gramsText(whole)), 'left');

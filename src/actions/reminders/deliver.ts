@@ -1,6 +1,6 @@
 import { effect } from '@preact/signals';
 import { isOwnId } from '../../logbook/ids/new-id';
-import type { Standing } from '../../reminders/due';
+import type { RemindersNow } from '../../reminders/due';
 import { keepUpcoming } from '../../reminders/phone/kept';
 import { notify, permissionNow, registration, withdraw } from '../../reminders/phone/notify';
 import { askForPeriodicSync } from '../../reminders/phone/periodic';
@@ -54,7 +54,7 @@ export function deliverReminders(open: OpenShop, onAnswered: OnAnswered): () => 
     if (isOwn && document.visibilityState === 'hidden')
       for (const one of toUpcoming(fresh, nameOf)) void notify(one);
   }
-  function keep({ due, upcoming }: Standing): void {
+  function keep({ due, upcoming }: RemindersNow): void {
     const all = [...due, ...upcoming].slice(0, MOST_KEPT);
     // Where nothing can be kept, nothing rings while the app is closed; it says so on the page of reminders.
     keepUpcoming(toUpcoming(all, nameOf)).catch(() => undefined);

@@ -3,7 +3,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { ReminderKind, Switches } from '../../logbook/kinds/shop/reminder-kinds';
 import { toInstantMs, toMinute } from '../../planner/local-day';
 import { planBench } from '../../planner/plan-bench';
-import { type Standing, standing } from '../../reminders/due';
+import { type RemindersNow, remindersNow } from '../../reminders/due';
 import type { Acknowledgement, Reminder } from '../../reminders/reminder';
 import { remindersOf } from '../../reminders/reminders';
 import { ragReminders, shopReminders } from '../../reminders/shop-reminders';
@@ -17,10 +17,10 @@ import type { OpenShop } from '../shop';
 import { asJudged } from './as-judged';
 import { milestoneReminders } from './milestone-reminders';
 
-const followed = new WeakMap<OpenShop, ReadonlySignal<Standing>>();
+const followed = new WeakMap<OpenShop, ReadonlySignal<RemindersNow>>();
 
 /** The reminders of a shop as they stand now; one signal for each open shop. */
-export function followReminders(open: OpenShop): ReadonlySignal<Standing> {
+export function followReminders(open: OpenShop): ReadonlySignal<RemindersNow> {
   const known = followed.get(open);
   if (known) return known;
   const { shop, settled, cards, nowMs } = open;
@@ -79,11 +79,11 @@ function ofPlan(shop: Shop, { bench, plan }: Planned, cards: CardOutlooks): Remi
 /** Who was told too late to leave a piece alone has missed nothing. */
 const NOT_MISSED: ReadonlySet<ReminderKind> = new Set(['rest-day', 'stop-for-today']);
 
-function standingOf(all: readonly Reminder[], shop: Shop, { bench }: Planned, nowMs: number): Standing {
+function standingOf(all: readonly Reminder[], shop: Shop, { bench }: Planned, nowMs: number): RemindersNow {
   const { reminderSettings } = shop;
   const quiet = reminderSettings?.quiet;
   const now = toMinute(nowMs);
-  const found = standing(all, {
+  const found = remindersNow(all, {
     now,
     acknowledgements: acknowledgements(shop),
     switches: switchesOf(shop),

@@ -1,9 +1,9 @@
 import { useId } from 'preact/hooks';
-import { type Band, dropRadius, type Frame, solventDrops } from './film-picture';
+import { dropRadius, type Frame, type LayerBand, solventDrops } from './film-picture';
 import { surfacePath } from './wood-grain';
 
 interface FilmCoatsProps {
-  readonly bands: readonly Band[];
+  readonly bands: readonly LayerBand[];
   readonly frame: Frame;
   readonly depth: number;
   readonly compact: boolean;
@@ -38,7 +38,7 @@ export function FilmCoats({ bands, frame, depth, compact }: FilmCoatsProps) {
   );
 }
 
-function Coat({ band, path, id }: { readonly band: Band; readonly path: string; readonly id: string }) {
+function Coat({ band, path, id }: { readonly band: LayerBand; readonly path: string; readonly id: string }) {
   const { tint, pattern = 'none', isTraced } = band.layer;
   const style = {
     '--top': `${band.top.toFixed(2)}px`,
@@ -79,7 +79,7 @@ function CoatPatterns({ id }: { readonly id: string }) {
 
 const VAPOUR_FROM = 0.03; // below this share of solvent nothing worth drawing leaves
 
-function Vapour({ top, width }: { readonly top: Band | undefined; readonly width: number }) {
+function Vapour({ top, width }: { readonly top: LayerBand | undefined; readonly width: number }) {
   if (top === undefined || top.wetness < VAPOUR_FROM) return null;
   const count = Math.ceil(top.wetness * 9);
   const wisps = Array.from({ length: count }, (_, n) => ((n + 0.5) / count) * width);

@@ -1,8 +1,8 @@
 import { useRef, useState } from 'preact/hooks';
-import type { Band } from './film-picture';
+import type { LayerBand } from './film-picture';
 
 interface FilmHandlesProps {
-  readonly bands: readonly Band[];
+  readonly bands: readonly LayerBand[];
   readonly width: number;
   readonly selectedKey: string | undefined;
   readonly onPick: (key: string) => void;

@@ -21,7 +21,7 @@ export interface GroundMark {
 }
 
 /** A coat in picture units: where its surface and its foot lie (y grows downwards) and how wet it is. */
-export interface Band {
+export interface LayerBand {
   readonly layer: FilmLayer;
   /** 0 for the first coat. */
   readonly number: number;
@@ -45,7 +45,7 @@ export function wetness({ dryUm, solventUm }: FilmLayer): number {
 }
 
 /** Stacks the coats, first laid first, upwards from the wood and to scale. */
-export function stackBands(layers: readonly FilmLayer[], { woodTop, perUm }: Frame): Band[] {
+export function stackBands(layers: readonly FilmLayer[], { woodTop, perUm }: Frame): LayerBand[] {
   let foot = woodTop;
   return layers.map((layer, number) => {
     const top = foot - (layer.dryUm + layer.solventUm) * perUm;
@@ -64,7 +64,7 @@ const TRIES = 12;
 const APART = 0.7; // the least gap between drops, as a share of the side of one drop's square
 
 /** Drops of solvent in a band: each stands for the same amount, so a band that dries loses them one by one. */
-export function solventDrops(band: Band, { width, perUm }: Frame, areaPerDrop: number): Drop[] {
+export function solventDrops(band: LayerBand, { width, perUm }: Frame, areaPerDrop: number): Drop[] {
   const radius = dropRadius(band);
   const count = Math.round((band.layer.solventUm * perUm * width) / areaPerDrop);
   const room = band.foot - band.top - 2 * radius;
@@ -84,7 +84,7 @@ function scatter(n: number, seed: number): number {
 }
 
 /** A drop must fit into its band, however thin. */
-export function dropRadius({ top, foot }: Band): number {
+export function dropRadius({ top, foot }: LayerBand): number {
   return Math.min(2, Math.max(0.5, (foot - top) * 0.16));
 }
 

@@ -1,7 +1,7 @@
-import { type Band, type Frame, type GroundMark, scaleStep } from './film-picture';
+import { type Frame, type GroundMark, type LayerBand, scaleStep } from './film-picture';
 
 interface FilmScaleProps {
-  readonly bands: readonly Band[];
+  readonly bands: readonly LayerBand[];
   readonly frame: Frame;
   readonly spanUm: number;
   readonly marks: readonly Named[];
@@ -75,7 +75,7 @@ interface Name extends Named {
 
 /** The names, from the newest coat down, pushed apart where coats are thin; as many as the film has room for, marks before coats. */
 export function spacedNames(
-  bands: readonly Band[],
+  bands: readonly LayerBand[],
   foot: number,
   marks: readonly Named[] = [],
 ): readonly Name[] {

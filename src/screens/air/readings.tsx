@@ -8,7 +8,7 @@ import { useShop, useUnits } from '../../parts/frame/shop-context';
 import { LineChart } from '../../parts/time/line-chart';
 import type { BlushLimits } from '../../science/air/blush';
 import { ownBlush } from '../../shop/air/blush-seen';
-import { type MeasuredAir, measuredAir } from '../../shop/air/now';
+import { type MeasuredAir, measuredAir } from '../../shop/air/measured-air';
 import { DAY_MS, toKelvin } from '../../units';
 import { AIR_WORDS, READINGS_WORDS as WORDS } from '../../words/air/air';
 import { glued } from '../../words/glued';

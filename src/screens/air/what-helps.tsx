@@ -2,7 +2,7 @@ import type { Forecast } from '../../logbook/fold/shop/air';
 import { Section } from '../../parts/blocks/page';
 import { useShop, useUnits } from '../../parts/frame/shop-context';
 import type { BlushLimits } from '../../science/air/blush';
-import type { MeasuredAir } from '../../shop/air/now';
+import type { MeasuredAir } from '../../shop/air/measured-air';
 import { type Help, whatHelps } from '../../shop/air/what-helps';
 import { toKelvin } from '../../units';
 import { OUTLOOK_WORDS, HELP_WORDS as WORDS } from '../../words/air/air';

@@ -7,7 +7,7 @@ import { Refusal } from '../../parts/fields/form/refusal';
 import { useForm } from '../../parts/fields/form/use-form';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
-import { cautionsDue } from '../../shop/cautions/due';
+import { cautionsDue } from '../../shop/cautions/cautions-due';
 import { CAUTION_WORDS, ISOCYANATE_CHOICE, WHO_DECIDES } from '../../words/air/cautions';
 import type { CoatWay } from './coat-draft';
 import { actOf } from './session';

@@ -1,6 +1,6 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/mix/jars';
-import { cautionsDue } from '../../shop/cautions/due';
+import { cautionsDue } from '../../shop/cautions/cautions-due';
 import type { CoatWay } from './coat-draft';
 
 /** The act by which cautions know a way of laying a coat. */

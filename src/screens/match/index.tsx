@@ -1,17 +1,17 @@
 import type { ComponentType } from 'preact';
 import { route } from '../../parts/frame/route';
+import { DyeTonerPage } from './about/dye-toner-page';
 import { ChangeMatch, NewMatch } from './about/match-form';
 import { ShiftPage } from './about/shift-page';
 import { TargetPage } from './about/target-page';
 import { TintersPage } from './about/tinters-page';
-import { TonerPage } from './about/toner-page';
 import { HidingPage } from './hiding/hiding-page';
 import { MatchList } from './match-list';
 import { MatchPage } from './match-page';
-import { PhotoPage } from './photo/photo-page';
+import { ColourPhotoPage } from './photo/colour-photo-page';
 import { ReadPage } from './reading/read-page';
-import { TrialJarPage } from './trial/jar-page';
 import { MixPage } from './trial/mix-page';
+import { TrialJarPage } from './trial/trial-jar-page';
 import { TrialPage } from './trial/trial-page';
 import { MatchGiven, type OfMatch } from './use-match';
 
@@ -20,14 +20,14 @@ const PAGES: Record<string, ComponentType<OfMatch>> = {
   change: ChangeMatch,
   target: TargetPage,
   read: ReadPage,
-  photo: PhotoPage,
+  photo: ColourPhotoPage,
   mix: MixPage,
   trial: TrialPage,
   jar: TrialJarPage,
   shift: ShiftPage,
   tinters: TintersPage,
   hiding: HidingPage,
-  toner: TonerPage,
+  toner: DyeTonerPage,
 };
 
 /** A target, its trials, and what to add next. */

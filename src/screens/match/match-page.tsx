@@ -10,7 +10,7 @@ import { useShop } from '../../parts/frame/shop-context';
 import { targetOf } from '../../shop/colour/aim';
 import { jarsOfMatch } from '../../shop/colour/jars-of-match';
 import { sidesOf, sideThatCounts } from '../../shop/colour/judge';
-import { coatedFrom } from '../../shop/recipe/use';
+import { coatedFrom } from '../../shop/recipe/what-it-made';
 import { MATCH_WORDS as WORDS } from '../../words/match/match';
 import { labText } from './colour-text';
 import { Difference } from './difference';

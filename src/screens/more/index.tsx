@@ -17,7 +17,7 @@ import { ThisPhone } from './this-phone';
 /** Pages behind the settings, fetched when asked for. */
 const PAGES: Readonly<Record<string, LoadScreen>> = {
   cards: async () => (await import('./card')).Cards,
-  told: async () => (await import('./told')).ToldSoFar,
+  told: async () => (await import('./score')).Score,
   hub: async () => (await import('./hub/hub-pages')).HubPages,
 };
 

@@ -3,7 +3,6 @@ import { Icon } from '../../parts/blocks/icons';
 import { Notice } from '../../parts/blocks/notice';
 import { Section } from '../../parts/blocks/page';
 import { BandTime } from '../../parts/time/band-time';
-import { TimeBand } from '../../parts/time/time-band';
 import { firstOpen } from '../../planner/compile';
 import { toInstantMs } from '../../planner/local-day';
 import type { Dominant, PlannedPiece } from '../../planner/plan';
@@ -13,6 +12,7 @@ import { bandSentence } from '../../words/piece/moments';
 import { PIECE_PLAN, PLAN_WORDS } from '../../words/plan/plan';
 import { PROMISE_WORDS } from '../../words/plan/planner';
 import { dayWords, spanWords } from '../../words/times';
+import { BandLine } from './band-line';
 import { readyBand } from './ready-band';
 import { useNames, usePlan } from './use-plan';
 
@@ -46,7 +46,7 @@ function ToCome({ found, now }: { readonly found: PlannedPiece; readonly now: nu
   return (
     <>
       <BandTime label={PLAN_WORDS.readyAbout} {...band} />
-      <TimeBand
+      <BandLine
         describe={bandSentence(PLAN_WORDS.readyAbout, band.likely, band.earliest, band.late)}
         from={now}
         to={promise + (promise - now) / 10}

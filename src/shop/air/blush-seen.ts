@@ -3,7 +3,7 @@ import type { Check, Coat, Piece } from '../../logbook/fold/piece/pieces';
 import type { AirReading } from '../../logbook/fold/shop/air';
 import { type BlushSeen, type LearnedBlush, learnedBlush } from '../../science/air/learned-blush';
 import { HOUR_MS } from '../../units';
-import { measuredAir } from './now';
+import { measuredAir } from './measured-air';
 
 /** A reading speaks for a coat laid this long after it (judgement, no source). */
 const SPEAKS_FOR_MS = 4 * HOUR_MS;

@@ -2,7 +2,7 @@ import type { Shop } from '../../logbook/fold/fold';
 import type { Coat } from '../../logbook/fold/piece/pieces';
 import { coatAir } from './blush-seen';
 import { type JarBlush, jarBlush } from './jar-blush';
-import { measuredAir } from './now';
+import { measuredAir } from './measured-air';
 
 /** How cold the film of a coat got, against the dew point of the air it was laid in, °C. */
 export interface CoatBlush extends JarBlush {

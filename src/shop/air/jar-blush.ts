@@ -5,9 +5,9 @@ import { moleFractions } from '../../science/solvents/blend';
 import { type Solvent, solvent } from '../../science/solvents/solvents';
 import { nearestVapourPressurePa } from '../../science/solvents/vapour-pressure';
 import { toKelvin } from '../../units';
-import { type JarContent, jarFilm } from '../jar/film';
+import { type JarMix, jarFilm } from '../jar/film';
 import { USUAL_RETARDER } from '../jar/own-solvents';
-import type { MeasuredAir } from './now';
+import type { MeasuredAir } from './measured-air';
 
 /** How a film of this jar stands to the dew point when it is coldest. */
 export type JarBlushOutlook = 'stays-clear' | 'may-blush' | 'blushes';
@@ -26,7 +26,7 @@ export interface JarBlush {
  * What this jar's own solvents make of this air: how cold its film gets by evaporation, against the dew point.
  * Undefined for a finish that does not blush, and below 0 °C or above 50 °C.
  */
-export function jarBlush(jar: JarContent, air: MeasuredAir): JarBlush | undefined {
+export function jarBlush(jar: JarMix, air: MeasuredAir): JarBlush | undefined {
   const { lowest, highest } = WET_SURFACE_AIR_C;
   if (!finishTraits(jar.product.finish).blushes || air.airC < lowest || air.airC > highest) return undefined;
   const adiabaticK = air.airC - wetBlendC(wetPartsOf(jar), air.airC, air.pressurePa);
@@ -58,7 +58,7 @@ function outlookOf(dewPointC: number, lowestC: number, highestC: number): JarBlu
   return dewPointC > highestC ? 'blushes' : 'may-blush';
 }
 
-function wetPartsOf(jar: JarContent) {
+function wetPartsOf(jar: JarMix) {
   const blend = jarFilm(jar).solvents.map(({ id, share }) => ({ solvent: solvent(id), volume: share }));
   const fractions = moleFractions(blend);
   return blend.map(({ solvent: one }, i) => ({ solvent: wet(one), moleFraction: fractions[i] as number }));
@@ -71,7 +71,7 @@ const wet = (one: Solvent) => ({
 });
 
 /** The same jar with so much more retarder, a fraction of the mix. */
-export function withMoreRetarder(jar: JarContent, ofMix: number): JarContent {
+export function withMoreRetarder(jar: JarMix, ofMix: number): JarMix {
   const solventId = jar.retarder?.solvent ?? USUAL_RETARDER;
   const own = jar.retarder?.percent.si ?? 0;
   const si = Math.min(MOST_RETARDER, (jar.retarder?.of === 'lacquer' ? own / (1 + own) : own) + ofMix);

@@ -4,7 +4,7 @@ import { clearanceTimeS } from '../../science/ventilation/clearance';
 import { airForFireM3, blendLelFraction } from '../../science/ventilation/explosive-limit';
 import { airForHealthM3 } from '../../science/ventilation/exposure';
 import { REFERENCE_AIR, type RoomAir, vapourVolumeM3 } from '../../science/ventilation/vapour';
-import { type JarContent, jarFilm } from '../jar/film';
+import { type JarMix, jarFilm } from '../jar/film';
 
 /** What a planned session gives to the room, and the clean air that this asks for; an indication. */
 export interface SessionSolvent {
@@ -33,12 +33,7 @@ interface Released {
  * @param mixM3 volume of the mix that is to be sprayed
  * @param pressurePa of the air: the same mass of vapour takes more room in thin air
  */
-export function sessionSolvent(
-  jar: JarContent,
-  mixM3: number,
-  room: Room,
-  pressurePa: number,
-): SessionSolvent {
+export function sessionSolvent(jar: JarMix, mixM3: number, room: Room, pressurePa: number): SessionSolvent {
   const air: RoomAir = { ...REFERENCE_AIR, pressurePa };
   const released = releasedBy(jar, mixM3);
   const burning = released.flatMap(({ solvent: one, massKg }) => {
@@ -64,7 +59,7 @@ export function sessionSolvent(
 }
 
 /** Water is no solvent here. */
-function releasedBy(jar: JarContent, mixM3: number): readonly Released[] {
+function releasedBy(jar: JarMix, mixM3: number): readonly Released[] {
   const { solvents, volumeSolids } = jarFilm(jar);
   return solvents
     .filter(({ id }) => id !== 'water')

@@ -1,7 +1,7 @@
 import { FINISH_LAWS, isCuring } from '../../estimator/finishes/finish-law';
 import type { Forecast } from '../../logbook/fold/shop/air';
 import { toKelvin } from '../../units';
-import type { MeasuredAir } from './now';
+import type { MeasuredAir } from './measured-air';
 
 /** What a finish asks of the shop, and how the air and the coming night stand to it. */
 export interface ShopLimits {

@@ -7,7 +7,7 @@ import {
 } from '../../science/air/blush';
 import { dewPointC } from '../../science/air/dew-point';
 import { toCelsius } from '../../units';
-import type { MeasuredAir } from './now';
+import type { MeasuredAir } from './measured-air';
 
 /** One thing that could be done about damp, with the margin it would give. */
 export type Help =

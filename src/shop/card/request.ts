@@ -6,7 +6,7 @@ import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
 import { type Result, succeed } from '../../result';
 import { DAY_S, HOUR_MS, HOUR_S } from '../../units';
-import { measuredAir } from '../air/now';
+import { measuredAir } from '../air/measured-air';
 import { type HistoryFault, stackHistory, type TimedHistory } from '../stack/history';
 import { asPiece, type CardWeighing, counted, type TestCard } from './cards';
 

@@ -5,7 +5,7 @@ import { type Suggestion, suggestAddition } from '../../science/pigment/suggest'
 import type { Form } from '../../science/pigment/weighing';
 import { type Aim, aimFor, toleranceOf } from './aim';
 import { believe, readingOf, strangerIn } from './believe';
-import { contentOf } from './jar-content';
+import { matchJar } from './jar-content';
 import { sidesOf, sideThatCounts } from './judge';
 import { type EarlierTrial, type LotChanges, lessonsFor } from './lessons';
 import { baseOf, type KnownTinter, type MatchModel, modelJar, modelOf } from './model';
@@ -55,7 +55,7 @@ export function advise(match: Match, all: readonly Match[], lots: LotChanges): A
   if (!aim) return missing({ what: 'target' });
   if (!isFirm(aim.surface)) return missing({ what: 'firm-target' });
   const last = match.trials.at(-1);
-  if (!last || contentOf(match).whiteGrams <= 0) return missing({ what: 'white' });
+  if (!last || matchJar(match).whiteGrams <= 0) return missing({ what: 'white' });
   if (!baseOf(match, all)) return missing({ what: 'base-reading' });
   const known = modelOf(match, all);
   if (!known) return missing({ what: 'tinters' });
@@ -111,6 +111,6 @@ export const formsOf = ({ letDowns }: Pick<Match, 'letDowns'>): Form[] => ['neat
 
 /** How much more the jar takes, in grams; as much again as it holds where that was not said. */
 function roomIn(match: Match): number {
-  const { totalGrams } = contentOf(match);
+  const { totalGrams } = matchJar(match);
   return match.jarHolds ? Math.max(match.jarHolds.si * 1000 - totalGrams, 0) : totalGrams;
 }

@@ -3,7 +3,7 @@ import type { Lab } from '../../science/colour/lab';
 import { afterTrials, type Belief, type Trial as ReadTrial } from '../../science/pigment/belief';
 import { learnedBelief } from '../../science/pigment/learned-strength';
 import { shiftOf } from './aim';
-import { contentOf } from './jar-content';
+import { matchJar } from './jar-content';
 import { type KnownTinter, type MatchModel, modelJar } from './model';
 import { isFirm, readSurface, setsUnder } from './surface';
 
@@ -54,5 +54,5 @@ export function believe(
 /** A tinter in the jar whose effect nobody knows. */
 export function strangerIn(match: Match, tinters: readonly KnownTinter[]): string | undefined {
   const names = new Set(tinters.map(({ ingredient }) => ingredient));
-  return [...contentOf(match).tinterGrams.keys()].find((ingredient) => !names.has(ingredient));
+  return [...matchJar(match).tinterGrams.keys()].find((ingredient) => !names.has(ingredient));
 }

@@ -2,7 +2,7 @@ import type { Match } from '../../logbook/fold/piece/matches';
 import { FORM_SHARE } from '../../science/mixing/weigh/weighing';
 
 /** What has gone into the jar of a match, in grams. */
-export interface Content {
+export interface MatchJar {
   readonly whiteGrams: number;
   /** Neat tinter by ingredient. */
   readonly tinterGrams: ReadonlyMap<string, number>;
@@ -12,7 +12,7 @@ export interface Content {
 }
 
 /** The jar as it was at a trial, the newest when left out. */
-export function contentOf({ trials, base }: Match, upTo = trials.length): Content {
+export function matchJar({ trials, base }: Match, upTo = trials.length): MatchJar {
   const tinterGrams = new Map<string, number>();
   let [whiteGrams, clearGrams, totalGrams] = [0, 0, 0];
   for (const { ingredient, form, mass } of trials.slice(0, upTo).flatMap(({ added }) => added)) {
@@ -28,7 +28,7 @@ export function contentOf({ trials, base }: Match, upTo = trials.length): Conten
 
 /** What a recipe of the jar at a trial holds, in grams: white, tinters as they came in, and the let-downs' clear where it is known. */
 export function partsOf(match: Match, upTo: number): (readonly [ingredient: string, grams: number])[] {
-  const { whiteGrams, tinterGrams, clearGrams } = contentOf(match, upTo);
+  const { whiteGrams, tinterGrams, clearGrams } = matchJar(match, upTo);
   const clear = match.clear === undefined ? [] : ([[match.clear, clearGrams]] as const);
   return [[match.base, whiteGrams] as const, ...tinterGrams, ...clear].filter(([, grams]) => grams > 0);
 }

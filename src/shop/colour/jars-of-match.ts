@@ -1,7 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Jar } from '../../logbook/fold/mix/jars';
 import type { Match } from '../../logbook/fold/piece/matches';
-import { jarsOfRecipe } from '../recipe/use';
+import { jarsOfRecipe } from '../recipe/what-it-made';
 
 /** The jars that hold the recipe a match became, the newest first. */
 export const jarsOfMatch = ({ accepted }: Pick<Match, 'accepted'>, shop: Shop): Jar[] =>

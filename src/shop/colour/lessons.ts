@@ -2,7 +2,7 @@ import type { Match } from '../../logbook/fold/piece/matches';
 import { KEPT, type LearnedStrength, learnedStrength } from '../../science/pigment/learned-strength';
 import { MONTH_S } from '../../units';
 import { believe, strangerIn } from './believe';
-import { contentOf } from './jar-content';
+import { matchJar } from './jar-content';
 import { type KnownTinter, modelOf } from './model';
 
 /** When a tinter was opened anew from another lot, by ingredient. */
@@ -76,7 +76,7 @@ function withTaught(lessons: Lessons, match: Match, all: readonly Match[], lots:
   const { belief, trials } = believe(match, known, before);
   const after = new Map(lessons);
   known.tinters.forEach((tinter, place) => {
-    const taught = trials.filter(({ number }) => contentOf(match, number).tinterGrams.has(tinter.ingredient));
+    const taught = trials.filter(({ number }) => matchJar(match, number).tinterGrams.has(tinter.ingredient));
     const last = taught.at(-1);
     if (!last) return;
     after.set(tinter.ingredient, {

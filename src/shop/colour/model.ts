@@ -10,7 +10,7 @@ import {
 } from '../../science/pigment/colour-model';
 import { LACQUER_SURFACE } from '../../science/pigment/saunderson';
 import { USUAL_TINTERS } from '../../science/pigment/usual-tinters';
-import { contentOf } from './jar-content';
+import { matchJar } from './jar-content';
 import { isSpectral } from './lab-of';
 import { isFirm, readSurface, type Surface, setsUnder } from './surface';
 
@@ -50,7 +50,7 @@ const alike = (match: Match, all: readonly Match[]): Match[] => [
 /** The untinted base as it was read dry, here or in another match with it. */
 export function baseOf(match: Match, all: readonly Match[]): Surface | undefined {
   for (const one of alike(match, all)) {
-    const untinted = one.trials.filter(({ number }) => contentOf(one, number).tinterGrams.size === 0);
+    const untinted = one.trials.filter(({ number }) => matchJar(one, number).tinterGrams.size === 0);
     const base = bareAndFirm(
       untinted.flatMap(({ readings }) => readings),
       one,
@@ -124,6 +124,6 @@ function modelFromSpectra(base: Surface, tinters: readonly KnownTinter[]): Colou
 
 /** The jar at a trial, as the model counts it. */
 export function modelJar(match: Match, tinters: readonly KnownTinter[], upTo?: number): JarContent {
-  const { whiteGrams, tinterGrams } = contentOf(match, upTo);
+  const { whiteGrams, tinterGrams } = matchJar(match, upTo);
   return { whiteGrams, tinterGrams: tinters.map(({ ingredient }) => tinterGrams.get(ingredient) ?? 0) };
 }

@@ -22,13 +22,13 @@ export interface JarFilm {
 }
 
 /** What of a jar decides the film. */
-export type JarContent = Pick<Jar, 'product' | 'thinner' | 'thinning' | 'retarder' | 'pigment'>;
+export type JarMix = Pick<Jar, 'product' | 'thinner' | 'thinning' | 'retarder' | 'pigment'>;
 
 /** Breadth of metallic and pearl flakes over their thickness (common practice, no source). */
 const USUAL_ASPECT = 30;
 
 /** The film that a jar gives. Throws a RangeError where thinner and retarder leave no room for lacquer. */
-export function jarFilm(jar: JarContent): JarFilm {
+export function jarFilm(jar: JarMix): JarFilm {
   const { finish, volumeSolids, solvents } = jar.product;
   const mix = volumesInMix(jar);
   const volatile: Parts = [
@@ -51,8 +51,7 @@ export function jarFilm(jar: JarContent): JarFilm {
 }
 
 /** What a flash coat of this jar's thinner alone is made of. */
-export const thinnerShares = ({ thinner }: JarContent): JarFilm['solvents'] =>
-  shares(poured(thinner.blend, 1));
+export const thinnerShares = ({ thinner }: JarMix): JarFilm['solvents'] => shares(poured(thinner.blend, 1));
 
 /** The same jar mixed without its retarder. */
 export const withoutRetarder = ({ retarder: _, ...jar }: Jar): Jar => jar;
@@ -77,5 +76,5 @@ function shares(parts: Parts): JarFilm['solvents'] {
   return [...volumes].map(([id, volume]) => ({ id, share: volume / whole }));
 }
 
-const aspectOf = ({ pigment }: JarContent): number =>
+const aspectOf = ({ pigment }: JarMix): number =>
   pigment?.shape === 'flakes' ? (pigment.aspect?.si ?? USUAL_ASPECT) : 1;

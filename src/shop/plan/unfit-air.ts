@@ -7,7 +7,7 @@ import { dewPointMarginK } from '../../science/air/blush';
 import { DAY_MS, HOUR_MS, toCelsius, toKelvin } from '../../units';
 import { ownBlush } from '../air/blush-seen';
 import { forecastAir } from '../air/forecast';
-import { latestAir } from '../air/now';
+import { latestAir } from '../air/measured-air';
 
 /** Beyond it a forecast says nothing of a single day (common practice, no source). */
 const AHEAD_MS = 10 * DAY_MS;

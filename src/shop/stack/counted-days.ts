@@ -1,7 +1,7 @@
 import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
 import { DAY_MS } from '../../units';
-import { AIR_AHEAD_MS, airAsRead, airLog } from '../air/log';
+import { AIR_AHEAD_MS, airAsRead, airLog } from '../air/air-between';
 
 /** Days in the shop's own air, counted as days at 21 °C. */
 export interface CountedDays {

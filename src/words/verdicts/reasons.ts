@@ -1,7 +1,7 @@
 // What the judge's reasons say: a sentence for each.
 
 /** Figures of a reason as the page writes them: in the units of the shop, beside its clock. */
-export interface Told {
+export interface ReasonFigures {
   readonly at: string;
   readonly film: string;
   readonly limitFilm: string;
@@ -15,12 +15,12 @@ export interface Told {
 export const REASON_WORDS = {
   computing: () => 'Its times are being worked out.',
   notWorkedOut: () => 'Its times could not be worked out: go by a check.',
-  estimate: ({ at }: Told) =>
+  estimate: ({ at }: ReasonFigures) =>
     `By the estimate the film is still soft for it: likely from ${at}. Sooner, it may sag, trap solvent or gum up the paper.`,
   estimateFar: () => 'By the estimate the film stays too soft for it in this air.',
-  filmPrints: ({ at }: Told) =>
+  filmPrints: ({ at }: ReasonFigures) =>
     `A thumb left a print. Give it a week and try again, from about ${at}. A check that passes clears this.`,
-  filmGums: ({ at }: Told) =>
+  filmGums: ({ at }: ReasonFigures) =>
     `It gummed the paper. Give it a week and try again, from about ${at}. A check that passes clears this.`,
   leadUntested: () => 'Old opaque paint: test it for lead before any of it is sanded.',
   leadFound: () =>
@@ -37,18 +37,19 @@ export const REASON_WORDS = {
     'Melt-in is held: the finish below does not re-dissolve, so thinner alone does nothing or lifts it. Scuff it instead.',
   silicone: () =>
     'Polished with silicone: fresh lacquer crawls into craters. Wash it with naphtha, seal it with dewaxed shellac, and try a corner first.',
-  throughColour: ({ film, limitFilm }: Told) =>
+  throughColour: ({ film, limitFilm }: ReasonFigures) =>
     `Only ${film} lies over the colour, and this may take ${limitFilm}: it may cut through, and that shows.`,
-  throughOld: ({ film, limitFilm }: Told) =>
+  throughOld: ({ film, limitFilm }: ReasonFigures) =>
     `Only ${film} of your finish lies over the old one, and this may take ${limitFilm}.`,
-  throughWood: ({ film, limitFilm }: Told) =>
+  throughWood: ({ film, limitFilm }: ReasonFigures) =>
     `Only ${film} lies over the wood, and this may take ${limitFilm}: it may cut through.`,
   scuffFirst: () => 'This finish does not melt in: scuff the coat of an earlier day before the next one.',
   witnessLines: () =>
     'The last two coats went on on different days: cut through the top one and a witness line shows. Put two more on in one day, or sand lightly.',
   oneDay: () =>
     'This finish does not melt in: where a coat is cut through, its edge shows as a witness line.',
-  stillSoft: ({ at }: Told) => `It is still soft until about ${at}: handle it with care, and tell the owner.`,
+  stillSoft: ({ at }: ReasonFigures) =>
+    `It is still soft until about ${at}: handle it with care, and tell the owner.`,
   softForLong: () =>
     'In this air it stays soft for longer than the model can say: handle it with care, and tell the owner.',
   untried: () =>
@@ -62,36 +63,36 @@ export const REASON_WORDS = {
   aerosolCoat: () => 'From a spray can: light passes, for it cannot be thinned and its solvent is slow.',
   aerosolSoft: () =>
     'From a spray can: a heavy build takes 28 to 60 days at 21 °C (70 °F) before it is levelled or rubbed out.',
-  tooCold: ({ temperature, limitTemperature }: Told) =>
+  tooCold: ({ temperature, limitTemperature }: ReasonFigures) =>
     `${temperature} is too cold for this finish: it needs ${limitTemperature} or warmer.`,
-  coldNight: ({ temperature, limitTemperature }: Told) =>
+  coldNight: ({ temperature, limitTemperature }: ReasonFigures) =>
     `The night gets down to ${temperature}; this finish needs ${limitTemperature} or warmer while it dries. Keep the room warm, or coat early.`,
-  tooDamp: ({ share, limitShare }: Told) =>
+  tooDamp: ({ share, limitShare }: ReasonFigures) =>
     `${share} humidity is too damp for this finish: it needs ${limitShare} or less.`,
-  dampNight: ({ temperature, share, limitShare }: Told) =>
+  dampNight: ({ temperature, share, limitShare }: ReasonFigures) =>
     `At ${temperature} overnight this air comes to ${share}; this finish needs ${limitShare} or less while it dries. Keep the room warm, or coat early.`,
   blushes: () =>
     'In this air it will turn white: the film cools below the dew point. Wait for drier or warmer air.',
   mayBlush: () => 'In this air it may turn white. Warm the piece, or wait for drier air.',
-  coldShock: ({ temperature }: Told) =>
+  coldShock: ({ temperature }: ReasonFigures) =>
     `It stood at ${temperature}. Warm it gradually, over a day: a sudden change cracks lacquer.`,
-  coldShipping: ({ temperature }: Told) =>
+  coldShipping: ({ temperature }: ReasonFigures) =>
     `It may meet ${temperature} on its way. Ship it only above freezing, or insulated; leave it in its closed case for 12 to 24 h before it is opened in the warm.`,
   windowClosed: () =>
     'The recoat window is over. Scuff it first, so that the next coat has something to hold on.',
-  'pore-filler': ({ at }: Told) =>
+  'pore-filler': ({ at }: ReasonFigures) =>
     `The pore filler is drying: 24 to 72 h as a rule, likely until ${at}. Finish over wet filler wrinkles and sinks.`,
-  'filler-paste': ({ at }: Told) =>
+  'filler-paste': ({ at }: ReasonFigures) =>
     `The filler paste still holds acetone: likely until ${at}. Then the next application, or level it.`,
-  'grain-sealer': ({ at }: Told) => `The grain sealer is drying: likely until ${at}.`,
-  glue: ({ at }: Told) => `The glue is setting: the clamps stay on until about ${at}.`,
+  'grain-sealer': ({ at }: ReasonFigures) => `The grain sealer is drying: likely until ${at}.`,
+  glue: ({ at }: ReasonFigures) => `The glue is setting: the clamps stay on until about ${at}.`,
   fillerProud: () =>
     'Filler lies on this wood and no sanding is logged since: sand it back to the wood, or level it, before the first coat.',
-  filmOver: ({ film, limitFilm }: Told) =>
+  filmOver: ({ film, limitFilm }: ReasonFigures) =>
     `The film is ${film} thick; more than ${limitFilm} of this finish may crack.`,
-  filmWouldBeOver: ({ film, limitFilm }: Told) =>
+  filmWouldBeOver: ({ film, limitFilm }: ReasonFigures) =>
     `Another coat makes ${film}; more than ${limitFilm} of this finish may crack.`,
-} as const satisfies Record<string, (told: Told) => string>;
+} as const satisfies Record<string, (told: ReasonFigures) => string>;
 
 /** Where a reason is from. */
 export const SOURCE_WORDS = {

@@ -8,7 +8,7 @@ import { retarderCost } from '../../../src/actions/air/retarder-cost';
 import { silenceCaution } from '../../../src/actions/air/silence-caution';
 import { lawOutlook } from '../../../src/actions/outlook/law-outlook';
 import { changeSettings } from '../../../src/actions/settings';
-import { cautionsDue } from '../../../src/shop/cautions/due';
+import { cautionsDue } from '../../../src/shop/cautions/cautions-due';
 import { LOGBOOK_WORDS } from '../../../src/words/frame/logbook';
 import { aShop, done, NOW_MS, worker } from '../a-shop';
 

@@ -10,7 +10,7 @@ import {
   newIngredient,
   withSort,
 } from '../../../src/screens/mix/ingredient/ingredient-draft';
-import { ingredientSaid } from '../../../src/screens/mix/ingredient/said';
+import { ingredientSaid } from '../../../src/screens/mix/ingredient/ingredient-said';
 import {
   blendProblem,
   draftLike,

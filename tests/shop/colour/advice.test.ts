@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import type { Match } from '../../../src/logbook/fold/piece/matches';
 import { advise } from '../../../src/shop/colour/advice';
-import { contentOf, partsOf } from '../../../src/shop/colour/jar-content';
+import { matchJar, partsOf } from '../../../src/shop/colour/jar-content';
 import { modelOf } from '../../../src/shop/colour/model';
 import { MATCH, MatchOnPaper, tinterId, trialId, WHITE } from './a-match';
 
@@ -140,9 +140,9 @@ test('a let-down brings its clear into the jar', () => {
   const match = withBase(['ochre'])
     .mix(2, [[tinterId('ochre'), '5', 'let-down-10']])
     .fold();
-  expect(contentOf(match).tinterGrams.get(tinterId('ochre'))).toBeCloseTo(0.5, 9);
-  expect(contentOf(match).clearGrams).toBeCloseTo(4.5, 9);
-  expect(contentOf(match).totalGrams).toBeCloseTo(205, 9);
+  expect(matchJar(match).tinterGrams.get(tinterId('ochre'))).toBeCloseTo(0.5, 9);
+  expect(matchJar(match).clearGrams).toBeCloseTo(4.5, 9);
+  expect(matchJar(match).totalGrams).toBeCloseTo(205, 9);
 });
 
 test('a recipe of the jar holds white, tinters as they came in, and the clear where it is known', () => {

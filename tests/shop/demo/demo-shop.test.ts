@@ -9,7 +9,7 @@ import { pouredKg } from '../../../src/logbook/fold/mix/weigh-ups';
 import { inOrder } from '../../../src/logbook/ids/order';
 import { demoShop } from '../../../src/shop/demo/demo-shop';
 import { batchOfLines, typedLines } from '../../../src/shop/recipe/batch';
-import { coatedFrom, jarsOfRecipe } from '../../../src/shop/recipe/use';
+import { coatedFrom, jarsOfRecipe } from '../../../src/shop/recipe/what-it-made';
 import { DEMO_PIECES } from '../../../src/words/demo';
 import { id } from '../../logbook/entries';
 

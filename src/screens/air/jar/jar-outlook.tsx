@@ -5,7 +5,7 @@ import { Choice } from '../../../parts/fields/choice';
 import { named } from '../../../parts/fields/select-field';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { type JarBlushOutlook, jarBlush } from '../../../shop/air/jar-blush';
-import type { MeasuredAir } from '../../../shop/air/now';
+import type { MeasuredAir } from '../../../shop/air/measured-air';
 import { jarFilm } from '../../../shop/jar/film';
 import { toKelvin } from '../../../units';
 import { JAR_BLUSH_WORDS as WORDS } from '../../../words/air/air';

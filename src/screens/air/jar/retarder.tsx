@@ -7,7 +7,7 @@ import { Button } from '../../../parts/blocks/button';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import type { BlushLimits } from '../../../science/air/blush';
 import { jarBlush, withMoreRetarder } from '../../../shop/air/jar-blush';
-import type { MeasuredAir } from '../../../shop/air/now';
+import type { MeasuredAir } from '../../../shop/air/measured-air';
 import { HELP_WORDS as WORDS } from '../../../words/air/air';
 import { differenceWords, percentWords } from '../../../words/quantities';
 import { spanWords } from '../../../words/times';

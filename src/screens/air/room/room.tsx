@@ -19,7 +19,7 @@ import { numberWords, percentWords } from '../../../words/quantities';
 import { Facts } from '../facts';
 import { jarsInUse } from '../jar/jars-in-use';
 import { Clearance } from './clearance';
-import { Verdict } from './verdict';
+import { OwnExtraction } from './own-extraction';
 
 const USUAL_MIX = { metric: { text: '300', unit: 'mL' }, us: { text: '10', unit: 'fl-oz-us' } } as const;
 const USUAL_SESSION = { text: '30', unit: 'min' } as const;
@@ -159,7 +159,7 @@ function AgainstFire({ session, room, spanS }: FiguresProps) {
     <>
       <h3>{WORDS.fire}</h3>
       <p>{WORDS.fireNeed(flowWords(flow, units), airVolumeWords(fireAirM3, units))}</p>
-      <Verdict neededM3S={flow} room={room} />
+      <OwnExtraction neededM3S={flow} room={room} />
       <p>
         {WORDS.closed(percentWords(closedRoomShare))} {WORDS.fireLel(percentWords(lelFraction, 1))}
       </p>
@@ -175,7 +175,7 @@ function ForBreath({ session, room, spanS }: FiguresProps) {
     <>
       <h3>{WORDS.health}</h3>
       <p>{WORDS.healthNeed(flowWords(flow, units), numberWords(room.mixing.si, 1))}</p>
-      <Verdict neededM3S={flow} room={room} />
+      <OwnExtraction neededM3S={flow} room={room} />
       {session.withoutLimit.length > 0 && (
         <p class="quiet small">{WORDS.left(session.withoutLimit.join(', '))}</p>
       )}

@@ -3,7 +3,7 @@ import { Notice } from '../../../parts/blocks/notice';
 import { Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import type { Advice, Missing } from '../../../shop/colour/advice';
-import { contentOf } from '../../../shop/colour/jar-content';
+import { matchJar } from '../../../shop/colour/jar-content';
 import { MATCH_WORDS } from '../../../words/match/match';
 import { MISSING_WORDS, NEXT_WORDS as WORDS } from '../../../words/match/next';
 import { percentWords } from '../../../words/quantities';
@@ -79,7 +79,7 @@ function FirstThis({ match, missing }: OfMatch & { readonly missing: Missing }) 
 
 /** Clear that came in with let-downs makes the mix hide less. */
 function Carried({ match }: OfMatch) {
-  const { clearGrams, totalGrams } = contentOf(match);
+  const { clearGrams, totalGrams } = matchJar(match);
   if (clearGrams < 0.005 * totalGrams) return null;
   return (
     <p class="quiet small">

@@ -5,7 +5,7 @@ import { fromHere, linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { undoWithToast } from '../../../parts/frame/undo';
 import { targetOf } from '../../../shop/colour/aim';
-import { contentOf } from '../../../shop/colour/jar-content';
+import { matchJar } from '../../../shop/colour/jar-content';
 import { sidesOf } from '../../../shop/colour/judge';
 import { MATCH_WORDS } from '../../../words/match/match';
 import { NEXT_WORDS, STAND_WORDS } from '../../../words/match/next';
@@ -64,7 +64,7 @@ interface OfTrial {
 function Content({ match, trial }: OfTrial) {
   const { actions } = useShop();
   const name = useNames();
-  const { whiteGrams, tinterGrams, clearGrams, totalGrams } = contentOf(match, trial.number);
+  const { whiteGrams, tinterGrams, clearGrams, totalGrams } = matchJar(match, trial.number);
   const lines = [
     [name(match.base), whiteGrams] as const,
     ...[...tinterGrams].map(([id, grams]) => [name(id), grams] as const),

@@ -24,8 +24,8 @@ import {
   sizeM,
   transferOf,
 } from './amount-draft';
+import { draftOfJob, keepJob, pieceOfJob } from './amount-job';
 import { ItTakes } from './it-takes';
-import { draftOfJob, keepJob, pieceOfJob } from './job';
 import { factsOf, type Source } from './source';
 import { SourceFields } from './source-fields';
 

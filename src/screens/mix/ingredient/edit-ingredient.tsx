@@ -24,8 +24,8 @@ import {
   newIngredient,
   withSort,
 } from './ingredient-draft';
+import { draftOf, ingredientSaid } from './ingredient-said';
 import { DropFields, LetDownFields, OriginFields } from './other-fields';
-import { draftOf, ingredientSaid } from './said';
 
 /** Adds an ingredient to the shop. */
 export function NewIngredient() {

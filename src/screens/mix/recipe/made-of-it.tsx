@@ -3,7 +3,7 @@ import { Row } from '../../../parts/blocks/row';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { matchOfRecipe } from '../../../shop/colour/jars-of-match';
-import { coatedFrom, jarsOfRecipe } from '../../../shop/recipe/use';
+import { coatedFrom, jarsOfRecipe } from '../../../shop/recipe/what-it-made';
 import { RECIPE_WORDS as WORDS } from '../../../words/mix/recipe';
 import { whenWords } from '../../../words/times';
 

@@ -12,7 +12,7 @@ import { LackingFields, useLacking } from '../../../parts/mix/lacking-fields';
 import { lackingIn } from '../../../shop/recipe/lacking';
 import { JAR_FORM } from '../../../words/mix/jar';
 import { WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
-import { draftOfJob, pieceOfJob } from '../amount/job';
+import { draftOfJob, pieceOfJob } from '../amount/amount-job';
 import { gramsWords } from '../grams';
 
 interface FillProps {

@@ -11,7 +11,7 @@ import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';
 import { volumeWords } from '../../../words/volumes';
 import { type Need, needOf } from '../amount/amount-draft';
-import { draftOfJob, pieceOfJob } from '../amount/job';
+import { draftOfJob, pieceOfJob } from '../amount/amount-job';
 import type { SizeUnit } from './use-sized-batch';
 
 interface JobHintProps {

@@ -14,7 +14,7 @@ import { CoatAlone } from './coat-alone';
 import { CoatsOnIt } from './coats-on-it';
 import { WeighForm } from './weigh-form';
 import { Weighings } from './weighings';
-import { WhatItTold } from './what-it-told';
+import { WhatItFound } from './what-it-found';
 
 interface CardProps {
   readonly card: TestCard;
@@ -32,7 +32,7 @@ export function CardPage({ card }: CardProps) {
         {isOpen ? <Next card={card} /> : <p class="quiet">{CARD_WORDS.ended}</p>}
         {!card.pieceId && takesCoats(card) && <CoatAlone key={card.coats.length} card={card} />}
         {isOpen && card.coats.length > 0 && <WeighForm key={card.weighings.length} card={card} />}
-        <WhatItTold card={card} />
+        <WhatItFound card={card} />
       </div>
       <div class="stack">
         <Weighings card={card} />

@@ -15,7 +15,7 @@ import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { CARD_WORDS, CARD_FORM as WORDS } from '../../../words/piece/card';
 import { LAY_WORDS } from '../../../words/piece/coat/lay';
-import { WhatItTells } from './what-it-tells';
+import { WhatItWouldTell } from './what-it-would-tell';
 
 const FACES = (['1', '2'] as const).map((value) => ({ value, ...WORDS.face[value] }));
 const DIVISIONS = (['0.001', '0.01', '0.1'] as const).map((value) => ({ value, ...WORDS.divisions[value] }));
@@ -95,7 +95,7 @@ export function NewCard() {
         />
         <TimeField label={WORDS.when} {...time.field} problem={form.refused.value?.fields['at']} />
         <Section title={WORDS.tells}>
-          <WhatItTells
+          <WhatItWouldTell
             pieceId={pieceId}
             areaM2={areaRead.ok ? areaRead.value * Number(faces.value) : undefined}
             divisionKg={Number(division.value) / 1000}

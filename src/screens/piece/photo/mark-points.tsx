@@ -8,7 +8,7 @@ import { sayLogged } from '../../../parts/frame/undo';
 import { alignment } from '../../../science/align';
 import { PHOTO_WORDS as WORDS } from '../../../words/piece/photo';
 import { Markable } from './markable';
-import { inPixels, type Pair, type Place, type Side } from './pair';
+import { inPixels, type Pair, type PhotoPoint, type Side } from './pair';
 import { Save } from './save';
 
 const POINTS = [
@@ -29,7 +29,7 @@ export function MarkPoints({ under, over, marks: known }: Pair) {
     const kept = await form.send(true, () => alignPhotos(needs, said));
     if (kept) sayLogged(actions, kept.id, WORDS.alignedWhat, WORDS.aligned);
   }
-  const put = (side: Side, place: Place): void => {
+  const put = (side: Side, place: PhotoPoint): void => {
     const [first, second] = marks.value[side];
     marks.value = { ...marks.value, [side]: which.value === '0' ? [place, second] : [first, place] };
   };

@@ -1,10 +1,10 @@
 import type { Photo } from '../../../logbook/fold/piece/zones';
 import { OutlinedPhoto } from '../../../parts/photo/outlined-photo';
 import { PHOTO_WORDS as WORDS } from '../../../words/piece/photo';
-import type { Marks, Place } from './pair';
+import type { Marks, PhotoPoint } from './pair';
 
 const STEP = 0.01;
-const KEYS: Readonly<Record<string, Place>> = {
+const KEYS: Readonly<Record<string, PhotoPoint>> = {
   ArrowLeft: [-STEP, 0],
   ArrowRight: [STEP, 0],
   ArrowUp: [0, -STEP],
@@ -15,10 +15,10 @@ const within01 = (share: number): number => Math.min(1, Math.max(0, share));
 interface MarkableProps {
   readonly photo: Photo;
   /** Where the chosen point is now. */
-  readonly at: Place;
+  readonly at: PhotoPoint;
   readonly side: string;
   readonly marks: Marks;
-  readonly onPut: (place: Place) => void;
+  readonly onPut: (place: PhotoPoint) => void;
 }
 
 /** A photo on which the chosen point is put with a tap, or moved with the arrows. */

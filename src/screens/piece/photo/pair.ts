@@ -1,8 +1,8 @@
 import type { Photo } from '../../../logbook/fold/piece/zones';
 
-export type Place = readonly [x: number, y: number];
+export type PhotoPoint = readonly [x: number, y: number];
 /** Two points of a photo, as shares of its width and height. */
-export type Marks = readonly [Place, Place];
+export type Marks = readonly [PhotoPoint, PhotoPoint];
 export type Side = 'under' | 'over';
 
 /** Two photos that are laid over each other, and their points. */

@@ -12,12 +12,12 @@ import { SelectField } from '../../../parts/fields/select-field';
 import { linkTo, route } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
-import { PhotoButton } from '../../../parts/photo/photo-button';
 import { OF_PIECE, smallPicture } from '../../../parts/photo/small-picture';
 import { photos as store, useKeptPhoto } from '../../../parts/photo/use-kept-photo';
 import { PHOTO_FAULTS } from '../../../words/match/photo';
 import { PHOTO_WORDS as WORDS } from '../../../words/piece/photo';
 import { usePiece } from '../use-piece';
+import { PhotoButton } from './photo-button';
 import { photoLine } from './photo-line';
 
 const options = <Value extends string>(

@@ -12,17 +12,17 @@ import { PIECE_FORM } from '../../../words/piece/piece';
 import { INPUT_WORDS as WORDS } from '../../../words/piece/why';
 import { filmWords, percentWords, temperatureWords, type UnitSystem } from '../../../words/quantities';
 
-export type Origin = keyof typeof WORDS.origins;
+export type InputOrigin = keyof typeof WORDS.origins;
 
 /** One input of an estimate, and where it is from. */
 export interface Input {
   readonly key: string;
   readonly term: string;
   readonly text: string;
-  readonly origin: Origin;
+  readonly origin: InputOrigin;
 }
 
-const input = (term: string, text: string, origin: Origin, key = term): Input => ({
+const input = (term: string, text: string, origin: InputOrigin, key = term): Input => ({
   key,
   term,
   text,

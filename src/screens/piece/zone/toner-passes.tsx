@@ -4,7 +4,7 @@ import { useForm } from '../../../parts/fields/form/use-form';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
-import { cautionsDue } from '../../../shop/cautions/due';
+import { cautionsDue } from '../../../shop/cautions/cautions-due';
 import type { TonerState } from '../../../shop/zone/toner';
 import { TONER as WORDS } from '../../../words/piece/coat/toner';
 import { usePiece } from '../use-piece';

@@ -2,7 +2,7 @@ import { useForm } from '../../../parts/fields/form/use-form';
 import { linkTo } from '../../../parts/frame/route';
 import { useShop } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
-import { cautionsDue } from '../../../shop/cautions/due';
+import { cautionsDue } from '../../../shop/cautions/cautions-due';
 import type { DropFill } from '../../../shop/zone/drop-fill';
 import type { Stand } from '../../../shop/zone/stands';
 import { metresToUm } from '../../../units';

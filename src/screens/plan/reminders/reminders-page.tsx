@@ -12,10 +12,10 @@ import { DAY_MS } from '../../../units';
 import { PLAN_WORDS } from '../../../words/plan/plan';
 import { REMINDER_PAGE } from '../../../words/plan/reminders';
 import { whenWords } from '../../../words/times';
-import { QuietHours } from '../hours/quiet-hours';
 import { Abilities } from './abilities';
 import { CalendarAct } from './calendar-act';
 import { KindSwitches } from './kind-switches';
+import { QuietHours } from './quiet-hours';
 
 const MOST_SHOWN = 8;
 const SOON_MS = 7 * DAY_MS;

@@ -18,7 +18,7 @@ export type StepField =
   | 'scuffMinutes';
 
 /** A step as it is being changed. */
-export interface StepDraft {
+export interface StepFormDraft {
   readonly times: Readonly<Partial<Record<StepField, Duration>>>;
   readonly isOwn: boolean;
   readonly tries: string;
@@ -29,7 +29,7 @@ export interface StepDraft {
 export function draftOf(
   step: PlanStep,
   shown?: { earliest: number; likely: number; late: number },
-): StepDraft {
+): StepFormDraft {
   return {
     times: Object.fromEntries(
       Object.entries(minutesOf(step, shown)).map(([field, minutes]) => [field, durationOf(minutes)]),
@@ -59,7 +59,7 @@ function minutesOf(step: PlanStep, shown?: { earliest: number; likely: number; l
 
 /** What is wrong with the draft, field by field. */
 export function draftProblems(
-  draft: StepDraft,
+  draft: StepFormDraft,
   kind: PlanStep['kind'],
 ): Partial<Record<StepField | 'tries', string>> {
   const found: Partial<Record<StepField | 'tries', string>> = {};
@@ -73,7 +73,7 @@ export function draftProblems(
   return found;
 }
 
-function triesIn({ tries }: StepDraft): number | undefined {
+function triesIn({ tries }: StepFormDraft): number | undefined {
   const count = parseNumber(tries);
   const { lowest, highest } = COUNTS.tries;
   return count !== undefined && Number.isInteger(count) && count >= lowest && count <= highest
@@ -81,10 +81,10 @@ function triesIn({ tries }: StepDraft): number | undefined {
     : undefined;
 }
 
-const minutesAt = ({ times }: StepDraft, field: StepField): number =>
+const minutesAt = ({ times }: StepFormDraft, field: StepField): number =>
   minutesIn(times[field] ?? { text: '0', unit: 'min' }) ?? 0;
 
-function isBandInOrder(draft: StepDraft): boolean {
+function isBandInOrder(draft: StepFormDraft): boolean {
   const [earliest, likely, late] = (['earliest', 'likely', 'late'] as const).map((field) =>
     minutesAt(draft, field),
   );
@@ -92,7 +92,7 @@ function isBandInOrder(draft: StepDraft): boolean {
 }
 
 /** The step as the draft has it. Only for a draft without problems. */
-export function stepOf(step: PlanStep, draft: StepDraft): PlanStep {
+export function stepOf(step: PlanStep, draft: StepFormDraft): PlanStep {
   const at = (field: StepField): number => minutesAt(draft, field);
   switch (step.kind) {
     case 'work':

@@ -7,7 +7,7 @@ import { NumberField } from '../../../parts/fields/number-field';
 import type { Band } from '../../../planner/step';
 import { PIECE_PLAN, STEP_FIELDS } from '../../../words/plan/plan';
 import { DURATION_UNITS, type Duration, durationProblem } from './duration';
-import { draftOf, draftProblems, type StepDraft, type StepField, stepOf } from './step-draft';
+import { draftOf, draftProblems, type StepField, type StepFormDraft, stepOf } from './step-draft';
 
 const UNITS = DURATION_UNITS.map((value) => ({
   value,
@@ -32,10 +32,10 @@ const AGAINST = WEATHERS.map((value) => ({ value, label: STEP_FIELDS.against_[va
 
 /** The times of a step, to be changed. What was typed stays when it is wrong. */
 export function StepForm({ step, shown, isEstimated, onSave }: StepFormProps) {
-  const draft = useSignal<StepDraft>(draftOf(step, shown));
+  const draft = useSignal<StepFormDraft>(draftOf(step, shown));
   const isTried = useSignal(false);
   const problems = isTried.value ? draftProblems(draft.value, step.kind) : {};
-  const change = (more: Partial<StepDraft>): void => {
+  const change = (more: Partial<StepFormDraft>): void => {
     draft.value = { ...draft.value, ...more };
   };
   const isModels = step.kind === 'wait' && isEstimated && !draft.value.isOwn;

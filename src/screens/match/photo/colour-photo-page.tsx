@@ -18,7 +18,7 @@ import { PhotoResult } from './photo-result';
 import { askOf, choosePhoto, leavePhoto, type PhotoDrafts, type PhotoState, usePhoto } from './use-photo';
 
 /** Reads a colour from a photo, for ranking. */
-export function PhotoPage({ match }: OfMatch) {
+export function ColourPhotoPage({ match }: OfMatch) {
   const of = readOf(match, pathOfPage(), useNames());
   return of ? <PhotoForm match={match} of={of} /> : <NotHere />;
 }

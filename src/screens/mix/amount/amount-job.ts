@@ -5,19 +5,19 @@ import { areaOfPiece, type JobDraft, newJob, padFilm } from './amount-draft';
 import { factsOf, keyOf, type Source } from './source';
 
 /** A job: a piece, and what it is done with. */
-export interface Job {
+export interface AmountJob {
   readonly piece: Piece | undefined;
   readonly source: Source;
 }
 
 // What was typed for a job stays while a recipe is looked at or written; another job begins with its own facts.
 const typed = new Map<string, JobDraft>();
-const keyOfJob = ({ piece, source }: Job): string => `${piece?.id ?? ''} ${keyOf(source)}`;
+const keyOfJob = ({ piece, source }: AmountJob): string => `${piece?.id ?? ''} ${keyOf(source)}`;
 
-export const keepJob = (job: Job, draft: JobDraft): void => void typed.set(keyOfJob(job), draft);
+export const keepJob = (job: AmountJob, draft: JobDraft): void => void typed.set(keyOfJob(job), draft);
 
 /** A job as it was last typed; else with the piece's area and wet film, and the recipe's coats. */
-export function draftOfJob(job: Job, shop: Shop, isUs: boolean): JobDraft {
+export function draftOfJob(job: AmountJob, shop: Shop, isUs: boolean): JobDraft {
   const known = typed.get(keyOfJob(job));
   if (known) return known;
   const { piece } = job;
@@ -34,7 +34,7 @@ export function draftOfJob(job: Job, shop: Shop, isUs: boolean): JobDraft {
 const WAYS: ReadonlySet<string> = new Set(['spray', 'brush', 'pad']);
 
 /** As the piece's last coat of this finish went on; else shellac by pad, the rest by spray (common practice, no source). */
-function wayOf({ piece, source }: Job, shop: Shop, isUs: boolean): Partial<JobDraft> {
+function wayOf({ piece, source }: AmountJob, shop: Shop, isUs: boolean): Partial<JobDraft> {
   const facts = factsOf(source, shop);
   if (facts?.isSprayCan) return { way: 'can' };
   const usual = facts?.finish === 'shellac' ? 'pad' : 'spray';

@@ -7,7 +7,7 @@ import { cardPlan } from '../../../shop/card/card-plan';
 import { CARD_FORM as WORDS } from '../../../words/piece/card';
 import { filmWords, numberWords, type UnitSystem } from '../../../words/quantities';
 
-interface WhatItTellsProps {
+interface WhatItWouldTellProps {
   readonly pieceId: string | undefined;
   /** Undefined while it is not a number. */
   readonly areaM2: number | undefined;
@@ -20,7 +20,7 @@ const LITTLE = 2;
 const REST_MS = 400;
 
 /** What a card of this size on this scale can tell, worked out before it is made. */
-export function WhatItTells({ pieceId, areaM2, divisionKg }: WhatItTellsProps) {
+export function WhatItWouldTell({ pieceId, areaM2, divisionKg }: WhatItWouldTellProps) {
   const { shop, nowMs, estimator } = useShop();
   const units = useUnits();
   const told = useSignal<CardForetold | string>(WORDS.working);

@@ -10,8 +10,8 @@ import { showToast } from '../../../parts/frame/toast';
 import { undoWithToast } from '../../../parts/frame/undo';
 import { HOURS_WORDS } from '../../../words/plan/plan';
 import { REMINDER_SETTINGS } from '../../../words/plan/reminders';
-import { isSpanWhole, type SpanDraft } from './hours-draft';
-import { SpanFields } from './span-fields';
+import { isSpanWhole, type SpanDraft } from '../hours/hours-draft';
+import { SpanFields } from '../hours/span-fields';
 
 const USUAL = { open: '22:00', close: '07:00' };
 

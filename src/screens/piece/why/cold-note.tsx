@@ -1,12 +1,12 @@
-import type { Piece } from '../../logbook/fold/piece/pieces';
-import { linkTo } from '../../parts/frame/route';
-import { useShop, useUnits } from '../../parts/frame/shop-context';
-import { countedDays, TRADE_DAYS } from '../../shop/stack/counted-days';
-import { sandingRoom } from '../../shop/stack/sanding-room';
-import { COLD_WORDS } from '../../words/piece/cold';
-import { INPUT_WORDS } from '../../words/piece/why';
-import { numberWords, temperatureWords } from '../../words/quantities';
-import { dayWords } from '../../words/times';
+import type { Piece } from '../../../logbook/fold/piece/pieces';
+import { linkTo } from '../../../parts/frame/route';
+import { useShop, useUnits } from '../../../parts/frame/shop-context';
+import { countedDays, TRADE_DAYS } from '../../../shop/stack/counted-days';
+import { sandingRoom } from '../../../shop/stack/sanding-room';
+import { COLD_WORDS } from '../../../words/piece/cold';
+import { INPUT_WORDS } from '../../../words/piece/why';
+import { numberWords, temperatureWords } from '../../../words/quantities';
+import { dayWords } from '../../../words/times';
 
 /** Days within this of one another are told as days at 21 °C. */
 const SAME_DAYS = 0.25;

@@ -1,10 +1,10 @@
-import { CautionRows } from '../../parts/blocks/caution';
-import { Section } from '../../parts/blocks/page';
-import { useShop } from '../../parts/frame/shop-context';
-import { cautionsFor } from '../../reminders/cautions';
-import { ingredientHazards } from '../../shop/jar/hazards';
-import { WHO_DECIDES } from '../../words/air/cautions';
-import { PLAN_WORDS } from '../../words/mix/weigh';
+import { CautionRows } from '../../../parts/blocks/caution';
+import { Section } from '../../../parts/blocks/page';
+import { useShop } from '../../../parts/frame/shop-context';
+import { cautionsFor } from '../../../reminders/cautions';
+import { ingredientHazards } from '../../../shop/jar/hazards';
+import { WHO_DECIDES } from '../../../words/air/cautions';
+import { PLAN_WORDS } from '../../../words/mix/weigh';
 
 /** What to mind before these ingredients are poured together. */
 export function MixCautions({ ingredients }: { readonly ingredients: readonly string[] }) {

@@ -10,7 +10,7 @@ import { CardChart } from './card-chart';
 const AS_USUAL = 1.1;
 
 /** What the card says of the lacquer, and its curve. */
-export function WhatItTold({ card }: { readonly card: TestCard }) {
+export function WhatItFound({ card }: { readonly card: TestCard }) {
   const outlook = useShop().cards.value.get(card.id);
   if (outlook?.state === 'failed' && card.coats.length > 0)
     return (

@@ -5,7 +5,7 @@ import { flowWords } from '../../../words/air/flows';
 import { ROOM_WORDS as WORDS } from '../../../words/air/room';
 
 /** The room's own extraction beside what is asked. It never says that it is enough. */
-export function Verdict({ neededM3S, room }: { readonly neededM3S: number; readonly room: Room }) {
+export function OwnExtraction({ neededM3S, room }: { readonly neededM3S: number; readonly room: Room }) {
   const units = useUnits();
   const isBelow = room.airFlow.si < neededM3S;
   const how = WORDS.flowOrigins[room.flowFrom].label.toLowerCase();

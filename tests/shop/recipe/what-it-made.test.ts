@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
-import { coatedFrom, jarsOfRecipe } from '../../../src/shop/recipe/use';
+import { coatedFrom, jarsOfRecipe } from '../../../src/shop/recipe/what-it-made';
 import { entry, fillJar, id, layCoat, startPiece } from '../../logbook/entries';
 
 const [RECIPE, OTHER, CLEAR] = [id(0x1), id(0x2), id(0x3)];

@@ -17,7 +17,7 @@ import { ScorePicture } from './score-picture';
 const FEWEST = 5;
 
 /** How well the dates have told so far: those that came to be found out, against their bands as they stood. */
-export function ToldSoFar() {
+export function Score() {
   const { shop, estimator } = useShop();
   const told = useSignal<readonly Told[] | 'working' | 'failed'>('working');
   const count = foundIn(shop.value).length;

@@ -12,7 +12,7 @@ import { ReadingSets } from '../reading/reading-sets';
 import type { OfMatch } from '../use-match';
 
 /** How many passes of a dye toner bring a ground to the target. */
-export function TonerPage({ match }: OfMatch) {
+export function DyeTonerPage({ match }: OfMatch) {
   const ground = surfaceOf(match, 'ground');
   const after = newestToned(match);
   const target = targetOf(match).surface;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import type { Recipe } from '../../../src/logbook/fold/mix/recipes';
-import { draftOfJob, keepJob, pieceOfJob } from '../../../src/screens/mix/amount/job';
+import { draftOfJob, keepJob, pieceOfJob } from '../../../src/screens/mix/amount/amount-job';
 import type { Source } from '../../../src/screens/mix/amount/source';
 import { id, JAR, layCoat, PIECE, startPiece } from '../../logbook/entries';
 import { aShop } from '../../parts/an-outlook';

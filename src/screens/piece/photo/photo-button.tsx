@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import { Icon } from '../blocks/icons';
+import { Icon } from '../../../parts/blocks/icons';
 
 interface PhotoButtonProps {
   readonly children: string;

@@ -1,4 +1,4 @@
-export interface TimeBandProps {
+export interface BandLineProps {
   /** The band in words; the drawing itself is not read out. */
   readonly describe: string;
   /** All on one axis, in any one unit (minutes, ms). */
@@ -16,7 +16,7 @@ const WIDTH = 320;
 const HEIGHT = 34;
 
 /** Earliest, likely and late on a line: hatched before it may be, solid between, a peg at the likely time. */
-export function TimeBand({
+export function BandLine({
   describe,
   from,
   to,
@@ -26,7 +26,7 @@ export function TimeBand({
   now,
   fromLabel,
   toLabel,
-}: TimeBandProps) {
+}: BandLineProps) {
   const x = (at: number): number => Math.min(WIDTH, Math.max(0, ((at - from) / (to - from || 1)) * WIDTH));
   return (
     <figure class="time-band">

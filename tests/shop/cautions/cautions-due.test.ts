@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
+import { cautionsDue, sessionStartMs } from '../../../src/shop/cautions/cautions-due';
 import { dayEndCautions } from '../../../src/shop/cautions/day-end';
 import { isDayEndDue, isDayEndPressing } from '../../../src/shop/cautions/day-end-due';
-import { cautionsDue, sessionStartMs } from '../../../src/shop/cautions/due';
 import { CAUTIONS } from '../../../src/words/air/cautions';
 import { DAY_1_MS, entry, fillJar, JAR, layCoat, startPiece } from '../../logbook/entries';
 

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
+import { airAsRead, airLog, asRead } from '../../../src/shop/air/air-between';
 import type { AirFrom } from '../../../src/shop/air/forecast';
-import { airAsRead, airLog, asRead } from '../../../src/shop/air/log';
 import { entry } from '../../logbook/entries';
 
 const at = (iso: string): number => Date.parse(`${iso}:00Z`);
