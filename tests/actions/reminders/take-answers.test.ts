@@ -127,6 +127,18 @@ describe('an answer given on a notification', () => {
     expect(open.shop.value.entries.size).toBe(before + 2);
   });
 
+  test('is not taken for logged because something else was, in the very same minute', async () => {
+    const { open, piece, coat } = await coated();
+    const { atMs } = given([]);
+    done(await open.actions.logCheck({ piece, test: 'print', result: 'passes' }, atMs));
+    done(await open.actions.changeSettings({ units: 'us' }));
+    await keepAnswer(given([`next-coat:${coat}`, 'rags:20514']));
+    takeAnswers(open, () => undefined);
+    await isEmpty();
+    expect(coatsOn(open, piece)).toHaveLength(2);
+    expect(open.shop.value.reminderAnswers).toHaveLength(1);
+  });
+
   test('is taken under a lock where the browser has one: two tabs lay no coat twice', async () => {
     const asked: string[] = [];
     const locks = {
