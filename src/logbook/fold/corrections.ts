@@ -47,14 +47,16 @@ export function correctedIn(
   const corrected = new Map<string, Corrected>();
   for (const [id, some] of groupBy(standing, ({ entry }) => entry)) {
     let entry = entries.get(id);
+    if (!entry) continue;
     const by: string[] = [];
     for (const correction of some.sort((one, other) => (one.id < other.id ? -1 : 1))) {
-      const next = entry && asCorrected(entry, correction.to);
-      if (next) by.push(correction.id);
-      entry = next ?? entry;
+      const next = asCorrected(entry, correction.to);
+      if (!next) continue;
+      by.push(correction.id);
+      entry = next;
     }
     const known = before.get(id);
-    if (entry && by.length > 0) corrected.set(id, known && `${known.by}` === `${by}` ? known : { entry, by });
+    if (by.length > 0) corrected.set(id, known && `${known.by}` === `${by}` ? known : { entry, by });
   }
   return corrected;
 }

@@ -32,7 +32,7 @@ export function createLedger(): Ledger {
   let struck: ReadonlySet<string> = new Set();
   let corrected: ReadonlyMap<string, Corrected> = new Map();
   /** What corrections correct; one may come before its entry, from another phone. */
-  let aims: ReadonlySet<string> = new Set();
+  const aims = new Set<string>();
   let last: Entry | undefined;
   let newest = '';
   let records: ReadonlyMap<string, readonly Entry[]> = new Map();
@@ -67,7 +67,7 @@ export function createLedger(): Ledger {
     );
     const changed = [...before, ...struck].filter((id) => before.has(id) !== struck.has(id));
     const touched = new Set([...changed, ...otherwise].flatMap((id) => timeLine.entries.get(id)?.kind ?? []));
-    const all = otherwise.length > 0 || corrected.size > 0 ? logged.map(standing).sort(inOrder) : logged;
+    const all = corrected.size > 0 ? logged.map(standing).sort(inOrder) : logged;
     const lines = byKind(all.filter(({ id, kind }) => touched.has(kind) && !struck.has(id)));
     for (const kind of touched) kinds.set(kind, lines.get(kind)?.map(entryInSi) ?? NONE);
     last = all.at(-1);
@@ -90,9 +90,8 @@ export function createLedger(): Ledger {
       add(all);
     } else if (fresh.length > 0) {
       place(fresh);
-      const corrections = fresh.filter((entry) => entry.kind === 'corrected');
-      if (corrections.length > 0) aims = new Set([...aims, ...corrections.map(({ entry }) => entry)]);
-      if (corrections.length > 0 || fresh.some(({ kind, id }) => kind === 'struck' || aims.has(id))) revise();
+      for (const entry of fresh) if (entry.kind === 'corrected') aims.add(entry.entry);
+      if (fresh.some(({ kind, id }) => kind === 'struck' || kind === 'corrected' || aims.has(id))) revise();
     }
   }
 
@@ -134,8 +133,7 @@ const isOut = (latest: Dated | undefined, [first]: readonly Dated[]): boolean =>
   latest !== undefined && first !== undefined && inOrder(latest, first) > 0;
 
 type Records = Ledger['records'];
-const isOnPiece = (entry: Entry): entry is Entry & { readonly piece: string } =>
-  'piece' in entry && entry.piece !== undefined;
+const isOnPiece = (entry: Entry): entry is Entry & { readonly piece: string } => 'piece' in entry;
 
 /** The records with more in them; whoever holds those before sees no change in them. */
 function withMore(records: Records, more: Records): Records {

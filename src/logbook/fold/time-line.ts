@@ -5,7 +5,6 @@ import { inOrder } from '../ids/order';
 export interface TimeLine {
   /** As it is now; whoever holds the one before sees no change in it. */
   readonly entries: ReadonlyMap<string, Entry>;
-  readonly last: Entry | undefined;
   /** Takes in new ones, which are in time order themselves. */
   add(fresh: readonly Entry[]): void;
 }
@@ -30,9 +29,6 @@ export function createTimeLine(mostRecent = MOST_RECENT): TimeLine {
   return {
     get entries() {
       return entries;
-    },
-    get last() {
-      return recent.at(-1);
     },
     add(fresh) {
       const [first] = fresh;

@@ -84,6 +84,15 @@ describe('a corrected entry counts as if it had been said so', () => {
     expect(zoneOf(PIECE, back)).toContain(place);
   });
 
+  test('nothing else takes an entry from the place that it was on', () => {
+    const onPlace = { ...layCoat(), zoneId: id(0xc1) } as EntryBody;
+    for (const to of [{ at: noon }, { jar: OTHER_JAR }, { piece: PIECE }])
+      expect(corrected(9, to, entry(9, onPlace)).corrected.get(id(9))?.entry).toMatchObject({
+        ...to,
+        zoneId: id(0xc1),
+      });
+  });
+
   test('but a place itself is never on another piece', () => {
     const described: EntryBody = {
       kind: 'zone-described',
@@ -194,6 +203,15 @@ test('a correction is undone like any other entry, and its undoing too', () => {
   expect(corrected(5, { at: noon }, undone).corrected.size).toBe(0);
   expect(corrected(5, { at: noon }, undone).pieces.get(PIECE)?.coats[0]?.id).toBe(id(5));
   expect(corrected(5, { at: noon }, undone, entry(22, strike(id(21)))).corrected.size).toBe(1);
+});
+
+test('the last of several counts, though one of them corrects nothing', () => {
+  const [one, none, other] = [{ jar: OTHER_JAR }, { removed: um('9') }, { at: noon }] as const;
+  const shop = corrected(5, one, entry(22, correct(id(5), other)), entry(21, correct(id(5), none)));
+  expect(shop.corrected.get(id(5))).toMatchObject({
+    entry: { jar: OTHER_JAR, at: noon },
+    by: [id(20), id(22)],
+  });
 });
 
 test.each([

@@ -140,6 +140,39 @@ test('only what an entry touches is folded again', () => {
   expect(after.entries).not.toBe(before.entries);
 });
 
+test('what is undone or corrected leaves everything else the same object, so that nothing else is drawn again', () => {
+  const grow = createFold();
+  grow(shipped); // a correction of a check stands among them
+  const before = grow([entry(0xfef, startPiece()), entry(0xff0, check()), entry(0xff1, sand())]);
+  const undone = grow([entry(0xff3, strike(id(0xff0)))]);
+  expect(undone.pieces).not.toBe(before.pieces);
+  expect(undone.records.get(PIECE)).toBe(before.records.get(PIECE));
+  const corrected = grow([entry(0xff4, correct(id(0xff1), { removed: { text: '9', unit: 'um' } }))]);
+  expect(corrected.records.get(PIECE)).not.toBe(before.records.get(PIECE));
+  const first = [...before.corrected.keys()];
+  expect(first).toHaveLength(1);
+  for (const one of first) expect(corrected.corrected.get(one)).toBe(before.corrected.get(one));
+  expect([...corrected.corrected.keys()]).toEqual([...first, id(0xff1)]);
+  const air = grow([entry(0xff5, strike(id(0xff4)))]);
+  for (const shop of [undone, corrected, air]) {
+    expect([
+      shop.jars === before.jars,
+      shop.matches === before.matches,
+      shop.plans === before.plans,
+    ]).not.toContain(false);
+  }
+  expect(air.pieces.get(PIECE)?.sandings.map(({ id: one }) => one)).toEqual([id(0xff1)]);
+});
+
+test('what comes once more, and what is about no piece, changes no record', () => {
+  const grow = createFold();
+  const log = [entry(1, startPiece()), entry(2, fillJar()), entry(3, layCoat())];
+  const before = grow(log);
+  expect(grow(log)).toEqual(before);
+  expect(grow(structuredClone(log)).last).toEqual(log[2]);
+  expect(grow([entry(4, fillJar(id(0xb2)))]).records).toBe(before.records);
+});
+
 test('the shipped entries fold the same whole and one by one', () => {
   const grow = createFold();
   const grown = shipped.map((one) => grow([one])).at(-1);

@@ -27,7 +27,6 @@ test('entries that come a few at a time, in whatever order, are a map in time or
           expect([...line.entries.values()]).toEqual(known);
           expect([...line.entries.keys()]).toEqual(known.map(({ id }) => id));
           expect(line.entries.size).toBe(known.length);
-          expect(line.last).toBe(known.at(-1));
           for (const one of known) expect(line.entries.get(one.id)).toBe(one);
           for (const one of all) expect(line.entries.has(one.id)).toBe(known.includes(one));
           const visited: unknown[] = [];
