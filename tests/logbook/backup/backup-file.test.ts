@@ -109,6 +109,10 @@ describe('a backup file is refused whole', () => {
     });
   });
 
+  test.each(['', 'PK', 'PK\x03'])('of %j alone is none', async (text) => {
+    expect(await read(new Blob([text]))).toMatchObject({ ok: false, failure: { kind: 'not-json' } });
+  });
+
   test('with names too long to be read at once', async () => {
     const content = new Blob([]);
     const files = Array.from({ length: 330 }, (_, n) => ({ name: `${n}`.padStart(64_000, 'x'), content }));

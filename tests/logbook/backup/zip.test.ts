@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readZip, writeZip } from '../../../src/logbook/backup/zip';
+import { crc32 } from '../../../src/logbook/crc32';
 
 // Places of fields: PKWARE, APPNOTE.TXT 6.3.10, 4.3.7 (local header), 4.3.12 (directory), 4.3.16 (end).
 const LOCAL_BYTES = 30;
@@ -50,6 +51,52 @@ test('the end of a ZIP counts its files twice, the lower byte first', async () =
   const zip = await writeZip(['a', 'b'].map((name) => ({ name, content })));
   const end = [...new Uint8Array(await zip.slice(-END_BYTES).arrayBuffer())];
   expect(end.slice(4, 12)).toEqual([0, 0, 0, 0, 2, 0, 2, 0]);
+});
+
+// PKWARE, APPNOTE.TXT 6.3.10, 4.3.7 and 4.3.12; the flag of 4.4.4 (bit 11: names are UTF-8), the day of 4.4.6 (1 January 1980).
+test('what is written of a file stands where the format says, the lower byte first', async () => {
+  const zip = await writeZip(['a', 'bc'].map((name) => ({ name, content })));
+  const view = new DataView(await zip.arrayBuffer());
+  const size = content.size;
+  const second = LOCAL_BYTES + 1 + size;
+  const directory = second + LOCAL_BYTES + 2 + size;
+  const sum = crc32(new Uint8Array(await content.arrayBuffer()));
+  const described = (at: number) => [
+    view.getUint16(at, true), // version needed
+    view.getUint16(at + 2, true), // flags
+    view.getUint16(at + 4, true), // method
+    view.getUint16(at + 6, true), // time
+    view.getUint16(at + 8, true), // day
+    view.getUint32(at + 10, true), // checksum
+    view.getUint32(at + 14, true), // size, packed
+    view.getUint32(at + 18, true), // size
+    view.getUint16(at + 22, true), // length of the name
+    view.getUint16(at + 24, true), // length of what is extra
+  ];
+  const told = (name: string) => [10, 0x0800, 0, 0, 0x21, sum, size, size, name.length, 0];
+  for (const [at, name] of [
+    [0, 'a'],
+    [second, 'bc'],
+  ] as const) {
+    expect(view.getUint32(at, true)).toBe(0x04034b50);
+    expect(described(at + 4)).toEqual(told(name));
+  }
+  for (const [at, name, begins] of [
+    [directory, 'a', 0],
+    [directory + CENTRAL_BYTES + 1, 'bc', second],
+  ] as const) {
+    expect([view.getUint32(at, true), view.getUint16(at + 4, true)]).toEqual([0x02014b50, 10]);
+    expect(described(at + 6)).toEqual(told(name));
+    expect(view.getUint32(at + 42, true)).toBe(begins);
+  }
+  const end = view.byteLength - END_BYTES;
+  expect([view.getUint32(end, true), view.getUint32(end + 12, true), view.getUint32(end + 16, true)]).toEqual(
+    [0x06054b50, 2 * CENTRAL_BYTES + 3, directory],
+  );
+  expect([view.byteLength, zip.type]).toEqual([
+    directory + 2 * CENTRAL_BYTES + 3 + END_BYTES,
+    'application/zip',
+  ]);
 });
 
 describe('a ZIP of another hand is read', () => {
