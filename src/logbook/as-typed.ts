@@ -33,12 +33,13 @@ const tidied = (text: string): string =>
 
 const FRACTION = /^([+-]?)(?:(\d{1,6})[ -])?(\d{1,6}) ?[/\u2044] ?(\d{1,6})$/;
 const EITHER = /^[+-]?[1-9]\d{0,2},\d{3}$/;
-const GROUPED = [
-  /^[+-]?\d{1,3}(?:[ '\u2019]\d{3})+(?:[.,]\d*)?$/, // 1 250,5
-  /^[+-]?\d{1,3}(?:,\d{3}){2,}$/, // 1,250,000
-  /^[+-]?\d{1,3}(?:,\d{3})+\.\d*$/, // 1,250.5
-  /^[+-]?\d{1,3}(?:\.\d{3}){2,}$/, // 1.250.000
-  /^[+-]?\d{1,3}(?:\.\d{3})+,\d*$/, // 1.250,5
+/** Forms of a number in groups of three, and the marks between its groups. */
+const GROUPED: readonly (readonly [form: RegExp, marks: RegExp])[] = [
+  [/^[+-]?\d{1,3}(?:[ '\u2019]\d{3})+(?:[.,]\d*)?$/, /[ '\u2019]/g], // 1 250,5
+  [/^[+-]?\d{1,3}(?:,\d{3}){2,}$/, /,/g], // 1,250,000
+  [/^[+-]?\d{1,3}(?:,\d{3})+\.\d*$/, /,/g], // 1,250.5
+  [/^[+-]?\d{1,3}(?:\.\d{3}){2,}$/, /\./g], // 1.250.000
+  [/^[+-]?\d{1,3}(?:\.\d{3})+,\d*$/, /\./g], // 1.250,5
 ];
 const FIGURES = 9;
 const DECIMALS = 12;
@@ -61,10 +62,8 @@ function fractionText(bare: string): string | undefined {
 }
 
 function groupedText(bare: string): string | undefined {
-  const form = GROUPED.findIndex((one) => one.test(bare));
-  if (form < 0) return undefined;
-  const marks = [/[ '\u2019]/g, /,/g, /,/g, /\./g, /\./g][form] ?? /,/g;
-  return bare.replace(marks, '').replace(',', '.');
+  const found = GROUPED.find(([form]) => form.test(bare));
+  return found && bare.replace(found[1], '').replace(',', '.');
 }
 
 /** A number without its unit as the logbook writes it: "1 1/2" is "1.5". Undefined where it is no number, or may be two. */
@@ -80,10 +79,9 @@ const UNIT_BEHIND = /^(.*?[\d.,½⅓⅔¼¾⅛⅜⅝⅞])\s*([^\d\s.,½⅓⅔¼�
 function parted(typed: string, units: readonly string[]): { readonly bare: string; readonly unit?: string } {
   const text = narrow(typed);
   const bare = tidied(text);
-  const [, number, behind] = UNIT_BEHIND.exec(text.trim()) ?? [];
-  if (number === undefined || behind === undefined) return { bare };
-  const unit = units.find((one) => meansUnit(behind, one));
-  return unit === undefined ? { bare } : { bare: tidied(number), unit };
+  const found = UNIT_BEHIND.exec(text.trim());
+  const unit = found && units.find((one) => meansUnit(found[2] ?? '', one));
+  return found && unit ? { bare: tidied(found[1] ?? ''), unit } : { bare };
 }
 
 /**

@@ -93,9 +93,7 @@ export const COUNTS = {
 
 /** The accepted range in one of the limit's units, rounded inwards to three figures for showing. */
 export function rangeIn(limit: Limit, unit: Unit): { readonly lowest: number; readonly highest: number } {
-  const [first] = limit.units;
-  if (unit === first) return { lowest: limit.lowest, highest: limit.highest };
-  const convert = (value: number): number => UNITS[unit].fromSi(UNITS[first].toSi(value));
+  const convert = (value: number): number => UNITS[unit].fromSi(UNITS[limit.units[0]].toSi(value));
   return {
     lowest: threeFigures(convert(limit.lowest), Math.ceil),
     highest: threeFigures(convert(limit.highest), Math.floor),

@@ -39,6 +39,11 @@ describe('what people type for a number', () => {
     { text: '2½', number: 2.5 },
     { text: '2 ¾', number: 2.75 },
     { text: '1/3', number: 0.333333333 },
+    { text: '-1/2', number: -0.5 },
+    { text: '+1/2', number: 0.5 },
+    { text: '1\u2019250\u2019000,5', number: 1_250_000.5 },
+    { text: '-1.250.000', number: -1_250_000 },
+    { text: '⅞', number: 0.875 },
     { text: '１２．５', number: 12.5 },
     { text: '３，５', number: 3.5 },
   ])('"$text" is $number', ({ text, number }) => {
@@ -128,6 +133,34 @@ test('what was said goes into the logbook in plain figures', () => {
     coats: 3,
   });
 });
+
+test('what is no typed number is left as it was said', () => {
+  const left = [
+    null,
+    7,
+    '1/2',
+    { text: '1/2', isPrivate: true },
+    { text: 3, unit: 'g' },
+    { text: '1/2', unit: 3 },
+    { unit: 'g' },
+    [null],
+  ];
+  expect(withPlainNumbers(left)).toEqual(left);
+  expect(withPlainNumbers(null)).toBe(null);
+  expect(withPlainNumbers({ text: 'a few', unit: 'g' })).toEqual({ text: 'a few', unit: 'g' });
+});
+
+test.each([
+  { value: 0.55 / 20, text: '0.0275' },
+  { value: 2 / 3, text: '0.666666667' },
+  { value: 1e-7, text: '0.0000001' },
+  { value: 1.23456789e-6, text: '0.000001234568' }, // twelve decimals, and no more
+  { value: 1.25e-7, text: '0.000000125' },
+  { value: 1e-13, text: '0' },
+  { value: 100, text: '100' },
+  { value: 1_234_567_890, text: '1234567890' },
+  { value: -2.5, text: '-2.5' },
+])('$value is written $text', ({ value, text }) => expect(plainText(value)).toBe(text));
 
 test('a worked-out number is written so that the logbook reads it back', () => {
   fc.assert(

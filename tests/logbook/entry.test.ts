@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { isFromNewerApp, KINDS, parseEntry } from '../../src/logbook/entry';
+import { LOGBOOK_WORDS } from '../../src/words/frame/logbook';
 import { A_YEAR_ON_MS, id, SHIPPED } from './entries';
 
 const shippedOf = (kind: string): Record<string, unknown> => {
@@ -156,6 +157,16 @@ describe('what is not an entry', () => {
   test('is told all at once', () => {
     const parsed = parse({ ...coat, how: 'wish', film: { by: 'wet', wetFilm: um('5000') } });
     expect(parsed).toMatchObject({ ok: false, failure: [{ path: 'how' }, { path: 'film.wetFilm' }] });
+  });
+
+  test('is said to be missing where it is, and otherwise what was expected', () => {
+    const problemOf = (from: unknown) => {
+      const parsed = parse(from);
+      return parsed.ok ? '' : parsed.failure[0]?.problem;
+    };
+    const { how: _, ...lacking } = coat;
+    expect(problemOf(lacking)).toBe(LOGBOOK_WORDS.missing);
+    expect(problemOf({ ...coat, how: 'wish' })).toContain('"spray"');
   });
 
   test('is refused in words that say what would be accepted', () => {
