@@ -143,6 +143,7 @@ test('only what an entry touches is folded again', () => {
 test('what is undone or corrected leaves everything else the same object, so that nothing else is drawn again', () => {
   const grow = createFold();
   grow(shipped); // a correction of a check stands among them
+  grow([entry(0xfe0, fillJar()), entry(0xfe1, strike(id(0xfe0)))]);
   const before = grow([entry(0xfef, startPiece()), entry(0xff0, check()), entry(0xff1, sand())]);
   const undone = grow([entry(0xff3, strike(id(0xff0)))]);
   expect(undone.pieces).not.toBe(before.pieces);
