@@ -24,9 +24,9 @@ export function wetBulbC(
 ): number {
   const ratio = humidityRatio(temperatureC, relativeHumidity, pressurePa);
   const excess = (wickC: number) => ratioOverWick(temperatureC, wickC, pressurePa) - ratio;
-  return temperatureC > FREEZING_C && excess(FREEZING_C) <= 0
-    ? rootOfRising(excess, FREEZING_C, temperatureC)
-    : rootOfRising(excess, dewPointC(temperatureC, relativeHumidity), Math.min(temperatureC, FREEZING_C));
+  const isWet = excess(FREEZING_C) <= 0;
+  const lowest = isWet ? FREEZING_C : dewPointC(temperatureC, relativeHumidity);
+  return rootOfRising(excess, lowest, temperatureC);
 }
 
 /**

@@ -53,6 +53,15 @@ test.each([
   }
 });
 
+test('coats on both sides make it as sure as a logistic of 1.5 K and a start of 2 K allow', () => {
+  // Information of a logistic: p (1 - p) over its scale squared for each coat. 1.5 K off the middle p is 0.731: sixty of them and
+  // the start have 60 x 0.1966/2.25 + 1/4 = 5.49 of it, so 0.43 K. The scale and the start are judgement, no source.
+  const both = [...seen(true, ...Array(30).fill(3.5)), ...seen(false, ...Array(30).fill(6.5))];
+  const { limitK, spreadK } = learnedBlush(both);
+  expect(limitK).toBeCloseTo(5, 2);
+  expect(Math.abs(spreadK - 0.43)).toBeLessThan(0.02);
+});
+
 test('one more blushed coat never lowers the limit, one more clear coat never raises it', () => {
   fc.assert(
     fc.property(fc.array(anySeen, { maxLength: 12 }), anySeen, (coats, more) => {

@@ -35,6 +35,17 @@ test('covers the whole reference', () => {
   expect(published.rows).toHaveLength(19);
 });
 
+test('what boils in the cold is colder than its boiling point, in air however warm', () => {
+  // An invented liquid that boils at 10 °C: its pressure doubles every 10 K.
+  const boils = {
+    latentHeatJMol: 25_000,
+    airDiffusivityM2S: 1e-5,
+    vapourPressurePa: (C: number) => 101_325 * 2 ** ((C - 10) / 10),
+  };
+  expect(wetSurfaceC(boils, 50)).toBeLessThan(10);
+  expect(wetSurfaceC(boils, 50)).toBeGreaterThan(-23);
+});
+
 test('water in dry air of 25 °C: 7.77 °C by the reference (its wet bulb is 8.27 °C)', () => {
   // Latent heat 43.99 kJ/mol (CRC Handbook, from memory); vapour diffusivity 0.26 cm2/s (from memory, 0.25 to 0.26).
   const water = { latentHeatJMol: 43_990, airDiffusivityM2S: 2.6e-5, vapourPressurePa: saturationPressurePa };

@@ -51,6 +51,59 @@ describe('what stands on the bench decides what is added', () => {
     expect(whatOf(said)).toEqual(what);
   });
 
+  test('of two that come well within it the smaller amount is added, though the larger would hit it', () => {
+    const nearly = { K: [0.048, 0.105, 2], S: [0, 0, 0] };
+    const pair = threeBandModel(WHITE, [WEAK, nearly], LACQUER_SURFACE);
+    const bench: Bench = { scaleDivisionG: 0.01, forms: ['neat'], roomGrams: 100 };
+    const target = mixColour(pair, jarOf(200, 6, 0));
+    const sure = firstBelief([0.001, 0.001]);
+    expect(
+      whatOf(
+        suggestAddition({
+          model: pair,
+          belief: sure,
+          jar: jarOf(200, 0, 0),
+          target,
+          toleranceE00: 1.5,
+          bench,
+        }),
+      ),
+    ).toEqual([1]);
+  });
+
+  test('white is left where a pale tinter leads back too, though less of the white would', () => {
+    const pale = { K: [0.003, 0.003, 0.004], S: [0.9, 0.9, 0.9] };
+    const pair = threeBandModel(WHITE, [pale, BLACK], LACQUER_SURFACE);
+    const bench: Bench = { scaleDivisionG: 0.01, forms: ['neat'], roomGrams: 100 };
+    const target = mixColour(pair, jarOf(220, 0, 0.5));
+    const sure = firstBelief([0.001, 0.001]);
+    expect(
+      whatOf(
+        suggestAddition({
+          model: pair,
+          belief: sure,
+          jar: jarOf(200, 0, 0.5),
+          target,
+          toleranceE00: 0.6,
+          bench,
+        }),
+      ),
+    ).toEqual([0]);
+  });
+
+  test('a gain that nobody would see is no reason to add', () => {
+    expect(whatOf(asked(jar, jarOf(200, 0.07, 0, 0), {}, 0.1))).toBe('stop');
+    expect(whatOf(asked(jar, jarOf(200, 0.3, 0, 0), {}, 0.1))).toEqual([1]);
+  });
+
+  test('tells how far off a sure mix may be: 0.25 in L*, a* and b*, as the formula weighs them', () => {
+    // At a grey of L* 50 a unit of L* or b* is about one of difference, and one of a* 1.5: equations 4, 18 and 19.
+    const dark = jarOf(200, 0, 0, 7);
+    const said = asked(dark, jarOf(200, 0, 0, 7.5), {}, 0.3);
+    const off = said.kind === 'add' ? said.uncertaintyE00 : 0;
+    expect(off / (0.25 * Math.sqrt((1 + 1.5 ** 2 + 1) / 3))).toBeCloseTo(1, 1);
+  });
+
   test('without a tinter and nothing to gain from white, it stays as it is', () => {
     const bare = { model: threeBandModel(WHITE, [], LACQUER_SURFACE), belief: firstBelief([]) };
     const bench: Bench = { scaleDivisionG: 1, forms: ['neat'], roomGrams: 100 };

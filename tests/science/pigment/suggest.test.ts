@@ -60,6 +60,32 @@ test('two tinters that are the same colour come as near as one', () => {
   expect(deltaE00(mixColour(twice, added(jar, addition)), target)).toBeLessThan(0.01); // as its docstring says
 });
 
+test('a tinter more never leads farther from the target, though nothing of it is wanted', () => {
+  for (const target of [WHITE_JAR, tint(BLACK, 0.01), tint(OCHRE, 0.02), tint(5, 0.01), tint(2, 0.02)].map(
+    paints.colour,
+  ))
+    for (const [one] of EARTHS.entries())
+      for (const [other] of EARTHS.entries()) {
+        if (other === one) continue;
+        const left = (tinters: number[]) =>
+          deltaE00(
+            mixColour(model, added(WHITE_JAR, nearestAddition(model, WHITE_JAR, target, tinters, false))),
+            target,
+          );
+        expect(left([one, other])).toBeLessThanOrEqual(left([one]) + 0.01); // as its docstring says
+      }
+});
+
+test('no more white at once than the jar holds of it', () => {
+  const jar = { whiteGrams: 10, tinterGrams: only(BLACK, 5) };
+  expect(nearestAddition(model, jar, paints.colour(WHITE_JAR), [], true).whiteGrams).toBe(10);
+});
+
+test('the doubt of a strength is that of three bands which go together in part', () => {
+  // Variance of a mean of three that correlate by 0.3 (judgement): (1 + 2 x 0.3)/3 of one.
+  expect(tinterStrength(firstBelief([0.2, 0.1]), 1).doubt).toBeCloseTo(0.1 * Math.sqrt(1.6 / 3), 9);
+});
+
 describe('three-band model', () => {
   test('gives the base and the draw-downs back', () => {
     expect(deltaE00(mixColour(model, WHITE_JAR), paints.colour(WHITE_JAR))).toBeLessThan(0.01);
