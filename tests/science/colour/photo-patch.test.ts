@@ -38,6 +38,16 @@ describe('corners of a chart, six by four', () => {
     },
     { why: 'eight pixels a patch', corners: field(10, 10, 48, 32), fault: undefined },
     { why: 'one less', corners: field(10, 10, 47, 32), fault: 'too-small' },
+    {
+      why: 'one corner nearly straight',
+      corners: [
+        field(10, 10, 100, 100)[0],
+        field(10, 10, 100, 100)[1],
+        field(10, 10, 100, 100)[2],
+        { x: 59, y: 61 },
+      ],
+      fault: 'too-small',
+    },
   ])('$why: $fault', ({ corners, fault }) => {
     expect(cornersFault(plain(0), corners, 6, 4)).toBe(fault);
   });
@@ -48,8 +58,13 @@ test.each([
   { why: 'just enough pixels', corners: field(0, 0, 64 * 6, 64 * 4), scale: 1 },
   { why: 'fewer', corners: field(0, 0, 60, 40), scale: 1 },
   { why: 'twice as many both ways', corners: field(0, 0, 128 * 6, 128 * 4), scale: 0.5 },
-  { why: 'many across and few down', corners: field(0, 0, 640 * 6, 80 * 4), scale: 0.8 },
-  { why: 'few across and many down', corners: field(0, 0, 80 * 6, 640 * 4), scale: 0.8 },
+  { why: 'many across and few down', corners: field(900, 700, 640 * 6, 80 * 4), scale: 0.8 },
+  { why: 'few across and many down', corners: field(900, 700, 80 * 6, 640 * 4), scale: 0.8 },
+  {
+    why: 'few across at the far end',
+    corners: [A, { x: 4000, y: 20 }, { x: 30 + 80 * 6, y: 3000 }, { x: 30, y: 3000 }] as const,
+    scale: 0.8,
+  },
 ])('a photograph is drawn smaller as far as serves: $why', ({ corners, scale }) => {
   expect(scaleThatServes(corners, 6, 4)).toBeCloseTo(scale, 12);
 });
@@ -59,6 +74,12 @@ describe('a patch', () => {
 
   test('of black alone has no light and no spread', () => {
     expect(patchOf(0)).toEqual({ rgb: [0, 0, 0], spread: 0, clippedFraction: 0 });
+  });
+
+  test('is looked at about its own middle: black to the left of it and white to the right are half and half', () => {
+    const rgba = plain(0).rgba.map((_, i) => ((i >> 2) % 300 < 52 ? 0 : 255));
+    const [patch] = samplePatches({ ...plain(0), rgba }, field(20, 20, 256, 128), 4, 2);
+    expect(patch?.rgb).toEqual([0.5, 0.5, 0.5]);
   });
 
   // The last two codes of a channel are its end (judgement, no source).

@@ -92,7 +92,7 @@ describe('what stands on the bench decides what is added', () => {
   });
 
   test('a gain that nobody would see is no reason to add', () => {
-    expect(whatOf(asked(jar, jarOf(200, 0.07, 0, 0), {}, 0.1))).toBe('stop');
+    expect(whatOf(asked(jar, jarOf(200, 0.045, 0, 0), {}, 0.08))).toBe('stop');
     expect(whatOf(asked(jar, jarOf(200, 0.3, 0, 0), {}, 0.1))).toEqual([1]);
   });
 

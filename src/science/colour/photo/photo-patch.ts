@@ -110,7 +110,7 @@ function samplePatch(photo: Photo, place: (u: number, v: number) => Point): Patc
         highest = Math.max(highest, code);
         const value = LIGHT_OF_CODE[code] ?? 0;
         sum[channel] += value;
-        light += value / 3;
+        light += value;
       }
       if (highest >= CLIPPED_CODE) clipped++;
       lightSum += light;
