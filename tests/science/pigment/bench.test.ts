@@ -91,9 +91,13 @@ describe('what stands on the bench decides what is added', () => {
     ).toEqual([0]);
   });
 
-  test('a gain that nobody would see is no reason to add', () => {
-    expect(whatOf(asked(jar, jarOf(200, 0.045, 0, 0), {}, 0.08))).toBe('stop');
-    expect(whatOf(asked(jar, jarOf(200, 0.3, 0, 0), {}, 0.1))).toEqual([1]);
+  // Grams of the weak yellow that 200 g lack; a gain under 0.05 is none (judgement, no source).
+  test.each([
+    { lacking: 0.025, what: 'stop' },
+    { lacking: 0.03, what: 'as-near-as-it-gets' },
+    { lacking: 0.06, what: [1] },
+  ])('a gain that nobody would see is no reason to add: $lacking g, $what', ({ lacking, what }) => {
+    expect(whatOf(asked(jar, jarOf(200, lacking, 0, 0), { scaleDivisionG: 1e-4 }, 0.05))).toEqual(what);
   });
 
   test('tells how far off a sure mix may be: 0.25 in L*, a* and b*, as the formula weighs them', () => {

@@ -111,6 +111,7 @@ describe('dye toner', () => {
 
   test('is already there', () => {
     expect(planToner(maple, lab(80.2, 4, 22), density, 0.6).kind).toBe('already-there');
+    expect(planToner(maple, maple, density, 0)).toEqual({ kind: 'already-there', dE00: 0 });
   });
 });
 

@@ -111,6 +111,18 @@ describe('a film over a ground', () => {
     expect(filmFromTwoGrounds({ ground: 0, film: 0.8 }, { ground: 0.8, film: 0.7 })).toBeUndefined();
   });
 
+  test('any readings over two grounds are a film that absorbs and scatters, or none', () => {
+    const fraction = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const readings = fc.tuple(fraction(0, 0.1), fraction(0.6, 0.95), fraction(0, 1), fraction(0, 1));
+    fc.assert(
+      fc.property(readings, ([g1, g2, r1, r2]) => {
+        const film = filmFromTwoGrounds({ ground: g1, film: r1 }, { ground: g2, film: r2 });
+        if (film) for (const value of Object.values(film)) expect(value).toBeGreaterThan(0);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
   test('a very thick film forgets its ground', () => {
     fc.assert(
       fc.property(

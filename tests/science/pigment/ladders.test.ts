@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { deltaE00 } from '../../../src/science/colour/delta-e-00';
 import { spectrumToLab } from '../../../src/science/colour/spectrum';
+import { rInfinity } from '../../../src/science/pigment/kubelka-munk';
 import type { Pigment } from '../../../src/science/pigment/pigment';
 import { LACQUER_SURFACE } from '../../../src/science/pigment/saunderson';
 import { fitTints, fitWhite } from '../../../src/science/pigment/tint-ladder';
@@ -77,6 +78,40 @@ describe('opaque tints with white', () => {
       expect(fitted.K[i]).toBeCloseTo(black?.K[i] ?? 0, 6);
       expect(fitted.S[i]).toBeCloseTo(black?.S[i] ?? 0, 6);
     }
+  });
+
+  describe('in one band, by hand', () => {
+    const bare = { k1: 0, k2: 0, seesGloss: true }; // no surface
+    // Duncan 1940: a share c of a tinter in a white of S 1 gives K/S = ((1 - c) Kw + c K) / ((1 - c) + c S).
+    const rung = (share: number, K: number, S: number, Kw = 0) => {
+      const ks = ((1 - share) * Kw + share * K) / (1 - share + share * S);
+      return { share, reflectance: [rInfinity(ks)] };
+    };
+    const fitted = (K: number, S: number, doubt = 0, Kw = 0) =>
+      fitTints([rung(0.5, K, S, Kw), rung(0.25, K, S, Kw)], { K: [Kw], S: [1] }, bare, doubt);
+
+    test('what readings tell of scattering counts half when they are as unsure as what they tell', () => {
+      expect(fitted(3, 0.5).S[0]).toBeCloseTo(0.5, 9);
+      // Rows (c/q, -c) of (1/4, -1/2) and (7/24, -1/4) leave 0.047059 to the scattering; it is likely to be 0.5 (common practice).
+      expect(fitted(3, 0.5, 0.5 * Math.sqrt(0.0470588)).S[0]).toBeCloseTo(0.25, 5);
+    });
+
+    test('neither is ever less than nothing', () => {
+      expect(fitted(3, -0.3).S[0]).toBe(0);
+      expect(fitted(3, -0.3).K[0]).toBeGreaterThan(3);
+      expect(fitted(-0.05, 0.5, 0, 0.2).K[0]).toBe(0);
+      expect(fitted(0.1, 0, 0, 0.2).K[0]).toBeCloseTo(0.1, 9);
+      expect(fitted(-0.05, -0.1, 0, 0.2)).toEqual({ K: [0], S: [0] });
+    });
+
+    test('a reading as dark as the gloss, or darker, is a black, and one lighter than white a white', () => {
+      const of = (R: number) =>
+        fitTints([{ share: 0.5, reflectance: [R] }], { K: [0], S: [1] }, LACQUER_SURFACE);
+      expect(of(0.04).K[0]).toBeGreaterThan(100);
+      expect(of(0.03)).toEqual(of(0.04));
+      expect(Number.isFinite(of(0.04).K[0])).toBe(true);
+      expect(fitWhite([1.05, 1, 0.9], LACQUER_SURFACE).K.map((K) => K > 1e-9)).toEqual([false, false, true]);
+    });
   });
 
   test('one tint alone gives the absorption, with no scattering', () => {

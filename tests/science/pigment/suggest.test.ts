@@ -96,6 +96,16 @@ describe('three-band model', () => {
     }
   });
 
+  test('has a colour even where a draw-down is as light as the perfect white, or the jar is empty', () => {
+    const white: Lab<'D65/10'> = { white: 'D65/10', L: 100, a: 0, b: 0 };
+    const lightest = threeBandModel(white, [[{ share: 0.1, lab: white }]], LACQUER_SURFACE);
+    expect(mixColour(lightest, { whiteGrams: 1, tinterGrams: [0.1] }).L).toBeCloseTo(100, 0);
+    expect(mixColour(lightest, { whiteGrams: 0, tinterGrams: [0] }).L).toBeCloseTo(
+      116 * Math.cbrt(0.04) - 16,
+      1,
+    ); // the gloss
+  });
+
   test('keeps the proportions: twice of everything is the same colour', () => {
     const jar = { whiteGrams: 100, tinterGrams: NONE.map((_, t) => 0.3 * t) };
     const twice = { whiteGrams: 200, tinterGrams: NONE.map((_, t) => 0.6 * t) };
@@ -153,6 +163,18 @@ describe('spectral model', () => {
     const target = paints.colour({ whiteGrams: 200, tinterGrams: [2, 0, 0, 0, 0.2, 0] });
     const said = ask(target, { model: spectral });
     expect(said.kind === 'add' && said.additions.map(({ what }) => what).sort()).toEqual([OCHRE, BLACK]);
+  });
+
+  test('has a strength for waves to 490 nm, one to 580 nm and one beyond', () => {
+    const absorbs = (logs: readonly number[]) => corrected(spectral, logs).tinters[OCHRE]?.K ?? [];
+    for (const [band, channels] of [
+      [0, 15],
+      [1, 9],
+      [2, 12],
+    ] as const) {
+      const twice = absorbs([0, 1, 2].map((i) => (i === band ? Math.LN2 : 0)));
+      expect(twice.filter((value, i) => value > 1.9 * (absorbs([])[i] ?? 0))).toHaveLength(channels);
+    }
   });
 
   test('is the spectrum of the base when nothing is added', () => {
