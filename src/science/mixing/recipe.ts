@@ -1,5 +1,5 @@
 import { fail, type Result, succeed } from '../../result';
-import { type Absolute, massOfQuantity, quantity, unitMassKg } from './amount';
+import { type Absolute, type Amount, massOfQuantity, quantity, unitMassKg } from './amount';
 import { andThen, find, forEach, type MixFailure, sumOver } from './failure';
 import { type Batch, type Ingredients, isLacquer } from './ingredient';
 import type { Line, OpenLine, Recipe } from './line';
@@ -32,15 +32,15 @@ export function batchOf(recipe: Recipe, ingredients: Ingredients): Result<Batch,
 
 /** A recipe all in shares of the mix has only ratios: the same as parts. */
 function sharesAsParts(lines: readonly OpenLine[]): Result<readonly OpenLine[], MixFailure> {
-  const [first] = lines;
-  if (!lines.every(({ amount }) => amount.unit === 'share' && amount.of === 'mix')) return succeed(lines);
-  const by = first?.amount.unit === 'share' ? first.amount.by : 'mass';
-  if (!lines.every(({ amount }) => amount.unit === 'share' && amount.by === by)) {
-    return fail({ kind: 'parts-of-two-kinds' });
-  }
-  const sum = lines.reduce((total, { amount }) => total + amount.value, 0);
+  const shares = lines.flatMap(({ amount }) =>
+    amount.unit === 'share' && amount.of === 'mix' ? [amount] : [],
+  );
+  if (shares.length < lines.length) return succeed(lines);
+  if (new Set(shares.map(({ by }) => by)).size > 1) return fail({ kind: 'parts-of-two-kinds' });
+  const sum = shares.reduce((total, { value }) => total + value, 0);
   if (Math.abs(sum - 1) > WHOLE_TOLERANCE) return fail({ kind: 'shares-do-not-add-up', sum });
-  return succeed(lines.map((line) => ({ ...line, amount: { unit: 'parts', by, value: line.amount.value } })));
+  const parts = shares.map(({ by, value }): Amount => ({ unit: 'parts', by, value }));
+  return succeed(lines.map((line, i) => ({ ...line, amount: parts[i] as Amount })));
 }
 
 function weighFixed(lines: readonly OpenLine[]): Result<OpenLine[], MixFailure> {

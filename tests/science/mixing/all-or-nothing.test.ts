@@ -90,6 +90,39 @@ describe('a mix of what gives nothing off and what gives all off', () => {
   });
 });
 
+test('a clear that is said to hold pigment holds it, and a tinter that leaves no film holds none', () => {
+  const shelf: readonly Ingredient[] = [
+    {
+      id: 'matt',
+      kind: 'clear',
+      densityKgM3: 1000,
+      volumeSolids: 0.2,
+      pigmentOfSolids: 0.1,
+      criticalPigment: 0.5,
+    },
+    { id: 'ink', kind: 'tinter', densityKgM3: 1000, volumeSolids: 0 },
+  ];
+  const mix = shelf.map((ingredient) => ({ ingredient, massKg: 1 }));
+  expect(got(mixPigmentOfSolids(mix))).toBeCloseTo(0.1, 12);
+  expect(got(pigmentOfCritical(mix))).toBeCloseTo(0.2, 12);
+});
+
+describe('a share or part of a batch', () => {
+  const half = [
+    { ingredient: 'acetone', massKg: 1 },
+    { ingredient: 'clear', massKg: 2 },
+    { ingredient: 'deleted', massKg: 1 },
+  ];
+  test('is counted in the first line, lacquer or not', () => {
+    expect(got(expressed(half, 1, { unit: 'parts', by: 'mass' }, ingredients)).value).toBe(2);
+  });
+  test('of the lacquer leaves out what nobody knows any more', () => {
+    expect(got(expressed(half, 0, { unit: 'share', of: 'lacquer', by: 'mass' }, ingredients)).value).toBe(
+      0.5,
+    );
+  });
+});
+
 test.each([
   { line: 9, of: 'mix', failure: { kind: 'empty' } },
   { line: 0, of: 'lacquer', failure: { kind: 'no-lacquer' } },

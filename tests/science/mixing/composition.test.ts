@@ -252,7 +252,21 @@ describe('a jar weighed again', () => {
   test('a difference that the scale does not see is none', () => {
     expect(got(reweighed(jar, 189.96 * G, 0.1 * G))).toMatchObject({ lostKg: 0, volumeSolids: 0.2 });
   });
+  // The scale shows tenths of a gram: from half of one on there is a difference.
   test.each([
+    { weighed: 190.04, lost: 0 },
+    { weighed: 189.96, lost: 0 },
+    { weighed: 189.94, lost: 0.06 },
+  ])('$weighed g: $lost g are gone', ({ weighed, lost }) => {
+    expect(got(reweighed(jar, weighed * G, 0.1 * G)).lostKg / G).toBeCloseTo(lost, 9);
+  });
+  test('just half a division is none, and just all the solvent may be gone', () => {
+    const round = { massKg: 2, densityKgM3: 1, volumeSolids: 0.25, solventDensityKgM3: 1, lostKg: 0 };
+    for (const weighed of [1.5, 2.5]) expect(got(reweighed(round, weighed, 1)).lostKg).toBe(0);
+    expect(got(reweighed(round, 0.5, 0.1)).volumeSolids).toBe(1);
+  });
+  test.each([
+    { weighed: 190.06, kind: 'heavier-than-expected', byG: 0.06 },
     { weighed: 195, kind: 'heavier-than-expected', byG: 5 },
     { weighed: 40, kind: 'lost-more-than-solvent', byG: 10.8 }, // 150 g gone, 160 mL x 0.87 = 139.2 g of solvent
   ])('$weighed g: $kind', ({ weighed, kind, byG }) => {

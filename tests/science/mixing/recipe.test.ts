@@ -80,6 +80,23 @@ describe('parts and shares, masses by hand', () => {
       recipe: [line('clear', ofMix(0.6, 'mass')), line('thinner', ofMix(0.4, 'mass'))],
       expected: [0.6, 0.4],
     },
+    // 5 % of two parts.
+    {
+      recipe: [
+        line('clear', { unit: 'parts', by: 'mass', value: 2 }),
+        line('retarder', { unit: 'share', of: 'lacquer', by: 'mass', value: 0.05 }),
+      ],
+      expected: [2, 0.1],
+    },
+    // Of the lacquer that is weighed: 5 g; the clear is a fifth of all, so a quarter of the other 105 g.
+    {
+      recipe: [
+        line('white', { unit: 'g', value: 100 }),
+        line('clear', ofMix(0.2, 'mass')),
+        line('retarder', { unit: 'share', of: 'lacquer', by: 'mass', value: 0.05 }),
+      ],
+      expected: [100, 26.25, 5],
+    },
     // 50 mL thinner is not lacquer: 10 % of the lacquer stays 10 mL of retarder.
     {
       recipe: [
@@ -136,7 +153,18 @@ describe('what cannot be known is said', () => {
       ],
       failure: { kind: 'no-lacquer' },
     },
+    {
+      recipe: ['clear', 'thinner'].map((id) =>
+        line(id, { unit: 'share', of: 'lacquer', by: 'mass', value: 0.5 }),
+      ),
+      failure: { kind: 'no-lacquer' },
+    },
     { recipe: [clear, line('thinner', ofMix(1, 'mass'))], failure: { kind: 'shares-over-whole' } },
+    { recipe: [clear, line('unweighed', ofMix(1, 'volume'))], failure: { kind: 'shares-over-whole' } },
+    {
+      recipe: [clear, line('thinner', ofMix(0.5, 'volume')), line('thinner', ofMix(0.5, 'mass'))],
+      failure: { kind: 'shares-over-whole' },
+    },
     {
       recipe: [clear, line('thinner', ofMix(0.6, 'volume')), line('retarder', ofMix(0.5, 'mass'))],
       failure: { kind: 'shares-over-whole' },

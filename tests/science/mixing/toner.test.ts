@@ -23,6 +23,7 @@ test('a toner of a quarter lacquer is at its limit', () => {
 test.each([
   { share: 0.1, is: 'thin-enough' },
   { share: 0.22, is: 'thin-enough' },
+  { share: 0.23, is: 'at-limit' },
   { share: 0.27, is: 'at-limit' },
   { share: 0.4, is: 'over-limit' },
 ] as const)('a share of $share is $is', ({ share, is }) => expect(tonerStrength(share)).toBe(is));

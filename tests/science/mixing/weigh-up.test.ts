@@ -48,6 +48,22 @@ describe('an over-pour, by hand', () => {
     expect(factor).toBeCloseTo(1.1, 12);
     expect(lines.map(({ toPourKg }) => toPourKg / G)).toEqual([0, 0, expect.closeTo(55, 9)]);
   });
+  test('of a line that the scale hardly sees does not make the batch grow by what it hardly sees', () => {
+    // 0.014 g where 0.011 is asked for of a batch that grows by a tenth: under half a division.
+    const small = [{ ingredient: 'black', massKg: 0.01 * G }, ...plan];
+    expect(rescaled(small, [0.014 * G, 110 * G, undefined, undefined], 0.01 * G).factor).toBeCloseTo(1.1, 12);
+  });
+  test('is topped up where the scale sees it; what is still to come is poured however little it is', () => {
+    const small = [...plan, { ingredient: 'black', massKg: 0.004 * G }];
+    const { lines } = rescaled(small, [99.996 * G, undefined, 50 * G, undefined], 0.01 * G);
+    expect(lines.map(({ toPourKg }) => toPourKg / G)).toEqual([
+      0,
+      expect.closeTo(2, 9),
+      0,
+      expect.closeTo(0.004, 9),
+    ]);
+    expect(lines.map(({ isTopUp }) => isTopUp)).toEqual([false, false, false, false]);
+  });
   test('that the scale cannot see is none; a short pour is finished', () => {
     expect(rescaled(plan, [100.004 * G, undefined, undefined], 0.01 * G)).toMatchObject({ factor: 1 });
     const { lines } = rescaled(plan, [60 * G, undefined, undefined], 0.01 * G);

@@ -40,7 +40,7 @@ export function rescaled(plan: Batch, poured: readonly (number | undefined)[], d
       ingredient,
       pouredKg,
       toPourKg: isLeft ? Math.max(0, missingKg) : 0,
-      isTopUp: isLeft && poured[i] !== undefined && pouredKg >= massKg - unseenKg && missingKg > 0,
+      isTopUp: isLeft && poured[i] !== undefined && pouredKg >= massKg - unseenKg,
     };
   });
   const totalKg = lines.reduce((sum, { pouredKg, toPourKg }) => sum + pouredKg + toPourKg, 0);
@@ -54,6 +54,6 @@ export function rescaled(plan: Batch, poured: readonly (number | undefined)[], d
 function growthOf(plan: Batch, poured: readonly (number | undefined)[], unseenKg: number): number {
   const isOver = (factor: number): boolean =>
     plan.some(({ massKg }, i) => (poured[i] ?? 0) - massKg * factor > unseenKg + ROUNDING_KG);
-  const growths = plan.map(({ massKg }, i) => (poured[i] ?? 0) / massKg).filter((growth) => growth > 1);
+  const growths = plan.map(({ massKg }, i) => (poured[i] ?? 0) / massKg);
   return [1, ...growths.sort((one, other) => one - other)].find((factor) => !isOver(factor)) ?? 1;
 }
