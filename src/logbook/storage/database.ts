@@ -86,6 +86,7 @@ function transact(transaction: IDBTransaction, work: (rows: IDBObjectStore) => v
   limit.addEventListener('abort', () => abandon(transaction));
   try {
     work(transaction.objectStore(transaction.objectStoreNames[0] ?? ''));
+    transaction.commit(); // at once: else only after each row was answered
   } catch (error) {
     // A row that cannot be cloned: the rows before it are queued already and must not be kept alone.
     abandon(transaction);

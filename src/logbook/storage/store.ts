@@ -92,9 +92,10 @@ export function openStore(
     loadFirst: () => answer(() => first(database, firstPages)),
     keepFirst: (page) => firstPages.keep(page),
     async keep(rows) {
+      const copying = journal()?.then((second) => second.append(rows), ignore);
       const kept = await answer(() => database.write(rows));
       if (!kept.ok && !isBroken(kept.failure)) return kept;
-      const isCopied = await journal()?.then((second) => second.append(rows), ignore); // before it is said to be kept
+      const isCopied = await copying; // before it is said to be kept
       if (!kept.ok && !isCopied) return kept;
       tabs?.postMessage(rows.map(([key]) => key));
       return succeed(undefined); // where one store fails, the other must do

@@ -8,8 +8,12 @@ const anew: Job[] = [];
 const draws: Job[] = [];
 /** Whether something is being said that is not on the screen yet. */
 let isSaying = false;
+/** How many things the drawing waits for. */
+let holds = 0;
 /** A page that is hidden has no frames, ms. */
 const NO_FRAME_MS = 100;
+/** What is done so soon after a tap is done at once for who tapped (Miller 1968, from memory: 0.1 s), ms. */
+const AT_ONCE_MS = 100;
 
 /** Takes a job into the next drawing. */
 const into = (jobs: Job[]) => (job: Job) => {
@@ -23,7 +27,7 @@ function run(jobs: Job[]): void {
 }
 
 function draw(): void {
-  if (isSaying) return;
+  if (holds > 0) return;
   run(anew);
   run(draws);
 }
@@ -40,6 +44,20 @@ export function drawOnceATask(): void {
 /** Calls back before the screen is drawn next: what follows from a change is worked out once, and never drawn as it was before. */
 export const beforeDrawing = into(anew);
 
+/** Nothing is drawn until that is called, but for longer than a moment: what a form does is drawn with what came of it. */
+export function holdDrawing(limitMs = AT_ONCE_MS): () => void {
+  holds++;
+  const limit = setTimeout(release, limitMs);
+  let isOver = false;
+  function release(): void {
+    clearTimeout(limit);
+    if (!isOver) holds--;
+    isOver = true;
+    port2.postMessage(0);
+  }
+  return release;
+}
+
 /** What is said now is on the screen first; all else that changed with it is drawn in the next frame. For a form that is left by it. */
 export function sayFirst(then: Job): void {
   if (isSaying || document.hidden) {
@@ -47,8 +65,10 @@ export function sayFirst(then: Job): void {
     return;
   }
   isSaying = true;
+  holds++;
   afterPaint(() => {
     isSaying = false;
+    holds--;
     then(); // where it leads to a page, noting how far down the one left was read lays that out: 30 ms on a slow phone
     draw();
   }, NO_FRAME_MS);

@@ -1,11 +1,13 @@
 import type { Signal } from '@preact/signals';
 import { NOT_SENT } from '../../../words/common';
+import { holdDrawing } from '../../frame/draw-once';
 
-/** Whatever becomes of it, the form can be sent again; where its code cannot be had, it says so. */
+/** Whatever becomes of it, the form can be sent again; where its code cannot be had, it says so. Done at once, it is never drawn busy. */
 export async function whileBusy<Value>(
   isBusy: Signal<boolean>,
   act: () => Promise<Value>,
 ): Promise<Value | Lost> {
+  const drawAgain = holdDrawing();
   isBusy.value = true;
   try {
     return await act();
@@ -14,6 +16,7 @@ export async function whileBusy<Value>(
     return LOST;
   } finally {
     isBusy.value = false;
+    drawAgain();
   }
 }
 
