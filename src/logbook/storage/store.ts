@@ -92,10 +92,13 @@ export function openStore(
     loadFirst: () => answer(() => first(database, firstPages)),
     keepFirst: (page) => firstPages.keep(page),
     async keep(rows) {
-      const copying = journal()?.then((second) => second.append(rows), ignore);
+      const copy = () => journal()?.then((second) => second.append(rows), ignore);
+      // What was just done is written to both at once: where one refuses, it stands in the other. Of a backup, whole or not at all, the
+      // second copy takes nothing that the database has refused.
+      const copying = rows.length === 1 ? copy() : undefined;
       const kept = await answer(() => database.write(rows));
       if (!kept.ok && !isBroken(kept.failure)) return kept;
-      const isCopied = await copying; // before it is said to be kept
+      const isCopied = await (copying ?? copy()); // before it is said to be kept
       if (!kept.ok && !isCopied) return kept;
       tabs?.postMessage(rows.map(([key]) => key));
       return succeed(undefined); // where one store fails, the other must do

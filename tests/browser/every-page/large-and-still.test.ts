@@ -97,6 +97,11 @@ test('with reduced motion nothing moves by itself; without it the fresh film doe
   await page.emulateMedia({ reducedMotion: 'no-preference' });
   await show(piece);
   expect(await moving()).not.toEqual([]);
+  // WCAG 2.2, 2.2.2: what moves by itself for longer than five seconds could have to be stopped.
+  const ends = await page.evaluate(() =>
+    document.getAnimations().map(({ effect }) => Number(effect?.getComputedTiming().endTime)),
+  );
+  expect(Math.max(...ends)).toBeLessThanOrEqual(5_000);
 }, 120_000);
 
 /** Until nothing more comes in and pushes the rest down. */

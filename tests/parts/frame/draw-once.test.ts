@@ -1,5 +1,5 @@
 import { options } from 'preact';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 type DrawOnce = typeof import('../../../src/parts/frame/draw-once');
 let screen: DrawOnce;
@@ -56,6 +56,60 @@ test('said twice before a frame, it waits for one frame', async () => {
   for (const frame of frames.splice(0)) frame();
   await settled();
   expect(seen).toEqual(['second', 'first', 'page']);
+});
+
+describe('while a form is sent', () => {
+  test('nothing is drawn until it is done', async () => {
+    const drawAgain = screen.holdDrawing(60_000);
+    draw(note('page'));
+    screen.beforeDrawing(note('standings'));
+    await settled();
+    expect(seen).toEqual([]);
+    drawAgain();
+    drawAgain(); // as its time runs out
+    expect(seen).toEqual([]); // what is said of it comes first
+    await settled();
+    expect(seen).toEqual(['standings', 'page']);
+  });
+
+  test('it is drawn all the same when that takes longer than a moment', async () => {
+    const drawAgain = screen.holdDrawing(50);
+    draw(note('busy'));
+    await settled();
+    expect(seen).toEqual([]);
+    await vi.waitFor(() => expect(seen).toEqual(['busy']));
+    drawAgain();
+    const other = screen.holdDrawing(60_000);
+    draw(note('page'));
+    await settled();
+    expect(seen).toEqual(['busy']); // the one that is over holds nothing open
+    other();
+    await settled();
+    expect(seen).toEqual(['busy', 'page']);
+  });
+
+  test('two of them hold it until both are done', async () => {
+    const [one, other] = [screen.holdDrawing(60_000), screen.holdDrawing(60_000)];
+    draw(note('page'));
+    one();
+    await settled();
+    expect(seen).toEqual([]);
+    other();
+    await settled();
+    expect(seen).toEqual(['page']);
+  });
+
+  test('what is said when it is done is on the screen before the page', async () => {
+    const drawAgain = screen.holdDrawing(60_000);
+    draw(note('page'));
+    drawAgain();
+    screen.sayFirst(note('gone to'));
+    await settled();
+    expect(seen).toEqual([]);
+    for (const frame of frames.splice(0)) frame();
+    await settled();
+    expect(seen).toEqual(['gone to', 'page']);
+  });
 });
 
 test('a page that is hidden waits for nothing', async () => {
