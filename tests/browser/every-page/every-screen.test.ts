@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { goTo, page } from '../app';
 import { axeViolations, brokenWords, overTheSide } from '../looked-at';
 import { lookAtEach, MANY_SCREENS, openDemo } from './each-screen';
 
@@ -48,17 +47,3 @@ test('no screen, however it is seen, has an axe violation, runs off the side or 
   expect(kinds).toContain('#/plan/*/owner'); // only behind a piece that has a plan
   expect(found).toEqual([]);
 }, 300_000);
-
-test('with reduced motion nothing moves by itself', async () => {
-  await openDemo({ reducedMotion: 'reduce' });
-  for (const hash of ['#/bench', '#/board', '#/lay', '#/mix', '#/match', '#/air', '#/more']) {
-    await goTo(hash);
-    const moving = await page.evaluate(() =>
-      document
-        .getAnimations()
-        .filter(({ effect }) => Number(effect?.getComputedTiming().duration) > 1)
-        .map(({ effect }) => (effect as KeyframeEffect).target?.outerHTML.slice(0, 100)),
-    );
-    expect(moving, hash).toEqual([]);
-  }
-});

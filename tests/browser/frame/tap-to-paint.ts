@@ -43,7 +43,7 @@ const PRESSED_MS = 80;
 /** Taps the button that logs the coat; from the lifting of the finger to the painted frame that says so, ms. */
 export async function tapToPaint(page: Page): Promise<number> {
   const button = page.getByRole('button', { name: 'Log it' }).first();
-  await button.tap({ trial: true });
+  await button.scrollIntoViewIfNeeded();
   const { x = 0, y = 0, width = 0, height = 0 } = { ...(await button.boundingBox()) };
   const devtools = await page.context().newCDPSession(page);
   const touchPoints = [{ x: x + width / 2, y: y + height / 2 }];
