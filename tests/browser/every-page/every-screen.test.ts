@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { page } from '../app';
 import { axeViolations, brokenWords, overTheSide } from '../looked-at';
 import { lookAtEach, MANY_SCREENS, openDemo } from './each-screen';
 
