@@ -1,3 +1,4 @@
+import { exportTable } from '../../actions/keep/export-table';
 import { Button, LinkButton } from '../../parts/blocks/button';
 import { Fold } from '../../parts/blocks/fold';
 import { Page, Section } from '../../parts/blocks/page';
@@ -6,13 +7,15 @@ import { Lazy, type LoadScreen } from '../../parts/frame/lazy';
 import { linkTo, route } from '../../parts/frame/route';
 import { useDoor, useShop, useUnits } from '../../parts/frame/shop-context';
 import { THEMES, theme } from '../../parts/frame/theme';
+import { handOverFile } from '../../reminders/phone/hand-over';
 import { CARD_LINKS, MORE_WORDS } from '../../words/frame/more';
 import { Backup } from './backup';
 import { HubSection } from './hub-section';
 import { Altitude, SandingRoom } from './kept-setting';
 import { SetAsideList } from './set-aside-list';
-import { Tables } from './tables';
 import { ThisPhone } from './this-phone';
+
+const TABLES = MORE_WORDS.tables;
 
 /** Pages behind the settings, fetched when asked for. */
 const PAGES: Readonly<Record<string, LoadScreen>> = {
@@ -111,6 +114,23 @@ function DemoSection() {
         <Button icon="bench" onClick={() => door.enter(other)}>
           {other === 'demo' ? MORE_WORDS.demo.enter : MORE_WORDS.demo.leave}
         </Button>
+      </div>
+    </Fold>
+  );
+}
+
+/** The coats, recipes and readings as files for a spreadsheet. */
+function Tables() {
+  const { needs } = useShop();
+  return (
+    <Fold title={TABLES.title}>
+      <p>{TABLES.text}</p>
+      <div class="acts">
+        {(['coats', 'recipes', 'readings'] as const).map((name) => (
+          <Button key={name} onClick={() => void exportTable(needs, name).then(handOverFile)}>
+            {TABLES[name]}
+          </Button>
+        ))}
       </div>
     </Fold>
   );

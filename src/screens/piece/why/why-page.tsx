@@ -12,10 +12,9 @@ import { PIECE_WORDS } from '../../../words/piece/piece';
 import { INPUT_WORDS, UNKNOWN_WORDS, WHY_WORDS } from '../../../words/piece/why';
 import { Headline } from '../headline';
 import { usePiece } from '../use-piece';
+import { HardnessChart, SolventChart } from './charts';
 import { ColdNote } from './cold-note';
-import { HardnessChart } from './hardness-chart';
 import { inputsOf } from './inputs';
-import { SolventChart } from './solvent-chart';
 import { WhatMoves } from './what-moves';
 
 /** Why a time is what it is: the curves, the inputs and their origin, what would move it, and what is not known. */
