@@ -24,7 +24,7 @@ export function wetBulbC(
 ): number {
   const ratio = humidityRatio(temperatureC, relativeHumidity, pressurePa);
   const excess = (wickC: number) => ratioOverWick(temperatureC, wickC, pressurePa) - ratio;
-  const isWet = excess(FREEZING_C) <= 0;
+  const isWet = temperatureC > FREEZING_C && excess(FREEZING_C) <= 0;
   const lowest = isWet ? FREEZING_C : dewPointC(temperatureC, relativeHumidity);
   return rootOfRising(excess, lowest, temperatureC);
 }

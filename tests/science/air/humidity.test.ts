@@ -66,6 +66,10 @@ describe('order', () => {
     );
   });
 
+  test('a hair under freezing, in air a hair under saturation, the wick is no warmer than the air', () => {
+    expect(wetBulbC(-1e-144, 0.9999999999999999, 110_000)).toBeLessThanOrEqual(-1e-144);
+  });
+
   test('more vapour: higher dew point and wet bulb', () => {
     fc.assert(
       fc.property(anyAirC, within(0.01, 0.98), within(0.011, 0.02), (temperatureC, humidity, more) => {
