@@ -1,5 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { between, quantile, RUN_AT } from '../../src/estimator/belief';
+import {
+  beliefOf,
+  between,
+  chancesOf,
+  factorOf,
+  logChance,
+  PRIOR,
+  quantile,
+  RUN_AT,
+  weigh,
+} from '../../src/estimator/belief';
 
 const NEVER = Number.POSITIVE_INFINITY;
 
@@ -40,4 +50,54 @@ test('a share of the weight that is never reached gives no number', () => {
     { value: 1, weight: 0.2 },
   ];
   expect([0.1, 0.2, 0.4, 0.6, 0.9].map((share) => quantile(rows, share))).toEqual([1, 1, 2, NEVER, NEVER]);
+});
+
+describe('what is believed', () => {
+  const AT = [-1, 0, 1];
+
+  test('sums to one, and is the first belief where nothing was found', () => {
+    const spread = 1 / Math.sqrt(2 * Math.LN2); // so that one away is half as likely
+    expect(weigh({ mean: 0, spread }, [], AT)).toEqual([0.25, 0.5, 0.25].map((w) => expect.closeTo(w, 12)));
+    expect(weigh({ mean: 1, spread }, [], AT)).toEqual(
+      [1 / 25, 8 / 25, 16 / 25].map((w) => expect.closeTo(w, 12)),
+    );
+  });
+
+  test('goes by Bayes’ rule: each weight times the chance of what was found', () => {
+    const spread = 1 / Math.sqrt(2 * Math.LN2);
+    const chances = [4, 1, 2].map(Math.log);
+    expect(weigh({ mean: 0, spread }, chances, AT)).toEqual(
+      [0.5, 0.25, 0.25].map((w) => expect.closeTo(w, 12)),
+    );
+  });
+
+  test('has its mean and its spread', () => {
+    const { mean, spread } = beliefOf([0.5, 0, 0.5], AT);
+    expect(mean).toBeCloseTo(0, 12);
+    expect(spread).toBeCloseTo(1, 12);
+    expect(beliefOf([0, 0.25, 0.75], AT).mean).toBeCloseTo(0.75, 12);
+  });
+
+  // Diffusivity within a factor 2.5 either way in eight of ten (calibration to common practice).
+  test('is told as the factor that eight of ten lie within', () => {
+    expect(factorOf(PRIOR)).toBeCloseTo(2.5, 9);
+    expect(factorOf({ mean: 3, spread: 0 })).toBe(1);
+  });
+
+  test('a film that just meets what is asked passes as often as it fails; one far past it always does', () => {
+    expect(Math.exp(logChance(0, true))).toBeCloseTo(0.5, 12);
+    expect(Math.exp(logChance(0, false))).toBeCloseTo(0.5, 12);
+    // The logistic function at 2.
+    expect(Math.exp(logChance(2, true))).toBeCloseTo(0.8807970779, 9);
+    expect(Math.exp(logChance(2, false))).toBeCloseTo(0.119202922, 9);
+  });
+
+  test('a test is the sharper the narrower it tells: four kelvin by thumb or paper, ten by nose (judgement, no source)', () => {
+    const margins = RUN_AT.map(() => 20);
+    const of = (test_: 'print' | 'gum' | 'smell') =>
+      chancesOf([{ atS: 0, test: test_, passes: false }], [margins])[0] as number;
+    expect(of('print')).toBeCloseTo(logChance(5, false), 9);
+    expect(of('gum')).toBeCloseTo(logChance(5, false), 9);
+    expect(of('smell')).toBeCloseTo(logChance(2, false), 9);
+  });
 });

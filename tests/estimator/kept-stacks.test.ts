@@ -84,3 +84,11 @@ test('solvent is conserved over a mark', async () => {
       );
   }
 });
+
+test('a stack that is looked at again and again pushes no other out', () => {
+  const kept = createKeptStacks(100_000);
+  runEstimate({ ...ask(base, nowS), stack: 'a' }, kept);
+  for (let k = 0; k < 6; k++) runEstimate({ ...ask(base, nowS + k), stack: 'b' }, kept);
+  expect(kept.markOf('a', '0 0 ', base)).toBeDefined();
+  expect(kept.markOf('b', '0 0 ', base)).toBeDefined();
+});

@@ -123,6 +123,8 @@ test('sandings, flash coats and other pigment among the oldest stay where they w
   expect(layers[0]).toMatchObject({ pigment: 0.2, atS: events[4]?.atS });
   expect(layers[0]?.dryM).toBeCloseTo(60e-6, 12);
   expect(groupCoats(stack({ coats: 40 })).events).toHaveLength(40);
+  // Of 41 the oldest 17 go into groups of three.
+  expect(groupCoats(stack({ coats: 41 })).events).toHaveLength(24 + 6);
 });
 
 // Within the limits of the fields, or with one number of the request that is none.

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { StackHistory } from '../../src/estimator/history';
+import { runEstimate } from '../../src/estimator/run-estimate';
 import { simulate } from '../../src/estimator/simulate';
 import { DAY_S, stack } from './stacks';
 
@@ -58,4 +59,12 @@ test('sanding takes off the top: the newest layers go, and the oldest stays as i
   expect(profiles[0]?.layers.map(({ dryM }) => dryM * 1e6)).toEqual(
     [12, 6, 0].map((um_) => expect.closeTo(um_, 6)),
   );
+});
+
+test('layers are looked at now also long after all of it has hardened', () => {
+  const history = stack({ coats: 3 });
+  const nowS = 400 * DAY_S;
+  const { profiles, now } = runEstimate({ history, nowS, checks: [] });
+  expect(profiles.at(-1)?.timeS).toBe(nowS);
+  expect(now.dryM).toBeCloseTo(36e-6, 12);
 });

@@ -1,8 +1,10 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { createFilm } from '../../src/estimator/film';
 import type { AirSpan, StackHistory } from '../../src/estimator/history';
+import type { MobilityLaw } from '../../src/estimator/laws/law';
 import { lastWetS, secondsTo } from '../../src/estimator/read-off';
 import { simulate } from '../../src/estimator/simulate';
-import { createWeather } from '../../src/estimator/weather';
+import { createWeather, overSpells } from '../../src/estimator/weather';
 import { DAY_S, HOUR_S, stack } from './stacks';
 
 const DAYS = 300;
@@ -62,4 +64,60 @@ test('nights make it later than days alone, and sooner than nights alone', () =>
   const [cool] = daysTo([{ fromS: 0, temperatureK: 289.15, transferMS: 1.2e-3 }]) as [number];
   expect(level).toBeGreaterThan(warm);
   expect(level).toBeLessThan(cool);
+});
+
+test('before the first air that is known it is that of the usual shop, and that of the first span until the second', () => {
+  // 21 °C in a gentle draught (common practice, no source).
+  expect(createWeather([])(0, HOUR_S)).toMatchObject({
+    temperatureK: 294.15,
+    transferMS: 1.2e-3,
+    endS: Number.POSITIVE_INFINITY,
+    spells: [],
+  });
+  const weather = createWeather(nights);
+  expect(weather(11 * HOUR_S, HOUR_S)).toMatchObject({ temperatureK: 294.15, endS: 12 * HOUR_S });
+  expect(weather(12 * HOUR_S, HOUR_S)).toMatchObject({ temperatureK: 289.15, endS: 24 * HOUR_S });
+  // A day looked ahead that nothing changes in is no mean of anything.
+  const steady = [{ fromS: 0, temperatureK: 290, transferMS: 1e-3 }];
+  expect(createWeather(steady)(0, 3 * DAY_S).spells).toEqual([]);
+  // From the middle of a day on, two of them.
+  expect(createWeather(nights)(6 * HOUR_S, 2.9 * DAY_S)).toMatchObject({ endS: 54 * HOUR_S });
+});
+
+describe('a law over days and nights', () => {
+  const film = createFilm(1);
+  film.nodes = 2;
+  // What it gives is the temperature, and as much more as the node is high.
+  const law: MobilityLaw = {
+    ratio: [1],
+    at: (_, node, temperatureK) => temperatureK + node,
+    fill(_, temperatureK, mobility) {
+      mobility[0] = temperatureK;
+      mobility[1] = temperatureK + 1;
+    },
+  };
+  const filled = (spelled: MobilityLaw) => {
+    const mobility = new Float64Array(3).fill(7);
+    spelled.fill?.(film, 280, mobility);
+    return [...mobility];
+  };
+
+  test('is the mean of what it is in each, and where it is told of none the law itself', () => {
+    const spelled = overSpells(law);
+    expect(spelled.ratio).toEqual([1]);
+    expect(spelled.at(film, 1, 280, 0)).toBe(281);
+    expect(filled(spelled)).toEqual([280, 281, 7]);
+    spelled.spells = [
+      { temperatureK: 300, share: 0.25 },
+      { temperatureK: 280, share: 0.75 },
+    ];
+    expect(spelled.at(film, 1, 290, 0)).toBeCloseTo(286, 9);
+    expect(filled(spelled)).toEqual([285, 286, 7].map((k) => expect.closeTo(k, 9)));
+  });
+
+  test('has no ratios where the law has none, and is not filled where that cannot be', () => {
+    const spelled = overSpells({ at: law.at });
+    expect('ratio' in spelled).toBe(false);
+    expect(() => filled(spelled)).toThrow(TypeError);
+  });
 });
