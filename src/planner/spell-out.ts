@@ -108,16 +108,18 @@ function personBusyUntil(
   return { until, bound: { by: 'person', pieceId: piece.id, stepId: piece.steps[busy.step]?.id ?? '' } };
 }
 
-/** Whether it is the weather or the hours that keep an operation waiting. */
+/** Whether it is the weather or the hours that keep an operation waiting; at the bench it is never the weather. */
 function shutBy({ problem, bench, openingTimes }: Timed, id: number, piece: Piece, asked: number): Bound {
-  const { previous, step, minutes, openings } = problem.operations[id] as Operation;
+  const { previous, step, minutes, isInBooth } = problem.operations[id] as Operation;
   const from = previous < 0 ? firstOpen(piece.steps) : (problem.operations[previous] as Operation).step;
-  const holds = piece.steps.slice(from, step).filter((held) => held.kind === 'hold');
   const inAnyAir = openingTimes('booth').fit(asked, minutes);
-  if (holds.length === 0 || inAnyAir === openings.fit(asked, minutes)) return { by: 'closed' };
-  const { unfitAir } = bench.working;
-  const held = holds.find(({ against }) =>
-    unfitAir.some((air) => air.because === against && air.from < inAnyAir + minutes && inAnyAir < air.to),
-  );
-  return held ? { by: 'hold', against: held.against } : { by: 'closed' };
+  const isUnfit = (against: Weather): boolean =>
+    bench.working.unfitAir.some(
+      (air) => air.because === against && air.from < inAnyAir + minutes && inAnyAir < air.to,
+    );
+  const held = piece.steps
+    .slice(from, step)
+    .filter((before) => before.kind === 'hold')
+    .find(({ against }) => isUnfit(against));
+  return held && isInBooth ? { by: 'hold', against: held.against } : { by: 'closed' };
 }

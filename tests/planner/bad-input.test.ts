@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
-import { checkPromise } from '../../src/planner/promise';
 import { faultSentence } from '../../src/planner/say';
 import type { GateStep, Piece } from '../../src/planner/step';
 import type { WorkingTimes } from '../../src/planner/windows/working-times';
@@ -99,6 +98,30 @@ const ROWS: readonly Row[] = [
     says: /in that order/,
   },
   {
+    what: 'a wait that never ends',
+    pieces: [piece('a', [wait('w', Number.POSITIVE_INFINITY)])],
+    faults: ['band-out-of-order'],
+    says: /in that order/,
+  },
+  {
+    what: 'a wait of less than no time',
+    pieces: [piece('a', [wait('w', 5, -5)])],
+    faults: ['band-out-of-order'],
+    says: /in that order/,
+  },
+  {
+    what: 'a wait that is late before it is likely',
+    pieces: [piece('a', [wait('w', 60, 30, 50)])],
+    faults: ['band-out-of-order'],
+    says: /in that order/,
+  },
+  {
+    what: 'a check longer than any day',
+    pieces: [piece('a', [gate({ minutes: 600 })])],
+    faults: ['step-too-long'],
+    says: /takes 10 h.*is 8 h/,
+  },
+  {
     what: 'no coats a day',
     pieces: [piece('a', [coat('1')], { coatsADay: 0 })],
     faults: ['no-coats-a-day'],
@@ -126,22 +149,21 @@ test.each(ROWS)('explains $what', ({ pieces, faults, says, ...row }) => {
   for (const failure of failures) expect(faultSentence(failure)).toMatch(says);
 });
 
-test.each([
-  { what: 'a date already past', promised: NOW - 1, failure: 'promise-past', says: /already past/ },
+test.each<{ what: string; pieces: readonly Piece[] }>([
+  { what: 'a window just as long as the move', pieces: [coats(window('w', 45, 50))] },
+  { what: 'a wait that cannot run over', pieces: [piece('a', [wait('w', 0)])] },
+  { what: 'a check as long as a day', pieces: [piece('a', [gate({ minutes: 480 })])] },
   {
-    what: 'a date sooner than possible',
-    promised: NOW + 50,
-    failure: 'sooner-than-possible',
-    says: /not ready/,
+    what: 'a check asked again at once that has not failed',
+    pieces: [piece('a', [gate({ againAfterMinutes: 0 })])],
   },
-])('does not take $what as a promise', ({ promised, failure, says }) => {
-  const checked = checkPromise(promised, NOW, NOW + 100);
-  expect(checked).toMatchObject({ ok: false, failure: { kind: failure } });
-  if (!checked.ok) expect(faultSentence(checked.failure)).toMatch(says);
-});
-
-test('takes a date that can be kept', () => {
-  expect(checkPromise(NOW + 100, NOW, NOW + 100)).toEqual({ ok: true, value: NOW + 100 });
+  { what: 'a check one failure short', pieces: [piece('a', [gate({ failedAt: [NOW - 9, NOW - 5] })])] },
+  {
+    what: 'a fault in what is done',
+    pieces: [piece('a', [bench('1', 600, { done: { from: NOW - 600, to: NOW } }), coat('2')])],
+  },
+])('plans $what', ({ pieces }) => {
+  expect(planBench({ now: NOW, working: OPEN, pieces }).ok).toBe(true);
 });
 
 test.each([

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { planBench } from '../../src/planner/plan-bench';
+import { checkPromise } from '../../src/planner/promise';
+import { faultSentence } from '../../src/planner/say';
 import type { Piece, Step } from '../../src/planner/step';
-import { bench, coat, dateTime, piece, utc, wait, working } from './a-bench';
+import { bench, coat, dateTime, piece, utc, wait, window, working } from './a-bench';
 
 const DAY = 1440;
 const NOW = utc('2026-03-02 09:00');
@@ -89,4 +91,57 @@ test('a piece that is over but not finished is promised for now at the soonest',
   const found = summary(piece('a', [coat('c', { done }), wait('w', DAY)]));
   expect(dateTime(found.likely)).toBe('2026-02-28 09:10');
   expect(found.promise).toBe(NOW);
+});
+
+describe('what most of the time goes on', () => {
+  const done = { from: NOW - 2 * DAY - 10, to: NOW - 2 * DAY };
+  const laid = coat('0', { done });
+
+  test('is the longest of what is left: of a wait that has begun what is still to come, and the first of two alike', () => {
+    const steps = (second: number) => [
+      laid,
+      wait('v', 3 * DAY),
+      bench('1', 30),
+      wait('w', second),
+      bench('2', 30),
+    ];
+    expect(summary(piece('a', steps(2 * DAY))).dominant).toMatchObject({ stepId: 'w', minutes: 2 * DAY });
+    expect(summary(piece('a', steps(DAY))).dominant).toMatchObject({ stepId: 'v', minutes: DAY });
+  });
+
+  test('costs nothing that can be told where a window would be missed', () => {
+    const found = summary(piece('a', [coat('1'), window('w', 240, 300), coat('2')])).dominant;
+    expect(found).toEqual({ stepId: 'w', minutes: 240, costOfADay: undefined, absorbedBy: undefined });
+  });
+
+  test('a day more of it is taken up by the first thing after it that waits for the shop, a check among them', () => {
+    const steps = [coat('1'), wait('w', DAY + 480), check, bench('2', 30)];
+    // Ends at 17:10 on the next day: the check waits for the morning.
+    expect(summary(piece('a', steps)).dominant).toMatchObject({ stepId: 'w', absorbedBy: { by: 'closed' } });
+    const other = piece('b', [bench('z', 30, { notBefore: NOW + DAY })]);
+    const plan = planBench({
+      now: NOW,
+      working: OPEN,
+      pieces: [piece('a', [coat('1'), wait('w', DAY)]), other],
+    });
+    expect(plan.ok && plan.value.pieces[0]?.dominant?.absorbedBy).toBeUndefined();
+  });
+});
+
+test.each([
+  { what: 'a date already past', promised: NOW - 1, failure: 'promise-past', says: /already past/ },
+  {
+    what: 'a date sooner than possible',
+    promised: NOW + 50,
+    failure: 'sooner-than-possible',
+    says: /not ready/,
+  },
+])('does not take $what as a promise', ({ promised, failure, says }) => {
+  const checked = checkPromise(promised, NOW, NOW + 100);
+  expect(checked).toMatchObject({ ok: false, failure: { kind: failure } });
+  if (!checked.ok) expect(faultSentence(checked.failure)).toMatch(says);
+});
+
+test('takes a date that can be kept', () => {
+  expect(checkPromise(NOW + 100, NOW, NOW + 100)).toEqual({ ok: true, value: NOW + 100 });
 });
