@@ -3,7 +3,7 @@ import { Icon } from '../../parts/blocks/icons';
 import { Notice } from '../../parts/blocks/notice';
 import { toleranceOf } from '../../shop/colour/aim';
 import type { TrialSide } from '../../shop/colour/judge';
-import type { LeftAside, Surface } from '../../shop/colour/surface';
+import type { KnownSurface, LeftAside } from '../../shop/colour/surface';
 import { lightWords, painterWords } from '../../words/match/match';
 import { STAND_WORDS as WORDS } from '../../words/match/next';
 import { numberWords } from '../../words/quantities';
@@ -123,7 +123,7 @@ function Parts({ side: { judgement } }: { readonly side: TrialSide }) {
 }
 
 /** How sure a mean is. */
-export function ReadingsLine({ surface }: { readonly surface: Surface }) {
+export function ReadingsLine({ surface }: { readonly surface: KnownSurface }) {
   const { count, spreadE00 } = surface;
   return (
     <p class="quiet">

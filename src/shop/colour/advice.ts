@@ -3,7 +3,7 @@ import type { Lab } from '../../science/colour/lab';
 import { expectedColour, tinterStrength } from '../../science/pigment/belief';
 import { type Suggestion, suggestAddition } from '../../science/pigment/suggest';
 import type { Form } from '../../science/pigment/weighing';
-import { type Aim, aimFor, toleranceOf } from './aim';
+import { aimFor, type MatchAim, toleranceOf } from './aim';
 import { believe, readingOf, strangerIn } from './believe';
 import { matchJar } from './jar-content';
 import { sidesOf, sideThatCounts } from './judge';
@@ -36,7 +36,7 @@ export type Advice =
       /** Ingredients in the order that the suggestion counts them. */
       readonly tinters: readonly string[];
       readonly strengths: readonly Strength[];
-      readonly aim: Aim;
+      readonly aim: MatchAim;
       /** What is expected of the jar as it is. */
       readonly expected: Lab;
       readonly trialsUsed: number;
@@ -68,7 +68,7 @@ export function advise(match: Match, all: readonly Match[], lots: LotChanges): A
 function suggestFor(
   match: Match,
   known: MatchModel,
-  aim: Aim,
+  aim: MatchAim,
   lessons: ReturnType<typeof lessonsFor>,
 ): Advice {
   const { model, tinters } = known;

@@ -1,7 +1,7 @@
 import type { Match, ReadingSet } from '../../logbook/fold/piece/matches';
 import { TOLERANCE_E00 } from '../../science/colour/verdict';
 import { bareAim, type ClearShift, clearShift } from '../../science/pigment/clear-shift';
-import { isFirm, readSurface, type Surface, setsUnder, type Under } from './surface';
+import { isFirm, type KnownSurface, readSurface, setsUnder, type Under } from './surface';
 
 /** The largest deltaE00 that passes here. */
 export const toleranceOf = ({ tolerance, place }: Pick<Match, 'tolerance' | 'place'>): number =>
@@ -17,8 +17,8 @@ export const targetOf = (match: Match) => readSurface(setsOf(match, 'target'), m
 /** What clear does to this colour, read on one surface with and without it. */
 export interface ReadShift {
   readonly shift: ClearShift;
-  readonly bare: Surface;
-  readonly clear: Surface;
+  readonly bare: KnownSurface;
+  readonly clear: KnownSurface;
   readonly clearCoats: number;
   /** On a trial of this number, or on a card. */
   readonly on: number | 'card';
@@ -48,8 +48,8 @@ function shiftOn(sets: readonly ReadingSet[], { white }: Match, on: ReadShift['o
 }
 
 /** What a surface is held against. */
-export interface Aim {
-  readonly surface: Surface;
+export interface MatchAim {
+  readonly surface: KnownSurface;
   /** `moved`: less the clear's shift. `unmoved`: the shift is still to be read. */
   readonly clear: 'none' | 'moved' | 'unmoved';
   /** How far b* of the aim lies below the target, for the yellowing to come. */
@@ -57,11 +57,11 @@ export interface Aim {
 }
 
 /** The aim for a surface read bare, or under clear; undefined before the target is read. */
-export function aimFor(match: Match, under: Under): Aim | undefined {
+export function aimFor(match: Match, under: Under): MatchAim | undefined {
   const target = targetOf(match).surface;
   if (!target) return undefined;
   const yellowing = match.yellowing?.si ?? 0;
-  const lower = (surface: Surface): Surface =>
+  const lower = (surface: KnownSurface): KnownSurface =>
     yellowing === 0
       ? surface
       : { ...surface, lab: { ...surface.lab, b: surface.lab.b - yellowing }, spectrum: undefined };

@@ -4,8 +4,8 @@ import { type PainterRemark, paintersWords } from '../../science/colour/painters
 import { spectrumToLab } from '../../science/colour/spectrum';
 import { type Verdict, verdict } from '../../science/colour/verdict';
 import { type LightDifference, worstOfLights } from '../../science/colour/worst-light';
-import { type Aim, aimFor, toleranceOf } from './aim';
-import { readSurface, type Surface, type SurfaceRead, setsUnder, type Under } from './surface';
+import { aimFor, type MatchAim, toleranceOf } from './aim';
+import { type KnownSurface, readSurface, type SurfaceRead, setsUnder, type Under } from './surface';
 
 /** How a surface stands to its aim. */
 export interface Judgement {
@@ -18,7 +18,7 @@ export interface Judgement {
 }
 
 /** Judges a surface against its aim. Both are under one light. */
-export function judge(sample: Surface, aim: Surface, toleranceE00: number): Judgement {
+export function judge(sample: KnownSurface, aim: KnownSurface, toleranceE00: number): Judgement {
   const difference = colourDifference(sample.lab, aim.lab);
   const words = paintersWords(difference);
   if (!sample.spectrum || !aim.spectrum)
@@ -38,7 +38,7 @@ export function judge(sample: Surface, aim: Surface, toleranceE00: number): Judg
 /** One side of a trial, bare or under clear: what was read, its aim, and how it stands to it. */
 export interface TrialSide extends SurfaceRead {
   readonly under: Under;
-  readonly aim: Aim | undefined;
+  readonly aim: MatchAim | undefined;
   readonly judgement: Judgement | undefined;
 }
 

@@ -12,12 +12,12 @@ import { LACQUER_SURFACE } from '../../science/pigment/saunderson';
 import { USUAL_TINTERS } from '../../science/pigment/usual-tinters';
 import { matchJar } from './jar-content';
 import { isSpectral } from './lab-of';
-import { isFirm, readSurface, type Surface, setsUnder } from './surface';
+import { isFirm, type KnownSurface, readSurface, setsUnder } from './surface';
 
 /** One draw-down of the base with a share of a tinter. */
 export interface ReadTint {
   readonly share: number;
-  readonly surface: Surface;
+  readonly surface: KnownSurface;
 }
 
 /** A tinter whose effect is known, and from where. */
@@ -36,7 +36,7 @@ export interface MatchModel {
   readonly isSpectral: boolean;
 }
 
-const bareAndFirm = (sets: readonly ReadingSet[], match: Match): Surface | undefined => {
+const bareAndFirm = (sets: readonly ReadingSet[], match: Match): KnownSurface | undefined => {
   const { surface } = readSurface(setsUnder(sets, 'bare'), match.white);
   return isFirm(surface) ? surface : undefined;
 };
@@ -48,7 +48,7 @@ const alike = (match: Match, all: readonly Match[]): Match[] => [
 ];
 
 /** The untinted base as it was read dry, here or in another match with it. */
-export function baseOf(match: Match, all: readonly Match[]): Surface | undefined {
+export function baseOf(match: Match, all: readonly Match[]): KnownSurface | undefined {
   for (const one of alike(match, all)) {
     const untinted = one.trials.filter(({ number }) => matchJar(one, number).tinterGrams.size === 0);
     const base = bareAndFirm(
@@ -105,7 +105,7 @@ export function modelOf(match: Match, all: readonly Match[]): MatchModel | undef
 
 const toLabTint = ({ share, surface }: ReadTint): LabTint => ({ share, lab: surface.lab });
 
-function modelFromSpectra(base: Surface, tinters: readonly KnownTinter[]): ColourModel | undefined {
+function modelFromSpectra(base: KnownSurface, tinters: readonly KnownTinter[]): ColourModel | undefined {
   const { white } = base.lab;
   const { spectrum } = base;
   if (!spectrum || !isSpectral(white)) return undefined;

@@ -8,7 +8,7 @@ import type { White } from '../../science/colour/white-points';
 import { labOf, meanSpectrum, type ReadingValue } from './lab-of';
 
 /** What is known of one surface, from all its readings that count. */
-export interface Surface extends Judged {
+export interface KnownSurface extends Judged {
   readonly spectrum: Spectrum | undefined;
   /** When it was last read. */
   readonly atMs: number;
@@ -22,7 +22,7 @@ export interface LeftAside {
   readonly otherLight: number;
 }
 export interface SurfaceRead {
-  readonly surface: Surface | undefined;
+  readonly surface: KnownSurface | undefined;
   readonly leftAside: LeftAside;
 }
 
@@ -69,7 +69,7 @@ function labUnder(value: ReadingValue, taken: White, white: White): Lab | undefi
 
 const byOf = ({ as }: ReadingValue): One['by'] => (as === 'photo' ? 'camera' : 'instrument');
 
-function meanOf(ones: readonly One[]): Surface | undefined {
+function meanOf(ones: readonly One[]): KnownSurface | undefined {
   const [first] = ones;
   if (!first) return undefined;
   return {
@@ -89,5 +89,5 @@ export const setsUnder = (sets: readonly ReadingSet[], under: Under): ReadingSet
   sets.filter((set) => underOf(set) === under);
 
 /** Whether a surface can stand for a fact: dry, and read by an instrument. */
-export const isFirm = (surface: Surface | undefined): surface is Surface =>
+export const isFirm = (surface: KnownSurface | undefined): surface is KnownSurface =>
   surface?.isDry === true && surface.by === 'instrument';

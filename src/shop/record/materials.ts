@@ -3,17 +3,17 @@ import type { Jar } from '../../logbook/fold/mix/jars';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 
 /** What went into a jar, as it was weighed. */
-export interface Weighed {
+export interface WeighedPart {
   readonly name: string;
   readonly grams: number;
   readonly lot: string | undefined;
 }
 
 /** A jar that coats came from. */
-export interface Material {
+export interface UsedMaterial {
   readonly jar: Jar;
   /** Empty where it was not weighed up. */
-  readonly weighed: readonly Weighed[];
+  readonly weighed: readonly WeighedPart[];
   /** The wavelength under which it fluoresces, nm; undefined where it holds no tracer. */
   readonly tracerNm: number | undefined;
 }
@@ -21,13 +21,13 @@ export interface Material {
 type Of = Pick<Shop, 'jars' | 'weighUps' | 'ingredients'>;
 
 /** The jars that these coats came from, each once, in the order in which they were used. */
-export const materialsOf = ({ coats }: Pick<Piece, 'coats'>, shop: Of): readonly Material[] =>
+export const materialsOf = ({ coats }: Pick<Piece, 'coats'>, shop: Of): readonly UsedMaterial[] =>
   [...new Set(coats.map(({ jar }) => jar))].flatMap((id) => {
     const jar = shop.jars.get(id);
     return jar ? [{ jar, weighed: weighedInto(jar, shop), tracerNm: tracerOf(jar, shop) }] : [];
   });
 
-function weighedInto({ weighUp }: Jar, { weighUps, ingredients }: Of): Weighed[] {
+function weighedInto({ weighUp }: Jar, { weighUps, ingredients }: Of): WeighedPart[] {
   const { plan = [], pours = [] } = { ...weighUps.get(weighUp ?? '') };
   return plan.flatMap(({ ingredient: id }, line) => {
     const ingredient = ingredients.get(id);

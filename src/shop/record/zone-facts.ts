@@ -3,7 +3,7 @@ import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import { documented } from '../../logbook/fold/piece/zones';
 import { asItStands, coatsTold } from '../stack/layers-left';
 import type { Stand } from '../zone/stands';
-import { type Material, materialsOf } from './materials';
+import { materialsOf, type UsedMaterial } from './materials';
 
 /** What was done to the colour of a place: nothing, a toner, or an opaque coat. */
 export type ColourWork = 'untouched' | 'toned' | 'opaque';
@@ -15,7 +15,7 @@ export interface ZoneFacts {
   readonly own: readonly Coat[];
   /** How many coats of its own were sanded off again. */
   readonly sandedOff: number;
-  readonly materials: readonly Material[];
+  readonly materials: readonly UsedMaterial[];
   readonly colour: ColourWork;
   /** Coats that hold a tracer, by their number in the film of the place, from the bottom. */
   readonly tracers: readonly { readonly coat: number; readonly nm: number }[];

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { type Addition, volumesInMix } from '../../../src/shop/jar/volumes-in-mix';
+import { type AddedPart, volumesInMix } from '../../../src/shop/jar/volumes-in-mix';
 
-const added = (of: Addition['of'], si: number): Addition => ({ of, percent: { si } });
+const added = (of: AddedPart['of'], si: number): AddedPart => ({ of, percent: { si } });
 
 // By definition: a share of the mix is of the finished mix, and the three fill it.
 test.each([

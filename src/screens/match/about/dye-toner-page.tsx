@@ -5,7 +5,7 @@ import { Page, Section } from '../../../parts/blocks/page';
 import { linkTo } from '../../../parts/frame/route';
 import { passDensity, planToner, type TonerPlan } from '../../../science/pigment/dye-toner';
 import { setsOf, targetOf, toleranceOf } from '../../../shop/colour/aim';
-import { isFirm, readSurface, type Surface } from '../../../shop/colour/surface';
+import { isFirm, type KnownSurface, readSurface } from '../../../shop/colour/surface';
 import { TONER_WORDS as WORDS } from '../../../words/match/tools';
 import { differenceText, labText } from '../colour-text';
 import { ReadingSets } from '../reading/reading-sets';
@@ -56,13 +56,13 @@ export function DyeTonerPage({ match }: OfMatch) {
   );
 }
 
-function surfaceOf(match: Match, as: 'ground'): Surface | undefined {
+function surfaceOf(match: Match, as: 'ground'): KnownSurface | undefined {
   const { surface } = readSurface(setsOf(match, as), match.white);
   return isFirm(surface) ? surface : undefined;
 }
 
 /** The toned card that was read last, with its passes. */
-function newestToned(match: Match): { readonly surface: Surface; readonly passes: number } | undefined {
+function newestToned(match: Match): { readonly surface: KnownSurface; readonly passes: number } | undefined {
   const sets = setsOf(match, 'toned');
   const last = sets.at(-1)?.of;
   if (last?.as !== 'toned') return undefined;

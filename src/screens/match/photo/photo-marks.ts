@@ -21,7 +21,7 @@ export const unmoved = (marks: Marks): readonly number[] =>
 export const SAMPLE_SIZES = { small: 0.02, medium: 0.05, large: 0.1 } as const;
 export type SampleSize = keyof typeof SAMPLE_SIZES;
 
-export interface Size {
+export interface PixelSize {
   readonly width: number;
   readonly height: number;
 }
@@ -33,7 +33,7 @@ export const moved = (marks: Marks, at: number, { x, y }: Point): Marks =>
   marks.map((mark, i) => (i === at ? { x: within(x), y: within(y) } : mark)) as unknown as Marks;
 
 /** The reference's corners in pixels of the photo. */
-export function referenceCorners(marks: Marks, { width, height }: Size): Corners {
+export function referenceCorners(marks: Marks, { width, height }: PixelSize): Corners {
   const place = ({ x, y }: Point): Point => ({
     x: Math.min(x * width, width - 1),
     y: Math.min(y * height, height - 1),
@@ -42,7 +42,7 @@ export function referenceCorners(marks: Marks, { width, height }: Size): Corners
 }
 
 /** The square of the sample in pixels of the photo. */
-export function sampleCorners(marks: Marks, size: SampleSize, { width, height }: Size): Corners {
+export function sampleCorners(marks: Marks, size: SampleSize, { width, height }: PixelSize): Corners {
   const half = SAMPLE_SIZES[size] * Math.min(width, height);
   const x = Math.min(Math.max(marks[SAMPLE_MARK].x * width, half), width - 1 - half);
   const y = Math.min(Math.max(marks[SAMPLE_MARK].y * height, half), height - 1 - half);

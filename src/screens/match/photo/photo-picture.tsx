@@ -3,7 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { Button } from '../../../parts/blocks/button';
 import { Choice } from '../../../parts/fields/choice';
 import { COLOUR_PHOTO_WORDS as WORDS } from '../../../words/match/colour-photo';
-import { type Marks, moved, SAMPLE_MARK, SAMPLE_SIZES, type SampleSize, type Size } from './photo-marks';
+import { type Marks, moved, type PixelSize, SAMPLE_MARK, SAMPLE_SIZES, type SampleSize } from './photo-marks';
 
 export interface PictureProps {
   readonly picture: Blob;
@@ -11,7 +11,7 @@ export interface PictureProps {
   readonly marks: Marks;
   readonly onMarks: (marks: Marks) => void;
   readonly sampleSize: SampleSize;
-  readonly onSize: (size: Size) => void;
+  readonly onSize: (size: PixelSize) => void;
   readonly onBroken: () => void;
 }
 

@@ -8,9 +8,9 @@ import type { ChartEdition } from '../../../science/colour/photo/chart-24';
 import {
   FIRST_MARKS,
   type Marks,
+  type PixelSize,
   referenceCorners,
   type SampleSize,
-  type Size,
   sampleCorners,
 } from './photo-marks';
 
@@ -26,7 +26,7 @@ export function usePhoto() {
     picture: useSignal<Blob | undefined>(undefined),
     /** Why the chosen file was not taken. */
     fault: useSignal<PictureFault | 'not-opened' | undefined>(undefined),
-    size: useSignal<Size | undefined>(undefined),
+    size: useSignal<PixelSize | undefined>(undefined),
     against: useSignal<'chart' | 'grey-card'>('chart'),
     edition: useSignal<ChartEdition>('since-2014'),
     reflectance: useSignal<Draft<'%'>>({ text: '18', unit: '%' }),

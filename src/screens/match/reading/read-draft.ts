@@ -6,7 +6,7 @@ import { type Lab, xyzToLab } from '../../../science/colour/lab';
 import type { White } from '../../../science/colour/white-points';
 import { hexToLab } from '../../../shop/colour/screen-colour';
 
-export type How = 'lab' | 'xyz' | 'hex' | 'file';
+export type ReadAs = 'lab' | 'xyz' | 'hex' | 'file';
 
 /** One reading as it is being typed: three parts, or a hex. */
 export interface RowDraft {
@@ -21,7 +21,7 @@ const PART_LIMITS = {
   xyz: [LIMITS.tristimulus, LIMITS.luminance, LIMITS.tristimulus],
 } as const;
 
-export const isBlank = (how: How, { parts, hex }: RowDraft): boolean =>
+export const isBlank = (how: ReadAs, { parts, hex }: RowDraft): boolean =>
   how === 'hex' ? hex.trim() === '' : parts.every((text) => text.trim() === '');
 
 /** What is wrong with one part of a reading. */
@@ -29,14 +29,14 @@ export const partProblem = (how: 'lab' | 'xyz', { parts }: RowDraft, part: 0 | 1
   draftProblem(bare(parts[part]), PART_LIMITS[how][part]);
 
 /** Whether a reading can be sent as it is. */
-export function isRowWhole(how: How, row: RowDraft): boolean {
+export function isRowWhole(how: ReadAs, row: RowDraft): boolean {
   if (how === 'hex') return hexToLab(row.hex) !== undefined;
   if (how === 'file') return false;
   return ([0, 1, 2] as const).every((part) => partProblem(how, row, part) === undefined);
 }
 
 /** A reading for the logbook, kept as typed. */
-export function rowSaid(how: How, { parts: [p, q, r], hex }: RowDraft): ReadingSaid {
+export function rowSaid(how: ReadAs, { parts: [p, q, r], hex }: RowDraft): ReadingSaid {
   if (how === 'hex') return { as: 'hex', hex: hex.trim() };
   return how === 'xyz'
     ? { as: 'xyz', X: bare(p), Y: bare(q), Z: bare(r) }
@@ -44,7 +44,7 @@ export function rowSaid(how: How, { parts: [p, q, r], hex }: RowDraft): ReadingS
 }
 
 /** The colour of a reading that is whole. */
-export function rowLab(how: How, row: RowDraft, white: White): Lab | undefined {
+export function rowLab(how: ReadAs, row: RowDraft, white: White): Lab | undefined {
   if (!isRowWhole(how, row)) return undefined;
   if (how === 'hex') return hexToLab(row.hex);
   const [p = 0, q = 0, r = 0] = row.parts.map((text) => parseNumber(text) ?? 0);

@@ -7,7 +7,7 @@ import { hexToLab } from '../../../shop/colour/screen-colour';
 import { LOGBOOK_WORDS } from '../../../words/frame/logbook';
 import { READ_PROBLEMS, READ_WORDS as WORDS } from '../../../words/match/read';
 import { differenceText, labText } from '../colour-text';
-import { BLANK_ROW, type How, partProblem, type RowDraft, rowLab } from './read-draft';
+import { BLANK_ROW, partProblem, type ReadAs, type RowDraft, rowLab } from './read-draft';
 import type { ReadDrafts } from './use-read-drafts';
 
 interface RowsProps {
@@ -69,7 +69,7 @@ export function ReadingRows({ drafts, isTried }: RowsProps) {
 }
 
 interface RowProps {
-  readonly how: How;
+  readonly how: ReadAs;
   readonly row: RowDraft;
   readonly onChange: (changed: (row: RowDraft) => RowDraft) => void;
   readonly isTried: boolean;

@@ -7,13 +7,13 @@ import { COUNTS, LIMITS } from '../../../logbook/limits';
 import { type Draft, draftProblem } from '../../../parts/fields/typed-field';
 import type { White } from '../../../science/colour/white-points';
 import { isCount } from './count-fields';
-import { BLANK_ROW, type How, isBlank, isRowWhole, type RowDraft, rowSaid } from './read-draft';
+import { BLANK_ROW, isBlank, isRowWhole, type ReadAs, type RowDraft, rowSaid } from './read-draft';
 import { ofSaid, type ReadOf } from './read-of';
 
 /** What is being read; signals, for the rows grow. */
 export function useReadDrafts(match: Match) {
   return {
-    how: useSignal<How>('lab'),
+    how: useSignal<ReadAs>('lab'),
     white: useSignal<White>(match.white),
     rows: useSignal<readonly RowDraft[]>([BLANK_ROW]),
     fromFile: useSignal<readonly OfferedReading[]>([]),

@@ -12,7 +12,7 @@ import { Camera } from '../../../parts/photo/camera';
 import { qrReader } from '../../../parts/photo/qr-reader';
 import { HUB_TROUBLE } from '../../../words/frame/hub';
 import { HUB_JOIN, HUB_WORDS } from '../../../words/frame/hub-pages';
-import { type Found, JoinFound } from './join-found';
+import { type FoundShop, JoinFound } from './join-found';
 
 const faultWords = (fault: CodeFault): string =>
   fault.kind === 'elsewhere' ? HUB_JOIN.elsewhere(fault.address) : HUB_JOIN.faults[fault.kind];
@@ -36,7 +36,7 @@ function JoinForm({ code = '' }: { readonly code?: string | undefined }) {
   const isAsking = useSignal(false);
   const isScanning = useSignal(false);
   const trouble = useSignal<HubTrouble | 'not-fetched' | undefined>(undefined);
-  const found = useSignal<Found | undefined>(undefined);
+  const found = useSignal<FoundShop | undefined>(undefined);
 
   const ask = useCallback(async (): Promise<void> => {
     const read = readCode(text.peek(), location.href);

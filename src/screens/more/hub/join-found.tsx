@@ -18,10 +18,10 @@ interface Code {
   readonly secret: string;
 }
 /** What a code leads to: a hub on which a shop begins, or a shop with so many entries. */
-export type Found = Code & ({ readonly how: 'begin' } | { readonly how: 'join'; readonly there: number });
+export type FoundShop = Code & ({ readonly how: 'begin' } | { readonly how: 'join'; readonly there: number });
 
 /** What this phone is about to join, what is merged, and a yes. */
-export function JoinFound({ found, onCancel }: { readonly found: Found; readonly onCancel: () => void }) {
+export function JoinFound({ found, onCancel }: { readonly found: FoundShop; readonly onCancel: () => void }) {
   const open = useShop();
   const member = hubHere.value?.member;
   const called = member && open.shop.value.phones.get(member.phone);

@@ -8,10 +8,10 @@ import { PHOTO_WORDS as WORDS } from '../../../words/piece/photo';
 import { usePiece } from '../use-piece';
 import { MarkPoints } from './mark-points';
 import { Overlay } from './overlay';
-import type { Marks } from './pair';
+import type { TwoPoints } from './pair';
 import { photoLine } from './photo-line';
 
-const CORNERS: Marks = [
+const CORNERS: TwoPoints = [
   [0.1, 0.1],
   [0.9, 0.9],
 ];
@@ -69,4 +69,4 @@ function Compare({ photos }: { readonly photos: readonly Photo[] }) {
   );
 }
 
-const both = (marks: Marks) => ({ under: marks, over: marks });
+const both = (marks: TwoPoints) => ({ under: marks, over: marks });

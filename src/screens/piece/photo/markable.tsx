@@ -1,7 +1,7 @@
 import type { Photo } from '../../../logbook/fold/piece/zones';
 import { OutlinedPhoto } from '../../../parts/photo/outlined-photo';
 import { PHOTO_WORDS as WORDS } from '../../../words/piece/photo';
-import type { Marks, PhotoPoint } from './pair';
+import type { PhotoPoint, TwoPoints } from './pair';
 
 const STEP = 0.01;
 const KEYS: Readonly<Record<string, PhotoPoint>> = {
@@ -17,7 +17,7 @@ interface MarkableProps {
   /** Where the chosen point is now. */
   readonly at: PhotoPoint;
   readonly side: string;
-  readonly marks: Marks;
+  readonly marks: TwoPoints;
   readonly onPut: (place: PhotoPoint) => void;
 }
 

@@ -4,7 +4,7 @@ import { typedWords } from '../../../parts/fields/typed-words';
 import { jarTint } from '../../../parts/film/jar-tint';
 import { filmLayers, OLD_FINISH } from '../../../parts/film/piece-film';
 import { useShop, useUnits } from '../../../parts/frame/shop-context';
-import type { Material } from '../../../shop/record/materials';
+import type { UsedMaterial } from '../../../shop/record/materials';
 import type { ZoneFacts } from '../../../shop/record/zone-facts';
 import { groundsOn } from '../../../shop/stack/grounds';
 import { umToMetres } from '../../../units';
@@ -108,7 +108,7 @@ function Layers({ facts: { stand, own }, outlook }: Omit<RecordZoneProps, 'numbe
   );
 }
 
-const MaterialLine = ({ material: { jar, weighed } }: { readonly material: Material }) => (
+const MaterialLine = ({ material: { jar, weighed } }: { readonly material: UsedMaterial }) => (
   <li>
     {jar.name}:{' '}
     {weighed.length === 0
