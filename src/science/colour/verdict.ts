@@ -18,7 +18,7 @@ export interface Judged<W extends White = White> extends MeanReading<W> {
   readonly by: 'instrument' | 'camera';
 }
 
-export type Verdict =
+export type ColourVerdict =
   | {
       readonly kind: 'pass' | 'not-yet' | 'measure-again';
       readonly dE00: number;
@@ -36,7 +36,7 @@ export function verdict<W extends White>(
   sample: Judged<W>,
   target: NoInfer<Judged<W>>,
   toleranceE00: number,
-): Verdict {
+): ColourVerdict {
   const dE00 = deltaE00<White>(sample.lab, target.lab);
   if (!sample.isDry || !target.isDry) return { kind: 'wet', dE00 };
   if (sample.by === 'camera' || target.by === 'camera') return { kind: 'camera-ranks-only', dE00 };

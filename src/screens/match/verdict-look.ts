@@ -1,5 +1,5 @@
 import type { IconName } from '../../parts/blocks/icons';
-import type { Verdict } from '../../science/colour/verdict';
+import type { ColourVerdict } from '../../science/colour/verdict';
 import { VERDICT_WORDS } from '../../words/match/match';
 
 interface Look {
@@ -9,7 +9,7 @@ interface Look {
 }
 
 /** How a verdict looks in a row: a shape and a word. */
-export const VERDICT_LOOK: Record<Verdict['kind'], Look> = {
+export const VERDICT_LOOK: Record<ColourVerdict['kind'], Look> = {
   pass: { icon: 'ready', word: VERDICT_WORDS.pass, kind: 'ready' },
   'not-yet': { icon: 'waiting', word: VERDICT_WORDS['not-yet'], kind: 'wait' },
   'measure-again': { icon: 'caution', word: VERDICT_WORDS['measure-again'], kind: 'wait' },

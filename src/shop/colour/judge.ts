@@ -2,7 +2,7 @@ import type { Match, Trial } from '../../logbook/fold/piece/matches';
 import { type ColourDifference, colourDifference } from '../../science/colour/delta-e-00';
 import { type PainterRemark, paintersWords } from '../../science/colour/painters-words';
 import { spectrumToLab } from '../../science/colour/spectrum';
-import { type Verdict, verdict } from '../../science/colour/verdict';
+import { type ColourVerdict, verdict } from '../../science/colour/verdict';
 import { type LightDifference, worstOfLights } from '../../science/colour/worst-light';
 import { aimFor, type MatchAim, toleranceOf } from './aim';
 import { type KnownSurface, readSurface, type SurfaceRead, setsUnder, type Under } from './surface';
@@ -12,7 +12,7 @@ export interface Judgement {
   readonly difference: ColourDifference;
   readonly words: readonly PainterRemark[];
   /** Under the worst light, where spectra exist. */
-  readonly verdict: Verdict;
+  readonly verdict: ColourVerdict;
   /** Worst first; empty where there are no spectra. */
   readonly lights: readonly LightDifference[];
 }

@@ -1,8 +1,8 @@
 /** The moments a finisher waits for, as the estimator names them. */
-export type Milestone = 'touch' | 'recoat' | 'level' | 'rubOut' | 'settled';
+export type MomentName = 'touch' | 'recoat' | 'level' | 'rubOut' | 'settled';
 
 /** What each moment is called before its time: "Recoat from 14:20". */
-export const MOMENT_WORDS: Record<Milestone, string> = {
+export const MOMENT_WORDS: Record<MomentName, string> = {
   touch: 'Dry to touch from',
   recoat: 'Recoat from',
   level: 'Level-sand from',
@@ -23,7 +23,7 @@ export const isFullyHard = ({ isCure, lateMs, isFoundSoft }: Hardening, nowMs: n
   isFoundSoft !== true && (isCure === true || nowMs >= lateMs);
 
 /** What a moment is called, claiming no more than is known. */
-export const momentWords = (moment: Hardening & { readonly name: Milestone }, nowMs: number): string =>
+export const momentWords = (moment: Hardening & { readonly name: MomentName }, nowMs: number): string =>
   moment.name === 'settled' && isFullyHard(moment, nowMs) ? 'Fully hardened by' : MOMENT_WORDS[moment.name];
 
 /** How far a moment has come; a shape stands beside each. */

@@ -2,19 +2,19 @@ import type { WorkingHours } from '../../../logbook/fold/shop/plans';
 import { hoursOf, USUAL_WEEK } from '../../../shop/plan/clock-hours';
 
 /** From and to by the clock, as they are being typed. */
-export interface Stretch {
+export interface StretchDraft {
   readonly open: string;
   readonly close: string;
 }
 
-export interface SpanDraft extends Stretch {
+export interface SpanDraft extends StretchDraft {
   readonly isOn: boolean;
 }
 
 /** The stretches of a day in their order: the morning, and what follows the break. */
 export interface StretchesDraft {
   readonly isOn: boolean;
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly StretchDraft[];
 }
 
 export interface DayDraft {
@@ -29,10 +29,13 @@ export interface WeekDraft {
 
 const WORK = { open: '09:00', close: '17:00' };
 const QUIET = { open: '20:00', close: '08:00' };
-export const EMPTY_STRETCH: Stretch = { open: '', close: '' };
+export const EMPTY_STRETCH: StretchDraft = { open: '', close: '' };
 
 /** What is said of a day, or what is usual and switched off. */
-const stretchesOf = (said: readonly Stretch[] | undefined, usual: readonly Stretch[]): StretchesDraft =>
+const stretchesOf = (
+  said: readonly StretchDraft[] | undefined,
+  usual: readonly StretchDraft[],
+): StretchesDraft =>
   said && said.length > 0 ? { isOn: true, stretches: said } : { isOn: false, stretches: usual };
 
 /** The week as it was last set, or as it is usual. */
@@ -48,7 +51,7 @@ export function weekDraft(hours: Pick<WorkingHours, 'week' | 'quiet'> | undefine
 
 /** What keeps a stretch from being kept. */
 export function stretchProblem(
-  stretches: readonly Stretch[],
+  stretches: readonly StretchDraft[],
   index: number,
 ): 'missing' | 'overlaps' | undefined {
   const [before, stretch] = [stretches[index - 1], stretches[index]];
@@ -57,7 +60,7 @@ export function stretchProblem(
   return hoursOf(stretch).open < hoursOf(before).close ? 'overlaps' : undefined;
 }
 
-const hasBothTimes = ({ open, close }: Stretch): boolean => open !== '' && close !== '';
+const hasBothTimes = ({ open, close }: StretchDraft): boolean => open !== '' && close !== '';
 
 /** Whether a span is off, or has both its times. */
 export const isSpanWhole = (span: SpanDraft): boolean => !span.isOn || hasBothTimes(span);
@@ -81,4 +84,4 @@ export function weekSaid({ days, quiet }: WeekDraft): Pick<WorkingHours, 'week' 
   };
 }
 
-const timesOf = ({ open, close }: Stretch): Stretch => ({ open, close });
+const timesOf = ({ open, close }: StretchDraft): StretchDraft => ({ open, close });

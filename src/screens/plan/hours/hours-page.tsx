@@ -17,7 +17,7 @@ import {
   type DayDraft,
   isSpanWhole,
   isWhole,
-  type Stretch,
+  type StretchDraft,
   type WeekDraft,
   weekDraft,
   weekSaid,
@@ -147,5 +147,5 @@ function DayFields({ name, day, onDay, isTried }: DayFieldsProps) {
   );
 }
 
-const stretchesText = (stretches: readonly Stretch[]): string =>
+const stretchesText = (stretches: readonly StretchDraft[]): string =>
   stretches.map(({ open, close }) => `${open}\u00a0–\u2060\u00a0${close}`).join(', ');

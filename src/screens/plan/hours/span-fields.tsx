@@ -1,11 +1,11 @@
 import { DateField } from '../../../parts/fields/time/date-field';
-import type { Stretch } from './hours-draft';
+import type { StretchDraft } from './hours-draft';
 
 interface SpanFieldsProps {
   readonly from: string;
   readonly to: string;
-  readonly span: Stretch;
-  readonly onSpan: (span: Stretch) => void;
+  readonly span: StretchDraft;
+  readonly onSpan: (span: StretchDraft) => void;
   readonly problem: string | undefined;
 }
 

@@ -1,6 +1,6 @@
 import { Button } from '../../../parts/blocks/button';
 import { HOURS_WORDS as WORDS } from '../../../words/plan/plan';
-import { EMPTY_STRETCH, type Stretch, stretchProblem } from './hours-draft';
+import { EMPTY_STRETCH, type StretchDraft, stretchProblem } from './hours-draft';
 import { SpanFields } from './span-fields';
 
 interface StretchFieldsProps {
@@ -8,8 +8,8 @@ interface StretchFieldsProps {
   readonly name: string;
   readonly from: string;
   readonly to: string;
-  readonly stretches: readonly Stretch[];
-  readonly onStretches: (stretches: readonly Stretch[]) => void;
+  readonly stretches: readonly StretchDraft[];
+  readonly onStretches: (stretches: readonly StretchDraft[]) => void;
   readonly isTried: boolean;
 }
 

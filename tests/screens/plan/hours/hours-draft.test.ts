@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import {
   isWhole,
-  type Stretch,
+  type StretchDraft,
   stretchProblem,
   type WeekDraft,
   weekDraft,
   weekSaid,
 } from '../../../../src/screens/plan/hours/hours-draft';
 
-const at = (open: string, close: string): Stretch => ({ open, close });
+const at = (open: string, close: string): StretchDraft => ({ open, close });
 const MORNING = at('09:00', '12:00');
 const AFTERNOON = at('14:00', '18:00');
 const OFF = { work: [] };
@@ -25,7 +25,7 @@ const SAID = {
   quiet: at('20:00', '08:00'),
 };
 
-function withMonday(draft: WeekDraft, stretches: readonly Stretch[]): WeekDraft {
+function withMonday(draft: WeekDraft, stretches: readonly StretchDraft[]): WeekDraft {
   const [monday, ...rest] = draft.days;
   if (!monday) throw new Error('no Monday');
   return { ...draft, days: [{ ...monday, work: { isOn: true, stretches } }, ...rest] };
