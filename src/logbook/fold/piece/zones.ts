@@ -34,8 +34,8 @@ export interface Documented {
   readonly readings: readonly PieceReading[];
 }
 
-type Of = Pick<Shop, 'records' | 'struck' | 'corrected'>;
-interface Known extends Pick<Of, 'struck' | 'corrected'> {
+type Of = Pick<Shop, 'records' | 'struck'>;
+interface Known extends Pick<Of, 'struck'> {
   readonly all: Documented;
 }
 const known = new WeakMap<readonly Entry[], Known>();
@@ -45,13 +45,12 @@ const NONE: readonly Entry[] = [];
  * What is documented of a piece, from its own entries. Only who looks at a piece asks, so that thousands of photos cost the start
  * nothing; worked out once for the same entries.
  */
-export function documented(piece: string, { records, struck, corrected }: Of): Documented {
+export function documented(piece: string, { records, struck }: Of): Documented {
   const entries = records.get(piece) ?? NONE;
   const before = known.get(entries);
-  if (before?.struck === struck && before.corrected === corrected) return before.all;
-  const standing = entries.filter(({ id }) => !struck.has(id));
-  const all = read(standing.map((entry) => corrected.get(entry.id)?.entry ?? entry));
-  known.set(entries, { struck, corrected, all });
+  if (before?.struck === struck) return before.all;
+  const all = read(entries.filter(({ id }) => !struck.has(id)));
+  known.set(entries, { struck, all });
   return all;
 }
 
