@@ -123,13 +123,16 @@ describe('opening', () => {
     expect(kept).toHaveLength(1);
   });
 
-  test('keeps the first page of a long logbook that a backup brings, if it could be kept', async () => {
-    const { logbook, pages } = onStore({ refuses: [FULL] });
-    expect((await logbook.take({ entries: long, setAside: [] })).ok).toBe(false);
-    await settled();
-    expect(pages).toEqual([]);
-    await logbook.take({ entries: long, setAside: [] });
+  test('keeps the first page anew of a long logbook to which a backup brings more, if it could be kept', async () => {
+    const { logbook, pages } = onStore({ loads: [{ entries: long, setAside: [] }], refuses: [FULL] });
+    await logbook.open();
     await expect.poll(() => pages).toEqual([5000]);
+    const more = { entries: [entry(0x6000, startPiece(), DAY_1_MS)], setAside: [] };
+    expect((await logbook.take(more)).ok).toBe(false);
+    await settled();
+    expect(pages).toEqual([5000]);
+    await logbook.take(more);
+    await expect.poll(() => pages).toEqual([5000, 5001]);
   });
 });
 
