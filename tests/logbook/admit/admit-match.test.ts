@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { admit } from '../../../src/logbook/admit/admit';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
-import { A_YEAR_ON_MS, entry, id, strike } from '../entries';
+import { A_YEAR_ON_MS, DAY_1_MS, entry, id, MINUTE_MS, PIECE, startPiece, strike } from '../entries';
 
 const MATCH = id(0xd1);
 const TRIAL = id(0xd2);
@@ -242,7 +242,55 @@ test.each([
   expect(groundOf(before, body)).toBe(ground);
 });
 
+test('what is said of a match is no earlier than it, and a match no earlier than its piece', () => {
+  const said = (before: readonly Entry[], body: EntryBody, minutes: number) => {
+    const admitted = admit(entry(9, body, DAY_1_MS + minutes * MINUTE_MS), fold(before), A_YEAR_ON_MS);
+    return admitted.ok ? 'ok' : admitted.failure.kind;
+  };
+  expect([said(BEGUN, mixTrial(), 2), said(BEGUN, mixTrial(), 3)]).toEqual(['too-early', 'ok']);
+  expect(said(BEGUN, describeMatch({ name: 'Ivory' }), 0)).toBe('ok');
+  const onPiece = [...BENCH, entry(5, startPiece())];
+  expect([4, 5].map((minutes) => said(onPiece, describeMatch({ piece: PIECE }), minutes))).toEqual([
+    'too-early',
+    'ok',
+  ]);
+});
+
 describe('the fold', () => {
+  test('keeps the first of two trials of one id, what was put away and accepted last, and hiding beside readings', () => {
+    const put: EntryBody = { kind: 'match-put-away', match: MATCH };
+    const again = id(0xd8);
+    const match = fold([
+      ...ACCEPTABLE, // to 6
+      entry(7, { ...mixTrial(TRIAL, OCHRE), note: 'By another phone.' } as EntryBody),
+      entry(8, accept()),
+      entry(9, accept({ recipe: again })),
+      entry(10, put),
+      entry(11, hiding()),
+      entry(12, hiding({ trial: TRIAL })),
+      entry(13, accept({ match: NOBODY })),
+      entry(14, { ...put, match: NOBODY }),
+      entry(15, { ...mixTrial(id(0xd9)), note: 'Warmer.' } as EntryBody),
+    ]).matches.get(MATCH);
+    expect(
+      match?.trials.map(({ id: trial, entry: by, number, mixedMs, note }) => [
+        trial,
+        by,
+        number,
+        mixedMs,
+        note,
+      ]),
+    ).toEqual([
+      [TRIAL, id(4), 1, DAY_1_MS + 4 * MINUTE_MS, undefined],
+      [id(0xd9), id(15), 2, DAY_1_MS + 15 * MINUTE_MS, 'Warmer.'],
+    ]);
+    expect(match?.trials[0]).not.toHaveProperty('note');
+    expect(match?.trials[0]?.added.map(({ ingredient: one }) => one)).toEqual([WHITE]);
+    expect(match?.accepted).toEqual({ trial: TRIAL, recipe: again, atMs: DAY_1_MS + 9 * MINUTE_MS });
+    expect(match?.putAwayMs).toBe(DAY_1_MS + 10 * MINUTE_MS);
+    expect(match?.hiding.map(({ trial }) => trial)).toEqual([undefined, TRIAL]);
+  });
+
   test('gathers trials in order with their readings, and what else was read', () => {
     const second = id(0xd5);
     const { matches } = fold([

@@ -3,7 +3,7 @@ import { admit } from '../../../src/logbook/admit/admit';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
 import { pouredKg } from '../../../src/logbook/fold/mix/weigh-ups';
-import { DAY_1_MS, entry, fillJar, id, inTurn, JAR, MINUTE_MS, strike } from '../entries';
+import { correct, DAY_1_MS, entry, fillJar, id, inTurn, JAR, MINUTE_MS, strike } from '../entries';
 
 const [CLEAR, WHITE, LET_DOWN, ALONE] = [id(0xe1), id(0xe2), id(0xe3), id(0xe4)];
 const [RECIPE, NEXT, UNUSED] = [id(0xd1), id(0xd2), id(0xd3)];
@@ -127,6 +127,24 @@ describe('what is said of mixes fits the shop', () => {
       'unknown-jar',
     ],
   ])('%s: %s', (_, body, is) => expect(said(body)).toBe(is));
+});
+
+test.each<readonly [what: string, body: EntryBody, beganAt: number]>([
+  ['a pour', pour(BEGUN), 8],
+  ['a jar weighed', { kind: 'jar-weighed', jar: JAR, mass: g('9'), missing: 'used' }, 17],
+  ['a jar drawn from', { kind: 'jar-drawn', jar: JAR, volume: { text: '9', unit: 'mL' } }, 17],
+])('%s is no earlier than what it is about', (_, body, beganAt) => {
+  const at = (minutes: number) => admit(entry(40, body, DAY_1_MS + minutes * MINUTE_MS), shop, nowMs);
+  expect(at(beganAt - 1)).toMatchObject({
+    failure: { kind: 'too-early', earliestMs: DAY_1_MS + beganAt * MINUTE_MS },
+  });
+  expect(at(beganAt).ok).toBe(true);
+});
+
+test('a weigh-up is corrected to have begun no later than its first pour', () => {
+  const to = (minutes: number) =>
+    correct(id(9), { at: new Date(DAY_1_MS + minutes * MINUTE_MS).toISOString() });
+  expect([said(to(10)), said(to(11)), said(to(-5))]).toEqual(['ok', 'after-its-work', 'ok']);
 });
 
 describe('what is undone takes the ground from nothing', () => {

@@ -63,6 +63,10 @@ describe('admits', () => {
     { what: 'a coat the moment its piece was started', it: at(1, layCoat()) },
     { what: 'a coat with its air', it: at(60, coatIn(id(5))) },
     { what: 'two millimetres wet in all', it: at(60, passes(20, '100')) },
+    {
+      what: 'a coat by its usual build',
+      it: at(60, { ...layCoat(), film: { by: 'usual', dryFilm: { text: '12', unit: 'um' } } } as EntryBody),
+    },
     { what: 'a hold set aside', it: at(60, setAside(PIECE)) },
     { what: 'filler', it: at(60, filler(PIECE)) },
     { what: 'a sanding', it: at(60, sand()) },
@@ -205,6 +209,18 @@ describe('what nothing was done to yet', () => {
   });
 });
 
+test('a coat is moved to no piece that was begun after it', () => {
+  const two = fold([
+    entry(1, startPiece()),
+    entry(2, fillJar()),
+    entry(3, layCoat()),
+    entry(9, startPiece(CLOSED)),
+  ]);
+  expect(admit(at(60, correct(id(3), { piece: CLOSED })), two, nowMs)).toMatchObject({
+    failure: { kind: 'too-early', earliestMs: DAY_1_MS + 9 * MINUTE_MS },
+  });
+});
+
 test('a correction of anything but the time is not judged by it', () => {
   // A coat of before its piece, as only another phone can bring it: its film may be put right all the same.
   const early = fold([entry(5, startPiece()), entry(6, fillJar()), entry(7, layCoat(), DAY_1_MS)]);
@@ -241,6 +257,19 @@ describe('where the clock has been set back', () => {
     ]);
     expect(admit(at(60, layCoat()), near, nowMs).ok).toBe(true);
     expect(admit(at(60, layCoat()), near, nowMs - 1)).toMatchObject({ failure: { kind: 'in-the-future' } });
+  });
+
+  test('work that nothing has to lie on is let in, and so is work on another piece', () => {
+    const sanded = fold([entry(1, startPiece()), entry(2, startPiece(CLOSED)), entry(3, sand(), aYearOnMs)]);
+    expect(admit(at(60, sand()), sanded, nowMs)).toMatchObject({ failure: { kind: 'ahead-of-clock' } });
+    expect(admit(at(60, filler(PIECE)), sanded, nowMs).ok).toBe(true);
+    expect(admit(at(60, sand(CLOSED)), sanded, nowMs).ok).toBe(true);
+  });
+
+  test('what was begun just now and is said to be older is too early, and no fault of the clock', () => {
+    expect(admit(at(0, layCoat()), shop, DAY_1_MS + MINUTE_MS)).toMatchObject({
+      failure: { kind: 'too-early' },
+    });
   });
 
   test('what was begun later than now gives no range that ends before it begins', () => {
