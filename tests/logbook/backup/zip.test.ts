@@ -126,6 +126,7 @@ describe('a ZIP of another hand is read', () => {
     const two = await writeZip(['a', 'b'].map((name) => ({ name, content })));
     expect(await filesOf(two)).toEqual({ a: [1, 2, 3], b: [1, 2, 3] });
     expect(await filesOf(await writeZip([]))).toEqual({});
+    expect(await filesOf(await writeZip([{ name: '', content }]))).toEqual({ '': [1, 2, 3] });
   });
 });
 
@@ -161,6 +162,10 @@ test.each<{ why: string; change: (view: DataView, at: number) => void }>([
   { why: 'runs out of the ZIP', change: (v, at) => v.setUint32(at + 24, 500, true) },
   { why: 'does not begin where it is said to', change: (v, at) => v.setUint32(at + 42, 1, true) },
   { why: 'is said to begin at the end', change: (v, at) => v.setUint32(at + 42, v.byteLength - 4, true) },
+  {
+    why: 'is said to begin with the last byte',
+    change: (v, at) => v.setUint32(at + 42, v.byteLength - 1, true),
+  },
 ])('a file that $why is not there', async ({ change }) => {
   expect(await filesOf(await changed(change))).toEqual({ a: undefined });
 });
