@@ -101,6 +101,20 @@ test('a check before the first coat, or of a film that the air has stopped, tell
   expect(believed(stopped.law.learned.drying).mean).toBeCloseTo(0, 2);
 });
 
+test('a check tells of the film as it was then: not of coats and sandings after it', () => {
+  const check: FilmCheck = { atS: 86_400, test: 'gum', passes: false };
+  const { history, nowS } = onePiece({});
+  const before = { atS: 3600, removedM: 5e-6 };
+  const after = { atS: 100_000, removedM: 15e-6 };
+  const second = { atS: 90_000, dryM: 80e-6, volatileM: 160e-6 };
+  const learned = (coats: LawRequest['history']['coats'], sandings: LawRequest['history']['sandings']) =>
+    told('precatalysed', [check], { nowS, history: { ...history, coats, sandings } }).law.learned;
+  const thick = [{ atS: 0, dryM: 120e-6, volatileM: 240e-6 }];
+  const then = learned(thick, [before]);
+  expect(learned([...thick, second], [before, after])).toEqual(then);
+  expect(learned(thick, [])).not.toEqual(then);
+});
+
 test('what other pieces taught moves it as its own checks do', () => {
   const slow = { drying: { mean: 0, spread: 1 }, cure: { mean: 1, spread: 0.5 } };
   const taught = estimateByLaw('urethane', { ...onePiece({}), belief: slow });

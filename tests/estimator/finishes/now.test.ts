@@ -113,3 +113,26 @@ test.each([
     estimateByLaw('precatalysed', onePiece({ dryM: um * 1e-6 })).milestones.touch.likelyS;
   expect(touch(dryUm) / touch(20)).toBeCloseTo(by, 3);
 });
+
+test('layers come with their coats, and lose to sanding what it takes of each from the top, its solvent with it', () => {
+  const { history } = onePiece({});
+  const coats = [0, 7200].map((atS) => ({ atS, dryM: 20e-6, volatileM: 40e-6 }));
+  const told = (removedM: number) =>
+    estimateByLaw('conversion', {
+      history: { ...history, coats, sandings: [{ atS: 9000, removedM }] },
+      nowS: 10_000,
+    }).profiles;
+  const [plain, sanded] = [told(0), told(25e-6)];
+  const um = (profiles: typeof plain, timeS: number) =>
+    profiles.find((one) => one.timeS === timeS)?.layers.map(({ dryM }) => Math.round(dryM * 1e6));
+  expect([um(plain, 1), um(plain, 7201), um(plain, 10_000)]).toEqual([[20], [20, 20], [20, 20]]);
+  expect([um(sanded, 1), um(sanded, 7201), um(sanded, 10_000)]).toEqual([[20], [20, 20], [15, 0]]);
+  const held = (profiles: typeof plain) =>
+    profiles.find(({ timeS }) => timeS === 10_000)?.layers.map(({ solventM }) => solventM) as [
+      number,
+      number,
+    ];
+  expect(held(sanded)[0] / held(plain)[0]).toBeCloseTo(0.75, 9);
+  expect(held(sanded)[1]).toBe(0);
+  expect(held(plain)[0]).toBeLessThan(held(plain)[1]);
+});
