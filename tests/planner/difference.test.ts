@@ -115,6 +115,17 @@ test.each<{ what: string; after: readonly Piece[]; moved: readonly unknown[] }>(
   );
 });
 
+test('behind a work that has not moved itself it is the order that changed', () => {
+  const dated = piece('p2', [bench('2', 20, { notBefore: NOW + 10 })], { promised: NOW + 30 });
+  const found = difference(
+    planned([work('1', 10), dated]),
+    planned([work('1', 10, { notBefore: NOW + 5 }), dated]),
+  );
+  expect(found.moved.map(({ stepId, to, why }) => [stepId, to - NOW, whyWords(why, names)])).toEqual([
+    ['1', 30, 'the order of the work changed'],
+  ]);
+});
+
 test('a piece that came in has not moved', () => {
   const found = difference(planned(WAS.slice(0, 2)), planned(WAS));
   expect(found).toMatchObject({ added: ['3'], removed: [], moved: [], pieces: [] });

@@ -50,6 +50,19 @@ describe('held back so that a promise is kept', () => {
   });
 });
 
+test('where the shortest wait would miss its window, the likely end is the soonest that is known', () => {
+  // Likely the window is open from ten to half past ten; after the shortest wait it would be while the booth is shut.
+  const steps = [
+    coat('1', { done: { from: NOW - 10, to: NOW } }),
+    wait('w', 60, 10, 60),
+    window('v', 0, 30),
+    coat('2'),
+  ];
+  const closures = [{ from: NOW + 5, to: NOW + 50, closes: 'spraying' } as const];
+  const plan = planBench({ now: NOW, working: { ...OPEN, closures }, pieces: [piece('a', steps)] });
+  expect(plan.ok && plan.value.pieces[0]).toMatchObject({ earliest: NOW + 70, likely: NOW + 70 });
+});
+
 // Likely on the 4th, 09:40, and two days held back.
 test.each([
   { promised: undefined, is: 'none' },
