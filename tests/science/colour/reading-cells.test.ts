@@ -55,6 +55,22 @@ describe('the name of a reading', () => {
   });
 });
 
+test('a reading is what its line says, and no more', () => {
+  const lab = { white: 'D65/10', L: 86.5, a: -0.6, b: 14.8 };
+  expect(first('name,L,a,b\ncream,86.5,-0.6,14.8')).toEqual({ line: 2, name: 'cream', lab });
+  const spectrum = { startNm: 400, stepNm: 10, reflectance: BANDS.map(() => 0.5) };
+  expect(first(spectrumWith(0.5, 0.5))).toEqual({ line: 2, name: '', spectrum });
+});
+
+test('comments and empty lines among the sets of CGATS are no sets', () => {
+  const rows = ['# the lid', '', 'cream# 86.5 -0.6 14.8 # by daylight', 'white 95.5 -0.8 2.2'];
+  const parsed = parse(cgats([], ['SAMPLE_ID LAB_L LAB_A LAB_B'], rows));
+  expect(parsed.ok && parsed.value.map(({ line, name }) => `${line} ${name}`)).toEqual([
+    '8 cream#',
+    '9 white',
+  ]);
+});
+
 describe('the colour of a reading', () => {
   test('is its L*a*b* where XYZ stand beside it', () => {
     expect(first('X,Y,Z,L,a,b\n1,2,3,86.5,-0.6,14.8')?.lab).toEqual({
@@ -75,6 +91,13 @@ describe('the colour of a reading', () => {
     const values = BANDS.map((nm) => nm / 1000);
     const turned = first(bandCsv(BANDS.toReversed(), values.toReversed()));
     expect(turned?.spectrum).toEqual({ startNm: 400, stepNm: 10, reflectance: values });
+  });
+
+  test('of a dark sample is in per cent where a lighter one shows that the file is', () => {
+    const values = [1.5, 50].map((percent) => BANDS.map(() => percent).join(','));
+    const parsed = parse([BANDS.join(','), ...values].join('\n'));
+    const firsts = parsed.ok ? parsed.value.map(({ spectrum }) => spectrum?.reflectance[0]) : [];
+    expect(firsts).toEqual([expect.closeTo(0.015, 12), expect.closeTo(0.5, 12)]);
   });
 
   // Over 2 anywhere is per cent; a little over 1 and a little under 0 an instrument may read (judgement, no source).
@@ -106,7 +129,7 @@ describe('the light of a reading', () => {
     { why: 'blanks around it', text: cgats(['ILLUMINANT_NAME " a "']), white: 'A/10' },
     {
       why: 'small letters in a weighting function',
-      text: cgats(['WEIGHTING_FUNCTION "illuminant, D50"', 'WEIGHTING_FUNCTION "observer, 2 degree"']),
+      text: cgats(['WEIGHTING_FUNCTION " illuminant , D50"', 'WEIGHTING_FUNCTION "observer, 2 degree"']),
       white: 'D50/2',
     },
   ])('$why: $white', ({ text, white }) => {

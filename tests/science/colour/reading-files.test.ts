@@ -131,6 +131,13 @@ const REFUSED = [
     line: 2,
     problem: 'unknown-light',
   },
+  { why: 'an open quote among the headings', text: '"L,a,b\n50,0,0', line: 1, problem: 'open-quote' },
+  {
+    why: 'wavelengths that no table of weights has',
+    text: bandCsv(BANDS.map((nm) => nm + 5)),
+    line: 1,
+    problem: 'spectrum-steps',
+  },
   { why: 'uneven wavelengths', text: bandCsv([400, 410, 430]), line: 1, problem: 'spectrum-steps' },
   {
     why: 'a spectrum that ends early',
