@@ -109,6 +109,22 @@ describe('an outline', () => {
     expect(kept.length).toBeLessThanOrEqual(6);
   });
 
+  test('of many small wiggles keeps the large shape', () => {
+    // A circle of 0.8 across with 300 wiggles of 0.005: they go, and the circle stays within their height.
+    const wiggly = Array.from({ length: 600 }, (_, i): OutlinePoint => {
+      const [angle, radius] = [(2 * Math.PI * i) / 600, 0.4 + (i % 2 ? 0.005 : -0.005)];
+      return [0.5 + radius * Math.cos(angle), 0.5 + radius * Math.sin(angle)];
+    });
+    const kept = thinned(wiggly);
+    expect(kept.length).toBeGreaterThan(8);
+    expect(kept.length).toBeLessThanOrEqual(120);
+  });
+
+  test('of as many corners as may be keeps them all', () => {
+    const corners = Array.from({ length: 120 }, (_, i): OutlinePoint => [i / 120, i % 2]);
+    expect(thinned(corners)).toEqual(corners);
+  });
+
   test('never has more points than are kept of one', () => {
     const anyPoints = fc.array(
       fc.tuple(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true })),

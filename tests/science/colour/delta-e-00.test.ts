@@ -52,6 +52,21 @@ describe('deltaE00', () => {
     expect(colourDifference(lab([86, 0, 17]), target).yellowward).toBeGreaterThan(0);
     expect(colourDifference(lab([86, 2, 15]), target).redward).toBeGreaterThan(0);
     expect(colourDifference(lab([86, -2, 15]), target).redward).toBeLessThan(0);
+    // Grey has no hue: what is yellow against it is yellow alone, and the other way round.
+    for (const [one, other] of [
+      [
+        [86, 0, 3],
+        [86, 0, 0],
+      ],
+      [
+        [86, 0, 0],
+        [86, 0, 3],
+      ],
+    ] as const) {
+      const { redward, yellowward, dE00 } = colourDifference(lab(one), lab(other));
+      expect(redward).toBeCloseTo(0, 9);
+      expect(Math.abs(yellowward)).toBeCloseTo(dE00, 9);
+    }
   });
 
   test('will not compare colours under different whites', () => {

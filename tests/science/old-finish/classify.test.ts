@@ -146,6 +146,7 @@ describe('evidence', () => {
   test('of age: before 1920 a lacquer would be a later coat', () => {
     const of = (madeAbout: number) => classifyOldFinish(LACQUER.slice(0, 3), { signs: [], madeAbout });
     expect(of(1900).shares['solvent-lacquer']).toBeLessThan(of(1930).shares['solvent-lacquer']);
+    expect(of(1920)).toEqual(of(1930));
   });
 });
 
@@ -165,6 +166,15 @@ test('the drops are offered weakest first, and water not at all', () => {
   }
   expect(tried).toEqual(SPOT_SOLVENTS.filter((solvent) => solvent !== 'water').slice(0, tried.length));
   expect(tried.length).toBeGreaterThanOrEqual(4);
+});
+
+// Xylene does alike to shellac and to lacquer, so it is passed over where it is between those two (shares are judgement, no source).
+test.each([
+  { of: drops(['naphtha', NO], ['ethanol', 'dissolves']), next: 'lacquer-thinner' },
+  { of: drops(['naphtha', NO], ['ethanol', NO], ['lacquer-thinner', 'smooths']), next: 'acetone' },
+  { of: drops(['naphtha', NO], ['ethanol', 'dissolves'], ['lacquer-thinner', NO]), next: undefined },
+])('the next drop is the weakest that can still tell: $next', ({ of, next }) => {
+  expect(classifyOldFinish(of).next).toBe(next);
 });
 
 test('no further drop is asked for once it is clear', () => {

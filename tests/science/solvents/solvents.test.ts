@@ -82,6 +82,15 @@ describe('every row is whole', () => {
   });
 });
 
+test('a value that was computed says how, and one with nothing to add has no note', () => {
+  const told = SOLVENTS.flatMap(({ sources }) => Object.entries(sources));
+  const computed = told.filter(([fact, { how }]) => how === 'computed' && fact === 'glassTransitionK');
+  expect(computed.length).toBeGreaterThan(5);
+  for (const [, { note }] of computed) expect(note).toContain('melting point');
+  for (const [, source] of told) if ('note' in source) expect(source.note).not.toBe(undefined);
+  expect(told.some(([, source]) => !('note' in source))).toBe(true);
+});
+
 test.each([249, 331, Number.NaN])('refuses %s K', (temperatureK) => {
   expect(() => vapourPressurePa(solvent('toluene'), temperatureK)).toThrow(RangeError);
 });
