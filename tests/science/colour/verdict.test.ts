@@ -69,6 +69,24 @@ describe("painter's words", () => {
   });
 });
 
+test.each([
+  { why: 'red', target: lab(50, 20, 1), sample: lab(54, 24, 6), hue: 'yellow' },
+  { why: 'red', target: lab(50, 20, -1), sample: lab(54, 24, -6), hue: 'blue' },
+  { why: 'blue', target: lab(50, 1.5, -20), sample: lab(54, 7, -23.5), hue: 'red' },
+  { why: 'green', target: lab(50, -20, 1), sample: lab(54, -24, 6), hue: 'yellow' },
+])(
+  'of a cleaner $why the hue that it moved to is said, as far as it moved: $hue',
+  ({ target, sample, hue }) => {
+    const difference = colourDifference(sample, target);
+    const said = paintersWords(difference);
+    expect(said.map(({ direction }) => direction).sort()).toEqual(['clean', hue].sort());
+    // Under 15 degrees from the axis nearly all of the hue's part lies along the other one.
+    const along = (said.find(({ direction }) => direction === hue)?.amountE00 ?? 0) / Math.abs(difference.dH);
+    expect(along).toBeGreaterThan(0.96);
+    expect(along).toBeLessThanOrEqual(1);
+  },
+);
+
 describe('meanReading', () => {
   test('averages, with the spread from the mean', () => {
     const mean = meanReading([lab(86.3, -0.6, 14.8), lab(86.7, -0.6, 14.8), lab(86.5, -0.6, 14.8)]);

@@ -97,6 +97,11 @@ describe('dye toner', () => {
     });
   });
 
+  test('a weak one takes many passes: a tenth as strong, thirty where three would do', () => {
+    const weak = density.map((band) => band / 10) as unknown as typeof density;
+    expect(planToner(maple, afterPasses(maple, density, 3), weak, 0.2)).toMatchObject({ fullPasses: 30 });
+  });
+
   test('cannot be made lighter', () => {
     expect(planToner(maple, lab(85, 4, 22), density, 0.6)).toEqual({ kind: 'cannot-be-made-lighter' });
   });

@@ -239,6 +239,19 @@ describe('a trial corrects the prediction', () => {
       expect(variance).toBeCloseTo((own * read) / (own + read) + 0.2 ** 2, 9);
   });
 
+  test('an addition may move the model’s error in each of L*, a* and b* apart, and no strength', () => {
+    const moved = afterAddition(learnt).covariance;
+    const own = moved.length - 3;
+    for (const [i, row] of moved.entries())
+      for (const [k, value] of row.entries())
+        expect(value - (learnt.covariance[i]?.[k] ?? 0)).toBeCloseTo(i === k && i >= own ? 0.2 ** 2 : 0, 12);
+  });
+
+  test('a reading as expected leaves what was learnt as it is', () => {
+    const same = afterReading(model, learnt, jar, expectedColour(model, learnt, jar), 0.15);
+    for (const [i, value] of same.mean.entries()) expect(value).toBeCloseTo(learnt.mean[i] ?? 9, 9);
+  });
+
   test('a reading as expected changes nothing but the doubt', () => {
     const expected = expectedColour(model, belief, jar);
     const same = afterReading(model, belief, jar, expected, 0.15);
