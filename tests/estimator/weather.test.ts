@@ -81,7 +81,11 @@ test('before the first air that is known it is that of the usual shop, and that 
   const steady = [{ fromS: 0, temperatureK: 290, transferMS: 1e-3 }];
   expect(createWeather(steady)(0, 3 * DAY_S).spells).toEqual([]);
   // From the middle of a day on, two of them.
-  expect(createWeather(nights)(6 * HOUR_S, 2.9 * DAY_S)).toMatchObject({ endS: 54 * HOUR_S });
+  const stretch = createWeather(nights)(6 * HOUR_S, 2.9 * DAY_S);
+  expect(stretch.endS).toBe(54 * HOUR_S);
+  expect(stretch.temperatureK).toBeCloseTo(291.65, 9);
+  expect(stretch.transferMS).toBeCloseTo(0.95e-3, 12);
+  expect(stretch.spells.map(({ share }) => share)).toEqual([0.5, 0.5]);
 });
 
 describe('a law over days and nights', () => {

@@ -90,6 +90,12 @@ test('what never comes is later by nothing known', () => {
   });
   expect(estimate.oneMoreCoat).toBeUndefined();
   expect(estimate.whatIf).toEqual([]);
+  // At -10 °C this one comes to be level-sanded, and turns to glass before it may be rubbed out.
+  const cold = onePiece({ temperatureK: 263.15 });
+  const half = estimateByLaw('urethane', { ...cold, whatIf: [{ name: 'the same', history: cold.history }] });
+  expect(half.milestones.level.likelyS).toBeLessThan(Number.POSITIVE_INFINITY);
+  expect(half.milestones.rubOut.likelyS).toBe(Number.POSITIVE_INFINITY);
+  expect(half.whatIf).toEqual([]);
 });
 
 test('a film that was sanded away altogether sinks no more', () => {
