@@ -1,5 +1,6 @@
 import type { Entry, EntryOf } from '../entry';
 import type { Shop } from '../fold/fold';
+import type { WeighUp } from '../fold/mix/weigh-ups';
 import { onJar } from './on-piece';
 
 /** Why an entry of the mix place does not fit the shop. */
@@ -39,10 +40,14 @@ function leadsTo(
   });
 }
 
-function onWeighUp(id: string, { weighUps }: Shop): MixGround | undefined {
+function onWeighUp(
+  id: string,
+  { weighUps }: Shop,
+  ground: (weighUp: WeighUp) => MixGround | undefined = () => undefined,
+): MixGround | undefined {
   const weighUp = weighUps.get(id);
   if (!weighUp) return 'unknown-weigh-up';
-  return weighUp.jar !== undefined || weighUp.droppedMs !== undefined ? 'weigh-up-over' : undefined;
+  return weighUp.jar !== undefined || weighUp.droppedMs !== undefined ? 'weigh-up-over' : ground(weighUp);
 }
 
 /** What each kind of entry of the mix place needs of the shop. */
@@ -70,8 +75,7 @@ export const MIX_RULES = {
         )
       : ('unknown-recipe' as const),
   poured: ({ weighUp, line }: EntryOf<'poured'>, shop: Shop) =>
-    onWeighUp(weighUp, shop) ??
-    (line < (shop.weighUps.get(weighUp)?.plan.length ?? 0) ? undefined : ('no-such-line' as const)),
+    onWeighUp(weighUp, shop, ({ plan }) => (line < plan.length ? undefined : 'no-such-line')),
   'weigh-up-dropped': ({ weighUp }: EntryOf<'weigh-up-dropped'>, shop: Shop) => onWeighUp(weighUp, shop),
   'jar-filled': ({ jar, weighUp, boxedFrom = [] }: EntryOf<'jar-filled'>, shop: Shop) => {
     if (shop.jars.has(jar)) return 'jar-there-already' as const;

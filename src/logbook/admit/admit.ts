@@ -96,14 +96,12 @@ function wetM({ film }: Extract<Entry, { kind: 'coat-laid' }>): number {
 }
 
 /** Whether striking this entry would leave work on a piece, or from a jar, with nothing under it. */
-function isLeantOn(entry: Entry, { pieces, jars }: Shop): boolean {
-  if (entry.kind === 'piece-started') {
-    const piece = pieces.get(entry.piece);
-    return piece !== undefined && workOn(piece).length > 0;
-  }
-  if (entry.kind === 'jar-filled' && jars.has(entry.jar))
-    return [...pieces.values()].some(({ coats }) => coats.some(({ jar }) => jar === entry.jar));
-  return false;
+function isLeantOn(entry: Entry, shop: Shop): boolean {
+  if (entry.kind === 'piece-started') return firstWorkMs(entry, shop) !== undefined;
+  return (
+    entry.kind === 'jar-filled' &&
+    [...shop.pieces.values()].some(({ coats }) => coats.some(({ jar }) => jar === entry.jar))
+  );
 }
 
 /** Everything done to a piece. */
@@ -133,12 +131,11 @@ function firstWorkMs(entry: Entry, { pieces, weighUps }: Shop): number | undefin
   return work && work.length > 0 ? Math.min(...work) : undefined;
 }
 
-/** When the newest coat or sanding under this one was logged: a coat of a clock that was ahead must not end up on top of it. */
-function workUnderMs(entry: Entry, { pieces }: Shop): number | undefined {
-  if (entry.kind !== 'coat-laid' && entry.kind !== 'sanded' && entry.kind !== 'checked') return undefined;
+/** When the newest coat or sanding under this one was logged, 0 where there is none: a coat of a clock that was ahead must not end up on top of it. */
+function workUnderMs(entry: Entry, { pieces }: Shop): number {
+  if (entry.kind !== 'coat-laid' && entry.kind !== 'sanded' && entry.kind !== 'checked') return 0;
   const piece = pieces.get(entry.piece);
-  const work = piece && [piece.coats.at(-1), piece.sandings.at(-1)].flatMap((line) => line?.atMs ?? []);
-  return work && Math.max(...work);
+  return Math.max(piece?.coats.at(-1)?.atMs ?? 0, piece?.sandings.at(-1)?.atMs ?? 0);
 }
 
 function timeRefusal(entry: Entry, shop: Shop, nowMs: number): Refusal | undefined {
@@ -169,7 +166,7 @@ export function admit(entry: Entry, shop: Shop, nowMs: number): Result<Entry, Re
   const rule = RULES[entry.kind] as ((entry: Entry, shop: Shop) => Ground | undefined) | undefined;
   const ground: Ground | undefined = rule?.(entry, shop) ?? onZone(entry, shop);
   if (ground) return fail({ kind: ground });
-  const underMs = workUnderMs(entry, shop) ?? 0;
+  const underMs = workUnderMs(entry, shop);
   if (underMs > nowMs + CLOCKS_DIFFER_MS)
     return fail({ kind: 'ahead-of-clock', earliestMs: underMs, latestMs: nowMs });
   const refusal =

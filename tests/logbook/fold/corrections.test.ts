@@ -6,7 +6,7 @@ import {
   inItsVersion,
   parseEntry,
 } from '../../../src/logbook/entry';
-import { createFold, fold } from '../../../src/logbook/fold/fold';
+import { createFold, fold, type Shop } from '../../../src/logbook/fold/fold';
 import {
   A_YEAR_ON_MS,
   check,
@@ -164,6 +164,14 @@ describe('a corrected entry counts as if it had been said so', () => {
         .pieces.get(PIECE)
         ?.coats.map((coat) => coat.id),
     ).toEqual([id(8), id(5)]);
+  });
+
+  test('also where it is corrected again later, or one of its corrections is undone', () => {
+    const grow = createFold();
+    grow([...log, entry(20, correct(id(5), { at: noon }))]);
+    const jarOf = (shop: Shop) => shop.pieces.get(PIECE)?.coats.find((coat) => coat.id === id(5))?.jar;
+    expect(jarOf(grow([entry(21, correct(id(5), { jar: OTHER_JAR }))]))).toBe(OTHER_JAR);
+    expect(jarOf(grow([entry(22, strike(id(21)))]))).toBe(JAR);
   });
 
   test('a place on the piece brings the version that can say it', () => {
