@@ -21,6 +21,8 @@ test.each([
   { litres: 2.5, sold: 'metric', bought: [{ size: 'five-litres', count: 1 }] },
   { litres: 0.6, sold: 'spray-can', bought: [{ size: 'spray-can', count: 3 }] },
   { litres: 0, sold: 'us', bought: [] },
+  { litres: 0, sold: 'spray-can', bought: [] },
+  { litres: Number.NaN, sold: 'spray-can', bought: [] },
 ] as const)('$litres L, sold $sold, is $bought', ({ litres, sold, bought }) =>
   expect(toBuy(litres / 1000, sold)).toEqual(bought),
 );

@@ -148,6 +148,18 @@ describe('usual tinters', () => {
     expect(with1Percent(name)[part] * sign).toBeGreaterThan(0.3);
   });
 
+  test.each(names.filter((name) => name !== 'black'))('%s alone is no black: it scatters', (name) => {
+    const alone = mixColour(usual, {
+      whiteGrams: 0,
+      tinterGrams: names.map((other) => (other === name ? 1 : 0)),
+    });
+    const black = mixColour(usual, {
+      whiteGrams: 0,
+      tinterGrams: names.map((other) => (other === 'black' ? 1 : 0)),
+    });
+    expect(deltaE00(alone, black)).toBeGreaterThan(2);
+  });
+
   test('a tinter with no draw-down and no usual strength is refused', () => {
     expect(() => threeBandModel(white, [[]], LACQUER_SURFACE)).toThrow(RangeError);
   });
