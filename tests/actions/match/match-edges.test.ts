@@ -85,6 +85,15 @@ describe('a trial that is accepted', () => {
     expect(kept?.note).not.toContain('of clear');
   });
 
+  test('of which all went in neat says nothing of clear', async () => {
+    const open = await aShop();
+    const { match } = done(await describeMatch(open.needs, SAID));
+    const added = [{ ingredient: matchOf(open, match).base, form: 'neat', mass: grams('200') }] as const;
+    done(await mixTrial(open.needs, { match, added: [...added] }));
+    const { recipe } = done(await acceptTrial(open.needs, matchOf(open, match), 1));
+    expect(open.shop.value.recipes.get(recipe)?.note).not.toContain('clear');
+  });
+
   test('follows the newest version, whoever wrote it; where that was undone it begins anew', async () => {
     const { open, match } = await mixed();
     const first = done(await acceptTrial(open.needs, match(), 1));

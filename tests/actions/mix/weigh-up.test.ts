@@ -68,6 +68,14 @@ describe('a weigh-up', () => {
     expect(standingOf(weighUp()).next).toBeUndefined();
   });
 
+  test('names no line over-poured where each got what was asked for', async () => {
+    const { weighUp, open } = await aWeighUp(true);
+    const grams = (weighUp().plan[0]?.massKg ?? 0) * 1000;
+    done(await pour(open.needs, weighUp(), 0, String(grams)));
+    expect(standingOf(weighUp()).factor).toBe(1);
+    expect(overPouredLine(weighUp())).toBeUndefined();
+  });
+
   test('goes on after the app was killed between any two taps', async () => {
     const { id, name, weighUp, open } = await aWeighUp();
     done(await pour(open.needs, weighUp(), 0, '100.5'));

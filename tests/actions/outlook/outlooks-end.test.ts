@@ -93,6 +93,16 @@ describe('what is worked out', () => {
     expect(asking.state()).toBe('computing');
   });
 
+  test('is left where an entry changes it meanwhile, and begun anew once the entries rest', async () => {
+    const { asked, log } = following(layCoat());
+    vi.advanceTimersByTime(REST_MS);
+    log(layCoat());
+    await vi.advanceTimersByTimeAsync(REST_MS - 1);
+    expect(asked).toHaveLength(1);
+    await vi.advanceTimersByTimeAsync(1);
+    expect(asked).toHaveLength(2);
+  });
+
   test('of a coat that is undone meanwhile is left, and nothing comes of it', async () => {
     const { asked, log, state, answer } = following(layCoat());
     vi.advanceTimersByTime(REST_MS);

@@ -70,6 +70,13 @@ test('a card teaches the piece whose coats it got most, then the same jar, then 
   expect(new Set([own, sameJar, otherJar, poured]).size).toBe(4);
 });
 
+test('a card is a piece’s own though it missed a coat', () => {
+  const own = spreadOn(PIECE, ENTRIES());
+  const sameJar = spreadOn(OTHER_PIECE, [...ENTRIES(), onOther(JAR)]);
+  const missed = spreadOn(PIECE, [...ENTRIES(), entry(9, layCoat())]);
+  expect(missed - own).toBeLessThan((sameJar - own) / 2);
+});
+
 test('the longer ago, the less', () => {
   const soon = spreadOn(OTHER_PIECE, [...ENTRIES(), onOther(JAR)]);
   const late = spreadOn(OTHER_PIECE, [...ENTRIES(), onOther(JAR, DAY_1_MS + 2 * YEAR_MS)]);
