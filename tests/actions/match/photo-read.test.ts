@@ -45,6 +45,13 @@ test.each([{ exposure: 0.9 }, { exposure: 0.5 }])(
   },
 );
 
+test('a grey card is one patch: as small as no chart could be it still serves', () => {
+  const small = square(110, 270, 130, 290);
+  const card = { as: 'grey-card', reflectance: 0.59, corners: small } as const;
+  expect(readPhoto(shot(0.9), card, SAMPLE).kind).toBe('read');
+  expect(readPhoto(shot(0.9), chart(small), SAMPLE)).toEqual({ kind: 'fault', fault: 'reference-too-small' });
+});
+
 test('a grey card alone tells no residual', () => {
   const card = { as: 'grey-card', reflectance: 0.59, corners: square(85, 245, 155, 315) } as const; // neutral 8, Y 59
   const read = readPhoto(shot(0.9), card, SAMPLE);

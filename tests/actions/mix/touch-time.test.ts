@@ -48,3 +48,7 @@ test('a single coat is dry to touch within the trade’s 5 to 15 min, a thicker 
 test('a finish that does not dry by solvent alone gives no such time', async () => {
   expect(await touchTime({ ...FILM, finish: 'waterborne' }, estimator)).toBeUndefined();
 });
+
+test.each([0, 1])('of a mix that is %d parts solids there is nothing that dries', async (volumeSolids) => {
+  expect(await touchTime({ ...FILM, volumeSolids }, estimator)).toBeUndefined();
+});
