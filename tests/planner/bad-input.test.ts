@@ -151,6 +151,7 @@ test.each(ROWS)('explains $what', ({ pieces, faults, says, ...row }) => {
 
 test.each<{ what: string; pieces: readonly Piece[] }>([
   { what: 'a window just as long as the move', pieces: [coats(window('w', 45, 50))] },
+  { what: 'a window that nothing comes after', pieces: [piece('a', [coat('1'), window('w', 45, 240)])] },
   { what: 'a wait that cannot run over', pieces: [piece('a', [wait('w', 0)])] },
   { what: 'a check as long as a day', pieces: [piece('a', [gate({ minutes: 480 })])] },
   {
