@@ -2,7 +2,6 @@ import * as v from 'valibot';
 import { fail, type Result, succeed } from '../result';
 import { DAY_MS } from '../units';
 import { LOGBOOK_WORDS } from '../words/frame/logbook';
-import type { DeepReadonly } from './deep-readonly';
 import { CORRECTION_KINDS } from './kinds/correction';
 import { Id } from './kinds/envelope';
 import { DATA_SHEET_KINDS } from './kinds/mix/data-sheet';
@@ -66,6 +65,9 @@ export const KINDS = {
 };
 
 export type Kind = keyof typeof KINDS;
+/** The same type, with nothing in it that can be changed. */
+type DeepReadonly<T> = T extends object ? { readonly [Key in keyof T]: DeepReadonly<T[Key]> } : T;
+
 export type EntryOf<K extends Kind> = DeepReadonly<v.InferOutput<(typeof KINDS)[K]['latest']>>;
 /** One line of the logbook. `at` is when it happened; the id says when it was logged. */
 export type Entry = { [K in Kind]: EntryOf<K> }[Kind];
