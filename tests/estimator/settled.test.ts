@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { lastWetS } from '../../src/estimator/read-off';
 import { runEstimate } from '../../src/estimator/run-estimate';
 import { DAY_S, HOUR_S, type StackCase, stack } from './stacks';
 
@@ -49,4 +50,13 @@ test('touch of a thin coat is known as far as the draught is, and a film of mont
   expect(touch.lateS / touch.earliestS).toBeGreaterThan(2.1);
   expect(touch.lateS / touch.earliestS).toBeLessThan(2.35);
   expect(settled.lateS / settled.earliestS).toBeGreaterThan(4);
+});
+
+test('what lies there now is what was laid by now, whatever came later', () => {
+  const history = stack({ coats: 3, dryUm: 20 });
+  const [first, second] = history.events.map(({ atS }) => atS) as [number, number, number];
+  const dryUm = (nowS: number) => runEstimate({ history, nowS, checks: [] }).now.dryM * 1e6;
+  expect(dryUm(first + 60)).toBeCloseTo(20, 6);
+  expect(dryUm(second + 60)).toBeCloseTo(40, 6);
+  expect(dryUm(lastWetS(history) + DAY_S)).toBeCloseTo(60, 6);
 });

@@ -2,7 +2,7 @@
 export const OTHERS: Readonly<Record<string, string>> = {
   'piece/start/piece-form.tsx': 'a part of piece/start/start-page.tsx and piece/start/change-page.tsx',
   'mix/jar/box-with.tsx': 'its button waits for a choice',
-  'mix/weigh/fill-from-weigh-up.tsx': 'the fields of match/trial/jar-page.tsx',
+  'mix/weigh/fill-from-weigh-up.tsx': 'the fields of match/trial/trial-jar-page.tsx',
   'match/photo/photo-result.tsx': 'match-asks.test.ts',
   'piece/zone/toner-page.tsx': 'a list that is always answered',
   'piece/photo/photos-page.tsx': 'a file, refused beside its button',

@@ -130,7 +130,7 @@ export const FORMS: readonly AForm[] = [
     send: 'Log the draw-down',
   },
   {
-    file: 'match/trial/jar-page.tsx',
+    file: 'match/trial/trial-jar-page.tsx',
     at: ['#/match', MATCH, /\/trial\//],
     taps: ['Accept this trial'],
     send: 'Save the jar',
@@ -161,7 +161,7 @@ export const FORMS: readonly AForm[] = [
   { file: 'plan/hours/hours-page.tsx', at: '#/plan/hours', send: 'Save the week', filled: ['Monday, from'] },
   { file: 'plan/hours/closures.tsx', at: '#/plan/hours', send: 'Add it', filled: ['Begins'] },
   {
-    file: 'plan/hours/quiet-hours.tsx',
+    file: 'plan/reminders/quiet-hours.tsx',
     at: '#/plan/reminders',
     taps: ['Quiet hours on'],
     send: 'Save',
