@@ -44,7 +44,7 @@ describe('scenario E: scaling drops', () => {
     const lineOf = async (name: string) =>
       (await textOf(plan.filter({ hasText: name }))).replace(/\s+/g, ' ');
     // +9 % of 2.75 drops; +10 % where the tinters' own 0.4 mL count in the 60
-    expect(await lineOf('Black')).toMatch(/3 drops of this bottle would be \+(9|10) %/);
+    await expect.poll(() => lineOf('Black')).toMatch(/3 drops of this bottle would be \+(9|10) %/);
     expect(await lineOf('Black')).toContain('This scale is ±5.');
     await plan.filter({ hasText: 'Black' }).getByRole('button', { name: 'With the let-down' }).tap();
     await plan.filter({ hasText: 'Black, 10 % let-down' }).waitFor();
