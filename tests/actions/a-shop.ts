@@ -6,6 +6,7 @@ import type { WorkerPort } from '../../src/estimator/run/client';
 import { newId } from '../../src/logbook/ids/new-id';
 import { openDatabase } from '../../src/logbook/storage/database';
 import { openStore, type Store } from '../../src/logbook/storage/store';
+import { MINUTE_MS } from '../../src/units';
 
 export const NOW_MS = Date.UTC(2026, 2, 10, 13); // 14:00 in Berlin
 let databases = 0;
@@ -64,4 +65,24 @@ export async function aShop(
 export function done<Value>(result: { ok: true; value: Value } | { ok: false; failure: unknown }): Value {
   if (!result.ok) throw new Error(JSON.stringify(result.failure));
   return result.value;
+}
+
+/** A shop with a piece that was begun 90 minutes ago and a jar of lacquer, thinned, that was filled ten minutes later. */
+export async function aBoxAndAJar(given: Partial<ShopNeeds> = {}) {
+  const open = await aShop(given);
+  const { piece } = done(
+    await open.actions.startPiece({ name: 'Box', base: 'sealed' }, NOW_MS - 90 * MINUTE_MS),
+  );
+  const { jar } = done(
+    await open.actions.fillJar(
+      {
+        name: 'Gloss',
+        product: { finish: 'nitrocellulose', volumeSolids: { text: '22', unit: '%' } },
+        thinner: { name: 'Thinner', blend: [{ solvent: 'toluene', share: 1 }] },
+        thinning: { of: 'lacquer', percent: { text: '50', unit: '%' } },
+      },
+      NOW_MS - 80 * MINUTE_MS,
+    ),
+  );
+  return { open, piece, jar };
 }

@@ -11,31 +11,11 @@ import { planDrops } from '../../src/actions/zone/plan-drops';
 import type { Photos } from '../../src/logbook/storage/photos';
 import { succeed } from '../../src/result';
 import { id } from '../logbook/entries';
-import { aShop, done, NOW_MS } from './a-shop';
+import { aBoxAndAJar, done, NOW_MS } from './a-shop';
 
 const MINUTE_MS = 60_000;
 const um = (text: string) => ({ text, unit: 'um' }) as const;
-const percent = (text: string) => ({ text, unit: '%' }) as const;
 const g = (text: string) => ({ text, unit: 'g' }) as const;
-
-async function bench() {
-  const open = await aShop();
-  const { piece } = done(
-    await open.actions.startPiece({ name: 'Box', base: 'sealed' }, NOW_MS - 90 * MINUTE_MS),
-  );
-  const { jar } = done(
-    await open.actions.fillJar(
-      {
-        name: 'Gloss',
-        product: { finish: 'nitrocellulose', volumeSolids: percent('22') },
-        thinner: { name: 'Thinner', blend: [{ solvent: 'toluene', share: 1 }] },
-        thinning: { of: 'lacquer', percent: percent('50') },
-      },
-      NOW_MS - 80 * MINUTE_MS,
-    ),
-  );
-  return { open, piece, jar };
-}
 
 describe('a coat that is laid once more', () => {
   test.each([
@@ -43,7 +23,7 @@ describe('a coat that is laid once more', () => {
     { how: 'brush-fill', film: { by: 'usual', dryFilm: um('150') } },
     { how: 'spray', film: { by: 'passes', passes: 3, perPass: um('30') } },
   ] as const)('is said as it was typed: by $film.by', async ({ how, film }) => {
-    const { open, piece, jar } = await bench();
+    const { open, piece, jar } = await aBoxAndAJar();
     done(await open.actions.layCoat({ piece, jar, how, film } as never, NOW_MS - 60 * MINUTE_MS));
     const coat = open.shop.value.pieces.get(piece)?.coats[0] ?? expect.unreachable();
     expect(filmSaidBy(coat)).toEqual(film);
@@ -81,7 +61,7 @@ describe('a photo', () => {
   const said = (piece: string) => ({ piece, light: 'plain', stage: 'before' }) as const;
 
   test('is kept, and noted with the checksum of the file that it was made from', async () => {
-    const { open, piece } = await bench();
+    const { open, piece } = await aBoxAndAJar();
     const { photos, kept } = photosOf();
     const logged = done(await takePhoto(open.needs, photos, said(piece), taken));
     expect([...kept]).toEqual([logged.photo]);
@@ -90,7 +70,7 @@ describe('a photo', () => {
   });
 
   test('that this device will not keep is not noted; one that cannot be noted is not kept', async () => {
-    const { open, piece } = await bench();
+    const { open, piece } = await aBoxAndAJar();
     const before = open.shop.value.entries.size;
     expect(await takePhoto(open.needs, photosOf(true).photos, said(piece), taken)).toMatchObject({
       ok: false,
@@ -110,7 +90,7 @@ describe('drops that are planned', () => {
   const FILL = ['level-sand', 'powders', 'level-sand', 'rest', 'sink'];
 
   test('come before whatever else is planned, with the rest, the levelling and the look after a week', async () => {
-    const { open, piece } = await bench();
+    const { open, piece } = await aBoxAndAJar();
     const rubOut = { kind: 'work', id: id(0x41), task: 'rub-out', place: 'bench', minutes: 60 } as const;
     done(await planPiece(open.needs, { piece, coatsADay: 1, steps: [rubOut] }));
     const planned = done(await planDrops(open.needs, piece, { drops: 3, aDay: 2 }));
@@ -127,7 +107,7 @@ describe('drops that are planned', () => {
   });
 
   test('are a plan of their own where there was none', async () => {
-    const { open, piece } = await bench();
+    const { open, piece } = await aBoxAndAJar();
     const planned = done(await planDrops(open.needs, piece, { drops: 1, aDay: 3 }));
     expect(steps(planned).slice(-5)).toEqual(FILL);
     expect(new Set(planned.steps.map((step) => step.id)).size).toBe(planned.steps.length);
@@ -135,7 +115,7 @@ describe('drops that are planned', () => {
 });
 
 test('holds that are set aside are each written down, up to the first that is refused', async () => {
-  const { open, piece } = await bench();
+  const { open, piece } = await aBoxAndAJar();
   const said = { piece, act: 'coat', reason: 'Only the hidden edge, the rest is hard.' } as const;
   const holds = [{ rule: 'film-prints' }, { rule: 'base-lifts' }];
   expect(await overrideHolds(open.needs, said, holds)).toEqual({ ok: true, value: undefined });
@@ -147,7 +127,7 @@ test('holds that are set aside are each written down, up to the first that is re
 });
 
 test('a place keeps its id when it is said anew, and a new one gets one', async () => {
-  const { open, piece } = await bench();
+  const { open, piece } = await aBoxAndAJar();
   const said = { piece, name: 'Lid', is: 'chip' } as const;
   const { zoneId } = done(await describeZone(open.needs, said));
   expect(done(await describeZone(open.needs, { ...said, zoneId, name: 'Lid, left' })).zoneId).toBe(zoneId);

@@ -7,10 +7,9 @@ import { followReminders } from '../../../src/actions/reminders/follow-reminders
 import { reminderOfId } from '../../../src/actions/reminders/reminder-of-id';
 import type { PlanStep } from '../../../src/logbook/kinds/shop/plan';
 import { id } from '../../logbook/entries';
-import { aShop, done, NOW_MS } from '../a-shop';
+import { aBoxAndAJar, done, NOW_MS } from '../a-shop';
 
 const MINUTE_MS = 60_000;
-const percent = (text: string) => ({ text, unit: '%' }) as const;
 const STEPS: PlanStep[] = [
   { kind: 'work', id: id(0x21), task: 'scuff', place: 'bench', minutes: 10 },
   { kind: 'work', id: id(0x22), task: 'coat', place: 'booth', minutes: 10, isCoat: true },
@@ -18,21 +17,7 @@ const STEPS: PlanStep[] = [
 ];
 
 async function planned(withCoat: boolean, steps: PlanStep[] = STEPS) {
-  const open = await aShop();
-  const { piece } = done(
-    await open.actions.startPiece({ name: 'Box', base: 'sealed' }, NOW_MS - 90 * MINUTE_MS),
-  );
-  const { jar } = done(
-    await open.actions.fillJar(
-      {
-        name: 'Gloss',
-        product: { finish: 'nitrocellulose', volumeSolids: percent('22') },
-        thinner: { name: 'Thinner', blend: [{ solvent: 'toluene', share: 1 }] },
-        thinning: { of: 'lacquer', percent: percent('50') },
-      },
-      NOW_MS - 80 * MINUTE_MS,
-    ),
-  );
+  const { open, piece, jar } = await aBoxAndAJar();
   done(await planPiece(open.needs, { piece, coatsADay: 3, steps }, NOW_MS - 70 * MINUTE_MS));
   const film = { by: 'wet', wetFilm: { text: '85', unit: 'um' } } as const;
   if (withCoat) done(await open.actions.layCoat({ piece, jar, how: 'spray', film }, NOW_MS - 60 * MINUTE_MS));

@@ -5,10 +5,9 @@ import { takeAnswers } from '../../../src/actions/reminders/take-answers';
 import type { OpenShop } from '../../../src/actions/shop';
 import { dropAnswer, type GivenAnswer, keepAnswer, keptAnswers } from '../../../src/reminders/phone/kept';
 import type { Answer } from '../../../src/reminders/reminder';
-import { aShop, done, NOW_MS } from '../a-shop';
+import { aBoxAndAJar, done, NOW_MS } from '../a-shop';
 
 const MINUTE_MS = 60_000;
-const percent = (text: string) => ({ text, unit: '%' }) as const;
 let worker: EventTarget;
 
 beforeEach(async () => {
@@ -21,21 +20,7 @@ afterEach(() => void vi.unstubAllGlobals());
 
 /** A shop with a piece that got one coat, and the id of that coat. */
 async function coated() {
-  const open = await aShop();
-  const { piece } = done(
-    await open.actions.startPiece({ name: 'Box', base: 'sealed' }, NOW_MS - 90 * MINUTE_MS),
-  );
-  const { jar } = done(
-    await open.actions.fillJar(
-      {
-        name: 'Gloss',
-        product: { finish: 'nitrocellulose', volumeSolids: percent('22') },
-        thinner: { name: 'Thinner', blend: [{ solvent: 'toluene', share: 1 }] },
-        thinning: { of: 'lacquer', percent: percent('50') },
-      },
-      NOW_MS - 80 * MINUTE_MS,
-    ),
-  );
+  const { open, piece, jar } = await aBoxAndAJar();
   const film = { by: 'wet', wetFilm: { text: '85', unit: 'um' } } as const;
   const { id } = done(
     await open.actions.layCoat({ piece, jar, how: 'spray', film }, NOW_MS - 60 * MINUTE_MS),
