@@ -65,7 +65,7 @@ export async function readEntries(
     const parsed = parseEntry(raw, Number.POSITIVE_INFINITY);
     if (parsed.ok) good.push(parsed.value);
     else aside.set(key, { key, issues: parsed.failure, raw });
-    if (parsed.ok || isFromNewerApp(raw)) return;
+    if (parsed.ok || issues.length >= MOST_ISSUES || isFromNewerApp(raw)) return;
     issues.push(...parsed.failure.map((issue) => ({ ...issue, path: `${path}.${issue.path}` })));
   };
   const all: (readonly [raw: unknown, key: string, path: string])[] = [
