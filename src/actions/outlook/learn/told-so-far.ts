@@ -135,9 +135,9 @@ export async function toldSoFar(shop: Shop, estimator: Estimator): Promise<reado
   }
 
   for (const { stand: now, test, lastCoatMs, asked, found: foundAfter } of found) {
-    const end = lines.filter(({ at }) => Date.parse(at) <= lastCoatMs).length;
-    then = grow(lines.slice(next, end));
-    next = end;
+    const from = next;
+    while (Date.parse(lines[next]?.at ?? '') <= lastCoatMs) next++;
+    then = grow(lines.slice(from, next));
     const stand = standById(now.id, then);
     if (!stand) continue;
     const taught = taughtTo(stand, { shop: then, ...(await learnedBy(lastCoatMs)) });
