@@ -65,12 +65,11 @@ export function sayFirst(then: Job): void {
     return;
   }
   isSaying = true;
-  holds++;
+  const drawAgain = holdDrawing(2 * NO_FRAME_MS); // what follows ends it sooner, frame or none
   afterPaint(() => {
     isSaying = false;
-    holds--;
     then(); // where it leads to a page, noting how far down the one left was read lays that out: 30 ms on a slow phone
-    draw();
+    drawAgain();
   }, NO_FRAME_MS);
 }
 
