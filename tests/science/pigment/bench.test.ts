@@ -51,44 +51,29 @@ describe('what stands on the bench decides what is added', () => {
     expect(whatOf(said)).toEqual(what);
   });
 
-  test('of two that come well within it the smaller amount is added, though the larger would hit it', () => {
-    const nearly = { K: [0.048, 0.105, 2], S: [0, 0, 0] };
-    const pair = threeBandModel(WHITE, [WEAK, nearly], LACQUER_SURFACE);
+  test.each([
+    {
+      what: 'of two that come well within it the smaller amount is added, though the larger would hit it',
+      tinters: [WEAK, { K: [0.048, 0.105, 2], S: [0, 0, 0] }],
+      jar: jarOf(200, 0, 0),
+      target: jarOf(200, 6, 0),
+      toleranceE00: 1.5,
+      added: [1],
+    },
+    {
+      what: 'white is left where a pale tinter leads back too, though less of the white would',
+      tinters: [{ K: [0.003, 0.003, 0.004], S: [0.9, 0.9, 0.9] }, BLACK],
+      jar: jarOf(200, 0, 0.5),
+      target: jarOf(220, 0, 0.5),
+      toleranceE00: 0.6,
+      added: [0],
+    },
+  ])('$what', ({ tinters, jar, target, toleranceE00, added }) => {
+    const model = threeBandModel(WHITE, tinters, LACQUER_SURFACE);
     const bench: Bench = { scaleDivisionG: 0.01, forms: ['neat'], roomGrams: 100 };
-    const target = mixColour(pair, jarOf(200, 6, 0));
-    const sure = firstBelief([0.001, 0.001]);
-    expect(
-      whatOf(
-        suggestAddition({
-          model: pair,
-          belief: sure,
-          jar: jarOf(200, 0, 0),
-          target,
-          toleranceE00: 1.5,
-          bench,
-        }),
-      ),
-    ).toEqual([1]);
-  });
-
-  test('white is left where a pale tinter leads back too, though less of the white would', () => {
-    const pale = { K: [0.003, 0.003, 0.004], S: [0.9, 0.9, 0.9] };
-    const pair = threeBandModel(WHITE, [pale, BLACK], LACQUER_SURFACE);
-    const bench: Bench = { scaleDivisionG: 0.01, forms: ['neat'], roomGrams: 100 };
-    const target = mixColour(pair, jarOf(220, 0, 0.5));
-    const sure = firstBelief([0.001, 0.001]);
-    expect(
-      whatOf(
-        suggestAddition({
-          model: pair,
-          belief: sure,
-          jar: jarOf(200, 0, 0.5),
-          target,
-          toleranceE00: 0.6,
-          bench,
-        }),
-      ),
-    ).toEqual([0]);
+    const belief = firstBelief([0.001, 0.001]);
+    const aim = mixColour(model, target);
+    expect(whatOf(suggestAddition({ model, belief, jar, target: aim, toleranceE00, bench }))).toEqual(added);
   });
 
   // Grams of the weak yellow that 200 g lack; a gain under 0.05 is none (judgement, no source).
