@@ -151,6 +151,7 @@ export function carry({ book, password, shop, connect, known, now, alongside }: 
       const isSame = since === known.since && (last === known.at ? count === known.read : last > known.at);
       // The hub began anew or was put back from a copy, or this phone has lost entries: nothing is taken for granted.
       if (!isSame || !known.isWithin(new Set(ids()))) await known.forget(since);
+      if (isOver) return; // stopped while it was being opened
       set({ line: 'open', trouble: undefined, coming: last - known.at });
       hear();
       tell();

@@ -77,6 +77,13 @@ test('two logbooks that both have entries are united', async () => {
   expect(await isAlike(one, joined)).toBe(true);
 });
 
+test('a line that is stopped while it is being opened is not opened', async () => {
+  const one = await open();
+  expect(status(one).line).toBe('opening');
+  await one.carrier.stop();
+  expect(status(one).line).toBe('cut');
+});
+
 test('an undo goes across, and so does the undo of it', async () => {
   const one = await open();
   const other = await open();

@@ -1,6 +1,6 @@
 // The engine of the hub, Debian's nats-server: its configuration, and its process.
 import { spawn, spawnSync } from 'node:child_process';
-import { randomBytes } from 'node:crypto';
+import { randomBytes, randomInt } from 'node:crypto';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { connect, createServer } from 'node:net';
 import { join } from 'node:path';
@@ -64,16 +64,20 @@ ${cluster ? `cluster { name: coatwait, listen: "127.0.0.1:${cluster.port}", no_a
 `;
 }
 
-/** A port that was free a moment ago. */
-export function freePort() {
-  return new Promise((resolve, reject) => {
-    const server = createServer();
-    server.once('error', reject);
-    server.listen(0, '127.0.0.1', () => {
-      const { port } = server.address();
-      server.close(() => resolve(port));
+/**
+ * A port that was free a moment ago. It lies below those that a system gives to outgoing connections (from 32768 on Linux, 49152 by RFC
+ * 6335): a socket that asks for a dead hub there may be given the hub's own port, and the hub cannot have it again.
+ */
+export async function freePort() {
+  for (;;) {
+    const port = randomInt(15_000, 32_768);
+    const isFree = await new Promise((resolve) => {
+      const server = createServer();
+      server.once('error', () => resolve(false));
+      server.listen(port, '127.0.0.1', () => server.close(() => resolve(true)));
     });
-  });
+    if (isFree) return port;
+  }
 }
 
 /** Writes the configuration and starts the server; settles once it answers. */
