@@ -126,7 +126,16 @@ test('on the way to the booth and back every target is at least 56 px high and w
             : [];
         }),
     );
-    small.push(...found.map((one) => `${where} ${one}`));
+    const shared = await page.evaluate(() => {
+      const lines = [...document.querySelectorAll('main summary')].filter((one) => one.checkVisibility());
+      return lines
+        .filter((one, n) => {
+          const below = lines[n + 1]?.getBoundingClientRect().top ?? Number.POSITIVE_INFINITY;
+          return below < one.getBoundingClientRect().bottom - 1;
+        })
+        .map((one) => `reaches into the next line: ${one.textContent}`);
+    });
+    small.push(...[...found, ...shared].map((one) => `${where} ${one}`));
   };
   for (const hash of [...BOOTH, piece, `${piece}/check`, `${piece}/sand`]) {
     await goTo(hash);
