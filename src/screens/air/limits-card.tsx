@@ -5,7 +5,7 @@ import type { ShopLimits } from '../../shop/air/shop-limits';
 import { SHOP_LIMIT_WORDS as WORDS } from '../../words/air/air';
 import { lowestWords, percentWords, temperatureWords } from '../../words/quantities';
 
-/** Whether the shop is warm and dry enough for a finish that dries by water or cures, now and overnight. */
+/** Whether the shop is warm enough, and dry enough where it minds, for a finish that dries by water or cures, now and overnight. */
 export function LimitsCard({ limits, finish }: { readonly limits: ShopLimits; readonly finish: string }) {
   const units = useUnits();
   const { isCold, isDamp, lowestK, highestHumidity, coldNightK } = limits;
@@ -17,7 +17,13 @@ export function LimitsCard({ limits, finish }: { readonly limits: ShopLimits; re
         <p class="margin-label">{WORDS.label(finish)}</p>
         <p class="state" data-kind={kind}>
           <Icon name={kind} />
-          {isCold ? (isDamp ? WORDS.coldAndDamp : WORDS.cold) : isDamp ? WORDS.damp : WORDS.fits}
+          {isCold
+            ? isDamp
+              ? WORDS.coldAndDamp
+              : WORDS.cold
+            : isDamp
+              ? WORDS.damp
+              : WORDS.fits(highestHumidity !== undefined)}
         </p>
         <p>
           {WORDS.wants(lowest, highestHumidity === undefined ? undefined : percentWords(highestHumidity))}

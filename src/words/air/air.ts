@@ -59,7 +59,7 @@ export const SLOWER_THINNER = 'A slower thinner helps.';
 /** Of a finish that dries by water or cures. */
 export const SHOP_LIMIT_WORDS = {
   label: (finish: string): string => `Air for ${finish}`,
-  fits: 'Warm and dry enough',
+  fits: (asksDry: boolean): string => (asksDry ? 'Warm and dry enough' : 'Warm enough'),
   cold: 'Too cold',
   damp: 'Too damp',
   coldAndDamp: 'Too cold and too damp',

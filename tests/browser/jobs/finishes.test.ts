@@ -50,6 +50,21 @@ describe('a small side table, waterborne, in US units', () => {
   });
 });
 
+test('a finish that minds no humidity is told of warmth alone, beside a dew point that is too near', async () => {
+  await openApp();
+  await goTo('#/mix/jar/new', 'What is in the jar');
+  await choose(/^Conversion/);
+  await button('Fill the jar').tap();
+  await title('Conversion');
+  await goTo('#/air/read', /./);
+  await field('Air temperature').fill('27');
+  await field('Humidity').fill('78');
+  await field('Piece temperature').fill('24');
+  await button('Log the reading').tap();
+  await said('Do not coat').waitFor();
+  await said(/^Warm enough$/).waitFor();
+});
+
 describe('an old jar of shellac', () => {
   test('is a 2 lb cut of 17.2 % and, mixed seven months ago, is tried on glass first', async () => {
     await openApp();
