@@ -147,7 +147,9 @@ describe('a refusal', () => {
     expect(await open.actions.layCoat(coat, NOW_MS - 200 * MINUTE_MS)).toMatchObject({
       ok: false,
       failure: {
-        fields: { at: 'Enter a time from 10 Mar 2026, 12:30, when this was started, to 10 Mar 2026, 14:00.' },
+        fields: {
+          at: 'Enter a time from 10 Mar 2026, 12:30, when this was started, to 10 Mar 2026, 14:00. If it was started earlier, correct that entry first.',
+        },
       },
     });
   });

@@ -11,7 +11,7 @@ test.each([
   { failure: { kind: 'in-the-future', latestMs: 9 }, says: "Enter a time no later than 9 o'clock." },
   {
     failure: { kind: 'too-early', earliestMs: 0, latestMs: 9 },
-    says: "Enter a time from 0 o'clock, when this was started, to 9 o'clock.",
+    says: "Enter a time from 0 o'clock, when this was started, to 9 o'clock. If it was started earlier, correct that entry first.",
   },
   {
     failure: { kind: 'faulty', issues: [{ path: 'name', problem: 'Write something here.' }] },

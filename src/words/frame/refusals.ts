@@ -7,7 +7,7 @@ interface Times {
 export const FAILURE_WORDS = {
   'in-the-future': ({ latest }: Times) => `Enter a time no later than ${latest}.`,
   'too-early': ({ earliest, latest }: Times) =>
-    `Enter a time from ${earliest}, when this was started, to ${latest}.`,
+    `Enter a time from ${earliest}, when this was started, to ${latest}. If it was started earlier, correct that entry first.`,
   'ahead-of-clock': ({ earliest, latest }: Times) =>
     `The logbook has work at ${earliest}, but this device’s clock says ${latest}. If the clock is wrong, set it. If that time is wrong, correct that entry first, then log this.`,
   'after-its-work': ({ latest }: Times) =>
