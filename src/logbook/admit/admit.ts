@@ -61,12 +61,14 @@ const RULES: Rules = {
   checked: onOpenPiece,
   'ground-laid': onOpenPiece,
   corrected: ({ entry: id, to }, shop) => {
-    const entry = shop.entries.get(id);
+    const entry = asItStands(id, shop);
     if (!entry) return 'unknown-entry';
     if (shop.struck.has(id)) return 'already-struck';
-    if (!asCorrected(entry, to)) return 'not-correctable';
+    const next = asCorrected(entry, to);
+    if (!next) return 'not-correctable';
     if (to.jar !== undefined && !shop.jars.has(to.jar)) return 'unknown-jar';
-    return to.piece !== undefined && !shop.pieces.has(to.piece) ? 'unknown-piece' : undefined;
+    if (to.piece !== undefined && !shop.pieces.has(to.piece)) return 'unknown-piece';
+    return to.zoneId === undefined ? undefined : onZone(next, shop);
   },
   'hold-overridden': onOpenPiece,
   struck: ({ entry: id }, shop) => {

@@ -1,5 +1,6 @@
 import { type Entry, type EntryOf, inItsVersion, KINDS, parseEntry } from '../entry';
 import { groupBy } from '../group-by';
+import { withoutPlace } from './piece/on-marked';
 
 type Correction = EntryOf<'corrected'>;
 
@@ -10,7 +11,11 @@ export interface Corrected {
 }
 
 /** What an entry brings into being keeps its name: whatever else is said of it would lose its ground. */
-const OWN: Partial<Record<Entry['kind'], string>> = { 'piece-started': 'piece', 'jar-filled': 'jar' };
+const OWN: Partial<Record<Entry['kind'], string>> = {
+  'piece-started': 'piece',
+  'jar-filled': 'jar',
+  'zone-described': 'zoneId',
+};
 
 /**
  * The entry as if it had been said so from the first; undefined where it has nothing of the kind or would be faulty.
@@ -21,6 +26,7 @@ export function asCorrected(entry: Entry, to: Correction['to']): Entry | undefin
   const { entries } = KINDS[entry.kind].latest;
   const fits = Object.keys(to).every((field) => field in entries && field !== OWN[entry.kind]);
   if (!fits) return undefined;
+  // A place is on one piece: what was on another counts for the whole of that. What cannot do without its place is then faulty.
   const said = to.zoneId === undefined && isOnOther(entry, to) ? withoutPlace(entry) : entry;
   const parsed = parseEntry(inItsVersion({ ...said, ...to } as Entry), Number.POSITIVE_INFINITY);
   return parsed.ok ? parsed.value : undefined;
@@ -28,12 +34,6 @@ export function asCorrected(entry: Entry, to: Correction['to']): Entry | undefin
 
 const isOnOther = (entry: Entry, { piece }: Correction['to']): boolean =>
   piece !== undefined && 'piece' in entry && entry.piece !== piece;
-
-/** A place is on one piece: what was on another counts for the whole of that. What cannot do without its place is then faulty. */
-const withoutPlace = (entry: Entry): Omit<Entry, 'zoneId'> => {
-  const { zoneId: _, ...rest } = entry as Entry & { readonly zoneId?: string };
-  return rest;
-};
 
 /** Every corrected entry by id; what was corrected the same way before is the same object. The correction logged last has the last word. */
 export function correctedIn(

@@ -104,6 +104,7 @@ const BENCH: readonly Entry[] = [
   photograph(FOREIGN, OTHER), // 8
   { kind: 'piece-closed', piece: OTHER } as const, // 9
   white, // 10
+  layCoat(), // 11
 ].map((body, n) => entry(n + 1, body));
 const groundOf = (body: EntryBody, ...more: readonly Entry[]) => {
   const admitted = admit(entry(60, body), fold([...BENCH, ...more]), A_YEAR_ON_MS);
@@ -142,6 +143,16 @@ describe('what is said of places and photos fits the piece, finished or not', ()
     ['a coat on a place of another piece', onZone(layCoat(), LID), 'unknown-zone'],
     ['a match for a place', matchOn({ piece: PIECE, zoneId: EDGE }), 'ok'],
     ['a match for no place', matchOn({ piece: PIECE, zoneId: NOWHERE }), 'unknown-zone'],
+    ['it was on a place of its piece', correct(id(11), { zoneId: EDGE }), 'ok'],
+    ['it was on a place of another piece', correct(id(11), { zoneId: LID }), 'unknown-zone'],
+    ['it was on another piece, on its place', correct(id(11), { piece: OTHER, zoneId: LID }), 'ok'],
+    [
+      'it was on another piece, on a place of this one',
+      correct(id(11), { piece: OTHER, zoneId: EDGE }),
+      'unknown-zone',
+    ],
+    ['a place was on another piece', correct(id(4), { piece: OTHER, zoneId: EDGE }), 'not-correctable'],
+    ['a place was another', correct(id(4), { zoneId: LID }), 'not-correctable'],
     ['a match for a place that names no piece', matchOn({ zoneId: EDGE }), 'ok'],
   ])('%s: %s', (_, body, is) => expect(groundOf(body)).toBe(is));
 });
@@ -178,6 +189,12 @@ describe('what is undone takes the ground from no place and no outline', () => {
     ['a photo beside the two', 25, [aligned, entry(25, photograph(NOWHERE))], 'ok'],
     ['the laying over each other', 21, [aligned], 'ok'],
   ])('%s: %s', (_, n, more, is) => expect(groundOf(strike(id(n)), ...more)).toBe(is));
+
+  test('a correction goes by the piece that it was on last', () => {
+    const moved = entry(20, correct(id(11), { piece: OTHER }));
+    expect(groundOf(correct(id(11), { zoneId: LID }), moved)).toBe('ok');
+    expect(groundOf(correct(id(11), { zoneId: EDGE }), moved)).toBe('unknown-zone');
+  });
 
   test('nor from an outline on the photo where it is now, when it was moved to another piece', () => {
     const moved = entry(20, correct(id(5), { piece: OTHER }));

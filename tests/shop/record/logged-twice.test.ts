@@ -26,7 +26,14 @@ const by = (phone: string, n: number, body: EntryBody, atMs?: number): Entry => 
 const named = (phone: string, n: number): Entry =>
   by(phone, n, { kind: 'phone-named', phone, name: `Phone ${n}` });
 const PHONES = [named(BOOTH, 1), named(BENCH, 2)];
-const SHOP = [entry(3, startPiece()), entry(4, fillJar()), entry(5, fillJar(OTHER_JAR))];
+const EDGE: EntryBody = {
+  kind: 'zone-described',
+  piece: PIECE,
+  zoneId: id(0xc1),
+  name: 'Edge',
+  is: 'chip',
+};
+const SHOP = [entry(3, startPiece()), entry(4, fillJar()), entry(5, fillJar(OTHER_JAR)), entry(6, EDGE)];
 const first = by(BOOTH, 10, layCoat(), COAT_MS);
 const second = by(BENCH, 11, layCoat(), COAT_MS + 60_000);
 

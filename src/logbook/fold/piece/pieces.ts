@@ -1,5 +1,6 @@
 import { groupBy } from '../../group-by';
 import { type EntryInSi, grewFrom, type Lines } from '../in-si';
+import { onMarked } from './on-marked';
 
 export type Coat = EntryInSi<'coat-laid'>;
 export type Sanding = EntryInSi<'sanded'>;
@@ -28,11 +29,20 @@ export function foldPieces(lines: Lines) {
   const sandings = onPieces(lines.of('sanded'));
   const checks = onPieces(lines.of('checked'));
   const grounds = onPieces(lines.of('ground-laid'));
+  const zones = onPieces(lines.of('zone-described'));
   for (const line of lines.of('piece-started')) {
     const { piece: id } = line;
     if (pieces.has(id)) continue;
     const of = <Line>(some: OfPieces<Line>) => some.get(id) ?? NONE;
-    const work: Work = [of(changes), of(closings), of(coats), of(sandings), of(checks), of(grounds)];
+    const work: Work = [
+      of(changes),
+      of(closings),
+      of(coats),
+      of(sandings),
+      of(checks),
+      of(grounds),
+      of(zones),
+    ];
     pieces.set(id, pieceFrom(line, work));
   }
   const unplaced = [changes, closings, coats, sandings, checks, grounds].flatMap((some) =>
@@ -48,6 +58,7 @@ type Work = readonly [
   sandings: readonly Sanding[],
   checks: readonly Check[],
   grounds: readonly Ground[],
+  zones: readonly EntryInSi<'zone-described'>[],
 ];
 const folded = new WeakMap<EntryInSi<'piece-started'>, { readonly work: Work; readonly piece: Piece }>();
 
@@ -55,11 +66,20 @@ const folded = new WeakMap<EntryInSi<'piece-started'>, { readonly work: Work; re
 function pieceFrom(begun: EntryInSi<'piece-started'>, work: Work): Piece {
   const known = folded.get(begun);
   if (known && work.every((lines, i) => lines === known.work[i])) return known.piece;
-  const [changes, closings, coats, sandings, checks, grounds] = work;
+  const [changes, closings, coats, sandings, checks, grounds, zones] = work;
   const described = Object.assign({}, description(begun), ...changes.map(description)) as Description;
   const { piece: id, atMs: startedMs } = begun;
   const closedMs = closings.at(-1)?.atMs;
-  const piece = { ...described, id, startedMs, closedMs, coats, sandings, checks, grounds };
+  const piece = {
+    ...described,
+    id,
+    startedMs,
+    closedMs,
+    coats: onMarked(coats, zones),
+    sandings: onMarked(sandings, zones),
+    checks: onMarked(checks, zones),
+    grounds: onMarked(grounds, zones),
+  };
   folded.set(begun, { work, piece });
   return piece;
 }

@@ -2,6 +2,7 @@ import type { Entry, Kind } from '../../entry';
 import { groupBy } from '../../group-by';
 import type { Shop } from '../fold';
 import { type EntryInSi, entryInSi } from '../in-si';
+import { onMarked } from './on-marked';
 
 export type ZoneDescription = EntryInSi<'zone-described'>;
 export type Outline = EntryInSi<'zone-drawn'>['outline'];
@@ -61,14 +62,22 @@ function read(entries: readonly Entry[]): Documented {
   const kinds = groupBy(entries, ({ kind }) => kind);
   const of = <K extends Kind>(kind: K): EntryInSi<K>[] =>
     (kinds.get(kind) ?? []).map((entry) => entryInSi(entry) as unknown as EntryInSi<K>);
+  const described = of('zone-described');
+  const photos = onMarked(of('photographed'), described);
+  // What was drawn on a photo goes with it: one that is undone, or was of another piece, shows nothing here.
+  const isHere = (id: string): boolean => photos.some(({ photo }) => photo === id);
+  const toners = onMarked(of('toner-described'), described);
   return {
-    zones: zonesFrom(of('zone-described'), of('zone-drawn')),
-    photos: of('photographed'),
-    alignments: of('photos-aligned'),
-    notes: of('piece-noted'),
+    zones: zonesFrom(
+      described,
+      of('zone-drawn').filter(({ photo }) => isHere(photo)),
+    ),
+    photos,
+    alignments: of('photos-aligned').filter(({ under, over }) => isHere(under) && isHere(over)),
+    notes: onMarked(of('piece-noted'), described),
     wording: of('record-worded').at(-1),
-    toners: [...new Map(of('toner-described').map((toner) => [toner.toner, toner])).values()],
-    readings: of('colour-read'),
+    toners: [...new Map(toners.map((toner) => [toner.toner, toner])).values()],
+    readings: onMarked(of('colour-read'), described),
   };
 }
 

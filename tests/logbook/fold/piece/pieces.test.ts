@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { EntryBody } from '../../../../src/logbook/entry';
 import { createFold, fold, type Shop } from '../../../../src/logbook/fold/fold';
 import {
+  check,
   DAY_1_MS,
   entry,
   fillJar,
@@ -12,6 +13,7 @@ import {
   PIECE,
   sand,
   startPiece,
+  strike,
 } from '../../entries';
 
 const OTHER = id(0xa2);
@@ -62,6 +64,37 @@ describe('a piece', () => {
         .pieces.get(PIECE)
         ?.coats.map((coat) => coat.id),
     ).toEqual([id(9), id(10)]);
+  });
+
+  test('has as work on the whole what names a place that is not on it, and only that', () => {
+    const [edge, lid] = [id(0xc1), id(0xc2)];
+    const mark = (zoneId: string, piece = PIECE): EntryBody => ({
+      kind: 'zone-described',
+      piece,
+      zoneId,
+      name: 'Edge',
+      is: 'chip',
+    });
+    const work = (zoneId: string) =>
+      [layCoat(), sand(), check(), { kind: 'ground-laid', piece: PIECE, ground: 'glue' } as const].map(
+        (body) => ({ ...body, zoneId }) as EntryBody,
+      );
+    const grow = createFold();
+    const places = (shop: Shop) => {
+      const { coats, sandings, checks, grounds } = shop.pieces.get(PIECE) ?? expect.unreachable();
+      return [coats, sandings, checks, grounds].map((some) => some.map(({ zoneId }) => zoneId));
+    };
+    const bodies = [
+      startPiece(),
+      startPiece(OTHER),
+      fillJar(),
+      mark(lid, OTHER),
+      ...work(edge),
+      ...work(lid),
+    ];
+    expect(places(grow(bodies.map(inTurn)))).toEqual(Array(4).fill([undefined, undefined]));
+    expect(places(grow([entry(20, mark(edge))]))).toEqual(Array(4).fill([edge, undefined]));
+    expect(places(grow([entry(21, strike(id(20)))]))).toEqual(Array(4).fill([undefined, undefined]));
   });
 
   test('work of every sort on a piece that is not there is named', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { Entry, EntryBody } from '../../../../src/logbook/entry';
+import type { Entry, EntryBody, EntryOf } from '../../../../src/logbook/entry';
 import { createFold, fold, type Shop } from '../../../../src/logbook/fold/fold';
 import { documented } from '../../../../src/logbook/fold/piece/zones';
-import { DAY_1_MS, entry, id, inTurn, JAR, MINUTE_MS, PIECE, strike } from '../../entries';
+import { DAY_1_MS, entry, id, inTurn, JAR, MINUTE_MS, PIECE, startPiece, strike } from '../../entries';
 
 const OTHER = id(0xa2);
 const [EDGE, LID, PHOTO, SECOND, TONER, NOWHERE] = [
@@ -13,6 +13,7 @@ const [EDGE, LID, PHOTO, SECOND, TONER, NOWHERE] = [
   id(0xf1),
   id(0xff),
 ];
+const ratio = (value: number) => ({ text: String(value), unit: 'ratio' }) as const;
 const atMs = (n: number): number => DAY_1_MS + n * MINUTE_MS;
 const shopOf = (...bodies: readonly EntryBody[]): Shop => fold(bodies.map(inTurn));
 
@@ -52,6 +53,18 @@ describe('what is documented of a piece', () => {
   });
   const word = (care: string): EntryBody => ({ kind: 'record-worded', piece: PIECE, care });
 
+  const photograph = (photo: string, more = {}): EntryBody => ({
+    kind: 'photographed',
+    piece: PIECE,
+    photo,
+    stage: 'before',
+    light: 'plain',
+    width: 40,
+    height: 30,
+    original: '0'.repeat(64),
+    ...more,
+  });
+
   test('its places as they were last described, with the newest outline on each photo', () => {
     const shop = shopOf(
       zone(EDGE, 'Edge'), // 1
@@ -62,6 +75,8 @@ describe('what is documented of a piece', () => {
       draw(EDGE, PHOTO, 0.4),
       zone(EDGE, 'Front edge'), // 7
       zone(NOWHERE, 'On another piece', OTHER),
+      photograph(PHOTO),
+      photograph(SECOND),
     );
     const { zones } = documented(PIECE, shop);
     expect(
@@ -80,6 +95,74 @@ describe('what is documented of a piece', () => {
       [LID, PIECE],
       [NOWHERE, OTHER],
     ]);
+  });
+
+  test('nothing that was drawn on a photo which is not of it any more, until it is again', () => {
+    const mark: EntryOf<'photos-aligned'>['marks']['under'] = [
+      [0, 0],
+      [1, 1],
+    ];
+    const align = (under: string, over: string): EntryBody => ({
+      kind: 'photos-aligned',
+      piece: PIECE,
+      under,
+      over,
+      marks: { under: mark, over: mark },
+    });
+    const logged = [
+      startPiece(),
+      startPiece(OTHER),
+      zone(EDGE, 'Edge'),
+      photograph(PHOTO), // 4
+      photograph(SECOND),
+      photograph(NOWHERE), // 6
+      draw(EDGE, PHOTO, 0.1),
+      draw(EDGE, SECOND, 0.2),
+      align(PHOTO, SECOND),
+      align(SECOND, PHOTO),
+      align(SECOND, NOWHERE), // 11
+    ].map(inTurn);
+    const shown = (...more: readonly Entry[]) => {
+      const { zones, alignments } = documented(PIECE, fold([...logged, ...more]));
+      return [[...(zones[0]?.outlines.keys() ?? [])], alignments.map((one) => one.id)];
+    };
+    const moved = entry(20, { kind: 'corrected', entry: id(4), to: { piece: OTHER } });
+    expect(shown()).toEqual([
+      [PHOTO, SECOND],
+      [id(9), id(10), id(11)],
+    ]);
+    expect(shown(moved)).toEqual([[SECOND], [id(11)]]);
+    expect(shown(entry(20, strike(id(4))))).toEqual([[SECOND], [id(11)]]);
+    expect(shown(moved, entry(21, strike(id(20))))).toEqual(shown());
+    const there = documented(OTHER, fold([...logged, moved]));
+    expect([there.photos.map(({ photo }) => photo), there.alignments]).toEqual([[PHOTO], []]);
+  });
+
+  test('what names a place that is not on it, by the word of another phone, as of the whole', () => {
+    const inPlace = (body: EntryBody, zoneId = EDGE) => ({ ...body, zoneId }) as EntryBody;
+    const logged = [
+      zone(EDGE, 'Edge'),
+      zone(LID, 'Lid'),
+      inPlace(photograph(PHOTO)),
+      inPlace(photograph(SECOND), LID),
+      inPlace(note('A chip.')),
+      inPlace(toner(TONER, JAR)),
+      inPlace({
+        kind: 'colour-read',
+        match: TONER,
+        piece: PIECE,
+        of: { as: 'target' },
+        white: 'D65/10',
+        isDry: true,
+        readings: [{ as: 'photo', L: ratio(72), a: ratio(1), b: ratio(2) }],
+      } as unknown as EntryBody),
+    ].map(inTurn);
+    const places = (...more: readonly Entry[]) => {
+      const { photos, notes, toners, readings } = documented(PIECE, fold([...logged, ...more]));
+      return [...photos, ...notes, ...toners, ...readings].map(({ zoneId }) => zoneId);
+    };
+    expect(places()).toEqual([EDGE, LID, EDGE, EDGE, EDGE]);
+    expect(places(entry(20, strike(id(1))))).toEqual([undefined, LID, undefined, undefined, undefined]);
   });
 
   test('its notes, its toners as last described, and what was last worded', () => {
