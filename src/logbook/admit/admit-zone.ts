@@ -47,21 +47,16 @@ export const ZONE_RULES: Rules = {
   'toner-described': (entry, shop) => onPiece(entry, shop) ?? onJar(entry, shop),
 };
 
-/** Whether striking this entry would leave work on a zone that is not there, or an outline on no photo. */
+/** Whether striking this entry would leave work on a zone that is not there. What was drawn of it goes with it, as with a photo. */
 export function zoneLeansOn(entry: Entry, { records, struck }: Shop): 'still-used' | undefined {
-  if (entry.kind !== 'zone-described' && entry.kind !== 'photographed') return undefined;
+  if (entry.kind !== 'zone-described') return undefined;
   const others = (records.get(entry.piece) ?? []).filter(({ id }) => id !== entry.id && !struck.has(id));
   const isUsed =
-    entry.kind === 'photographed'
-      ? others.some((other) => isOnPhoto(other, entry.photo))
-      : others.some((other) => isOfZone(other, entry.zoneId)) &&
-        !others.some((other) => isSame(other, entry));
+    others.some((other) => isOfZone(other, entry.zoneId)) && !others.some((other) => isSame(other, entry));
   return isUsed ? 'still-used' : undefined;
 }
 
-const isOnPhoto = (entry: Entry, photo: string): boolean =>
-  (entry.kind === 'zone-drawn' && entry.photo === photo) ||
-  (entry.kind === 'photos-aligned' && (entry.under === photo || entry.over === photo));
-const isOfZone = (entry: Entry, zoneId: string): boolean => 'zoneId' in entry && entry.zoneId === zoneId;
+const isOfZone = (entry: Entry, zoneId: string): boolean =>
+  'zoneId' in entry && entry.zoneId === zoneId && entry.kind !== 'zone-drawn';
 const isSame = (entry: Entry, { kind, zoneId }: EntryOf<'zone-described'>): boolean =>
   entry.kind === kind && entry.zoneId === zoneId;

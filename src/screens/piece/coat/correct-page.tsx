@@ -75,7 +75,7 @@ function CorrectForm({ entry, piece, what }: CorrectFormProps) {
     >
       {(form) => (
         <>
-          {'piece' in entry && entry.kind !== 'piece-started' && (
+          {'piece' in entry && entry.kind !== 'piece-started' && entry.kind !== 'zone-described' && (
             <SelectField
               label={WORDS.piece}
               options={named(pieces.values())}
@@ -86,6 +86,7 @@ function CorrectForm({ entry, piece, what }: CorrectFormProps) {
             />
           )}
           {pieceId.value !== piece.id && 'zoneId' in entry && <p>{WORDS.placeStays}</p>}
+          {pieceId.value !== piece.id && entry.kind === 'photographed' && <p>{WORDS.outlinesStay}</p>}
           {jar.value !== undefined && (
             <SelectField
               label={WORDS.jar}

@@ -6,6 +6,7 @@ export const CORRECT_WORDS = {
   when: 'When it was',
   piece: 'On which piece',
   placeStays: 'Its place is not on that piece: there it counts for all of the piece.',
+  outlinesStay: 'Outlines drawn on it stay behind: their places are on this piece.',
   jar: 'From which jar',
   wetFilm: 'Wet film',
   perPass: 'Wet film of each pass',
