@@ -56,6 +56,12 @@ const ROWS: readonly Row[] = [
     says: /3 min long and moving the piece takes 5 min/,
   },
   {
+    what: 'a window less than a minute shorter than the move',
+    pieces: [coats(window('w', 45, 49.6))],
+    faults: ['window-too-short'],
+    says: /4 min long and moving the piece takes 5 min/,
+  },
+  {
     what: 'a window that opens after closing time',
     pieces: [coats(window('w', 10 * 60, 11 * 60))],
     faults: ['window-never-fits'],
@@ -84,6 +90,19 @@ const ROWS: readonly Row[] = [
     pieces: [piece('a', [bench('1', 600)])],
     faults: ['step-too-long'],
     says: /takes 10 h.*is 8 h/,
+  },
+  {
+    what: 'a step a minute longer than any day',
+    pieces: [piece('a', [bench('1', 481)])],
+    faults: ['step-too-long'],
+    says: /takes 8 h 1 min, .*is 8 h\./,
+  },
+  {
+    what: 'a step longer than the few minutes of a day',
+    pieces: [piece('a', [bench('1', 46)])],
+    working: working(9, 9.5),
+    faults: ['step-too-long'],
+    says: /takes 46 min, .*is 30 min\./,
   },
   {
     what: 'a wait whose late end comes before its early one',

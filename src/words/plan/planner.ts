@@ -5,16 +5,24 @@ const plural = (count: number, one: string): string => `${count} ${one}${count =
 
 const durationWords = (minutes: number): string => spanWords(minutes * MINUTE_MS);
 
+/** To the minute, what is needed up and what there is down: rounded, a minute too much would read as enough. */
+const neededWords = (minutes: number): string => exactWords(Math.ceil(minutes));
+const thereWords = (minutes: number): string => exactWords(Math.max(0, Math.floor(minutes)));
+function exactWords(minutes: number): string {
+  const hours = minutes < 60 ? '' : `${Math.floor(minutes / 60)} h `;
+  return hours && minutes % 60 === 0 ? hours.trim() : `${hours}${minutes % 60} min`;
+}
+
 /** What stands in the way of a plan, and what to do about it. */
 export const FAULT_WORDS = {
   'no-working-hours': 'The working week has no hours. Set at least one day when you work.',
   'no-booth-hours':
     'This step needs the booth, and the booth is never open. Give it hours within your working hours.',
   'step-too-long': (minutes: number, longest: number) =>
-    `This step takes ${durationWords(minutes)}, and the longest stretch it could be done in is ${durationWords(longest)}. Split it, or lengthen a day.`,
+    `This step takes ${neededWords(minutes)}, and the longest stretch it could be done in is ${thereWords(longest)}. Split it, or lengthen a day.`,
   'band-out-of-order': 'Earliest, likely and late must each be a time and come in that order.',
   'window-too-short': (window: number, move: number) =>
-    `The window is ${durationWords(Math.max(0, window))} long and moving the piece takes ${durationWords(move)}. Check the window on the data sheet.`,
+    `The window is ${thereWords(window)} long and moving the piece takes ${neededWords(move)}. Check the window on the data sheet.`,
   'window-never-fits':
     'There is no day on which the coats on both sides of this window fit. Check the window, the coats a day and the booth hours.',
   'gate-never-passes': (failures: number) =>
