@@ -5,7 +5,7 @@ import { matchJar, partsOf } from '../../shop/colour/jar-content';
 import { RECIPE_FROM_MATCH } from '../../words/match/trial';
 import { type ActionNeeds, log, type Said } from '../log';
 import { writeRecipe } from '../mix/recipe';
-import type { Refused } from '../refused';
+import { type Refused, refuse } from '../refused';
 
 type Line = Said<'recipe-written'>['lines'][number];
 
@@ -22,6 +22,9 @@ export async function acceptTrial(
   trialNumber: number,
 ): Promise<Result<Accepted, Refused>> {
   const trial = match.trials[trialNumber - 1];
+  const mixed = needs.logbook.shop.value.matches.get(match.id)?.trials ?? [];
+  if (!trial || !mixed.some(({ id }) => id === trial.id))
+    return refuse({ kind: 'unknown-trial' }, needs.zone());
   const previous = newestVersion(needs, match.accepted?.recipe);
   const written = await writeRecipe(needs, {
     name: match.name,
@@ -32,7 +35,7 @@ export async function acceptTrial(
   });
   if (!written.ok) return written;
   const { recipe, id } = written.value;
-  const accepted = await log(needs, 'trial-accepted', { match: match.id, trial: trial?.id ?? '', recipe });
+  const accepted = await log(needs, 'trial-accepted', { match: match.id, trial: trial.id, recipe });
   return accepted.ok ? succeed({ recipe, entries: [accepted.value.id, id] }) : accepted;
 }
 

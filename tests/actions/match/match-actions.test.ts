@@ -1,7 +1,6 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, test } from 'vitest';
 import { acceptTrial } from '../../../src/actions/match/accept-trial';
-import { describeMatch, type MatchSaid } from '../../../src/actions/match/describe-match';
 import { jarFromTrial, trialBatch } from '../../../src/actions/match/jar-from-trial';
 import { mixTrial } from '../../../src/actions/match/mix-trial';
 import { type ReadingSaid, readColour } from '../../../src/actions/match/read-colour';
@@ -12,29 +11,8 @@ import type { OpenShop } from '../../../src/actions/shop';
 import type { Match } from '../../../src/logbook/fold/piece/matches';
 import { lackingIn } from '../../../src/shop/recipe/lacking';
 import { aShop, done } from '../a-shop';
+import { aMatch, bare, grams, matchOf, SAID } from './a-match';
 
-const SAID: MatchSaid = {
-  name: 'Cream',
-  place: 'edge',
-  through: 'bare',
-  white: 'D65/10',
-  base: { name: 'White lacquer' },
-  tinters: [{ name: 'Ochre', like: 'ochre' }],
-  division: { text: '0.01', unit: 'g' },
-  letDowns: ['let-down-10'],
-};
-const grams = (text: string) => ({ text, unit: 'g' }) as const;
-const bare = (text: string) => ({ text, unit: 'ratio' }) as const;
-
-async function aMatch(open: OpenShop, said = SAID): Promise<Match> {
-  const { match } = done(await describeMatch(open.needs, said));
-  return matchOf(open, match);
-}
-function matchOf({ shop }: OpenShop, id: string): Match {
-  const match = shop.value.matches.get(id);
-  if (!match) throw new Error('No such match.');
-  return match;
-}
 const mix = async (
   open: OpenShop,
   match: Match,

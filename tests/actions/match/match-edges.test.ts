@@ -7,25 +7,9 @@ import { mixTrial } from '../../../src/actions/match/mix-trial';
 import { farFromBefore, readColour } from '../../../src/actions/match/read-colour';
 import { describeIngredient, putIngredientAway } from '../../../src/actions/mix/ingredient';
 import { putRecipeAway, writeRecipe } from '../../../src/actions/mix/recipe';
-import type { OpenShop } from '../../../src/actions/shop';
-import type { Match } from '../../../src/logbook/fold/piece/matches';
 import { id } from '../../logbook/entries';
 import { aShop, done } from '../a-shop';
-
-const SAID: MatchSaid = {
-  name: 'Cream',
-  place: 'edge',
-  through: 'bare',
-  white: 'D65/2',
-  base: { name: 'White lacquer' },
-  tinters: [{ name: 'Ochre', like: 'ochre' }],
-  division: { text: '0.01', unit: 'g' },
-  letDowns: ['let-down-10'],
-};
-const grams = (text: string) => ({ text, unit: 'g' }) as const;
-const bare = (text: string) => ({ text, unit: 'ratio' }) as const;
-const matchOf = ({ shop }: OpenShop, match: string): Match =>
-  shop.value.matches.get(match) ?? expect.unreachable();
+import { bare, grams, matchOf, SAID } from './a-match';
 
 /** A match with so much white mixed, and a little ochre let down ten times. */
 async function mixed(said: MatchSaid = SAID) {
@@ -111,6 +95,21 @@ describe('a trial that is accepted', () => {
     done(await putRecipeAway(open.needs, second.recipe));
     const third = done(await acceptTrial(open.needs, match(), 1));
     expect(open.shop.value.recipes.get(third.recipe)?.version).toBe(4);
+  });
+
+  test.each([
+    ['a trial of a number that was never mixed', 2, undefined],
+    ['a trial that was undone meanwhile', 1, 0],
+  ])('of %s is refused, and nothing is written', async (_, number, undone) => {
+    const { open, match } = await mixed();
+    const seen = match();
+    if (undone !== undefined) done(await open.actions.undo(seen.trials[undone]?.entry ?? ''));
+    const before = open.shop.value.entries.size;
+    expect(await acceptTrial(open.needs, seen, number)).toMatchObject({
+      ok: false,
+      failure: { sentence: expect.stringContaining('This trial is not in the logbook') },
+    });
+    expect(open.shop.value.entries.size).toBe(before);
   });
 
   test('of which nothing was weighed in is no recipe and is not accepted', async () => {
