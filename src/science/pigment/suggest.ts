@@ -20,6 +20,12 @@ export interface ToAdd extends Weighed {
   readonly what: number | 'white';
 }
 
+/** An amount of a tinter that the scale cannot show. */
+export interface TooLittle {
+  readonly tinter: number;
+  readonly neatGrams: number;
+}
+
 export type Suggestion<W extends White = White> =
   /** Within the tolerance as far as the readings can tell, or outside it with nothing to gain by adding. */
   | { readonly kind: 'stop' | 'as-near-as-it-gets'; readonly dE00: number }
@@ -29,6 +35,8 @@ export type Suggestion<W extends White = White> =
       readonly predicted: Lab<W>;
       readonly dE00: number;
       readonly uncertaintyE00: number;
+      /** A tinter that belongs to it and that the scale cannot show: without it the colour stays off. */
+      readonly leftOut?: TooLittle;
     }
   /** No addition reaches it: how near it gets, and what is left there ("too green" asks for a redder tinter). */
   | {
@@ -40,7 +48,7 @@ export type Suggestion<W extends White = White> =
       readonly missingRoomGrams: number;
     }
   /** It is reached on paper, but not with this scale and these let-downs: make one up. */
-  | { readonly kind: 'too-little-to-weigh'; readonly tinter: number; readonly neatGrams: number };
+  | ({ readonly kind: 'too-little-to-weigh' } & TooLittle);
 
 export interface Aim<W extends White = White> {
   readonly model: ColourModel<W>;
@@ -99,12 +107,22 @@ export function suggestAddition<W extends White>(aim: Aim<W>): Suggestion<W> {
   const asItIs = { kind: now <= toleranceE00 ? 'stop' : 'as-near-as-it-gets', dE00: now } as const;
   if (best.dE00 > now - NO_GAIN_E00) return asItIs;
   const cautious = shortened(aim, believed, best);
-  const additions = toScale(cautious, bench);
-  if (additions.length === 0) return tooLittle(cautious) ?? asItIs;
-  const after = added(jar, poured(additions, model.tinters.length));
-  const predicted = mixColour(believed, after);
-  const dE00 = deltaE00<White>(predicted, target);
-  return { kind: 'add', additions, predicted, dE00, uncertaintyE00: doubtE00(aim, after) };
+  const additions = toScale(cautious, best.addition, bench);
+  const leftOut = tooLittle(cautious, additions);
+  const offBy = (addition: Addition): number =>
+    deltaE00<White>(mixColour(believed, added(jar, addition)), target);
+  const pour = poured(additions, model.tinters.length);
+  const dE00 = offBy(pour);
+  if (dE00 > now - NO_GAIN_E00) return leftOut ? { kind: 'too-little-to-weigh', ...leftOut } : asItIs;
+  const after = added(jar, pour);
+  return {
+    kind: 'add',
+    additions,
+    predicted: mixColour(believed, after),
+    dE00,
+    uncertaintyE00: doubtE00(aim, after),
+    ...(leftOut && dE00 > offBy(cautious) + NO_GAIN_E00 && { leftOut }),
+  };
 }
 
 /** The smallest plan that comes well inside the tolerance, white left out while it can be; else the nearest. */
@@ -162,11 +180,12 @@ function shortened(aim: Aim, believed: ColourModel, { addition }: Plan): Additio
   };
 }
 
-/** What to put on the scale for an addition; what is too little to weigh is left out. */
-function toScale({ tinterGrams, whiteGrams }: Addition, { scaleDivisionG, forms }: Bench): ToAdd[] {
-  const white = toWeigh(whiteGrams, scaleDivisionG, ['neat']);
+/** What to put on the scale for an addition, never more than the whole plan; what is too little to weigh is left out. */
+function toScale({ tinterGrams, whiteGrams }: Addition, whole: Addition, bench: Bench): ToAdd[] {
+  const { scaleDivisionG, forms } = bench;
+  const white = toWeigh(whiteGrams, scaleDivisionG, ['neat'], whole.whiteGrams);
   const tinters = tinterGrams.flatMap((neatGrams, what) => {
-    const weighed = toWeigh(neatGrams, scaleDivisionG, forms);
+    const weighed = toWeigh(neatGrams, scaleDivisionG, forms, whole.tinterGrams[what]);
     return weighed ? [{ what, ...weighed }] : [];
   });
   return white ? [{ what: 'white', ...white }, ...tinters] : tinters;
@@ -186,10 +205,9 @@ function outOfReach<W extends White>(aim: Aim<W>, believed: ColourModel<W>, best
   return { kind: 'out-of-reach', nearest, dE00: best.dE00, left, missingRoomGrams };
 }
 
-/** The most that the scale cannot show of any tinter; undefined of white alone, which no let-down makes easier to weigh. */
-function tooLittle<W extends White>({ tinterGrams }: Addition): Suggestion<W> | undefined {
-  const neatGrams = Math.max(0, ...tinterGrams);
-  return neatGrams > 0
-    ? { kind: 'too-little-to-weigh', tinter: tinterGrams.indexOf(neatGrams), neatGrams }
-    : undefined;
+/** The most that is left out of what was to be added; undefined of white alone, which no let-down makes easier to weigh. */
+function tooLittle({ tinterGrams }: Addition, weighed: readonly ToAdd[]): TooLittle | undefined {
+  const missing = tinterGrams.map((grams, t) => (weighed.some(({ what }) => what === t) ? 0 : grams));
+  const neatGrams = Math.max(0, ...missing);
+  return neatGrams > 0 ? { tinter: missing.indexOf(neatGrams), neatGrams } : undefined;
 }

@@ -17,12 +17,21 @@ export interface Weighed {
 /**
  * The strongest form in which an amount of neat tinter can be weighed well enough, rounded to the scale; the weakest form
  * offered when none is good enough; undefined when even that is under half a division.
+ * @param mostNeatGrams what rounding up must not pass by more than a weighing may be off
  */
-export function toWeigh(neatGrams: number, divisionG: number, forms: readonly Form[]): Weighed | undefined {
+export function toWeigh(
+  neatGrams: number,
+  divisionG: number,
+  forms: readonly Form[],
+  mostNeatGrams = Number.POSITIVE_INFINITY,
+): Weighed | undefined {
+  const most = mostNeatGrams * (1 + COARSE_UNCERTAINTY);
   const order = [...forms].sort((one, other) => FORM_SHARE[other] - FORM_SHARE[one]);
   let last: Weighed | undefined;
   for (const form of order) {
-    const divisions = Math.round(neatGrams / FORM_SHARE[form] / divisionG);
+    const unit = divisionG * FORM_SHARE[form];
+    const nearest = Math.round(neatGrams / unit);
+    const divisions = nearest * unit > most ? nearest - 1 : nearest;
     if (divisions < 1) continue;
     const grams = divisions * divisionG;
     last = { form, grams, neatGrams: grams * FORM_SHARE[form], error: weighingUncertainty(grams, divisionG) };

@@ -322,6 +322,31 @@ describe('suggestAddition', () => {
     expect(said).toMatchObject({ kind: 'too-little-to-weigh', tinter: BLACK });
   });
 
+  test('what a coarse scale rounds up never leads past the target', () => {
+    const target = mixColour(model, { whiteGrams: 30, tinterGrams: only(OCHRE, 0.8) });
+    const on = (scaleDivisionG: number) =>
+      ask(target, {
+        jar: { whiteGrams: 30, tinterGrams: NONE },
+        bench: { ...BENCH, forms: ['neat'], scaleDivisionG },
+      });
+    expect(on(1)).toMatchObject({ kind: 'too-little-to-weigh', tinter: OCHRE });
+    expect(on(0.45)).toMatchObject({ kind: 'add', additions: [{ what: OCHRE, grams: 0.45 }] }); // and not 0.9
+  });
+
+  test('names a tinter that it leaves out because the scale cannot show it, where that tells', () => {
+    const on = (tinterGrams: number[], scaleDivisionG: number) =>
+      ask(mixColour(model, { whiteGrams: 30, tinterGrams }), {
+        jar: { whiteGrams: 30, tinterGrams: NONE },
+        bench: { ...BENCH, forms: ['neat'], scaleDivisionG },
+      });
+    const ochreAndBlack = only(OCHRE, 0.6).map((grams, t) => (t === BLACK ? 0.03 : grams));
+    const coarse = on(ochreAndBlack, 0.1);
+    expect(coarse).toMatchObject({ kind: 'add', leftOut: { tinter: BLACK } });
+    expect(coarse.kind === 'add' && coarse.additions.map(({ what }) => what)).toEqual([OCHRE]);
+    expect(on(ochreAndBlack, 0.001)).not.toHaveProperty('leftOut');
+    expect(on(only(OCHRE, 0.6), 0.1)).not.toHaveProperty('leftOut');
+  });
+
   test('will not aim at a target under another light, or tint an empty jar', () => {
     const underA = { white: 'A/10', L: 86, a: 0, b: 14 } as unknown as Lab<'D65/10'>;
     expect(() => ask(underA)).toThrow(RangeError);

@@ -3,7 +3,7 @@ import { LinkButton } from '../../../parts/blocks/button';
 import { Notice } from '../../../parts/blocks/notice';
 import { linkTo } from '../../../parts/frame/route';
 import { COARSE_UNCERTAINTY } from '../../../science/mixing/weigh/weighing';
-import type { Suggestion, ToAdd } from '../../../science/pigment/suggest';
+import type { Suggestion, ToAdd, TooLittle } from '../../../science/pigment/suggest';
 import type { Advice } from '../../../shop/colour/advice';
 import { painterWords } from '../../../words/match/match';
 import { NEXT_WORDS as WORDS } from '../../../words/match/next';
@@ -44,7 +44,7 @@ export function SuggestionCard({ match, advice }: CardProps) {
     case 'out-of-reach':
       return <OutOfReach match={match} suggestion={suggestion} />;
     case 'too-little-to-weigh':
-      return <TooLittle match={match} advice={advice} suggestion={suggestion} />;
+      return <Unweighable match={match} advice={advice} suggestion={suggestion} />;
   }
 }
 
@@ -53,7 +53,7 @@ interface Of<Kind extends Suggestion['kind']> extends CardProps {
 }
 
 function Add({ match, advice, suggestion }: Of<'add'>) {
-  const { additions, predicted, dE00, uncertaintyE00 } = suggestion;
+  const { additions, predicted, dE00, uncertaintyE00, leftOut } = suggestion;
   const isGuess = advice.trialsUsed <= 1 && advice.strengths.some(isGuessed);
   return (
     <>
@@ -63,6 +63,7 @@ function Add({ match, advice, suggestion }: Of<'add'>) {
           <Line key={String(addition.what)} match={match} advice={advice} addition={addition} />
         ))}
       </ul>
+      {leftOut && <LeftOut advice={advice} {...leftOut} />}
       <p>{WORDS.predicted(labText(predicted), differenceText(dE00), differenceText(uncertaintyE00))}</p>
       <p class="quiet small">
         {WORDS.less} {isGuess && WORDS.firstSurely}
@@ -131,14 +132,17 @@ function OutOfReach({ match, suggestion }: Omit<Of<'out-of-reach'>, 'advice'>) {
   );
 }
 
-function TooLittle({ match, advice, suggestion }: Of<'too-little-to-weigh'>) {
-  const name = useNames();
-  const tinter = name(advice.tinters[suggestion.tinter] ?? '');
+function Unweighable({ match, advice, suggestion }: Of<'too-little-to-weigh'>) {
   return (
     <Notice kind="caution" title={WORDS['too-little-to-weigh']}>
-      <p>{WORDS.tooLittle(gramsText(suggestion.neatGrams), tinter)}</p>
+      <LeftOut advice={advice} {...suggestion} />
       <p class="quiet">{WORDS.letDown}</p>
       <AddOther match={match} />
     </Notice>
   );
+}
+
+function LeftOut({ advice, tinter, neatGrams }: TooLittle & Pick<CardProps, 'advice'>) {
+  const name = useNames();
+  return <p>{WORDS.tooLittle(gramsText(neatGrams), name(advice.tinters[tinter] ?? ''))}</p>;
 }
