@@ -35,8 +35,9 @@ export const PLAN_WORDS = {
     `Use a ${percent} let-down: weigh ${grams} g of it, and leave out ${clear} g of clear.`,
   letDownOn: 'With the let-down',
   letDownOff: 'Without it',
-  clearShort: (clear: string): string =>
-    `A let-down would bring ${clear} g of clear, and the recipe has no clear to leave out. Mix a larger batch, or use a finer scale.`,
+  clearShort: (clear: string, there: string): string =>
+    `A let-down that weighs well here brings ${clear} g of clear, and the recipe has ${there} g to leave out. `,
+  larger: 'Mix a larger batch, or use a finer scale.',
   factor: (factor: string): string =>
     factor === '1' ? 'The recipe as written' : `${factor} times the recipe as written`,
   makeLetDown: (name: string): string =>

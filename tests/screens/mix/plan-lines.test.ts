@@ -53,6 +53,29 @@ describe('the plan of a weigh-up', () => {
     expect(black?.offer === undefined).toBe(verdict === 'fine');
   });
 
+  test.each([
+    // 0.0165 g and 0.323 g of clear: the 10 % let-down of 0.165 g is ±30 % on 0.1 g; that of 1 %, 1.65 g, is ±3 % and brings 1.6335 g
+    { divisionG: 0.1, wantedG: 1.6335 },
+    { divisionG: 1, wantedG: undefined }, // and on 1 g it is ±30 %
+  ])(
+    'says of a let-down on $divisionG g what clear it wants, and what there is',
+    async ({ divisionG, wantedG }) => {
+      const open = await aShop();
+      const bench = await aBench(open);
+      const parts = [
+        line(bench.white, '29', 'g'),
+        line(bench.clear, '0.323', 'g'),
+        line(bench.black, '0.0165', 'g'),
+      ];
+      const black = planLines(done(batchOfLines(parts, open.shop.value)), divisionG * G, open.shop.value).at(
+        -1,
+      );
+      expect(black?.clearShort?.thereKg).toBeCloseTo(0.323 * G, 9);
+      if (wantedG === undefined) expect(black?.clearShort?.wantedKg).toBeUndefined();
+      else expect(black?.clearShort?.wantedKg).toBeCloseTo(wantedG * G, 9);
+    },
+  );
+
   test('a let-down that the shop has already is found again', async () => {
     const open = await aShop();
     const { black, clear } = await aBench(open);

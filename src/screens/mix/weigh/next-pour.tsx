@@ -15,7 +15,8 @@ import { mixIngredients } from '../../../shop/recipe/ingredients';
 import { PLAN_WORDS, WEIGH_WORDS as WORDS } from '../../../words/mix/weigh';
 import { numberWords } from '../../../words/quantities';
 import { volumeWords } from '../../../words/volumes';
-import { gramsWords, scaleWords } from '../grams';
+import { gramsWords } from '../grams';
+import { exactly } from './exactly';
 import { MOST_DROPS } from './plan-lines';
 import { type Typing, textFor, typed, withOwnPour } from './typing';
 
@@ -31,8 +32,9 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
   const { shop, needs, actions } = useShop();
   const form = useForm();
   const text = textFor(weighUp, line, typing.value);
-  const { lines, targetKg } = standingOf(weighUp);
-  const left = lines[line];
+  const standing = standingOf(weighUp);
+  const left = standing.lines[line];
+  const exact = exactly(weighUp, standing);
   const name = shop.value.ingredients.get(weighUp.plan[line]?.ingredient ?? '')?.name ?? '';
   const problem = draftProblem({ text, unit: 'g' }, LIMITS.mass);
   const note = async (scaleG: string, isWhole: boolean): Promise<void> => {
@@ -44,7 +46,6 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
   };
   const heading = useArrival(weighUp.pours.length);
   const isTopUp = (left?.pouredKg ?? 0) > 0;
-  const exactG = scaleWords(Math.max(targetKg, weighUp.divisionKg), weighUp.divisionKg);
   return (
     <form
       class="pour"
@@ -58,9 +59,9 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
         {isTopUp ? WORDS.topUp(name) : WORDS.pourNow(name)}
       </h2>
       {weighUp.isTared && <p>{WORDS.taredNow}</p>}
-      <p>{WORDS.until}</p>
+      <p>{exact.isSeen ? WORDS.until : PLAN_WORDS.notWeighable}</p>
       <p class="pour-target digits">
-        {scaleWords(targetKg, weighUp.divisionKg)} <span>g</span>
+        {exact.said} <span>g</span>
       </p>
       <AsDrops ingredient={weighUp.plan[line]?.ingredient} massKg={left?.toPourKg ?? 0} />
       <AsVolume ingredient={weighUp.plan[line]?.ingredient} massKg={left?.toPourKg ?? 0} />
@@ -68,10 +69,10 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
         kind="main"
         icon="check"
         isWide
-        onClick={() => void note(exactG, true)}
+        onClick={() => void note(exact.scaleG, true)}
         disabled={form.isBusy.value}
       >
-        {WORDS.exact(exactG)}
+        {WORDS.exact(exact.said)}
       </Button>
       <NumberField
         label={WORDS.shows}
@@ -82,7 +83,7 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
         units={[{ value: 'g', label: 'g' }]}
         hint={WORDS.showsHint}
         problem={
-          form.isTried.value && text !== '' ? (problem ?? form.refused.value?.fields['scale']) : undefined
+          (form.isTried.value && text !== '' ? problem : undefined) ?? form.refused.value?.fields['scale']
         }
       />
       {!form.refused.value?.fields['scale'] && <Refusal refused={form.refused.value} />}

@@ -5,7 +5,6 @@ import { type Batch, isLacquer, type Part } from '../../../science/mixing/ingred
 import { weighOrder } from '../../../science/mixing/weigh/weigh-order';
 import {
   type LetDown,
-  letDown,
   usefulLetDown,
   type Weighing,
   weighing,
@@ -22,8 +21,8 @@ export interface PlanLine extends Part {
   readonly drops: { readonly drops: number; readonly error: number } | undefined;
   /** The usual let-down that would weigh well, where one does and there is clear to leave out. */
   readonly offer: LetDown | undefined;
-  /** Clear that the strongest let-down would bring where the recipe has not so much to leave out, kg. */
-  readonly clearShortKg: number | undefined;
+  /** Where no let-down helps, kg: the clear that the strongest one this scale weighs well would bring (none does where undefined), and what there is to leave out. */
+  readonly clearShort: { readonly wantedKg: number | undefined; readonly thereKg: number } | undefined;
 }
 
 /** More are poured by weight. */
@@ -33,13 +32,15 @@ const COLOURS: readonly ShopIngredient['is'][] = ['tinter', 'dye', 'flatting'];
 /** A batch in the order of pouring, each line judged by the scale. */
 export function planLines(batch: Batch, divisionKg: number, shop: Shop): readonly PlanLine[] {
   const ingredients = mixIngredients(shop.ingredients);
-  const clearKg = clearOf(batch, shop);
+  const thereKg = clearOf(batch, shop);
+  const wellWeighed = ({ massKg }: Part, clearKg = Number.POSITIVE_INFINITY): LetDown | undefined =>
+    usefulLetDown(massKg, divisionKg, clearKg);
   return weighOrder(batch, ingredients).map((part) => {
     const found = ingredients.get(part.ingredient);
     const verdict = weighing(part.massKg, divisionKg);
     const isColour = found !== undefined && COLOURS.includes(found.kind);
     const isSmall = verdict !== 'fine' && isColour;
-    const offer = isSmall ? usefulLetDown(part.massKg, divisionKg, clearKg) : undefined;
+    const offer = isSmall ? wellWeighed(part, thereKg) : undefined;
     const drops = found?.dropMassKg === undefined ? undefined : part.massKg / found.dropMassKg;
     return {
       ...part,
@@ -47,7 +48,7 @@ export function planLines(batch: Batch, divisionKg: number, shop: Shop): readonl
       uncertainty: weighingUncertainty(part.massKg, divisionKg),
       drops: drops !== undefined && drops <= MOST_DROPS ? wholeDrops(drops) : undefined,
       offer,
-      clearShortKg: isSmall && !offer ? letDown(part.massKg, 0.1).clearToLeaveOutKg : undefined,
+      clearShort: isSmall && !offer ? { wantedKg: wellWeighed(part)?.clearToLeaveOutKg, thereKg } : undefined,
     };
   });
 }

@@ -43,7 +43,13 @@ export function PlanRow({ line, scaleKg, divisionKg, batch, letDowns }: PlanRowP
           </Button>
         </div>
       )}
-      {line.clearShortKg !== undefined && <p>{WORDS.clearShort(gramsWords(line.clearShortKg))}</p>}
+      {line.clearShort && (
+        <p>
+          {line.clearShort.wantedKg !== undefined &&
+            WORDS.clearShort(gramsWords(line.clearShort.wantedKg), gramsWords(line.clearShort.thereKg))}
+          {WORDS.larger}
+        </p>
+      )}
       {taken && (
         <Button kind="plain" onClick={() => letDowns.leave(taken.of)}>
           {WORDS.letDownOff}
