@@ -215,7 +215,10 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
+          setupFiles: ['tests/steady.ts'],
           testTimeout: 60_000,
+          hookTimeout: 60_000,
+          expect: { poll: { timeout: 20_000 } },
         },
       },
       {

@@ -15,6 +15,7 @@ vi.mock('../../src/actions/outlook/outlooks', async (original) => {
   };
   return { ...real, followOutlooks };
 });
+await import('../../src/actions/outlook/outlooks'); // two shops that fetch it at once for the first time would not both get this one
 
 beforeEach(() => {
   chunk.isMissing = false;
