@@ -216,7 +216,7 @@ export default defineConfig({
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: ['tests/browser/**'],
           setupFiles: ['tests/steady.ts'],
-          testTimeout: 60_000,
+          testTimeout: 120_000,
           hookTimeout: 60_000,
           expect: { poll: { timeout: 20_000 } },
         },

@@ -32,7 +32,7 @@ async function open(
   return phone;
 }
 const until = (what: () => unknown) =>
-  vi.waitFor(async () => expect(await what()).toBe(true), { timeout: 30_000, interval: 20 });
+  vi.waitFor(async () => expect(await what()).toBe(true), { timeout: 60_000, interval: 20 });
 const status = ({ carrier }: Phone) => carrier.status.value;
 const size = ({ book }: Phone) => book.shop.value.entries.size;
 const isAllThere = (phone: Phone, count: number) =>

@@ -21,7 +21,7 @@ const untilAlike = (phones: readonly Phone[], count: number) =>
       const kept = await Promise.all(phones.map((phone) => phone.kept()));
       expect(new Set(kept).size).toBe(1);
     },
-    { timeout: 60_000, interval: 100 },
+    { timeout: 150_000, interval: 100 }, // a phone that found no hub looks again after half a minute, and a cluster elects first
   );
 
 test(`${PHONES} phones log ${ENTRIES} each while hub and phones are killed ${KILLS} times: all end equal, nothing lost or doubled`, async () => {
@@ -94,4 +94,4 @@ test('a cluster of three goes on with two', async () => {
     await Promise.all(servers.map((server) => server.kill()));
     rmSync(dir, { recursive: true, force: true, maxRetries: 5 });
   }
-}, 180_000);
+}, 600_000);

@@ -27,7 +27,7 @@ async function open(given: Parameters<typeof openPhone>[1] = {}): Promise<Phone>
   return phone;
 }
 const until = (what: () => unknown) =>
-  vi.waitFor(async () => expect(await what()).toBe(true), { timeout: 30_000, interval: 20 });
+  vi.waitFor(async () => expect(await what()).toBe(true), { timeout: 60_000, interval: 20 });
 const waiting = ({ carrier }: Phone): number => carrier.status.value.photosWaiting;
 
 /** A picture whose bytes never repeat with a piece, so that pieces in a wrong order would show. */

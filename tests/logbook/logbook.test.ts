@@ -347,5 +347,5 @@ describe('a database that comes back empty', () => {
     await logbook.open();
     expect(await logbook.append(startPiece())).toMatchObject({ ok: true });
     expect(logbook.puttingBack.value).toBeUndefined();
-  }, 15_000);
+  });
 });

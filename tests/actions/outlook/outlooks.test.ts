@@ -207,7 +207,7 @@ describe('an outlook', () => {
     done(await open.actions.logCheck({ piece: closed, test: 'print', result: 'fails' }));
     done(await open.actions.closePiece(closed));
     const { piece } = await pieceWithCoat(open, HOUR_MS, jar);
-    await vi.waitFor(() => expect(asked).toHaveLength(3), { timeout: 5000 });
+    await vi.waitFor(() => expect(asked).toHaveLength(3));
     expect(asked.map(({ checks, belief }) => [checks.length, belief !== undefined])).toEqual([
       [0, false],
       [1, false],
@@ -215,7 +215,7 @@ describe('an outlook', () => {
     ]);
     await ready(open, piece);
     pass(2 * HOUR_MS);
-    await vi.waitFor(() => expect(asked).toHaveLength(4), { timeout: 5000 });
+    await vi.waitFor(() => expect(asked).toHaveLength(4));
     await new Promise((resolve) => setTimeout(resolve, RESTING_MS + 50));
     expect(asked.filter(({ checks }) => checks.length > 0)).toHaveLength(1);
   });

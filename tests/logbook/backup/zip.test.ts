@@ -37,7 +37,7 @@ describe('what is too large for a ZIP is refused before it is written', () => {
     const files = Array.from({ length: 0xfffe }, () => ({ name: 'a', content: empty }));
     await expect(writeZip(files)).resolves.toBeInstanceOf(Blob);
     await expect(writeZip([...files, { name: 'b', content: empty }])).rejects.toThrow(RangeError);
-  }, 60_000);
+  });
 
   test('more than 4 GB with its directory', async () => {
     const most = 0xffff_ffff - overhead;

@@ -7,12 +7,17 @@ let draw: (job: () => void) => void;
 let seen: string[];
 let frames: (() => void)[];
 const note = (what: string) => () => void seen.push(what);
-/** Until every task that was asked for has run, on a busy machine too: messages come after timers. No frame comes by itself. */
-const settled = (): Promise<void> =>
-  new Promise((resolve) => setTimeout(() => setImmediate(() => setImmediate(resolve)), 20));
+/** Until every task that was asked for has run. No frame comes by itself, and time passes only where a test lets it. */
+async function settled(): Promise<void> {
+  for (let n = 0; n < 5; n++) {
+    vi.advanceTimersByTime(0);
+    await new Promise((resolve) => setImmediate(resolve)); // messages come between two of these
+  }
+}
 
 beforeEach(async () => {
   vi.resetModules();
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
   seen = [];
   frames = [];
   vi.stubGlobal('document', { hidden: false });
@@ -23,6 +28,7 @@ beforeEach(async () => {
   draw = options.debounceRendering as typeof draw;
 });
 afterEach(() => {
+  vi.useRealTimers();
   vi.unstubAllGlobals();
   delete options.debounceRendering;
 });
@@ -76,9 +82,12 @@ describe('while a form is sent', () => {
   test('it is drawn all the same when that takes longer than a moment', async () => {
     const drawAgain = screen.holdDrawing(500);
     draw(note('busy'));
+    vi.advanceTimersByTime(499);
     await settled();
     expect(seen).toEqual([]);
-    await vi.waitFor(() => expect(seen).toEqual(['busy']), { timeout: 20_000 });
+    vi.advanceTimersByTime(1);
+    await settled();
+    expect(seen).toEqual(['busy']);
     drawAgain();
     const other = screen.holdDrawing(60_000);
     draw(note('page'));
@@ -124,6 +133,10 @@ test('a page that is hidden waits for nothing', async () => {
 test('where no frame comes it is drawn all the same', async () => {
   screen.sayFirst(note('gone to'));
   draw(note('page'));
-  await vi.waitFor(() => expect(seen).toEqual(['gone to', 'page']), { timeout: 20_000 });
+  await settled();
+  expect(seen).toEqual([]);
+  vi.advanceTimersByTime(100);
+  await settled();
+  expect(seen).toEqual(['gone to', 'page']);
   expect(frames).toEqual([]); // or it would be done again when the page is seen
 });

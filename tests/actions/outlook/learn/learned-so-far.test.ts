@@ -96,7 +96,7 @@ test('six pieces that gummed long after the usual date say so surely', async () 
   expect(told?.slower).toBeGreaterThan(1.7);
   expect(told?.slower).toBeLessThan(2.5);
   expect(told?.within).toBeLessThan(1.75);
-}, 30_000);
+});
 
 test('what a card told of a lacquer is told of its product, slower where solvent moves slowly', () => {
   const g = (text: string) => ({ text, unit: 'g' }) as const;

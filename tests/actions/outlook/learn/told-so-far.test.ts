@@ -108,7 +108,7 @@ test('is held against the date of the last coat, which its own checks have not m
   const shop = fold([...jarsBefore, ...begun(A), ...own, ...earlier]);
   const [first] = await toldSoFar(shop, estimator);
   expect(first?.likely).toBeGreaterThan((alone?.likely as number) * 1.02);
-}, 60_000);
+});
 
 test('a card that was weighed before the last coat has taught, by how much it still lost; one that says nothing has not', async () => {
   const CARD = id(0xc1);
@@ -134,4 +134,4 @@ test('a card that was weighed before the last coat has taught, by how much it st
   expect(await told(card('1.315', '1.312'))).toBeGreaterThan(alone * 1.1); // it lost next to nothing
   const dumb = { ...estimator, weigh: () => ({ result: Promise.reject(new Error('unsolvable')) }) };
   expect(await told(card('1.32', '1.3'), dumb as unknown as typeof estimator)).toBe(alone);
-}, 60_000);
+});

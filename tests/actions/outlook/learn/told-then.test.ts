@@ -57,7 +57,7 @@ test('what was undone or corrected since is taken as it is now, whenever that wa
   expect((await told(corrected))?.likely).toBeGreaterThan(1.5 * (alone?.likely ?? 0));
   const film = { by: 'wet', wetFilm: { text: '85', unit: 'um' } } as const;
   expect(await told([...corrected, at(12, 9, correct(id(3), { film }))])).toEqual(alone);
-}, 60_000);
+});
 
 test('checks that were written down under an earlier day and set right later count as they are now', async () => {
   const early = [
@@ -68,7 +68,7 @@ test('checks that were written down under an earlier day and set right later cou
     at(7, 9, correct(id(5), { at: at(5, 4, {}).at })),
   ];
   expect(await told(early)).toEqual(await told(ALONE));
-}, 60_000);
+});
 
 test('a date is named by its piece, or by the place on it', async () => {
   const lid = id(0xe1);
@@ -96,7 +96,7 @@ test('a date is named by its piece, or by the place on it', async () => {
   expect(onLid).toMatchObject({ stand: lid, name: 'Lid', finish: 'nitrocellulose' });
   expect(onLid?.product).toBe((await told(ALONE))?.product);
   expect(onLid?.product).toContain('nitrocellulose');
-}, 60_000);
+});
 
 test('what another piece had taught is worked out once for all the dates after it, and nothing that taught nothing', async () => {
   const { by, asked, weighings } = noted();
@@ -124,4 +124,4 @@ test('what another piece had taught is worked out once for all the dates after i
   expect(asked.map(({ checks }) => checks.length)).toEqual([1, 0, 0]); // the first piece, then each date
   for (const { whatIf, nextCoat } of asked) expect([whatIf, nextCoat]).toEqual([[], undefined]);
   expect(weighings()).toBe(0);
-}, 60_000);
+});
