@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, onTestFinished, test, vi } from 'vitest';
 import { lawOutlook } from '../../../src/actions/outlook/law-outlook';
 import type { OpenShop } from '../../../src/actions/shop';
 import { WEIGHED_AT } from '../../../src/estimator/belief';
@@ -12,7 +12,6 @@ import type { Piece } from '../../../src/logbook/fold/piece/pieces';
 import { aShop, done, NOW_MS, newName, storeOn, worker } from '../a-shop';
 
 const HOUR_MS = 3_600_000;
-/** Longer than the entries of a test take to be kept, on a busy machine too. */
 const RESTING_MS = 400;
 const um = (text: string) => ({ text, unit: 'um' }) as const;
 const percent = (text: string) => ({ text, unit: '%' }) as const;
@@ -37,12 +36,16 @@ const estimateOf = (
   } as unknown as Estimate,
 });
 
-/** A shop whose worker notes what it is asked. */
+/** A shop whose worker notes what it is asked. One that rests has time that passes only while something is waited for. */
 async function watched(
   answered: (request: EstimateRequest) => Answer = estimateOf,
   restMs = 0,
   startWorker?: () => WorkerPort,
 ) {
+  if (restMs > 0) {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    onTestFinished(() => void vi.useRealTimers());
+  }
   const asked: EstimateRequest[] = [];
   let nowMs = NOW_MS;
   const ticks: (() => void)[] = [];
@@ -171,7 +174,10 @@ describe('an outlook', () => {
   test('waits until the entries rest', async () => {
     const { open, asked } = await watched(estimateOf, RESTING_MS);
     const { piece, coat } = await pieceWithCoat(open);
-    for (let n = 0; n < 4; n++) done(await open.actions.layCoat(coat));
+    for (let n = 0; n < 4; n++) {
+      await vi.advanceTimersByTimeAsync(RESTING_MS - 1);
+      done(await open.actions.layCoat(coat));
+    }
     expect(await ready(open, piece)).toMatchObject({ estimate: { now: { dryM: 5 } } });
     expect(asked.map(({ history }) => history.events.length)).toEqual([5]);
   });
@@ -191,7 +197,7 @@ describe('an outlook', () => {
     const { open, asked } = await watched(estimateOf, RESTING_MS);
     const { piece } = await pieceWithCoat(open);
     done(await open.actions.closePiece(piece));
-    await new Promise((resolve) => setTimeout(resolve, RESTING_MS + 50));
+    await vi.advanceTimersByTimeAsync(RESTING_MS + 50);
     expect(asked).toHaveLength(0);
     open.look(piece);
     await ready(open, piece);
@@ -216,7 +222,7 @@ describe('an outlook', () => {
     await ready(open, piece);
     pass(2 * HOUR_MS);
     await vi.waitFor(() => expect(asked).toHaveLength(4));
-    await new Promise((resolve) => setTimeout(resolve, RESTING_MS + 50));
+    await vi.advanceTimersByTimeAsync(RESTING_MS + 50);
     expect(asked.filter(({ checks }) => checks.length > 0)).toHaveLength(1);
   });
 
