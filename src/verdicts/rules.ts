@@ -2,6 +2,7 @@ import type { Rule } from './reason';
 import { blush, coldShock, dampNight, tooCold, tooDamp } from './rules/air';
 import { baseLifts, baseUnknown, noMelt, silicone } from './rules/base';
 import { filmLimit, windowClosed } from './rules/build';
+import { dropWaits } from './rules/drops';
 import { estimate } from './rules/estimate';
 import { filmGums, filmPrints } from './rules/film';
 import { fillerProud, groundWaits } from './rules/ground';
@@ -31,6 +32,7 @@ export const RULES: readonly Rule[] = [
   layersShow,
   coldShock,
   groundWaits,
+  dropWaits,
   fillerProud,
   estimate,
   untried,

@@ -642,6 +642,12 @@ describe('the figures that a rule tells', () => {
     ['film-prints', 'level-sand', { checks: [check('print', 'fails', 0.5)] }, { atMs: T0 + 7.5 * DAY }],
     ['too-cold', 'coat', { air: now(10) }, { temperatureK: toKelvin(10), limitK: toKelvin(15) }],
     ['ground-waits', 'coat', { ...bare, grounds: [ground('glue', 0, 2)] }, { atMs: T0 + 2 * DAY }],
+    [
+      'drop-waits',
+      'coat',
+      { coats: [{ atMs: T0 + DAY, how: 'brush-fill', finish: 'nitrocellulose' }] },
+      { atMs: T0 + 1.125 * DAY },
+    ],
     ['cold-shock', 'hand-over', { air: { coldestK: 280, nightK: 270 } }, { temperatureK: 270 }],
     ['cold-shock', 'rub-out', { air: { coldestK: 280, nightK: 270 } }, { temperatureK: 280 }],
   ])('%s on %s', (rule, act, facts, figures) => {

@@ -668,6 +668,25 @@ table('ground-waits', PRACTICE, [
   },
 ]);
 
+const drops = (...hours: readonly number[]): Partial<Facts> => ({
+  coats: hours.map((hour) => ({ atMs: T0 + (hour / 24) * DAY, how: 'brush-fill', finish: 'nitrocellulose' })),
+});
+
+// Common practice, no source: drops of a fill go in at least three hours apart.
+table('drop-waits', PRACTICE, [
+  {
+    name: 'a drop of two hours ago',
+    act: 'coat',
+    days: 5 / 24,
+    facts: drops(0, 3),
+    says: 'dropWaits',
+    weight: 'wait',
+  },
+  { name: 'at three hours it is over', act: 'coat', days: 6 / 24, facts: drops(0, 3) },
+  { name: 'a coat that was sprayed goes by the estimate', act: 'coat', days: 2 / 24 },
+  { name: 'levelling goes by its own rule', act: 'level-sand', days: 5 / 24, facts: drops(0, 3) },
+]);
+
 table('filler-proud', PRACTICE, [
   {
     name: 'filler that was not sanded back',

@@ -1,5 +1,6 @@
 import type { Zone } from '../../logbook/fold/piece/zones';
 import { dropFillApplications } from '../../science/film/drop-fill';
+import { HOUR_MS } from '../../units';
 import type { Stand } from './stands';
 
 /** Height of a drop over what is still open: level, usual, and the most that stays put (common practice, no source). */
@@ -55,8 +56,9 @@ export function dropFillOf(stand: Stand, volumeSolids: number): DropFill | undef
   };
 }
 
-/** How many drops a day go in, at least three hours apart (common practice, no source). */
+/** How many drops a day go in, and how long after the one before (common practice, no source). */
 export const DROPS_A_DAY = { few: 2, many: 3 } as const;
+export const DROP_GAP_MS = 3 * HOUR_MS;
 
 /**
  * The day of the last of so many drops, from a day on which some may be in already.

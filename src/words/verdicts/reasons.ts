@@ -86,6 +86,7 @@ export const REASON_WORDS = {
     `The filler paste still holds acetone: likely until ${at}. Then the next application, or level it.`,
   'grain-sealer': ({ at }: ReasonFigures) => `The grain sealer is drying: likely until ${at}.`,
   glue: ({ at }: ReasonFigures) => `The glue is setting: the clamps stay on until about ${at}.`,
+  dropWaits: ({ at }: ReasonFigures) => `At least 3 h between drops: wait until ${at}.`,
   fillerProud: () =>
     'Filler lies on this wood and no sanding is logged since: sand it back to the wood, or level it, before the first coat.',
   filmOver: ({ film, limitFilm }: ReasonFigures) =>

@@ -16,7 +16,7 @@ function dayAfter(atMs: number, days: number): number {
   return new Date(day.getFullYear(), day.getMonth(), day.getDate() + days, 12).getTime();
 }
 
-/** When the last drop goes in, when it may be levelled by the rule of the trade, and when to look for sink. */
+/** When the last drop goes in; when, from that one, it may be levelled by the rule of the trade, and when to look for sink. */
 export function DropDates({ stand, fill }: DropDatesProps) {
   const { shop, nowMs } = useShop();
   const now = nowMs.value;
@@ -25,22 +25,27 @@ export function DropDates({ stand, fill }: DropDatesProps) {
   const isWorkday = (day: number): boolean =>
     (week[(new Date(dayAfter(now, day)).getDay() + 6) % 7]?.work.length ?? 0) > 0;
   const inToday = drops.filter(({ atMs }) => dayAfter(atMs, 0) === dayAfter(now, 0)).length;
-  const day = (atMs: number): string => dayWords(atMs, now);
-  const last = (count: number, aDay: number): string =>
-    day(dayAfter(now, lastDropDay(count, aDay, 0, inToday, isWorkday)));
+  const day = (atMs: number, days = 0): string => dayWords(dayAfter(atMs, days), now);
+  const last = (count: number, aDay: number): number =>
+    dayAfter(now, lastDropDay(count, aDay, 0, inToday, isWorkday));
   const left = fill && { few: fill.drops.few - fill.done, many: fill.drops.many - fill.done };
+  const toCome = left &&
+    left.few > 0 && {
+      soonestMs: last(left.few, DROPS_A_DAY.many),
+      latestMs: last(left.many, DROPS_A_DAY.few),
+    };
   const lastMs = drops.at(-1)?.atMs;
+  const from = lastMs === undefined ? undefined : toCome || { soonestMs: lastMs, latestMs: lastMs };
   return (
     <>
-      {left && left.few > 0 && (
-        <p class="digits">{WORDS.last(last(left.few, DROPS_A_DAY.many), last(left.many, DROPS_A_DAY.few))}</p>
-      )}
-      {lastMs !== undefined && (
+      {toCome && <p class="digits">{WORDS.last(day(toCome.soonestMs), day(toCome.latestMs))}</p>}
+      {from && (
         <p class="digits">
           {WORDS.level(
-            ...([REST_DAYS.earliest, REST_DAYS.usualFrom, REST_DAYS.usualTo, REST_DAYS.deep].map((days) =>
-              day(dayAfter(lastMs, days)),
-            ) as [string, string, string, string]),
+            day(from.soonestMs, REST_DAYS.earliest),
+            day(from.soonestMs, REST_DAYS.usualFrom),
+            day(from.latestMs, REST_DAYS.usualTo),
+            day(from.latestMs, REST_DAYS.deep),
           )}
         </p>
       )}

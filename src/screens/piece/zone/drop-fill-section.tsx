@@ -12,6 +12,7 @@ import { useShop, useUnits } from '../../../parts/frame/shop-context';
 import { sayLogged } from '../../../parts/frame/undo';
 import { jarAmount } from '../../../shop/jar/amount';
 import {
+  DROP_GAP_MS,
   DROPS_A_DAY,
   type DropFill,
   dropFillOf,
@@ -19,7 +20,6 @@ import {
   SMALLEST_POUR_M3,
 } from '../../../shop/zone/drop-fill';
 import type { Stand } from '../../../shop/zone/stands';
-import { HOUR_MS } from '../../../units';
 import { DROP_WORDS as WORDS } from '../../../words/piece/zone';
 import { percentWords } from '../../../words/quantities';
 import { whenWords } from '../../../words/times';
@@ -31,8 +31,6 @@ interface DropFillProps {
   readonly stand: Stand;
   readonly zone: Zone;
 }
-
-const GAP_MS = 3 * HOUR_MS;
 
 /** How many drops fill this place, the next of them in one tap, and when it may be levelled. */
 export function DropFillSection({ stand, zone }: DropFillProps) {
@@ -111,7 +109,7 @@ function SoFar({ stand, done }: { readonly stand: Stand; readonly done: number }
   return (
     <p class="digits">
       {WORDS.done(done)} {WORDS.lastAt(whenWords(lastMs, nowMs))}{' '}
-      {nowMs - lastMs < GAP_MS && WORDS.tooSoon(whenWords(lastMs + GAP_MS, nowMs))}
+      {nowMs - lastMs < DROP_GAP_MS && WORDS.tooSoon(whenWords(lastMs + DROP_GAP_MS, nowMs))}
     </p>
   );
 }

@@ -87,7 +87,12 @@ test('a chip is filled in four days, with its dates, its plan and its record', {
   await wakeAt(2, '09:10', place);
   await logDrop(1);
   await said('At least 3 h between drops: wait until today 12:10.').waitFor();
-  await wakeAt(2, '14:00');
+  // Six to ten are to come: it rests from the last of them, not from the first.
+  await said('Last drop Wed 4 Mar to 9 Mar, by number and drops a day.').waitFor();
+  await said('Level no earlier than 11 Mar; usual 18 Mar to 30 Mar; a deep fill until 8 Apr').waitFor();
+  await wakeAt(2, '11:30', piece);
+  await said('At least 3 h between drops: wait until today 12:10.').waitFor();
+  await wakeAt(2, '14:00', place);
   await logDrop(2);
   await wakeAt(3, '09:10');
   await logDrop(3);
