@@ -11,6 +11,8 @@ export interface Question {
   readonly jarId?: string | undefined;
   /** Dry film that a sanding would take off, m; what is usual where absent. */
   readonly removedM?: number | undefined;
+  /** The time that a promise is to be for, milliseconds since 1970; as it was given where absent. */
+  readonly forMs?: number | undefined;
   /** A place on the piece; the whole piece where absent. */
   readonly zoneId?: string | undefined;
 }

@@ -801,6 +801,14 @@ describe('a verdict', () => {
     expect(verdictOn({ act: 'level-sand', removedM: 20e-6 }, facts).word).toBe('ready');
   });
 
+  test('a promise is asked about for the day that is chosen, whatever was promised before', () => {
+    const facts = someFacts(1, { promisedMs: T0 + 40 * DAY });
+    const saysFor = (days: number) =>
+      verdictOn({ act: 'promise', forMs: T0 + days * DAY }, facts).reasons.map(({ says }) => says);
+    expect(saysFor(61)).toEqual([]);
+    expect(saysFor(59)).toEqual(['stillSoft']);
+  });
+
   test('every rule has its table here', () => {
     expect(RULES.map(({ name }) => name).toSorted()).toEqual([...tabled.keys()].toSorted());
     for (const from of tabled.values()) expect(from.length).toBeGreaterThan(10);

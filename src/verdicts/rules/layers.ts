@@ -57,9 +57,9 @@ export const stillSoft: Rule = {
   name: 'still-soft',
   acts: ['promise', 'hand-over'],
   source: 'estimate',
-  look({ moments, nowMs, promisedMs }, { act }) {
+  look({ moments, nowMs, promisedMs }, { act, forMs }) {
     const until = moments.find(({ name }) => name === 'settled');
-    const atMs = act === 'promise' ? (promisedMs ?? nowMs) : nowMs;
+    const atMs = act === 'promise' ? (forMs ?? promisedMs ?? nowMs) : nowMs;
     if (!until || until.likelyMs <= atMs) return undefined;
     const isKnown = Number.isFinite(until.likelyMs);
     return {

@@ -33,11 +33,20 @@ export function PromiseSection({ piece }: { readonly piece: Piece }) {
   const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
   const promisedMs = shop.value.promises.get(piece.id);
   const told = promisedMs === undefined ? undefined : dayWords(promisedMs, nowMs.value);
-  const form = found && <PromiseForm piece={piece} found={found} promisedMs={promisedMs} />;
+  const chosen = useSignal<string | undefined>(undefined);
+  const day = chosen.value ?? (found && clockText(promisedMs ?? toInstantMs(found.promise)).slice(0, 10));
+  const form = found && day !== undefined && (
+    <PromiseForm
+      {...{ piece, found, promisedMs, day }}
+      onDay={(value) => {
+        chosen.value = value;
+      }}
+    />
+  );
   return (
     <Fold title={PIECE_PLAN.promise} brief={told} isOpen={found?.isHeld}>
       {told !== undefined && <p>{PIECE_PLAN.promised(told)}</p>}
-      <Held piece={piece} />
+      <Held piece={piece} day={day} />
       {found &&
         (told === undefined ? (
           form
@@ -59,16 +68,19 @@ interface PromiseFormProps {
   readonly piece: Piece;
   readonly found: PlannedPiece;
   readonly promisedMs: number | undefined;
+  readonly day: string;
+  readonly onDay: (day: string) => void;
 }
 
-function PromiseForm({ piece, found, promisedMs }: PromiseFormProps) {
+const endOf = (day: string): number => Date.parse(`${day}${END_OF_DAY}`);
+
+function PromiseForm({ piece, found, promisedMs, day, onDay }: PromiseFormProps) {
   const { needs, actions, nowMs } = useShop();
-  const day = useSignal(clockText(promisedMs ?? toInstantMs(found.promise)).slice(0, 10));
   const problem = useSignal<string | undefined>(undefined);
 
   async function keep(event: Event): Promise<void> {
     event.preventDefault();
-    const atMs = Date.parse(`${day.value}${END_OF_DAY}`);
+    const atMs = endOf(day);
     problem.value = problemOf(atMs, nowMs.value, found);
     if (problem.value !== undefined) return leadToProblem();
     await say({ piece: piece.id, promised: new Date(atMs).toISOString() }, PIECE_PLAN.promiseKept);
@@ -84,10 +96,7 @@ function PromiseForm({ piece, found, promisedMs }: PromiseFormProps) {
       {!found.isHeld && (
         <DateField
           label={PIECE_PLAN.promiseDay}
-          day={day.value}
-          onDay={(value) => {
-            day.value = value;
-          }}
+          {...{ day, onDay }}
           hint={PIECE_PLAN.promiseHint(dayWords(toInstantMs(found.promise), nowMs.value))}
           problem={problem.value}
         />
@@ -114,10 +123,11 @@ function problemOf(atMs: number, nowMs: number, { earliest }: PlannedPiece): str
   return checked.ok ? undefined : faultSentence(checked.failure);
 }
 
-/** What holds a promise, or was set aside, each with the way to where it is cleared. */
-function Held({ piece }: { readonly piece: Piece }) {
+/** What speaks against a promise for this day, or was set aside, each with the way to where it is cleared. */
+function Held({ piece, day }: { readonly piece: Piece; readonly day: string | undefined }) {
   const open = useShop();
-  const about = { pieceId: piece.id, verdict: verdictFor(open, piece.id, { act: 'promise' }) };
+  const forMs = day ? endOf(day) : undefined;
+  const about = { pieceId: piece.id, verdict: verdictFor(open, piece.id, { act: 'promise', forMs }) };
   return (
     <>
       <Reasons {...about} />
