@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { goTo, openApp, page } from '../app';
+import { brokenWords } from '../looked-at';
 import { button, choose, field, inUsUnits, link, list, said, section, title, unfold } from '../on-screen';
 import { countTaps } from './taps';
 
@@ -52,10 +53,12 @@ describe('a small side table, waterborne, in US units', () => {
 
 test('a finish that minds no humidity is told of warmth alone, beside a dew point that is too near', async () => {
   await openApp();
-  await goTo('#/mix/jar/new', 'What is in the jar');
-  await choose(/^Conversion/);
-  await button('Fill the jar').tap();
-  await title('Conversion');
+  for (const finish of ['Nitrocellulose', 'Waterborne', 'Conversion']) {
+    await goTo('#/mix/jar/new', 'What is in the jar');
+    await choose(new RegExp(`^${finish}`));
+    await button('Fill the jar').tap();
+    await title(finish);
+  }
   await goTo('#/air/read', /./);
   await field('Air temperature').fill('27');
   await field('Humidity').fill('78');
@@ -63,6 +66,8 @@ test('a finish that minds no humidity is told of warmth alone, beside a dew poin
   await button('Log the reading').tap();
   await said('Do not coat').waitFor();
   await said(/^Warm enough$/).waitFor();
+  await unfold('With your jar'); // its tiles are the jars’ names
+  expect(await brokenWords()).toEqual([]);
 });
 
 describe('an old jar of shellac', () => {

@@ -33,7 +33,9 @@ export function JarOutlook({ air, jar, onJar }: JarOutlookProps) {
     <Fold title={WORDS.title} brief={blush && WORDS[blush.outlook]}>
       {jar === undefined && <p>{WORDS.none}</p>}
       {jars.length > 1 && (
-        <Choice label={WORDS.choose} options={named(jars)} value={jar?.id} onChange={onJar} />
+        <div class="wide-tiles">
+          <Choice label={WORDS.choose} options={named(jars)} value={jar?.id} onChange={onJar} />
+        </div>
       )}
       {jar && <OfJar jar={jar} air={air} />}
     </Fold>
