@@ -19,7 +19,7 @@ export function ownerFacts(
   const { planned, moved } = followPlan(open);
   const { bench, plan } = planned.value;
   const found = plan.ok ? plan.value.pieces.find((one) => one.pieceId === pieceId) : undefined;
-  if (!plan.ok || !found) return undefined;
+  if (!plan.ok || !found || !open.shop.value.plans.has(pieceId)) return undefined;
   const nowMs = toInstantMs(bench.now);
   const day = (minute: number): string => dateWords(toInstantMs(minute), nowMs);
   const steps = plan.value.steps.filter((one) => one.pieceId === pieceId);

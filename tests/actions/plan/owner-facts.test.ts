@@ -93,6 +93,7 @@ describe('what an owner is told', () => {
 
   test('is nothing where nothing is planned, or no plan can be made', () => {
     expect(factsOn([])).toBeUndefined();
+    expect(factsOn([layCoat()])).toBeUndefined(); // its rags are on the bench's plan, and nothing to come
     expect(opened([PLAN]).facts(id(0xee))).toBeUndefined();
     expect(factsOn([plan({ ...coat(0x21), minutes: 900 })])).toBeUndefined();
   });
