@@ -61,7 +61,8 @@ export interface JarFact {
   readonly name: string;
   readonly finish: FinishName;
   readonly hazards: readonly Hazard[];
-  readonly filledMs: number;
+  /** From when it ages. */
+  readonly mixedMs: number;
   /** The end of its pot or shelf life, where one was said. */
   readonly lifeEndMs?: number | undefined;
   readonly lifeAs?: 'pot' | 'shelf' | undefined;

@@ -367,27 +367,27 @@ table('jar-past', PRACTICE, [
   {
     name: 'shellac of seven months',
     act: 'coat',
-    facts: { jar: aJar('shellac', { filledMs: T0 - 213 * DAY }) },
+    facts: { jar: aJar('shellac', { mixedMs: T0 - 213 * DAY }) },
     says: 'shellacOld',
     weight: 'caution',
   },
   {
     name: 'shellac of seven that has dried on glass since',
     act: 'coat',
-    facts: { jar: aJar('shellac', { filledMs: T0 - 213 * DAY, dryOnGlassMs: T0 - DAY }) },
+    facts: { jar: aJar('shellac', { mixedMs: T0 - 213 * DAY, dryOnGlassMs: T0 - DAY }) },
   },
   {
     name: 'shellac of seven that had dried on glass when it was young',
     act: 'coat',
-    facts: { jar: aJar('shellac', { filledMs: T0 - 213 * DAY, dryOnGlassMs: T0 - 200 * DAY }) },
+    facts: { jar: aJar('shellac', { mixedMs: T0 - 213 * DAY, dryOnGlassMs: T0 - 200 * DAY }) },
     says: 'shellacOld',
     weight: 'caution',
   },
-  { name: 'shellac of five', act: 'coat', facts: { jar: aJar('shellac', { filledMs: T0 - 150 * DAY }) } },
+  { name: 'shellac of five', act: 'coat', facts: { jar: aJar('shellac', { mixedMs: T0 - 150 * DAY }) } },
   {
     name: 'lacquer of seven months',
     act: 'coat',
-    facts: { jar: aJar('nitrocellulose', { filledMs: T0 - 213 * DAY }) },
+    facts: { jar: aJar('nitrocellulose', { mixedMs: T0 - 213 * DAY }) },
   },
   {
     name: 'lacquer past the life that was said',

@@ -86,7 +86,7 @@ export const aJar = (
   name: 'Gloss',
   finish,
   hazards: [],
-  filledMs: T0 - 10 * DAY,
+  mixedMs: T0 - 10 * DAY,
   ...more,
 });
 

@@ -1,4 +1,4 @@
-import type { Unit } from '../../logbook/unit';
+import { USUAL_LIFE } from '../../shop/jar/life';
 import { type Finish, type Shares, USUAL_SOLVENTS } from '../../shop/jar/own-solvents';
 
 /** What a product of a finish usually is, where nobody has read its data sheet (common practice, no source). */
@@ -6,11 +6,7 @@ export interface UsualJar {
   readonly volumeSolids: string;
   /** Thinner, % of the lacquer. */
   readonly thinning: string;
-  readonly life: {
-    readonly text: string;
-    readonly unit: Extract<Unit, 'h' | 'months'>;
-    readonly as: 'pot' | 'shelf';
-  };
+  readonly life: (typeof USUAL_LIFE)[Finish];
 }
 
 /** A spray can as it leaves the nozzle, % by volume: thinned in the can, nothing to add (common practice, no source). */
@@ -25,19 +21,16 @@ const IN_SPRAY_CAN: Shares = [
 /** A 2-pound cut (common practice, no source). */
 export const USUAL_CUT = { us: { text: '2', unit: 'lb-cut' }, metric: { text: '240', unit: 'g/L' } } as const;
 
-const shelf = (months: string) => ({ text: months, unit: 'months', as: 'shelf' }) as const;
-const pot = (hours: string) => ({ text: hours, unit: 'h', as: 'pot' }) as const;
-
 /** What a can of each is sold with and thinned to; the label outranks it (common practice, no source). */
 export const USUAL_JARS: Record<Finish, UsualJar> = {
-  nitrocellulose: { volumeSolids: '22', thinning: '50', life: shelf('12') },
-  acrylic: { volumeSolids: '22', thinning: '50', life: shelf('12') },
-  cab: { volumeSolids: '22', thinning: '50', life: shelf('12') },
-  shellac: { volumeSolids: '18', thinning: '0', life: shelf('6') },
-  waterborne: { volumeSolids: '30', thinning: '5', life: shelf('12') },
-  precatalysed: { volumeSolids: '26', thinning: '10', life: shelf('6') },
-  conversion: { volumeSolids: '28', thinning: '10', life: pot('8') },
-  urethane: { volumeSolids: '40', thinning: '20', life: pot('4') },
+  nitrocellulose: { volumeSolids: '22', thinning: '50', life: USUAL_LIFE.nitrocellulose },
+  acrylic: { volumeSolids: '22', thinning: '50', life: USUAL_LIFE.acrylic },
+  cab: { volumeSolids: '22', thinning: '50', life: USUAL_LIFE.cab },
+  shellac: { volumeSolids: '18', thinning: '0', life: USUAL_LIFE.shellac },
+  waterborne: { volumeSolids: '30', thinning: '5', life: USUAL_LIFE.waterborne },
+  precatalysed: { volumeSolids: '26', thinning: '10', life: USUAL_LIFE.precatalysed },
+  conversion: { volumeSolids: '28', thinning: '10', life: USUAL_LIFE.conversion },
+  urethane: { volumeSolids: '40', thinning: '20', life: USUAL_LIFE.urethane },
 };
 
 const THINNER_SORTS = ['usual', 'fast', 'slow'] as const;

@@ -10,7 +10,7 @@ import { measuredAir } from '../../shop/air/measured-air';
 import { jarFilmAt } from '../../shop/jar/film-at';
 import { jarHazards } from '../../shop/jar/hazards';
 import { jarInHand } from '../../shop/jar/in-hand';
-import { glassPlate, jarLife } from '../../shop/jar/life';
+import { glassPlate, jarLife, mixedMs } from '../../shop/jar/life';
 import { planSteps } from '../../shop/plan/plan-steps';
 import { groundsOn } from '../../shop/stack/grounds';
 import { asItStands, layersLeft } from '../../shop/stack/layers-left';
@@ -82,7 +82,7 @@ function jarFact(jar: Jar, shop: Shop): JarFact {
     name: jar.name,
     finish: jar.product.finish,
     hazards: jarHazards(jar, shop),
-    filledMs: jar.filledMs,
+    mixedMs: mixedMs(jar),
     ...(life && { lifeEndMs: life.endMs, lifeAs: life.as }),
     ...(plate?.result === 'passes' && { dryOnGlassMs: plate.atMs }),
   };

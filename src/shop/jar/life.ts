@@ -4,6 +4,22 @@ import type { Quantity } from '../../logbook/typed';
 import { ageingRate, lifeEndS, POT_LIFE_AT_K, type WarmSpan } from '../../science/mixing/pot-life';
 import { HOUR_MS } from '../../units';
 import { sheetOf } from '../stack/sheet-times';
+import type { Finish } from './own-solvents';
+
+const shelf = (months: string) => ({ text: months, unit: 'months', as: 'shelf' }) as const;
+const pot = (hours: string) => ({ text: hours, unit: 'h', as: 'pot' }) as const;
+
+/** How long a mix of each finish usually keeps, where nobody says otherwise; the label outranks it (common practice, no source). */
+export const USUAL_LIFE = {
+  nitrocellulose: shelf('12'),
+  acrylic: shelf('12'),
+  cab: shelf('12'),
+  shellac: shelf('6'),
+  waterborne: shelf('12'),
+  precatalysed: shelf('6'),
+  conversion: pot('8'),
+  urethane: pot('4'),
+} as const satisfies Readonly<Record<Finish, unknown>>;
 
 /** A jar takes long to warm and cool: a reading speaks for it half a day (judgement, no source). */
 const READING_HOLDS_MS = 12 * HOUR_MS;
@@ -31,7 +47,7 @@ export function jarLife(jar: Jar, shop: Shop): JarLife | undefined {
 }
 
 /** When a jar was mixed: the noon of the day that was said, else when it was filled. */
-const mixedMs = ({ mixedOn, filledMs }: Jar): number =>
+export const mixedMs = ({ mixedOn, filledMs }: Jar): number =>
   mixedOn === undefined ? filledMs : Math.min(filledMs, Date.parse(`${mixedOn}T12:00:00Z`));
 
 /** What the newest glass-plate test found; undefined where none was made. */

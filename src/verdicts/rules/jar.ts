@@ -1,12 +1,13 @@
-import { MONTH_S } from '../../units';
-import type { Facts } from '../facts';
+import { quantity } from '../../logbook/typed';
+import { USUAL_LIFE } from '../../shop/jar/life';
+import type { JarFact } from '../facts';
 import type { Rule } from '../reason';
 
-/** The longest that a mix is given where nothing was said of it, months (common practice, no source). */
-const KEEPS_MONTHS: Readonly<Record<string, number>> = { shellac: 6, precatalysed: 12, nitrocellulose: 24 };
-
-const keptUntilMs = (jar: NonNullable<Facts['jar']>): number =>
-  jar.lifeEndMs ?? jar.filledMs + (KEEPS_MONTHS[jar.finish] ?? Number.POSITIVE_INFINITY) * MONTH_S * 1000;
+/** As was said; else as a mix usually keeps on the shelf. A pot that nobody spoke of is not over. */
+function keptUntilMs({ lifeEndMs, mixedMs, finish }: JarFact): number {
+  const usual = USUAL_LIFE[finish];
+  return lifeEndMs ?? (usual.as === 'shelf' ? mixedMs + quantity(usual).si * 1000 : Number.POSITIVE_INFINITY);
+}
 
 /** Past its pot life a jar is not used; past its shelf life, or too old, it is tried on glass first. */
 export const jarPast: Rule = {

@@ -139,6 +139,12 @@ describe('the jar that is judged', () => {
     expect(factsAt(2, timed, undefined, asked).jar?.name).toBe(is);
   });
 
+  test('ages from the noon of the day on which it was mixed, where that was said', () => {
+    const old = { ...fillJar(OTHER_JAR), mixedOn: '2026-02-15' } as EntryBody;
+    expect(factsAt(2, [[1, old]]).jar?.mixedMs).toBe(Date.UTC(2026, 1, 15, 12));
+    expect(factsAt(2, [[1, fillJar(OTHER_JAR)]]).jar?.mixedMs).toBe(DAY_1_MS + HOUR_MS);
+  });
+
   test('is told with its life and with the glass plate on which it dried last', () => {
     const tested = (result: 'passes' | 'fails'): EntryBody =>
       ({ kind: 'jar-tested', jar: JAR, test: 'glass-plate', result }) as EntryBody;
