@@ -1,6 +1,6 @@
 import type { Entry, Kind } from '../entry';
 import type { Shop } from '../fold/fold';
-import { onJar, onOpenPiece } from './on-piece';
+import { onJar, onOpenPiece } from './piece-or-jar';
 
 export type AirGround =
   | 'unknown-piece'

@@ -1,7 +1,7 @@
 import type { Entry, EntryOf } from '../entry';
 import type { Shop } from '../fold/fold';
 import type { WeighUp } from '../fold/mix/weigh-ups';
-import { onJar } from './on-piece';
+import { onJar } from './piece-or-jar';
 
 /** Why an entry of the mix place does not fit the shop. */
 export type MixGround =

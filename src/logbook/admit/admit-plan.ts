@@ -1,6 +1,6 @@
 import type { Entry, Kind } from '../entry';
 import type { Shop } from '../fold/fold';
-import { onOpenPiece } from './on-piece';
+import { onOpenPiece } from './piece-or-jar';
 
 export type PlanGround = 'unknown-piece' | 'piece-closed' | 'unknown-step' | 'unknown-closure';
 

@@ -2,7 +2,7 @@ import { crosses } from '../../science/outline';
 import type { Entry, EntryOf, Kind } from '../entry';
 import type { Shop } from '../fold/fold';
 import { documented, zonesOf } from '../fold/piece/zones';
-import { onJar, onPiece } from './on-piece';
+import { onJar, onPiece } from './piece-or-jar';
 
 /** Why an entry about a place on a piece does not fit the shop. */
 export type ZoneGround =

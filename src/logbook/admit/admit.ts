@@ -10,7 +10,7 @@ import { MATCH_RULES, type MatchGround, matchLeansOn } from './admit-match';
 import { MIX_RULES, type MixGround, mixLeansOn } from './admit-mix';
 import { PLAN_RULES, type PlanGround } from './admit-plan';
 import { onZone, ZONE_RULES, type ZoneGround, zoneLeansOn } from './admit-zone';
-import { onJar, onOpenPiece, onPiece } from './on-piece';
+import { onJar, onOpenPiece, onPiece } from './piece-or-jar';
 
 type Ground =
   | 'unknown-piece'
