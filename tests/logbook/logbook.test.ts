@@ -1,42 +1,12 @@
 import 'fake-indexeddb/auto';
-import { afterEach, describe, expect, test } from 'vitest';
-import { newId } from '../../src/logbook/ids/new-id';
-import { createLogbook, type Logbook } from '../../src/logbook/logbook';
-import { openDatabase } from '../../src/logbook/storage/database';
-import { openStore, type Store } from '../../src/logbook/storage/store';
+import { describe, expect, test } from 'vitest';
+import type { Logbook } from '../../src/logbook/logbook';
+import type { Store } from '../../src/logbook/storage/store';
 import { DAY_1_MS, entry, fillJar, id, JAR, layCoat, MINUTE_MS, PIECE, startPiece } from './entries';
 
-const NOW_MS = DAY_1_MS + 60 * MINUTE_MS;
+import { coatsIn, logbookOn, logged, NOW_MS, newName, setUp, storeOn } from './storage/a-logbook';
+
 const HOUR_MS = 60 * MINUTE_MS;
-const open: Store[] = [];
-let databases = 0;
-
-const newName = (): string => `logbook-test-${databases++}`;
-function storeOn(name: string): Store {
-  const store = openStore('coatwait-demo', openDatabase(name));
-  open.push(store);
-  return store;
-}
-function logbookOn(store: Store, nowMs = NOW_MS): Logbook {
-  return createLogbook({ store, now: () => nowMs, zone: () => 'Europe/Berlin', newId });
-}
-const coatsIn = (logbook: Logbook) => logbook.shop.value.pieces.get(PIECE)?.coats ?? [];
-
-async function setUp(name = newName()) {
-  const store = storeOn(name);
-  const logbook = logbookOn(store);
-  await logbook.append(startPiece(), DAY_1_MS);
-  await logbook.append(fillJar(), DAY_1_MS);
-  return { name, store, logbook };
-}
-function logged<Value>(result: { ok: true; value: Value } | { ok: false; failure: unknown }): Value {
-  if (!result.ok) throw new Error(JSON.stringify(result.failure));
-  return result.value;
-}
-
-afterEach(() => {
-  for (const store of open.splice(0)) store.close();
-});
 
 describe('append', () => {
   test('keeps what it shows, now and in the zone of the shop', async () => {
@@ -234,6 +204,11 @@ describe('open', () => {
   });
 });
 
+async function seen(logbook: Logbook, coats: number) {
+  await expect.poll(() => coatsIn(logbook).length).toBe(coats);
+  return coatsIn(logbook);
+}
+
 test('two tabs show each other what they keep', async () => {
   const { name, logbook } = await setUp();
   const other = logbookOn(storeOn(name));
@@ -281,71 +256,5 @@ describe('take', () => {
     const logbook = logbookOn({ ...storeOn(newName()), keep: async () => full });
     expect(await logbook.take({ entries: brought, setAside: [] })).toEqual(full);
     expect(logbook.shop.value.entries.size).toBe(0);
-  });
-});
-
-test('ids sort by the time they were made', () => {
-  const ids = Array.from({ length: 1000 }, newId);
-  expect(ids.toSorted()).toEqual(ids);
-  expect(new Set(ids).size).toBe(1000);
-});
-
-async function seen(logbook: Logbook, coats: number) {
-  await expect.poll(() => coatsIn(logbook).length).toBe(coats);
-  return coatsIn(logbook);
-}
-
-describe('a database that comes back empty', () => {
-  /** A store whose second copy answers when it is told to. */
-  function lost(answer: Promise<unknown>): Store {
-    const store = storeOn(newName());
-    const entries = [entry(1, startPiece()), entry(2, fillJar())];
-    const mend: Store['mend'] = async (_, onFound) => {
-      await answer;
-      await onFound(entries.length);
-      return { brought: { entries, setAside: [] }, isBack: true, copied: entries.length };
-    };
-    return { ...store, mend };
-  }
-
-  test('is not logged over before the second copy was asked', async () => {
-    let tell = (): void => undefined;
-    const asked = new Promise<void>((resolve) => {
-      tell = resolve;
-    });
-    await setUp(); // so that nothing is still to be loaded
-    const logbook = logbookOn(lost(asked));
-    await logbook.open();
-    expect(logbook.shop.value.entries.size).toBe(0);
-    const twice = logbook.append(startPiece());
-    const coat = logbook.append(layCoat());
-    await Promise.race([twice, new Promise((resolve) => setTimeout(resolve, 300))]);
-    tell();
-    expect(await twice).toMatchObject({ ok: false, failure: { kind: 'piece-there-already' } });
-    expect(await coat).toMatchObject({ ok: true });
-    expect(logbook.mended.value?.count).toBe(2);
-    expect(coatsIn(logbook)).toHaveLength(1);
-  });
-
-  test('says what it waits for, how much comes back, and nothing any more when it is there', async () => {
-    const logbook = logbookOn(lost(new Promise((resolve) => setTimeout(resolve, 100))));
-    const said: unknown[] = [];
-    logbook.puttingBack.subscribe((rows) => said.push([rows, logbook.shop.value.entries.size]));
-    await logbook.open();
-    await expect.poll(() => logbook.mended.value?.count).toBe(2);
-    // How many are in the shop meanwhile: never is nothing said of an empty one.
-    expect(said).toEqual([
-      [undefined, 0],
-      [0, 0],
-      [2, 0],
-      [undefined, 2],
-    ]);
-  });
-
-  test('is logged over where the second copy does not answer: what happened can always be logged', async () => {
-    const logbook = logbookOn(lost(new Promise(() => undefined)));
-    await logbook.open();
-    expect(await logbook.append(startPiece())).toMatchObject({ ok: true });
-    expect(logbook.puttingBack.value).toBeUndefined();
   });
 });

@@ -1,91 +1,15 @@
 import 'fake-indexeddb/auto';
-import { describe, expect, onTestFinished, test, vi } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lawOutlook } from '../../../src/actions/outlook/law-outlook';
 import type { OpenShop } from '../../../src/actions/shop';
 import { WEIGHED_AT } from '../../../src/estimator/belief';
 import type { EstimateRequest } from '../../../src/estimator/estimate';
-import { type Estimate, MILESTONES } from '../../../src/estimator/estimate';
 import { answer } from '../../../src/estimator/run/answer';
-import type { Answer, WorkerPort } from '../../../src/estimator/run/client';
 import type { Jar } from '../../../src/logbook/fold/mix/jars';
 import type { Piece } from '../../../src/logbook/fold/piece/pieces';
 import { aShop, done, NOW_MS, newName, storeOn, worker } from '../a-shop';
 
-const HOUR_MS = 3_600_000;
-const RESTING_MS = 400;
-const um = (text: string) => ({ text, unit: 'um' }) as const;
-const percent = (text: string) => ({ text, unit: '%' }) as const;
-const JAR = {
-  name: 'Gloss',
-  product: { finish: 'nitrocellulose', volumeSolids: percent('22') },
-  thinner: { name: 'Thinner', blend: [{ solvent: 'toluene', share: 1 }] },
-  thinning: { of: 'lacquer', percent: percent('50') },
-} as const;
-
-/** An estimate that only says how many coats it is of. */
-const estimateOf = (
-  { history }: EstimateRequest,
-  learned: readonly number[] = WEIGHED_AT.map(() => 0),
-): Answer => ({
-  ok: true,
-  estimate: {
-    now: { dryM: history.events.length },
-    milestones: Object.fromEntries(MILESTONES.map((name) => [name, { earliestS: 0, likelyS: 0, lateS: 0 }])),
-    learned,
-    profiles: [],
-  } as unknown as Estimate,
-});
-
-/** A shop whose worker notes what it is asked. One that rests has time that passes only while something is waited for. */
-async function watched(
-  answered: (request: EstimateRequest) => Answer = estimateOf,
-  restMs = 0,
-  startWorker?: () => WorkerPort,
-) {
-  if (restMs > 0) {
-    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
-    onTestFinished(() => void vi.useRealTimers());
-  }
-  const asked: EstimateRequest[] = [];
-  let nowMs = NOW_MS;
-  const ticks: (() => void)[] = [];
-  const open = await aShop({
-    now: () => nowMs,
-    every: (_, tick) => {
-      ticks.push(tick);
-      return () => undefined;
-    },
-    startWorker:
-      startWorker ??
-      (() =>
-        worker((request) => {
-          asked.push(request);
-          return answered(request);
-        })),
-    restMs,
-  });
-  const pass = (ms: number): void => {
-    nowMs += ms;
-    for (const tick of ticks) tick();
-  };
-  return { open, asked, pass };
-}
-async function pieceWithCoat(open: OpenShop, agoMs = HOUR_MS, jar?: string) {
-  const filled = jar ?? done(await open.actions.fillJar(JAR, NOW_MS - 5 * HOUR_MS)).jar;
-  const { piece } = done(
-    await open.actions.startPiece({ name: 'Box', base: 'sealed' }, NOW_MS - 4 * HOUR_MS),
-  );
-  const coat = { piece, jar: filled, how: 'spray', film: { by: 'wet', wetFilm: um('85') } } as const;
-  const laid = done(await open.actions.layCoat(coat, NOW_MS - agoMs));
-  return { piece, jar: filled, coat, laid };
-}
-const ready = (open: OpenShop, piece: string) =>
-  vi.waitFor(() => {
-    const outlook = open.outlooks.value.get(piece);
-    if (outlook?.state !== 'ready' || outlook.stale) throw new Error(`${outlook?.state}`);
-    return outlook;
-  });
-const settled = () => new Promise((resolve) => setTimeout(resolve, 30));
+import { estimateOf, HOUR_MS, JAR, percent, pieceWithCoat, ready, settled, watched } from './watched-shop';
 
 describe('an outlook', () => {
   test('of a piece without a coat is that there is none', async () => {
@@ -171,61 +95,6 @@ describe('an outlook', () => {
     await vi.waitFor(() => expect(asked).toHaveLength(2));
   });
 
-  test('waits until the entries rest', async () => {
-    const { open, asked } = await watched(estimateOf, RESTING_MS);
-    const { piece, coat } = await pieceWithCoat(open);
-    for (let n = 0; n < 4; n++) {
-      await vi.advanceTimersByTimeAsync(RESTING_MS - 1);
-      done(await open.actions.layCoat(coat));
-    }
-    expect(await ready(open, piece)).toMatchObject({ estimate: { now: { dryM: 5 } } });
-    expect(asked.map(({ history }) => history.events.length)).toEqual([5]);
-  });
-
-  test('of the piece on screen comes first, else of the one worked on last', async () => {
-    const { open, asked } = await watched(estimateOf, RESTING_MS);
-    const { jar, piece: oldest } = await pieceWithCoat(open, 3 * HOUR_MS);
-    await pieceWithCoat(open, 2 * HOUR_MS, jar);
-    const { piece: newest } = await pieceWithCoat(open, HOUR_MS, jar);
-    open.look(oldest);
-    await vi.waitFor(() => expect(asked).toHaveLength(3));
-    expect(asked.map(({ nowS }) => nowS / 3600)).toEqual([3, 1, 2]);
-    await ready(open, newest);
-  });
-
-  test('of a closed piece is worked out only where it is looked at', async () => {
-    const { open, asked } = await watched(estimateOf, RESTING_MS);
-    const { piece } = await pieceWithCoat(open);
-    done(await open.actions.closePiece(piece));
-    await vi.advanceTimersByTimeAsync(RESTING_MS + 50);
-    expect(asked).toHaveLength(0);
-    open.look(piece);
-    await ready(open, piece);
-  });
-
-  // As after a restart, when nobody has looked at what was finished.
-  test('of a closed piece with a check teaches its product, worked out once and after all that is open', async () => {
-    const { open, asked, pass } = await watched(
-      (request) => estimateOf(request, request.checks.length > 0 ? WEIGHED_AT.map((_, n) => -n) : undefined),
-      RESTING_MS,
-    );
-    const { piece: closed, jar } = await pieceWithCoat(open, 3 * HOUR_MS);
-    done(await open.actions.logCheck({ piece: closed, test: 'print', result: 'fails' }));
-    done(await open.actions.closePiece(closed));
-    const { piece } = await pieceWithCoat(open, HOUR_MS, jar);
-    await vi.waitFor(() => expect(asked).toHaveLength(3));
-    expect(asked.map(({ checks, belief }) => [checks.length, belief !== undefined])).toEqual([
-      [0, false],
-      [1, false],
-      [0, true],
-    ]);
-    await ready(open, piece);
-    pass(2 * HOUR_MS);
-    await vi.waitFor(() => expect(asked).toHaveLength(4));
-    await vi.advanceTimersByTimeAsync(RESTING_MS + 50);
-    expect(asked.filter(({ checks }) => checks.length > 0)).toHaveLength(1);
-  });
-
   test('that cannot be worked out says why, and comes again when the entry is undone', async () => {
     const { open } = await watched(({ history }) =>
       history.events.length > 1
@@ -264,43 +133,6 @@ describe('an outlook', () => {
       expect(lawOutlook(piece, shop, NOW_MS)?.state).toBe('ready');
     },
   );
-
-  test.each([
-    { losses: 1, state: 'ready', tries: 2 },
-    { losses: 2, state: 'failed', tries: 2 },
-  ])('is asked for once more where the worker was lost: $losses times, then it is $state', async (row) => {
-    let tries = 0;
-    const { open } = await watched(undefined, 0, () => {
-      if (++tries <= row.losses) throw new Error('ended by the phone');
-      return worker(estimateOf);
-    });
-    const { piece } = await pieceWithCoat(open);
-    await vi.waitFor(() => expect(open.outlooks.value.get(piece)?.state).toBe(row.state));
-    await settled();
-    expect(tries).toBe(row.tries);
-  });
-
-  test('of a piece that failed comes after all others, even where it is looked at', async () => {
-    const { open, asked } = await watched((request) =>
-      request.history.events.length > 1
-        ? { ok: false, why: 'too-thick', message: 'no' }
-        : estimateOf(request),
-    );
-    const { piece, coat, jar } = await pieceWithCoat(open);
-    const { piece: other } = await pieceWithCoat(open, HOUR_MS, jar);
-    await ready(open, other);
-    done(await open.actions.layCoat(coat));
-    await vi.waitFor(() => expect(open.outlooks.value.get(piece)?.state).toBe('failed'));
-    open.look(piece);
-    asked.length = 0;
-    const air = {
-      temperature: { text: '25', unit: 'C' },
-      humidity: percent('40'),
-      movement: 'booth',
-    } as const;
-    done(await open.actions.readAir(air));
-    await vi.waitFor(() => expect(asked.map(({ stack }) => stack)).toEqual([other, piece]));
-  });
 
   test('takes in what the checks of another piece with the same product have taught', async () => {
     const { open, asked } = await watched((request) =>

@@ -55,3 +55,9 @@ test('the clock said the latest of when something happened and when it was logge
   expect(clockSaidMs({ newest, last: undefined })).toBe(Date.UTC(2022, 1, 22, 19, 22, 22));
   expect(clockSaidMs({ newest: '', last: undefined })).toBe(0);
 });
+
+test('ids sort by the time they were made', () => {
+  const ids = Array.from({ length: 1000 }, newId);
+  expect(ids.toSorted()).toEqual(ids);
+  expect(new Set(ids).size).toBe(1000);
+});

@@ -1,31 +1,12 @@
 import 'fake-indexeddb/auto';
 import { createStore, set } from 'idb-keyval';
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { type Database, openDatabase, salvage } from '../../../src/logbook/storage/database';
 import { openFirstPages } from '../../../src/logbook/storage/first-page';
-import type { Journal } from '../../../src/logbook/storage/journal/journal';
-import { openStore, type Store } from '../../../src/logbook/storage/store';
+import { openStore } from '../../../src/logbook/storage/store';
 import { entry, fillJar, id, layCoat, startPiece } from '../entries';
 
-const open: Store[] = [];
-let databases = 0;
-
-function storeOn(database: Database): Store {
-  const store = openStore('coatwait-demo', database);
-  open.push(store);
-  return store;
-}
-const newName = (): string => `store-test-${databases++}`;
-const row = (n: number) => [id(n), entry(n, startPiece())] as const;
-const failing = (error: unknown): Database => {
-  const refuse = () => Promise.reject(error);
-  const looks = { readAfter: refuse, read: refuse, keys: refuse, count: refuse };
-  return { ...looks, write: refuse, remove: refuse, empty: refuse };
-};
-
-afterEach(() => {
-  for (const store of open.splice(0)) store.close();
-});
+import { failing, holdUpgrade, newName, open, row, storeOn } from './a-store';
 
 describe('a store', () => {
   test('is empty at first', async () => {
@@ -138,66 +119,6 @@ describe('a store that fails', () => {
   });
 });
 
-describe('the second copy', () => {
-  const FULL = failing(new DOMException('', 'QuotaExceededError'));
-  const DAMAGED = failing(new DOMException('', 'UnknownError'));
-
-  /** A store and what its second copy was given. */
-  function copiedFrom(database: Database, append = async () => true) {
-    const copied: string[] = [];
-    const second: Journal = {
-      append(rows) {
-        copied.push(...rows.map(([key]) => key));
-        return append();
-      },
-      compare: async () => undefined,
-      close: () => undefined,
-    };
-    const store = openStore('coatwait-demo', database, undefined, async () => second);
-    open.push(store);
-    return { store, copied };
-  }
-
-  test('is written while the database writes', async () => {
-    let isWritten = (): void => undefined;
-    const writing = new Promise<void>((resolve) => {
-      isWritten = resolve;
-    });
-    const { store, copied } = copiedFrom({ ...openDatabase(newName()), write: () => writing });
-    const keeping = store.keep([row(1)]);
-    await expect.poll(() => copied).toEqual([id(1)]);
-    isWritten();
-    expect(await keeping).toMatchObject({ ok: true });
-  });
-
-  test('is waited for before an entry is said to be kept', async () => {
-    let isCopied = (_: boolean): void => undefined;
-    const copying = new Promise<boolean>((resolve) => {
-      isCopied = resolve;
-    });
-    const { store } = copiedFrom(openDatabase(newName()), () => copying);
-    let isSaid = false;
-    const keeping = store.keep([row(1)]).then(() => {
-      isSaid = true;
-    });
-    await expect.poll(() => store.load([id(1)])).toMatchObject({ value: { entries: [{ id: id(1) }] } });
-    expect(isSaid).toBe(false);
-    isCopied(true);
-    await keeping;
-  });
-
-  test.each([
-    { what: 'one entry', of: 'a full device', database: FULL, rows: 1, copied: 1, ok: false },
-    { what: 'one entry', of: 'a damaged database', database: DAMAGED, rows: 1, copied: 1, ok: true },
-    { what: 'a backup', of: 'a full device', database: FULL, rows: 2, copied: 0, ok: false },
-    { what: 'a backup', of: 'a damaged database', database: DAMAGED, rows: 2, copied: 2, ok: true },
-  ])('of $what that $of refuses takes $copied: kept $ok', async ({ database, rows, copied: most, ok }) => {
-    const { store, copied } = copiedFrom(database);
-    expect(await store.keep([row(1), row(2)].slice(0, rows))).toMatchObject({ ok });
-    expect(copied).toEqual([id(1), id(2)].slice(0, most));
-  });
-});
-
 test('a device that never answers holds up neither the first page nor the words about it', async () => {
   const name = newName();
   const blockers = await Promise.all([name, `${name}-first`].map(holdUpgrade));
@@ -282,23 +203,3 @@ test('where nothing has come since, not even the keys are read', async () => {
   const known = new Set([id(1), id(2)]);
   expect(await store.loadAll(known)).toEqual({ ok: true, value: { entries: [], setAside: [] } });
 });
-
-/** Opens a database and holds its first upgrade, so that everyone else has to wait. */
-function holdUpgrade(name: string): Promise<{ release(): void }> {
-  const request = indexedDB.open(name);
-  return new Promise((resolve) => {
-    request.onupgradeneeded = () => {
-      const table = request.result.createObjectStore('entries');
-      let held = true;
-      const hold = (): void => {
-        if (held) table.get('nothing').onsuccess = hold;
-      };
-      hold();
-      resolve({
-        release() {
-          held = false;
-        },
-      });
-    };
-  });
-}
