@@ -81,7 +81,7 @@ export const RECORD = {
   tracer: (coats: readonly string[], nm: number): string => `Tracer in ${list(coats)}, seen at ${nm} nm.`,
   coat: (number: number): string => `coat ${number}`,
   filmNew: (film: string, isOverWhole: boolean): string =>
-    `New film${isOverWhole ? ', with the coats on all of it' : ''}, estimated: ${film}.`,
+    `New film once dry${isOverWhole ? ', with the coats on all of it' : ''}, estimated: ${film}.`,
   colour: 'Colour',
   toned: (place: string, passes: number): string =>
     `${place}, after ${passes === 1 ? '1 pass' : `${passes} passes`} of toner`,
@@ -110,6 +110,7 @@ export const RECORD = {
   notes: 'Notes',
   history: 'Everything that was logged',
   undone: 'undone',
+  corrected: 'corrected',
   columns: { when: 'When', what: 'What', how: 'How' },
 } as const;
 

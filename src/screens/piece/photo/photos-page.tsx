@@ -78,14 +78,17 @@ function TakePhoto({ stage: usual }: { readonly stage: Photo['stage'] }) {
   const from = useSignal<NonNullable<Photo['rakingFrom']>>('left');
   const zone = useSignal<string>(route.value.query.get('zone') ?? WHOLE);
   const text = useSignal('');
-  const { form, problem, keep } = useTaking(() => ({
+  const said = () => ({
     piece: piece.id,
     stage: stage.value,
     light: light.value,
     ...(light.value === 'raking' && { rakingFrom: from.value }),
     ...(zone.value !== WHOLE && { zoneId: zone.value }),
     ...(text.value.trim() && { text: text.value.trim() }),
-  }));
+  });
+  const { form, problem, keep } = useTaking(said, () => {
+    text.value = ''; // it was about that photo
+  });
   const zones = zonesOf(piece.id, shop.value);
   return (
     <Section title={WORDS.take}>
@@ -116,7 +119,7 @@ function TakePhoto({ stage: usual }: { readonly stage: Photo['stage'] }) {
   );
 }
 
-function useTaking(said: () => Parameters<typeof takePhoto>[2]) {
+function useTaking(said: () => Parameters<typeof takePhoto>[2], onKept: () => void) {
   const { needs, actions } = useShop();
   const form = useForm();
   const problem = useSignal<string | undefined>(undefined);
@@ -131,7 +134,9 @@ function useTaking(said: () => Parameters<typeof takePhoto>[2]) {
     const kept = await form.send(true, () =>
       takePhoto(needs, store, said(), { ...small.value, original: file }),
     );
-    if (kept) sayLogged(actions, kept.id, WORDS.photo, WORDS.kept);
+    if (!kept) return;
+    onKept();
+    sayLogged(actions, kept.id, WORDS.photo, WORDS.kept);
   }
 
   return { form, problem, keep };

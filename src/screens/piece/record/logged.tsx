@@ -6,7 +6,7 @@ import { ruleWords } from '../../../words/verdicts/reasons';
 import { eventsOf } from '../events';
 import { usePiece } from '../use-piece';
 
-/** The holds that were set aside, and everything that was logged; what was undone only where it is asked for. */
+/** The holds that were set aside, and everything that was logged; what was undone, and that a line was corrected, only where it is asked for. */
 export function Logged({ withUndone }: { readonly withUndone: boolean }) {
   const { shop } = useShop();
   const { piece } = usePiece();
@@ -20,7 +20,7 @@ export function Logged({ withUndone }: { readonly withUndone: boolean }) {
         <table>
           <HeadRow heads={[columns.when, columns.what, columns.how]} />
           <tbody>
-            {events.map(({ id, atMs, what, how, isUndone }) => (
+            {events.map(({ id, atMs, what, how, isUndone, isCorrected }) => (
               <tr key={id} data-undone={isUndone || undefined}>
                 <td class="digits" data-head={columns.when}>
                   {dateWords(atMs, 0)} {clockWords(atMs)}
@@ -28,6 +28,7 @@ export function Logged({ withUndone }: { readonly withUndone: boolean }) {
                 <td data-head={columns.what}>
                   {what}
                   {isUndone && ` (${WORDS.undone})`}
+                  {withUndone && isCorrected && ` (${WORDS.corrected})`}
                 </td>
                 <td data-head={columns.how}>{how}</td>
               </tr>

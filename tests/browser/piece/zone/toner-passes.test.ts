@@ -150,4 +150,7 @@ test('a chair rail is toned pass by pass: what is on, what is to go, and a half 
     /^Top rail, after 4\.5 passes of toner: target 72 \/ 14 \/ 38, last reading 64 \/ 20 \/ 42, difference 7\.25 \(/,
   ).waitFor();
   await said('Colour brought on with a transparent toner.').waitFor();
+  expect(await page.getByText('(corrected)').count()).toBe(0);
+  await page.getByRole('checkbox', { name: 'Show what was undone' }).tap();
+  await said(/^Coat 4.* \(corrected\)$/).waitFor();
 });

@@ -43,11 +43,13 @@ test('a photo is kept without a tag, its place is drawn by finger, and a second 
   const original = await photoWithPlace();
   const take = (buffer: Buffer, name: string) =>
     page.locator('input[type=file]').setInputFiles({ name, mimeType: 'image/jpeg', buffer });
+  await field('A line about it').fill('As found');
   await take(original, 'edge.jpg');
   await page.getByText('Photo saved.').waitFor();
   await choose('After');
   await take(original, 'edge-after.jpg');
   await page.locator('.photo-list li').nth(1).locator('img').waitFor();
+  expect(await page.getByText('As found').count()).toBe(1); // the line was about the first
   const kept = await storedPhoto();
   expect(Object.keys(ExifReader.load(original, { expanded: true }))).toContain('gps');
   const tags = ExifReader.load(kept, { expanded: true });
