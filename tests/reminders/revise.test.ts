@@ -91,6 +91,20 @@ test('the feed of the bench has all work to come, the window that is open, the e
   ]);
 });
 
+test('a check is in the feed like any other work, a wait is not', () => {
+  const look = {
+    id: 'g',
+    kind: 'gate',
+    check: 'look-over',
+    minutes: 5,
+    againAfterMinutes: 60,
+    failedAt: [],
+    mostFailures: 3,
+  } as const;
+  const checked: Bench = { ...whole, pieces: [piece('c', [wait('w', 60), look])] };
+  expect(draftsOf(checked).map(({ summary }) => summary)).toEqual(['Check: look over: Piece c']);
+});
+
 test('what has begun when it is shared is left out: a step that begins now, a window that closed', () => {
   const names = (now: number): string[] => draftsOf({ ...whole, now }).map(({ uid }) => uid);
   const free = { ...whole, pieces: whole.pieces.slice(1) }; // nothing else to do: it begins at once
