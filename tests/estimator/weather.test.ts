@@ -58,6 +58,16 @@ test('taking nights together moves no date by more than 1 %', () => {
     expect(Math.abs(days / (apart[k] as number) - 1)).toBeLessThan(0.01);
 });
 
+test('a moment that is asked for is reached in its own air, however long the steps are by then', () => {
+  // Warm for fourteen hours, cool for ten.
+  const air = nights.map((span, k) => ({ ...span, fromS: span.fromS + (k % 2) * 2 * HOUR_S }));
+  const noon = 150 * DAY_S + 6 * HOUR_S;
+  const midnight = 200 * DAY_S + 18 * HOUR_S;
+  const { trace } = simulate({ ...history, air }, { untilS: 250 * DAY_S, profileAtS: [noon, midnight] });
+  expect([noon, midnight].map((atS) => trace.airK[trace.timeS.indexOf(atS)])).toEqual([294.15, 289.15]);
+  expect(trace.airK.some((airK) => airK > 290 && airK < 294)).toBe(true); // days and nights together
+});
+
 test('nights make it later than days alone, and sooner than nights alone', () => {
   const [level] = daysTo(nights) as [number];
   const [warm] = daysTo([{ fromS: 0, temperatureK: 294.15, transferMS: 1.2e-3 }]) as [number];
