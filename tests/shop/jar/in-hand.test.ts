@@ -4,8 +4,8 @@ import { fold } from '../../../src/logbook/fold/fold';
 import { coatBefore, jarInHand, lastTouched } from '../../../src/shop/jar/in-hand';
 import { fillJar, id, inTurn, layCoat, startPiece } from '../../logbook/entries';
 
-const [BOX, CHAIR] = [id(0xa1), id(0xa2)];
-const [GLOSS, SATIN, MATT] = [id(0xb1), id(0xb2), id(0xb3)];
+const [BOX, CHAIR, STOOL] = [id(0xa1), id(0xa2), id(0xa3)];
+const [GLOSS, SATIN, MATT, FRESH] = [id(0xb1), id(0xb2), id(0xb3), id(0xb4)];
 const empty = (jar: string): EntryBody => ({ kind: 'jar-emptied', jar });
 const START = [fillJar(GLOSS), fillJar(SATIN), fillJar(MATT), startPiece(BOX), startPiece(CHAIR)];
 const shopOf = (...more: readonly EntryBody[]) => fold([...START, ...more].map(inTurn));
@@ -23,6 +23,24 @@ test.each([
     said: [layCoat(BOX, GLOSS), layCoat(BOX, SATIN)],
     on: CHAIR,
     is: SATIN,
+  },
+  {
+    what: 'that of the last coat anywhere, on a piece begun since',
+    said: [layCoat(BOX, SATIN), startPiece(STOOL)],
+    on: STOOL,
+    is: SATIN,
+  },
+  {
+    what: 'one filled since the last coat, on a piece without any',
+    said: [layCoat(BOX, GLOSS), fillJar(FRESH), startPiece(STOOL)],
+    on: STOOL,
+    is: FRESH,
+  },
+  {
+    what: 'none filled since, on a piece that has its coats from another',
+    said: [layCoat(BOX, GLOSS), fillJar(FRESH)],
+    on: BOX,
+    is: GLOSS,
   },
   {
     what: 'no jar that is empty, but the one filled last',
