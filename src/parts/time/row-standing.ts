@@ -34,6 +34,10 @@ export function rowStanding(
   return { piece, word, act, band, isFailed: clock?.state === 'failed' };
 }
 
+/** Since when something is ready: the film allowed it, and what is sanded before it was sanded. */
+export const sinceMs = ({ sandings }: Pick<Piece, 'sandings'>, { likelyMs }: BandMs): number =>
+  Math.max(likelyMs, sandings.at(-1)?.atMs ?? 0);
+
 const ORDER: Record<RowWord, number> = {
   ready: 1,
   perhaps: 2,

@@ -2,7 +2,7 @@ import { Icon, type IconName } from '../../parts/blocks/icons';
 import { FilmFace } from '../../parts/film/film-face';
 import { linkTo } from '../../parts/frame/route';
 import { useShop } from '../../parts/frame/shop-context';
-import type { RowStanding, RowWord } from '../../parts/time/row-standing';
+import { type RowStanding, type RowWord, sinceMs } from '../../parts/time/row-standing';
 import { WaitBar } from '../../parts/time/wait-bar';
 import { DAY_MS } from '../../units';
 import { BENCH_WORDS } from '../../words/bench';
@@ -63,7 +63,7 @@ export function rowWords(
   if (word === 'bare') return [ROW_WORDS.firstCoat, ROW_WORDS.coats(0)];
   if (word === 'working' || !act) return [BENCH_WORDS.computing, ROW_WORDS.coats(coats.length)];
   if (word === 'ready')
-    return [ROW_WORDS.ready(act, coats.length + 1), band && sinceWords(band.likelyMs, nowMs)];
+    return [ROW_WORDS.ready(act, coats.length + 1), band && sinceWords(sinceMs(piece, band), nowMs)];
   const next = act === 'coat' && coats.length === 0 ? 'first-coat' : act;
   if (word === 'hold' || !band || isFailed)
     return [ROW_WORDS.later(word, next, ''), isFailed ? ROW_WORDS.failed : undefined];

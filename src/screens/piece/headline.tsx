@@ -4,6 +4,7 @@ import { Icon } from '../../parts/blocks/icons';
 import { Notice } from '../../parts/blocks/notice';
 import { useShop } from '../../parts/frame/shop-context';
 import { MomentTime } from '../../parts/time/moment-time';
+import { sinceMs } from '../../parts/time/row-standing';
 import { Reasons } from '../../parts/verdict/reasons';
 import { awaitedOf, standingSign } from '../../parts/verdict/sign';
 import { SetAside } from '../../parts/verdict/why-anyway';
@@ -34,7 +35,7 @@ export function Headline({ piece, outlook, isBrief }: HeadlineProps) {
       )}
       <div class="headline" aria-live="polite" data-empty={outlook?.state === 'computing' || undefined}>
         {isTimeFirst && awaited && <Awaited moment={awaited} nowMs={nowMs.value} />}
-        <Now standing={standing} nowMs={nowMs.value} />
+        <Now {...{ piece, standing }} nowMs={nowMs.value} />
         {!isTimeFirst && awaited && <Awaited moment={awaited} nowMs={nowMs.value} />}
         {outlook?.state === 'ready' && outlook.stale && (
           <p class="state">
@@ -53,7 +54,13 @@ export function Headline({ piece, outlook, isBrief }: HeadlineProps) {
   );
 }
 
-function Now({ standing, nowMs }: { readonly standing: Standing | undefined; readonly nowMs: number }) {
+interface NowProps {
+  readonly piece: Piece;
+  readonly standing: Standing | undefined;
+  readonly nowMs: number;
+}
+
+function Now({ piece, standing, nowMs }: NowProps) {
   const { kind, icon, word } = standingSign(standing, nowMs);
   const isReady = standing?.verdict?.word === 'ready';
   return (
@@ -65,7 +72,9 @@ function Now({ standing, nowMs }: { readonly standing: Standing | undefined; rea
       {isReady && (
         <p class="quiet">
           {standing.moment
-            ? PIECE_WORDS.sinceAbout(likelyWords(standing.moment, nowMs))
+            ? PIECE_WORDS.sinceAbout(
+                likelyWords({ ...standing.moment, likelyMs: sinceMs(piece, standing.moment) }, nowMs),
+              )
             : PIECE_WORDS.firstCoatText}
         </p>
       )}

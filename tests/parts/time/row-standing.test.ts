@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { factsOf } from '../../../src/actions/verdicts/facts-of';
 import type { EntryBody } from '../../../src/logbook/entry';
 import type { Piece } from '../../../src/logbook/fold/piece/pieces';
-import { byUrgency, type RowStanding, rowStanding } from '../../../src/parts/time/row-standing';
+import { byUrgency, type RowStanding, rowStanding, sinceMs } from '../../../src/parts/time/row-standing';
 import { standingOf } from '../../../src/verdicts/standing';
 import { DAY_1_MS, layCoat, PIECE, sand } from '../../logbook/entries';
 import { anOutlook, aShop } from '../an-outlook';
@@ -45,6 +45,31 @@ test.each([
   const row = rowStanding(piece, standingOf(factsOf({ shop, piece, outlook, nowMs })), outlook);
   expect({ word: row.word, act: row.act }).toEqual({ word, act });
   if (likely !== undefined) expect(row.band?.likelyMs).toBe(DAY_1_MS + likely * HOUR_MS);
+});
+
+// The film is likely hard enough to level from hour 200, to rub out from hour 300.
+test.each([
+  {
+    what: 'rubbed out after its time: from then',
+    entries: [coat, done('rub-out', 310)],
+    hour: 340,
+    since: 310,
+  },
+  { what: 'levelled late', entries: [coat, done('level', 320)], hour: 340, since: 320 },
+  {
+    what: 'levelled in time: from the time of the film',
+    entries: [coat, done('level', 210)],
+    hour: 340,
+    since: 300,
+  },
+  { what: 'not sanded', entries: [coat], hour: 340, since: 300 },
+])('it is ready since: $what', ({ entries, hour, since }) => {
+  const nowMs = DAY_1_MS + hour * HOUR_MS;
+  const { shop, piece } = aShop(...entries);
+  const outlook = anOutlook();
+  const { word, band } = rowStanding(piece, standingOf(factsOf({ shop, piece, outlook, nowMs })), outlook);
+  expect(word).toBe('ready');
+  expect(sinceMs(piece, band ?? expect.unreachable())).toBe(DAY_1_MS + since * HOUR_MS);
 });
 
 test('before the judge has come it is being worked out, unless it is finished', () => {
