@@ -77,7 +77,7 @@ export function promiseReminders(plan: Plan, promises: ReadonlyMap<string, numbe
   });
 }
 
-/** On every day with work, done or to come, after the last of it: rags and filters out. Of past days only the last: it stands for all. */
+/** On every day with work, done or to come, after the last of it: rags and filters out. Of days that are over only the last: it stands for all. Work late at night is over after midnight. */
 export function ragReminders({ steps, now }: Plan, working: WorkingTimes): Reminder[] {
   const lastEnds = new Map<number, number>();
   for (const { kind, end } of steps) {
@@ -87,13 +87,16 @@ export function ragReminders({ steps, now }: Plan, working: WorkingTimes): Remin
   }
   const today = localDay(now, working.zone);
   const days = [...lastEnds.keys()].sort((a, b) => a - b);
-  const lastPast = days.findLast((day) => day < today);
+  const endOf = (day: number): number => lastEnds.get(day) as number;
+  const lastOver = days.findLast((day) => day < today && dayEnds(endOf(day), working) <= now) ?? 0;
   return days
-    .filter((day) => day === lastPast || (day >= today && day <= today + RAGS_AHEAD_DAYS))
-    .map((day) => {
-      const workEnds = lastEnds.get(day) as number;
-      return { id: `rags:${day}`, kind: 'rags', at: dayEnds(workEnds, working), answeredFrom: workEnds };
-    });
+    .filter((day) => day >= lastOver && day <= today + RAGS_AHEAD_DAYS)
+    .map((day) => ({
+      id: `rags:${day}`,
+      kind: 'rags',
+      at: dayEnds(endOf(day), working),
+      answeredFrom: endOf(day),
+    }));
 }
 
 /** When the day is taken to be over: an hour after the last work, for more may come that nobody planned; but not after closing time. */

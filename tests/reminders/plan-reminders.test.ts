@@ -22,8 +22,9 @@ function reminded(
   steps: readonly Step[],
   more: Partial<Bench['pieces'][number]> = {},
   around = NOTHING,
+  now = NOW,
 ): string[] {
-  const it: Bench = { now: NOW, working: working(9, 17), pieces: [piece('a', steps, more)] };
+  const it: Bench = { now, working: working(9, 17), pieces: [piece('a', steps, more)] };
   const plan = planBench(it);
   if (!plan.ok) throw new Error(JSON.stringify(plan.failure));
   return remindersOf(plan.value, it, around).map(({ id, at }) => `${dateTime(at).slice(5)} ${id}`);
@@ -125,6 +126,17 @@ test('keeps the rags of the last working day before today', () => {
     coat(`d${ago}`, { moveMinutes: 0, done: { from: NOW - ago * 1440, to: NOW - ago * 1440 + 10 } }),
   );
   expect(reminded(two.reverse()).filter((line) => line.includes('rags'))).toEqual(['03-01 10:10 rags:20513']);
+});
+
+test('past midnight the rags of earlier days stand until those of the night are due', () => {
+  const ended = (to: string) => coat(to, { moveMinutes: 0, done: { from: utc(to) - 10, to: utc(to) } });
+  const steps = ['2026-02-28 12:00', '2026-03-01 12:00', '2026-03-02 23:58'].map(ended);
+  const ragsAt = (now: string) =>
+    reminded(steps, {}, NOTHING, utc(now)).filter((line) => line.includes('rags'));
+  const [before, night] = ['03-01 13:00 rags:20513', '03-03 00:58 rags:20514'];
+  expect(ragsAt('2026-03-02 23:59')).toEqual([before, night]);
+  expect(ragsAt('2026-03-03 00:57')).toEqual([before, night]);
+  expect(ragsAt('2026-03-03 00:58')).toEqual([night]);
 });
 
 test('reminds to tell the owner when the promise will not be kept', () => {
