@@ -1,16 +1,28 @@
 import { expect, test } from 'vitest';
-import { openPage, page, takePhone } from '../app';
+import { base, context, newPage, openPage, page, takePhone } from '../app';
 import { button } from '../on-screen';
 import { keepOnPhone, manyPieces, rowsInView } from './bench-shop';
 
 // The bench at a glance: twelve pieces, and both a reminder and the end of the day are due.
-const phone = (width: number, height: number) =>
-  ({ viewport: { width, height }, deviceScaleFactor: 1, isMobile: width < 900, hasTouch: true }) as const;
+/** Noon of tomorrow: before midnight a row that says "tomorrow 00:04" takes two lines. */
+const NOON_MS = new Date().setUTCHours(36, 0, 0, 0);
+
+async function takeSized(width: number, height: number): Promise<void> {
+  const viewport = { width, height };
+  await takePhone({
+    viewport,
+    deviceScaleFactor: 1,
+    isMobile: width < 900,
+    hasTouch: true,
+    timezoneId: 'UTC',
+  });
+  await context.clock.install({ time: NOON_MS });
+}
 
 /** The bench as it is found again after a cold start, with what was worked out before. */
 async function openTwice(width: number, height: number): Promise<void> {
-  await takePhone(phone(width, height));
-  await keepOnPhone(manyPieces());
+  await takeSized(width, height);
+  await keepOnPhone(manyPieces(12, NOON_MS));
   await openPage();
   await page.getByText('Working it out…').last().waitFor({ state: 'detached' });
   await page.locator('.due-card').waitFor();
@@ -35,7 +47,7 @@ test.each([
 test('from a cold start the bench is right in its first frame, and stays', async () => {
   await openTwice(390, 844);
   await page.close();
-  await (await import('../app')).newPage();
+  await newPage();
   await page.addInitScript(() => {
     const seen = globalThis as unknown as { shift: number; first?: string[] };
     seen.shift = 0;
@@ -47,7 +59,7 @@ test('from a cold start the bench is right in its first frame, and stays', async
       if (rows.length > 0) seen.first ??= rows.map(({ textContent }) => textContent ?? '');
     }).observe(document, { childList: true, subtree: true });
   });
-  await page.goto((await import('../app')).base);
+  await page.goto(base);
   await page.locator('.due-card').waitFor();
   await page.waitForTimeout(4_500); // every piece is worked out again
   const { shift, first, last } = await page.evaluate(() => ({
@@ -89,8 +101,8 @@ test('back from a piece the bench is where it was', async () => {
 });
 
 test('from fifteen pieces on a name is typed rather than looked for', async () => {
-  await takePhone(phone(390, 844));
-  await keepOnPhone(manyPieces(15));
+  await takeSized(390, 844);
+  await keepOnPhone(manyPieces(15, NOON_MS));
   await openPage();
   await page.getByRole('searchbox', { name: 'Find a piece' }).fill('banjo');
   expect(await page.locator('.piece-row-name').allTextContents()).toEqual(['Banjo rim, maple']);
