@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { context, here, openPage, page, takePhone } from '../app';
 import { MOBILE } from '../browser';
 import { button, choose, field, said, title } from '../on-screen';
+import { clock } from '../piece/spine-steps';
 
 // The code that checks an entry is held back, so that a log takes as long as the test wants.
 async function openHeldUp(hash: string): Promise<() => void> {
@@ -17,7 +18,7 @@ async function openHeldUp(hash: string): Promise<() => void> {
   await openPage(hash);
   return release;
 }
-const IN_12_HOURS = new Date(Date.now() + 12 * 3_600_000).toISOString().slice(0, 16);
+const IN_12_HOURS = clock(Date.now() + 12 * 3_600_000);
 const tapPlace = (name: string) => page.getByRole('navigation').getByRole('link', { name }).tap();
 const toast = (text: string) => page.getByRole('status').getByText(text).waitFor();
 
