@@ -31,7 +31,7 @@ async function walk(form: AForm): Promise<string[]> {
     await walked('send').tap();
     // It leads there once it is drawn, and a busy machine draws late.
     await expect
-      .poll(led, { timeout: 3_000 })
+      .poll(led, { timeout: 20_000 })
       .toBe(name)
       .catch(() => undefined);
     const to = await led();
@@ -57,7 +57,7 @@ async function walk(form: AForm): Promise<string[]> {
     await isLed(name, 'no number');
     await set('1,000', i, send);
     const asks = page.locator('main fieldset.either');
-    const isAsked = await asks.waitFor({ timeout: 3_000 }).then(
+    const isAsked = await asks.waitFor({ timeout: 20_000 }).then(
       () => true,
       () => false,
     );

@@ -15,7 +15,7 @@ async function follow(hash: string, [link, ...rest]: readonly RegExp[]): Promise
       link.test(one),
     );
   await expect
-    .poll(async () => (await fitting()).length, { timeout: 2_000 })
+    .poll(async () => (await fitting()).length, { timeout: 20_000 })
     .toBeGreaterThan(0)
     .catch(() => undefined);
   for (const one of await fitting()) {

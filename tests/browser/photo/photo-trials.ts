@@ -91,7 +91,7 @@ export const chooseEach = (page: Page, trials: readonly Trial[], place: Place): 
         const before = count();
         choose(trial);
         await pause(40); // by then what was said to the last file is gone from the screen
-        const until = performance.now() + 5_000;
+        const until = performance.now() + 20_000;
         const isTaken = () => (isAdded ? count() > before : count() > 0);
         const isSettled = () => {
           const button = press ? document.querySelector<HTMLButtonElement>(press) : undefined;
