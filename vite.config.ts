@@ -117,7 +117,7 @@ const inBrowser = {
   globalSetup: ['tests/browser/global-setup.ts'],
   fileParallelism: false,
   retry: Number(process.env['RETRY'] ?? 0), // in CI only; whoever needed it is named at the end
-  testTimeout: 60_000,
+  testTimeout: 180_000, // what takes ten seconds on a quiet machine may take a minute on a busy one
   hookTimeout: 60_000,
   expect: { poll: { timeout: 20_000 } }, // as patient as a page of the tests is
 };

@@ -155,4 +155,4 @@ test('the browser dies while it fetches an update: the old version opens with ev
   expect(await rows(page)).toHaveLength(names.length);
   await phone.kill();
   profile.remove();
-}, 120_000);
+});

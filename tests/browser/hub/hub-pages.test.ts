@@ -92,7 +92,7 @@ test('the pages of a phone that has joined fit every screen, for eye, reader and
   await phone.reload();
   await coats.first().waitFor({ state: 'attached' });
   expect(await asked.count()).toBe(0);
-}, 180_000);
+});
 
 test('a tablet that shows only stays on its board, also when it is opened again, until it is told otherwise', async () => {
   await takePhone();
@@ -113,4 +113,4 @@ test('a tablet that shows only stays on its board, also when it is opened again,
   await tablet.getByRole('checkbox', { name: 'Show only' }).uncheck();
   await tablet.goto(`${hub.address}#/bench`);
   await titleOf(tablet, 'Bench');
-}, 120_000);
+});

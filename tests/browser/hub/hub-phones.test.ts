@@ -86,7 +86,7 @@ test('a line is put right on one phone and reads so on the other; a photo comes 
   expect(JSON.stringify(there)).toContain('"text":"19"');
   expect(JSON.stringify(here)).not.toContain('"text":"19"');
   expect(JSON.stringify(there)).not.toContain('"text":"23"');
-}, 180_000);
+});
 
 test('a phone that is opened while the hub is off goes on by itself once it is back', async () => {
   await takePhone();
@@ -114,7 +114,7 @@ test('a phone that is opened while the hub is off goes on by itself once it is b
   await startServer();
   await untilOnHub(phone);
   await equal(phone, other);
-}, 180_000);
+});
 
 test('a reminder that is answered on one phone is gone on the other', async () => {
   await takePhone();
@@ -143,7 +143,7 @@ test('a reminder that is answered on one phone is gone on the other', async () =
   for (const each of [other, phone]) await told(each).waitFor({ state: 'detached' });
   await other.getByRole('button', { name: 'Undo', exact: true }).tap(); // in the toast
   for (const each of [other, phone]) await told(each).waitFor();
-}, 120_000);
+});
 
 const isDrawn = (all: readonly Element[]): boolean =>
   all.length > 0 && all.every((one) => (one as HTMLImageElement).naturalWidth > 0);

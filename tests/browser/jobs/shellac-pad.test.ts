@@ -69,4 +69,4 @@ test('an instrument top by pad, from an old jar of a 2 lb cut', async () => {
   expect(await field('Stays in the gun at each filling').count()).toBe(0);
   await unfoldAll();
   expect(await page.getByRole('radio', { name: /^By brush or pad/ }).isChecked()).toBe(true);
-}, 90_000);
+});

@@ -90,4 +90,4 @@ test('a small side table in waterborne: two days of coats, a cold night, a scuff
   expect(await dayOf('Fully hardened')).toBeGreaterThanOrEqual(3 + 7);
   expect(await dayOf('Fully hardened')).toBeLessThanOrEqual(3 + 28);
   expect(await shown()).not.toMatch(NITRO);
-}, 120_000);
+});

@@ -72,4 +72,4 @@ test('pore filler and filler paste wait by themselves: on the piece, the bench, 
   await goTo(`${piece}/record`);
   await said(/Pore filler, tinted: Walnut, waits 72 h by its sheet\./).waitFor();
   await said(/Filler paste, tinted: Walnut, the usual wait\./).waitFor();
-}, 90_000);
+});

@@ -48,4 +48,4 @@ test('plan, piece, recipe and label are whole on paper, with nothing that only a
     await page.locator('.label-code').boundingBox(),
   ];
   expect((code?.x ?? 0) + (code?.width ?? 0)).toBeLessThan((frame?.x ?? 0) + (frame?.width ?? 0) - 4);
-}, 120_000);
+});
