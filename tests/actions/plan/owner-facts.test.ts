@@ -9,6 +9,7 @@ import { fold } from '../../../src/logbook/fold/fold';
 import { check, DAY_1_MS, entry, fillJar, id, layCoat, PIECE, startPiece } from '../../logbook/entries';
 import { anOutlook, HOURS } from '../../parts/an-outlook';
 
+vi.hoisted(() => vi.stubEnv('TZ', 'UTC')); // before the words of days take the zone of the machine
 beforeEach(() => void vi.stubGlobal('localStorage', undefined));
 
 const HOUR_MS = 3_600_000;

@@ -3,7 +3,7 @@ import { movedSince } from '../../../src/screens/piece/moved-moments';
 import type { Moment } from '../../../src/verdicts/moments';
 
 const DAY_MS = 86_400_000;
-const NOW_MS = Date.UTC(2026, 4, 4, 12);
+const NOW_MS = new Date(2026, 4, 4, 12).getTime(); // noon, where the test runs
 const moment = (name: Moment['name'], days: number, state: Moment['state'] = 'waiting'): Moment => ({
   name,
   state,
