@@ -25,7 +25,7 @@ export function newProfile(): Profile {
   return {
     folder,
     // Processes of a killed browser may still be writing for a moment.
-    remove: () => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }),
+    remove: () => rmSync(folder, { recursive: true, force: true, maxRetries: 20 }),
     stored: () => (readdirSync(folder, { recursive: true }) as string[]).flatMap(describe).sort().join('\n'),
   };
 

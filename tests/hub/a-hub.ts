@@ -46,7 +46,7 @@ export async function startHub(given: Partial<NatsGiven> = {}): Promise<Hub> {
     },
     async remove() {
       await nats.kill();
-      rmSync(dir, { recursive: true, force: true, maxRetries: 5 });
+      rmSync(dir, { recursive: true, force: true, maxRetries: 20 });
     },
   };
 }

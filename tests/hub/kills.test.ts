@@ -92,6 +92,6 @@ test('a cluster of three goes on with two', async () => {
   } finally {
     await Promise.all(phones.map(({ carrier }) => carrier.stop()));
     await Promise.all(servers.map((server) => server.kill()));
-    rmSync(dir, { recursive: true, force: true, maxRetries: 5 });
+    rmSync(dir, { recursive: true, force: true, maxRetries: 20 });
   }
 }, 600_000);

@@ -16,13 +16,14 @@ export interface Engine {
 
 const WIDTH = 390;
 const HEIGHT = 844;
+const START_MS = 90_000;
 const LONGEST_MS = 40_000;
 
 type Launch = NonNullable<Parameters<typeof puppeteer.launch>[0]>;
 
 async function openBy(launch: Launch): Promise<Engine> {
   const userDataDir = mkdtempSync(join(tmpdir(), 'coatwait-engine-'));
-  const browser = await puppeteer.launch({ headless: true, userDataDir, ...launch });
+  const browser = await puppeteer.launch({ headless: true, timeout: START_MS, userDataDir, ...launch });
   const page = await browser.newPage();
   await page.setViewport({ width: WIDTH, height: HEIGHT });
   page.setDefaultTimeout(LONGEST_MS);
@@ -35,7 +36,7 @@ async function openBy(launch: Launch): Promise<Engine> {
     picture: async () => Buffer.from(await page.screenshot()),
     async close() {
       await browser.close();
-      rmSync(userDataDir, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+      rmSync(userDataDir, { recursive: true, force: true, maxRetries: 20, retryDelay: 200 });
     },
   };
 }

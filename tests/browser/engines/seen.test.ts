@@ -9,7 +9,7 @@ let engine: Engine;
 beforeAll(async () => {
   host = await serveInFolder();
 });
-afterEach(() => engine.close());
+afterEach(() => engine?.close());
 afterAll(() => host.close());
 
 const keptFiles = () =>

@@ -2,12 +2,12 @@ import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { freePort } from '../../hub/nats-server.mjs';
 import type { Engine } from './engine';
 
 // Debian's WebKitGTK and its small browser, by the plain addresses of W3C WebDriver.
-const PORT = 47_000 + (process.pid % 1000);
-const DRIVER = `http://127.0.0.1:${PORT}`;
-const PATIENCE_MS = 20_000;
+const PATIENCE_MS = 60_000;
+let port = 0;
 
 const miniBrowser = (): string => {
   const files = execFileSync('dpkg', ['-L', 'libwebkit2gtk-4.1-0'], { encoding: 'utf8' }).split('\n');
@@ -18,7 +18,10 @@ const miniBrowser = (): string => {
 
 async function ask<T>(method: string, path: string, body?: unknown): Promise<T> {
   const init = { method, ...(body !== undefined && { body: JSON.stringify(body) }) };
-  const answer = await fetch(`${DRIVER}${path}`, init);
+  const answer = await fetch(`http://127.0.0.1:${port}${path}`, {
+    ...init,
+    signal: AbortSignal.timeout(PATIENCE_MS),
+  });
   const { value } = (await answer.json()) as { value: T & { error?: string; message?: string } };
   if (value?.error) throw new Error(`${value.error}: ${value.message}`);
   return value;
@@ -27,7 +30,7 @@ async function ask<T>(method: string, path: string, body?: unknown): Promise<T> 
 async function untilUp(): Promise<void> {
   const startMs = Date.now();
   for (;;) {
-    const isUp = await fetch(`${DRIVER}/status`).then(
+    const isUp = await fetch(`http://127.0.0.1:${port}/status`).then(
       ({ ok }) => ok,
       () => false,
     );
@@ -40,8 +43,9 @@ async function untilUp(): Promise<void> {
 /** Debian's WebKitGTK, in a home of its own. */
 export async function openWebKit(): Promise<Engine> {
   const home = mkdtempSync(join(tmpdir(), 'coatwait-webkit-'));
+  port = await freePort();
   const env = { ...process.env, HOME: home, WEBKIT_DISABLE_DMABUF_RENDERER: '1' };
-  const driver = spawn('xvfb-run', ['-a', 'WebKitWebDriver', `--port=${PORT}`], {
+  const driver = spawn('xvfb-run', ['-a', 'WebKitWebDriver', `--port=${port}`], {
     env,
     detached: true,
     stdio: 'ignore',
@@ -85,5 +89,5 @@ async function pageOf(driver: ChildProcess, home: string): Promise<Engine> {
 
 function end({ pid }: ChildProcess, home: string): void {
   if (pid !== undefined) process.kill(-pid); // the driver, its browser and their screen: one group of ours
-  rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+  rmSync(home, { recursive: true, force: true, maxRetries: 20, retryDelay: 200 });
 }

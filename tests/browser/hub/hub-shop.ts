@@ -22,7 +22,8 @@ export const startEngine = async (): Promise<void> => {
 
 /** Serves the app again at the same address. */
 export const startServer = async (): Promise<void> => {
-  hub = await serveHub({ port: Number(hub ? new URL(hub.address).port : 0), natsPort });
+  const port = hub ? Number(new URL(hub.address).port) : await freePort();
+  hub = await serveHub({ port, natsPort });
 };
 
 beforeAll(async () => {
@@ -33,7 +34,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await hub?.close();
   await nats?.kill();
-  rmSync(dir, { recursive: true, force: true, maxRetries: 5 });
+  rmSync(dir, { recursive: true, force: true, maxRetries: 20 });
 });
 
 const others: BrowserContext[] = [];
