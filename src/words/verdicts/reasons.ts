@@ -16,8 +16,8 @@ export const REASON_WORDS = {
   computing: () => 'Its times are being worked out.',
   notWorkedOut: () => 'Its times could not be worked out: go by a check.',
   estimate: ({ at }: ReasonFigures) =>
-    `By the estimate the film is still soft for it: likely from ${at}. Sooner, it may sag, trap solvent or gum up the paper.`,
-  estimateFar: () => 'By the estimate the film stays too soft for it in this air.',
+    `The film is still soft for it: likely from ${at}. Sooner, it may sag, trap solvent or gum up the paper.`,
+  estimateFar: () => 'The film stays too soft for it in this air.',
   filmPrints: ({ at }: ReasonFigures) =>
     `A thumb left a print. Give it a week and try again, from about ${at}. A check that passes clears this.`,
   filmGums: ({ at }: ReasonFigures) =>

@@ -136,7 +136,7 @@ test('a clear chip, its last drop on a Thursday: levelling waits, the sink check
   await goTo(`#/piece/${piece}/sand`, /sand/i);
   await choose(/^Level/);
   await said(/^Wait about/).waitFor();
-  await said('By the estimate the film is still soft for it').waitFor();
+  await said('The film is still soft for it').waitFor();
   await goTo(`#/plan/${piece}`);
   const steps = await section('Steps').locator('.plan-step').allTextContents();
   const at = (what: string): number => steps.findIndex((text) => text.includes(what));
