@@ -88,6 +88,12 @@ export const arrivedByLink = (): boolean => moves > 0;
 /** How far down this page was read when it was left. */
 export const leftAt = (): number => left.get(shownHash || BENCH) ?? 0;
 
+/** Every page is read from its top again: what stands on it has become another thing. */
+export function readAfresh(): void {
+  left.clear();
+  scrollTo(0, 0);
+}
+
 /** Begins to follow the address. Called once, by the door. */
 export function followAddress(): void {
   history.scrollRestoration = 'manual'; // the pages say where they are read from

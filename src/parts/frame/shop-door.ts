@@ -2,7 +2,7 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import { type OpenShop, openShop, type WhichShop } from '../../actions/shop';
 import { remembered } from '../kept/remembered';
 import { beforeDrawing } from './draw-once';
-import { goTo } from './route';
+import { goTo, readAfresh } from './route';
 import type { ShopDoor } from './shop-context';
 import { showToast } from './toast';
 
@@ -30,6 +30,7 @@ export function openDoor(): ReadonlySignal<ShopDoor | undefined> {
       if (!left.ok) showToast({ text: left.failure.sentence });
     } else from.close();
     await show(to);
+    readAfresh();
     goTo('bench');
   }
 

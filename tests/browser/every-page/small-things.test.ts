@@ -19,6 +19,7 @@ test('on a small phone the demo’s line is one line, and two things due are tol
     .first()
     .tap();
   await page.locator('.piece-row .wait-bar').first().waitFor();
+  expect(await page.evaluate(() => scrollY)).toBe(0); // the button stood further down
   expect((await box(page.locator('.demo-line'))).height).toBeLessThanOrEqual(44);
   const words = page.locator('.notice-link .notice-words');
   await expect.poll(() => words.textContent()).toMatch(/ and \d more$/);
