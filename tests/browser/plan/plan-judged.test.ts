@@ -57,6 +57,7 @@ test('the coats are on already: the plan waits by the moments of the page, and a
   await page.clock.runFor(2000);
   expect(await page.getByText('The plan has moved').count()).toBe(0);
   expect(await section('Steps').getByText('by the drying model').count()).toBe(2);
+  expect(await section('Steps').getByText('as soon as you like').count()).toBe(0); // the wait is running
   const levelled = section('Steps').locator('.plan-step', { hasText: 'Level-sand' }).first();
   expect(day).not.toBe('');
   expect(await levelled.textContent()).toContain(day === '3 Mar' ? 'tomorrow' : day);

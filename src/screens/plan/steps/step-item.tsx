@@ -45,6 +45,7 @@ export function StepItem({ plan, planned, steps, isNext, isEstimated, verdict, n
   const name = stepName(step);
   const isPassedOver = isDone && !step.done;
   const state = STATES[isPassedOver ? 'over' : isDone ? 'done' : isNext ? 'next' : 'planned'];
+  const isRunning = step.kind === 'wait' && bound.by === 'now'; // nobody chooses when it begins
   const says = (
     <div class="plan-step-says">
       <p class="plan-step-name">
@@ -61,7 +62,7 @@ export function StepItem({ plan, planned, steps, isNext, isEstimated, verdict, n
       {closes !== undefined && !isDone && (
         <p class="digits">{PIECE_PLAN.closes(whenWords(toInstantMs(closes), nowMs))}</p>
       )}
-      {!isDone && bound.by !== 'step' && bound.by !== 'done' && (
+      {!isDone && bound.by !== 'step' && bound.by !== 'done' && !isRunning && (
         <p class="quiet">{boundWords(bound, names)}</p>
       )}
       <JudgedLine verdict={verdict} />
