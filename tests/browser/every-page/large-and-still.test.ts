@@ -37,12 +37,7 @@ async function openDemo(options: Parameters<typeof openApp>[0], at?: string): Pr
   await page.locator('.piece-row .wait-bar').first().waitFor();
   const piece = await page.locator('a[href^="#/piece/"]').first().getAttribute('href');
   const ofPiece = ['', '/why', '/check', '/sand', '/change', '/record'].map((behind) => `${piece}${behind}`);
-  const withPhotos = await page
-    .getByRole('link', { name: /Folding music stand/ })
-    .first()
-    .getAttribute('href');
-  const ofPhotos = ['/record', '/photos'].map((behind) => `${withPhotos}${behind}`);
-  return [...PLACES.map((place) => `#/${place}`), ...ofPiece, ...ofPhotos];
+  return [...PLACES.map((place) => `#/${place}`), ...ofPiece];
 }
 
 async function show(hash: string): Promise<void> {

@@ -140,6 +140,8 @@ test('an old white chair: oil paint in several layers; lead is found, and only c
   await button('Log it').tap();
   await closeToast();
   await said('Treated as lead: wet methods only.').waitFor();
+  await said(/no dry sanding; wet methods only, .* the waste collected/).waitFor();
+  expect(await page.getByText('Test it, or treat it as lead').count()).toBe(0);
   await page.getByText('Correct the answer about lead').tap();
   await choose('Tested: none found');
   await field('How it was tested').fill('A second swab');

@@ -6,7 +6,11 @@ import { sandingRule } from '../../../shop/stack/old-finish';
 import { cautionOf } from '../../../words/air/cautions';
 import { OLD_WORDS as WORDS } from '../../../words/piece/old-finish';
 import { whenWords } from '../../../words/times';
+import { REASON_WORDS } from '../../../words/verdicts/reasons';
 import { LeadForm } from './lead-form';
+
+/** Once it is known, or taken for lead, nobody is asked to test it. */
+const KNOWN = { ...cautionOf('lead'), text: REASON_WORDS.leadFound() };
 
 interface LeadProps {
   readonly piece: Piece;
@@ -23,7 +27,7 @@ export function Lead({ piece, record }: LeadProps) {
     <>
       {isAsked ? (
         <>
-          {rule !== 'any' && <CautionNotice caution={cautionOf('lead')} />}
+          {rule !== 'any' && <CautionNotice caution={rule === 'wet-only' ? KNOWN : cautionOf('lead')} />}
           <p>
             <strong>{WORDS.leadState[rule]}</strong>
           </p>

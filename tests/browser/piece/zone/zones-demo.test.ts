@@ -49,4 +49,8 @@ test('the demo shows a chip with its photos, its outline and its drops', async (
   expect(await overTheSide()).toBe(0);
   expect(await axeViolations()).toEqual([]);
   expect(await brokenWords()).toEqual([]);
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+  expect(await overTheSide()).toBe(0);
 });
