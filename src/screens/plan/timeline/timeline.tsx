@@ -8,6 +8,8 @@ import { TimelineLegend } from './timeline-legend';
 
 const WIDTH = 360;
 const EDGE = 10;
+/** A day so near the right edge keeps its line and is not named: half of its name would be cut off. */
+const NAMED_UNTIL = WIDTH - 46;
 const HEAD = 26;
 const ROW = 58;
 const BAR_Y = 38;
@@ -40,9 +42,11 @@ export function Timeline({ plan, bench, pieces, nameOf }: TimelineProps) {
         {axis.ticks.map(({ at, label }) => (
           <g key={at} class="timeline-day">
             <path d={`M${x(at)} ${HEAD - 4}V${height}`} />
-            <text x={x(at) + 3} y={HEAD - 10}>
-              {label}
-            </text>
+            {x(at) < NAMED_UNTIL && (
+              <text x={x(at) + 3} y={HEAD - 10}>
+                {label}
+              </text>
+            )}
           </g>
         ))}
         {pieces.map((piece, row) => (
