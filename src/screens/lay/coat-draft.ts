@@ -1,6 +1,6 @@
 import { parseNumber } from '../../logbook/as-typed';
 import type { Shop } from '../../logbook/fold/fold';
-import type { Coat } from '../../logbook/fold/piece/pieces';
+import type { Coat, Piece } from '../../logbook/fold/piece/pieces';
 import { zonesOf } from '../../logbook/fold/piece/zones';
 import { COAT_WAYS } from '../../logbook/kinds/piece/coat';
 import { LIMITS } from '../../logbook/limits';
@@ -8,6 +8,7 @@ import { passesProblem } from '../../parts/fields/passes-field';
 import { type Draft, draftProblem } from '../../parts/fields/typed-field';
 import { coatBefore, jarInHand, lastTouched } from '../../shop/jar/in-hand';
 import { USUAL_COAT } from '../../shop/stack/usual-coat';
+import { standById } from '../../shop/zone/stands';
 import type { UnitSystem } from '../../words/quantities';
 
 export type CoatWay = (typeof COAT_WAYS)[number];
@@ -159,3 +160,7 @@ export function filmSaid(draft: CoatDraft) {
   if (by === 'usual') return { by, dryFilm: amount } as const;
   return { by, passes: parseNumber(draft.passes) ?? 0, perPass: amount } as const;
 }
+
+/** What the coat goes on as its place sees it: its coats are counted there, as in its history. */
+export const standOfCoat = ({ piece = '', zone }: CoatDraft, shop: Shop): Piece | undefined =>
+  standById(zone ?? piece, shop)?.piece;

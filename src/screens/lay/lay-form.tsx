@@ -15,7 +15,7 @@ import { holdsOf } from '../../verdicts/verdict';
 import { ROUND_WORDS } from '../../words/piece/acts';
 import { LAY_WORDS } from '../../words/piece/coat/lay';
 import { BeforeSpraying } from './before-spraying';
-import { type CoatDraft, prefilled } from './coat-draft';
+import { type CoatDraft, prefilled, standOfCoat } from './coat-draft';
 import { type AirDraft, airFrom } from './fields/air-draft';
 import { AirFields } from './fields/air-fields';
 import { CardToo } from './fields/card-too';
@@ -63,9 +63,9 @@ export function LayForm() {
 }
 
 /** The button says what it will do. */
-function sendWords({ pieces }: Shop, { piece: id = '', also }: CoatDraft): string {
-  const piece = pieces.get(id);
-  if (also.length > 0) return ROUND_WORDS.logAll(also.length + 1);
+function sendWords(shop: Shop, draft: CoatDraft): string {
+  const piece = standOfCoat(draft, shop);
+  if (draft.also.length > 0) return ROUND_WORDS.logAll(draft.also.length + 1);
   return piece ? ROUND_WORDS.log(piece.coats.length + 1, piece.name) : LAY_WORDS.lay;
 }
 

@@ -7,16 +7,16 @@ import { airLine, LAY_WORDS } from '../../words/piece/coat/lay';
 import { COAT_WORDS } from '../../words/piece/piece';
 import type { UnitSystem } from '../../words/quantities';
 import { agoWords } from '../../words/times';
-import { amountShown, type CoatDraft } from './coat-draft';
+import { amountShown, type CoatDraft, standOfCoat } from './coat-draft';
 import type { AirDraft } from './fields/air-draft';
 
 /** The coat that a tap will log: on what, and how many more. */
 export function Summary({ draft }: { readonly draft: CoatDraft }) {
-  const piece = useShop().shop.value.pieces.get(draft.piece ?? '');
+  const piece = standOfCoat(draft, useShop().shop.value);
   if (!piece) return null;
   return (
     <div class="lay-summary">
-      <PieceFace piece={piece} />
+      <PieceFace piece={piece} standId={draft.zone} />
       <div>
         <p class="row-title">{LAY_WORDS.onPiece(piece.coats.length + 1, piece.name)}</p>
         {draft.also.length > 0 && <p>{ROUND_WORDS.others(draft.also.length)}</p>}

@@ -15,7 +15,7 @@ import { holdsOf } from '../../verdicts/verdict';
 import { ROUND_WORDS } from '../../words/piece/acts';
 import { FILM_WORDS } from '../../words/piece/coat/film';
 import { LAY_WORDS } from '../../words/piece/coat/lay';
-import { type CoatDraft, filmSaid, isFilmWhole } from './coat-draft';
+import { type CoatDraft, filmSaid, isFilmWhole, standOfCoat } from './coat-draft';
 import { type AirDraft, isAirWhole } from './fields/air-draft';
 import { cardCoated } from './fields/card-too';
 import type { JudgedCoat } from './judged-coat';
@@ -79,7 +79,7 @@ export function useLay(
       goOn(linkTo('bench'));
       return;
     }
-    const now = shop.value.pieces.get(piece);
+    const now = standOfCoat(draft.value, shop.value);
     const number = (now?.coats.findIndex(({ id }) => id === first) ?? 0) + 1;
     sayLogged(actions, first, FILM_WORDS.coat(number), LAY_WORDS.laid(number, now?.name ?? ''));
     sayFirst(() => goOn(zone === undefined ? linkTo('piece', piece) : linkTo('piece', piece, 'zone', zone)));

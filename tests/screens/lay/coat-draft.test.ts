@@ -7,6 +7,7 @@ import {
   filmSaid,
   isFilmWhole,
   prefilled,
+  standOfCoat,
   wayOf,
   waysToSay,
 } from '../../../src/screens/lay/coat-draft';
@@ -55,6 +56,25 @@ describe('what is filled in before a word is said', () => {
     expect(prefilled(shop, NOTHING, 'metric').jar).toBe(JAR);
     expect(prefilled(shop, { pieces: [], jar: OTHER_JAR }, 'metric').jar).toBe(OTHER_JAR);
   });
+});
+
+test.each([
+  { what: 'the whole piece', zone: undefined, coats: 1 },
+  { what: 'a place, with those on the whole', zone: id(0xd1), coats: 2 },
+  { what: 'another place', zone: id(0xd2), coats: 1 },
+])('the coats so far are counted on $what, as its history counts them', ({ zone, coats }) => {
+  const place = (zoneId: string, name: string): EntryBody => ({
+    kind: 'zone-described',
+    is: 'chip',
+    zoneId,
+    piece: PIECE,
+    name,
+  });
+  const bodies = [layCoat(), place(id(0xd1), 'Top'), place(id(0xd2), 'Side')];
+  const onTop = { ...layCoat(), zoneId: id(0xd1) } as EntryBody;
+  const { shop } = aShop(...[...bodies, onTop].map((body, n) => ({ hour: n + 1, body })));
+  expect(standOfCoat(first({ zone }), shop)?.coats).toHaveLength(coats);
+  expect(standOfCoat(first({ piece: 'gone', zone: undefined }), shop)).toBeUndefined();
 });
 
 describe('a jar that was not used before', () => {
