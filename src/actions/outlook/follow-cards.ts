@@ -5,7 +5,7 @@ import { asPiece, cardsOf, type TestCard } from '../../shop/card/cards';
 import { cardRequest } from '../../shop/card/request';
 import { HOUR_MS } from '../../units';
 import type { CardOutlook, CardOutlooks } from './card-outlook';
-import { inputsOf } from './inputs';
+import { asItStands, inputsOf } from './inputs';
 
 interface CardsNeeds {
   readonly shop: ReadonlySignal<Shop>;
@@ -60,5 +60,6 @@ function inputsOfCard(card: TestCard, shop: Shop, nowMs: number): string {
   const { entry, weighings, withCoats, endedMs } = card;
   const hour = endedMs === undefined ? Math.floor(nowMs / HOUR_MS) : 0;
   const film = inputsOf(asPiece(card), shop, { diffusivity: undefined, law: undefined });
-  return JSON.stringify([entry, weighings.map(({ id }) => id), [...withCoats], hour, film]);
+  const lines = [entry, ...weighings.map(({ id }) => id)].map((id) => asItStands(id, shop));
+  return JSON.stringify([lines, [...withCoats], hour, film]);
 }

@@ -6,6 +6,12 @@ import { leavesNoLacquer } from '../../shop/jar/volumes-in-mix';
 import { sheetOf } from '../../shop/stack/sheet-times';
 import type { Taught } from './learn/taught';
 
+/** A line and what corrected it: a corrected one keeps its id. */
+export const asItStands = (id: string, { corrected }: Pick<Shop, 'corrected'>): readonly string[] => [
+  id,
+  ...(corrected.get(id)?.by ?? []),
+];
+
 /** A text that changes when anything changes that the outlook of a piece is worked out from, but for the clock. */
 export function inputsOf(piece: Piece, shop: Shop, { diffusivity, law }: Taught): string {
   const { airReadings: readings, forecast, settings } = shop;
@@ -14,20 +20,28 @@ export function inputsOf(piece: Piece, shop: Shop, { diffusivity, law }: Taught)
     0,
     readings.findLastIndex(({ atMs }) => atMs <= startMs),
   );
-  return JSON.stringify([
+  const own = JSON.stringify([
     piece.base,
     piece.oldFilm?.si,
     [piece.coats, piece.sandings, piece.checks, readings.slice(inForce)].map((lines) =>
-      lines.map(({ id }) => id),
+      lines.map(({ id }) => asItStands(id, shop)),
     ),
     [...new Set(piece.coats.map(({ jar }) => jar))].map((id) => contentOf(id, piece, shop)),
-    forecast?.id,
+    forecast && asItStands(forecast.id, shop),
     settings.sandingTemperature?.si,
-    [diffusivity, law?.drying, law?.cure].map(
-      (belief) => belief && [belief.mean.toFixed(2), belief.spread.toFixed(2)],
-    ),
   ]);
+  const taught = [diffusivity, law?.drying, law?.cure].map(
+    (belief) => belief && [belief.mean.toFixed(2), belief.spread.toFixed(2)],
+  );
+  return `${own}${BETWEEN}${JSON.stringify(taught)}`;
 }
+
+/** What is in no JSON text. */
+const BETWEEN = '\n';
+
+/** Whether nothing is otherwise but what others have taught. */
+export const isOwnTheSame = (one: string, other: string): boolean =>
+  one.split(BETWEEN)[0] === other.split(BETWEEN)[0];
 
 function contentOf(id: string, piece: Piece, shop: Shop) {
   const jar = shop.jars.get(id);

@@ -6,7 +6,7 @@ import type { CardReading, CardRequest } from '../../../src/estimator/card/card'
 import type { Estimator } from '../../../src/estimator/run/client';
 import type { Entry, EntryBody } from '../../../src/logbook/entry';
 import { fold } from '../../../src/logbook/fold/fold';
-import { DAY_1_MS, entry, fillJar, id, JAR, MINUTE_MS, strike } from '../../logbook/entries';
+import { correct, DAY_1_MS, entry, fillJar, id, JAR, MINUTE_MS, strike } from '../../logbook/entries';
 
 const HOUR_MS = 60 * MINUTE_MS;
 const [CARD, OTHER] = [id(0xc1), id(0xc2)];
@@ -88,6 +88,15 @@ function following(...bodies: readonly EntryBody[]) {
 }
 
 describe('what a test card says', () => {
+  test('is read anew when a line of it is corrected', () => {
+    const { asked, log } = following(AIR, made(), coated(), weighed);
+    const before = asked.length;
+    log(correct(id(5), { mass: g('1.03') }));
+    expect(asked).toHaveLength(before + 1);
+    log(correct(id(4), { film: { by: 'wet', wetFilm: { text: '40', unit: 'um' } } }));
+    expect(asked).toHaveLength(before + 2);
+  });
+
   test('is worked out once, and told from the time of its first coat', async () => {
     const { asked, cards, look, reads } = following(made(), coated(), weighed);
     expect(cards.value.get(CARD)).toEqual({ state: 'computing' });

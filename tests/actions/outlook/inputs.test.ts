@@ -74,6 +74,32 @@ describe('an outlook is worked out anew', () => {
         ],
       ],
     },
+    {
+      what: 'a coat that was thicker than written',
+      more: [
+        [
+          4,
+          {
+            kind: 'corrected',
+            entry: id(6),
+            to: { film: { by: 'wet', wetFilm: { text: '40', unit: 'um' } } },
+          },
+        ],
+      ],
+    },
+    {
+      what: 'a coat that went on earlier than written',
+      more: [
+        [
+          4,
+          { kind: 'corrected', entry: id(6), to: { at: new Date(DAY_1_MS + 2.5 * HOUR_MS).toISOString() } },
+        ],
+      ],
+    },
+    {
+      what: 'air that was warmer than written',
+      more: [[4, { kind: 'corrected', entry: id(2), to: { temperature: C('25') } }]],
+    },
   ])('with $what', ({ more }) => {
     expect(inputs(more)).not.toBe(inputs());
   });
