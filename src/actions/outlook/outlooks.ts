@@ -12,7 +12,7 @@ import { lawOutlook } from './law-outlook';
 import { taughtTo } from './learn/taught';
 import type { Outlook, PieceId } from './outlook';
 import { requestFor } from './request';
-import { firstOf, review, type Worked } from './review';
+import { firstOf, isWorked, review, type Worked } from './review';
 import { movedToSheet } from './to-sheet';
 
 export interface OutlooksNeeds {
@@ -82,6 +82,7 @@ export function followOutlooks({
   function reviewAll(): void {
     const now = { shop: shop.value, nowMs: nowMs.value, outlooks: own, cards: cards.value, worked, looked };
     ({ wanted, outlooks: own } = review(now));
+    for (const id of worked.keys()) if (!isWorked(own.get(id))) worked.delete(id); // a coat that is gone may come back
     outlooks.value = published(shop.value, own);
     if (running && wanted.get(running.piece) !== running.inputs) stop();
   }
@@ -92,7 +93,7 @@ export function followOutlooks({
   }
 
   function workNext(): void {
-    const piece = running ? undefined : firstOf(wanted, shop.value, looked, failed);
+    const piece = running ? undefined : firstOf(wanted, { shop: shop.value, looked, worked, failed });
     if (piece === undefined) return;
     const from = { inputs: wanted.get(piece) ?? '', atMs: nowMs.value };
     work(piece, from).catch(() => finish(piece, from, LOST));
@@ -114,6 +115,7 @@ export function followOutlooks({
     const { request, startMs } = asked.value;
     const onSheet = result.then((estimate) => movedToSheet(estimate, request, piece, shop.value, estimator));
     const outlook = await answerOf(onSheet, startMs);
+    await new Promise<void>(beforeDrawing); // never between a tap and what it says
     if (running !== job) return; // an entry has made it worthless meanwhile
     running = undefined;
     finish(id, from, outlook);
@@ -134,7 +136,7 @@ export function followOutlooks({
 
   function workAfter(ms: number): void {
     clearTimeout(rest);
-    rest = setTimeout(workNext, ms);
+    rest = setTimeout(() => beforeDrawing(workNext), ms);
   }
 
   const stopFollowing = anew({

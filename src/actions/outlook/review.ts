@@ -5,7 +5,7 @@ import { HOUR_MS } from '../../units';
 import { workKey } from '../verdicts/kept-standings';
 import { dryingStands } from './awaited';
 import type { CardOutlooks } from './card-outlook';
-import { inputsOf } from './inputs';
+import { inputsOf, isOwnTheSame } from './inputs';
 import { productOf, taughtTo } from './learn/taught';
 import type { Outlook, PieceId } from './outlook';
 
@@ -46,8 +46,7 @@ export function review(now: Reviewed): Review {
       for (const stand of standsOf(piece, now.shop)) {
         const before = now.outlooks.get(stand.id);
         if (before) outlooks.set(stand.id, before);
-        const isWorked = before?.state === 'ready' || before?.state === 'failed';
-        if (teachers.has(id) && !isWorked)
+        if (teachers.has(id) && !isWorked(before))
           wanted.set(stand.id, inputsOf(stand.piece, now.shop, taughtTo(stand, now)));
       }
       continue;
@@ -95,30 +94,45 @@ function findTeachers(shop: Shop): ReadonlySet<PieceId> {
   );
 }
 
+/** Whether it has been worked out in this session. */
+export const isWorked = (outlook: Outlook | undefined): boolean =>
+  outlook?.state === 'ready' || outlook?.state === 'failed';
+
 function meanwhile(before: Outlook | undefined, isChanged: boolean, piece: Piece): Outlook {
   if (before?.state === 'kept') return before.key === workKey(piece) ? before : { state: 'computing' };
   if (before?.state === 'ready') return before.stale === isChanged ? before : { ...before, stale: isChanged };
   return before && !isChanged ? before : { state: 'computing' };
 }
 
+/** What goes first is chosen by. */
+export interface Turns extends Pick<Reviewed, 'shop' | 'looked' | 'worked'> {
+  /** What could not be worked out. */
+  readonly failed: ReadonlySet<PieceId>;
+}
+
 /**
- * The stand to work out first: of the piece on screen, else the one worked on last, whose times are awaited. One that failed before
- * goes last, even on screen.
+ * The stand to work out first: of the piece on screen, else the one worked on last, whose times are awaited. One for which others have
+ * only taught something more waits until all of them have, or each would be worked out as often as there are others. One that failed
+ * before goes last, even on screen.
  */
 export function firstOf(
   wanted: ReadonlyMap<PieceId, string>,
-  shop: Shop,
-  looked: PieceId | undefined,
-  failed: ReadonlySet<PieceId>,
+  { shop, looked, worked, failed }: Turns,
 ): PieceId | undefined {
-  const piece = shop.pieces.get(looked ?? '');
-  const seen = piece && standsOf(piece, shop).find(({ id }) => wanted.has(id) && !failed.has(id));
-  if (seen) return seen.id;
-  const lastMs = (id: PieceId) => standById(id, shop)?.piece.coats.at(-1)?.atMs ?? 0;
-  const hasFailed = (id: PieceId) => Number(failed.has(id));
-  const isClosed = (id: PieceId) => Number(standById(id, shop)?.piece.closedMs !== undefined);
-  return [...wanted.keys()].sort(
-    (one, other) =>
-      hasFailed(one) - hasFailed(other) || isClosed(one) - isClosed(other) || lastMs(other) - lastMs(one),
-  )[0];
+  const order = [...wanted].map(([id, inputs]) => {
+    const piece = standById(id, shop)?.piece;
+    const before = worked.get(id)?.inputs;
+    const rank = [
+      failed.has(id),
+      before !== undefined && isOwnTheSame(before, inputs),
+      piece?.id !== looked,
+      piece?.closedMs !== undefined,
+    ];
+    return { id, rank: [...rank.map(Number), -(piece?.coats.at(-1)?.atMs ?? 0)] };
+  });
+  return order.sort((one, other) => byRank(one.rank, other.rank))[0]?.id;
 }
+
+/** By the first that is otherwise. */
+const byRank = (one: readonly number[], other: readonly number[]): number =>
+  one.map((value, i) => value - (other[i] ?? 0)).find((apart) => apart !== 0) ?? 0;

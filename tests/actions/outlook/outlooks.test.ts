@@ -9,7 +9,22 @@ import type { Jar } from '../../../src/logbook/fold/mix/jars';
 import type { Piece } from '../../../src/logbook/fold/piece/pieces';
 import { aShop, done, NOW_MS, newName, storeOn, worker } from '../a-shop';
 
-import { estimateOf, HOUR_MS, JAR, percent, pieceWithCoat, ready, settled, watched } from './watched-shop';
+import {
+  estimateOf,
+  HOUR_MS,
+  JAR,
+  percent,
+  pieceWithCoat,
+  RESTING_MS,
+  ready,
+  settled,
+  watched,
+} from './watched-shop';
+
+const isReady = (open: OpenShop, piece: string): boolean => {
+  const outlook = open.outlooks.value.get(piece);
+  return outlook?.state === 'ready' && !outlook.stale;
+};
 
 describe('an outlook', () => {
   test('of a piece without a coat is that there is none', async () => {
@@ -152,6 +167,53 @@ describe('an outlook', () => {
       undefined,
     ]);
   });
+});
+
+test.each([2, 6])(
+  '%i pieces that teach each other are worked out twice each, not once a lesson',
+  async (count) => {
+    const { open, asked } = await watched(
+      (request) =>
+        estimateOf(
+          request,
+          WEIGHED_AT.map((x) => -2 * (x + 0.7) ** 2),
+        ),
+      RESTING_MS,
+    );
+    const { piece: first, jar } = await pieceWithCoat(open);
+    const others = await Promise.all(
+      Array.from({ length: count - 1 }, () => pieceWithCoat(open, HOUR_MS, jar)),
+    );
+    const pieces = [first, ...others.map(({ piece }) => piece)];
+    for (const piece of pieces) done(await open.actions.logCheck({ piece, test: 'print', result: 'passes' }));
+    open.look(first);
+    await vi.waitFor(() => expect(pieces.every((piece) => isReady(open, piece))).toBe(true));
+    await vi.advanceTimersByTimeAsync(10 * RESTING_MS);
+    const times = pieces.map((piece) => asked.filter(({ stack }) => stack === piece).length);
+    expect(Math.max(...times)).toBeLessThanOrEqual(2);
+    expect(asked.slice(-count).every(({ belief }) => (belief?.mean ?? 0) < -0.1)).toBe(true);
+  },
+);
+
+test('a piece whose coat is undone, and the undoing too, has its times again', async () => {
+  const { open } = await watched();
+  const { piece, laid } = await pieceWithCoat(open);
+  const before = await ready(open, piece);
+  const strike = done(await open.actions.undo(laid.id));
+  await vi.waitFor(() => expect(open.outlooks.value.get(piece)).toEqual({ state: 'no-coats' }));
+  done(await open.actions.undo(strike.id));
+  expect(await ready(open, piece)).toEqual(before);
+});
+
+test('a piece that failed, was changed and changed back before it was worked out again, says why again', async () => {
+  const { open } = await watched(() => ({ ok: false, why: 'too-thick', message: 'no' }), RESTING_MS);
+  const { piece, coat } = await pieceWithCoat(open);
+  const failed = { state: 'failed', message: expect.stringContaining('Too thick') };
+  await vi.waitFor(() => expect(open.outlooks.value.get(piece)).toEqual(failed));
+  const next = done(await open.actions.layCoat(coat));
+  await vi.waitFor(() => expect(open.outlooks.value.get(piece)).toEqual({ state: 'computing' }));
+  done(await open.actions.undo(next.id));
+  await vi.waitFor(() => expect(open.outlooks.value.get(piece)).toEqual(failed));
 });
 
 test('a shop that is killed and opened again says the same times', async () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { inputsOf } from '../../../src/actions/outlook/inputs';
 import { checksOf } from '../../../src/actions/outlook/request';
 import { firstOf, type Reviewed, review } from '../../../src/actions/outlook/review';
 import { workKey } from '../../../src/actions/verdicts/kept-standings';
@@ -132,21 +133,45 @@ describe('the first to be worked out', () => {
     check(TRAY),
     close(TRAY),
   );
-  const wanted = new Map([BOX, CHAIR, TRAY].map((piece) => [piece, '']));
-  const first = (looked?: string, ...failed: string[]) => firstOf(wanted, shop, looked, new Set(failed));
+  const UNTAUGHT = { diffusivity: undefined, law: undefined };
+  const TAUGHT = { ...UNTAUGHT, diffusivity: { mean: 0.5, spread: 0.3 } };
+  const inputs = (piece: string, taught: Parameters<typeof inputsOf>[2], of = shop) =>
+    inputsOf(of.pieces.get(piece) ?? expect.unreachable(), of, taught);
+  const wanted = new Map([BOX, CHAIR, TRAY].map((piece) => [piece, inputs(piece, TAUGHT)]));
+  interface Case {
+    readonly what: string;
+    readonly looked?: string;
+    readonly failed?: readonly string[];
+    /** What was worked out before, with what others had taught by then. */
+    readonly taughtMore?: readonly string[];
+    /** What was worked out before its own last coat. */
+    readonly coated?: readonly string[];
+    readonly is: string;
+  }
+  const before = shopOf(startPiece(BOX), startPiece(CHAIR), startPiece(TRAY));
 
-  test.each([
-    { what: 'the one on screen', looked: BOX, failed: [], is: BOX },
-    { what: 'else the open one worked on last', looked: undefined, failed: [], is: CHAIR },
+  test.each<Case>([
+    { what: 'the one on screen', looked: BOX, is: BOX },
+    { what: 'else the open one worked on last', is: CHAIR },
     { what: 'not one that failed, though it is on screen', looked: BOX, failed: [BOX], is: CHAIR },
-    { what: 'a closed one after all that is open', looked: undefined, failed: [CHAIR], is: BOX },
-    { what: 'what failed after what is closed', looked: undefined, failed: [BOX, CHAIR], is: TRAY },
-  ])('is $what', ({ looked, failed, is }) => {
-    expect(first(looked, ...failed)).toBe(is);
+    { what: 'a closed one after all that is open', failed: [CHAIR], is: BOX },
+    { what: 'what failed after what is closed', failed: [BOX, CHAIR], is: TRAY },
+    { what: 'not one that was only taught more', taughtMore: [CHAIR], is: BOX },
+    { what: 'nor the one on screen where it was', looked: BOX, taughtMore: [BOX], is: CHAIR },
+    { what: 'a closed one that teaches before those that were', taughtMore: [BOX, CHAIR], is: TRAY },
+    { what: 'the one on screen of all that were', looked: BOX, taughtMore: [BOX, CHAIR, TRAY], is: BOX },
+    { what: 'one with more work on it at once', looked: BOX, coated: [BOX], is: BOX },
+  ])('is $what', ({ looked, failed = [], taughtMore = [], coated = [], is }) => {
+    const worked = new Map([
+      ...taughtMore.map((piece) => [piece, { inputs: inputs(piece, UNTAUGHT), atMs: 0 }] as const),
+      ...coated.map((piece) => [piece, { inputs: inputs(piece, TAUGHT, before), atMs: 0 }] as const),
+    ]);
+    expect(firstOf(wanted, { shop, looked, worked, failed: new Set(failed) })).toBe(is);
   });
 
   test('is none where nothing is wanted', () => {
-    expect(firstOf(new Map(), shop, BOX, new Set())).toBeUndefined();
+    const none = { shop, looked: BOX, worked: new Map(), failed: new Set<string>() };
+    expect(firstOf(new Map(), none)).toBeUndefined();
   });
 });
 
