@@ -108,7 +108,8 @@ export async function openShop(
   const followed = follow(which, shop, nowMs, world, whole);
   const { outlooks, cards, standings, estimator, look, stopFollowing } = followed;
   // A first frame may say only that it is logged: the page that this leads to is waited for.
-  const afterPaint = (job: () => void) => world.beforeDrawing(() => world.afterPaint(job));
+  const { beforeDrawing } = world;
+  const afterPaint = (job: () => void) => beforeDrawing(() => world.afterPaint(() => beforeDrawing(job)));
   const { settled, stopSettling } = settle({ shop, outlooks, afterPaint });
   const close = (): void => {
     stopClock();

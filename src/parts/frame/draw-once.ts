@@ -14,6 +14,8 @@ let holds = 0;
 const NO_FRAME_MS = 100;
 /** What is done so soon after a tap is done at once for who tapped (Miller 1968, from memory: 0.1 s), ms. */
 const AT_ONCE_MS = 100;
+/** No finger that taps lies on a button for longer, ms. */
+const PRESSED_MS = 500;
 
 /** Takes a job into the next drawing. */
 const into = (jobs: Job[]) => (job: Job) => {
@@ -39,6 +41,14 @@ function draw(): void {
 export function drawOnceATask(): void {
   port1.onmessage = draw;
   options.debounceRendering = into(draws);
+  addEventListener('pointerdown', holdWhilePressed);
+}
+
+/** From the finger on a button that sends a form until the form is sent, all else that is worked out and drawn waits. */
+function holdWhilePressed({ target }: Event): void {
+  if (!(target as Element).closest('[type=submit]')) return;
+  const letGo = holdDrawing(PRESSED_MS);
+  addEventListener('click', letGo, { once: true }); // sent right after this, and held by the form before anything is drawn
 }
 
 /** Calls back before the screen is drawn next: what follows from a change is worked out once, and never drawn as it was before. */

@@ -6,6 +6,7 @@ let screen: DrawOnce;
 let draw: (job: () => void) => void;
 let seen: string[];
 let frames: (() => void)[];
+let page: EventTarget;
 const note = (what: string) => () => void seen.push(what);
 /** Until every task that was asked for has run. No frame comes by itself, and time passes only where a test lets it. */
 async function settled(): Promise<void> {
@@ -20,6 +21,8 @@ beforeEach(async () => {
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
   seen = [];
   frames = [];
+  page = new EventTarget();
+  vi.stubGlobal('addEventListener', page.addEventListener.bind(page));
   vi.stubGlobal('document', { hidden: false });
   vi.stubGlobal('requestAnimationFrame', (job: () => void) => frames.push(job));
   vi.stubGlobal('cancelAnimationFrame', (frame: number) => frames.splice(frame - 1, 1));
@@ -63,6 +66,47 @@ test('said twice before a frame, it waits for one frame', async () => {
   for (const frame of frames.splice(0)) frame();
   await settled();
   expect(seen).toEqual(['second', 'first', 'page']);
+});
+
+describe('from the finger on a button', () => {
+  /** A touch of a button that sends a form, or of another. */
+  const touch = (what: string, isSending = true): void => {
+    const closest = () => (isSending ? {} : null);
+    page.dispatchEvent(Object.defineProperty(new Event(what), 'target', { value: { closest } }));
+  };
+
+  test('that sends a form nothing else is worked out or drawn, until what it sends is', async () => {
+    touch('pointerdown');
+    screen.beforeDrawing(note('estimate'));
+    draw(note('page'));
+    await settled();
+    expect(seen).toEqual([]);
+    touch('click');
+    const drawAgain = screen.holdDrawing(60_000); // the form, which is sent right after the click
+    await settled();
+    expect(seen).toEqual([]);
+    drawAgain();
+    await settled();
+    expect(seen).toEqual(['estimate', 'page']);
+  });
+
+  test('that is left again without a tap all goes on after half a second', async () => {
+    touch('pointerdown');
+    draw(note('page'));
+    vi.advanceTimersByTime(499);
+    await settled();
+    expect(seen).toEqual([]);
+    vi.advanceTimersByTime(1);
+    await settled();
+    expect(seen).toEqual(['page']);
+  });
+
+  test('that sends nothing all goes on', async () => {
+    touch('pointerdown', false);
+    draw(note('page'));
+    await settled();
+    expect(seen).toEqual(['page']);
+  });
 });
 
 describe('while a form is sent', () => {
