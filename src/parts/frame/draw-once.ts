@@ -46,7 +46,7 @@ export function drawOnceATask(): void {
 
 /** From the finger on a button that sends a form until the form is sent, all else that is worked out and drawn waits. */
 function holdWhilePressed({ target }: Event): void {
-  if (!(target as Element).closest('[type=submit]')) return;
+  if (!(target as Partial<Element>).closest?.('[type=submit]')) return;
   const letGo = holdDrawing(PRESSED_MS);
   addEventListener('click', letGo, { once: true }); // sent right after this, and held by the form before anything is drawn
 }
