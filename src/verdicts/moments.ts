@@ -1,5 +1,6 @@
 import { type Band, type Estimate, MILESTONES, type Milestone } from '../estimator/estimate';
 import type { Piece } from '../logbook/fold/piece/pieces';
+import { MINUTE_MS } from '../units';
 import type { BandMs } from '../words/times';
 
 /** How far a moment has come: `perhaps` lies between its early end and its likely time, `done` was followed by the act it allows. */
@@ -41,12 +42,11 @@ export function momentsOf(piece: Worked, workedOut: WorkedOut | undefined, nowMs
   });
 }
 
-/** A band in seconds after an instant as instants, in milliseconds since 1970. */
-export const bandMs = (startMs: number, { earliestS, likelyS, lateS }: Band): BandMs => ({
-  earliestMs: startMs + earliestS * 1000,
-  likelyMs: startMs + likelyS * 1000,
-  lateMs: startMs + lateS * 1000,
-});
+/** A band in seconds after an instant as instants, in milliseconds since 1970: whole minutes, up, so that every page says the same. */
+export function bandMs(startMs: number, { earliestS, likelyS, lateS }: Band): BandMs {
+  const after = (seconds: number): number => Math.ceil((startMs + seconds * 1000) / MINUTE_MS) * MINUTE_MS;
+  return { earliestMs: after(earliestS), likelyMs: after(likelyS), lateMs: after(lateS) };
+}
 
 interface Worked {
   readonly coats: readonly { readonly atMs: number }[];

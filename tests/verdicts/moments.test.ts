@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Milestone } from '../../src/estimator/estimate';
-import { isSanded, momentsOf } from '../../src/verdicts/moments';
+import { bandMs, isSanded, momentsOf } from '../../src/verdicts/moments';
 import { DAY, momentsAt, T0 } from './some-facts';
 
 const sanded = (stage: 'scuff' | 'level' | 'rub-out', day: number) =>
@@ -57,4 +57,13 @@ test('only what hardens by a law of its own is settled by its cure', () => {
   expect(isCure()).toEqual([undefined, undefined, undefined, undefined, undefined]);
   expect(isCure({})).toEqual([undefined, undefined, undefined, undefined, true]);
   expect(momentsOf({ coats: [], sandings: [] }, undefined, T0)).toEqual([]);
+});
+
+test('the times of a moment are whole minutes, up: plan and reminders count in them, and no page says it is so sooner', () => {
+  const never = Number.POSITIVE_INFINITY;
+  expect(bandMs(30_000, { earliestS: 30, likelyS: 90.5, lateS: never })).toEqual({
+    earliestMs: 60_000,
+    likelyMs: 180_000,
+    lateMs: never,
+  });
 });
