@@ -15,7 +15,7 @@ export default defineConfig({
       'tests/hub/**',
       'tests/*.test.ts',
       'tests/actions/backup-day.test.ts',
-      'tests/parts/fields/time-choice.test.ts',
+      'tests/parts/fields/time/time-choice.test.ts',
     ],
     setupFiles: ['tests/mutants/no-shrinking.ts'],
     sequence: { sequencer: NearestFirst },
