@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
 import { readTyped } from '../../logbook/as-typed';
 import { type Limit, rangeIn } from '../../logbook/limits';
 import type { Unit } from '../../logbook/unit';
@@ -40,6 +41,13 @@ const isTelling = ({ lowest, highest }: ReturnType<typeof rangeIn>): boolean =>
 export function TypedField<U extends Unit>(props: TypedFieldProps<U>) {
   const { label, limit, draft, onDraft, isOptional, isTried, refused } = props;
   const hasBeenLeft = useSignal(false);
+  // Its unit may be chosen and its amount typed before either is drawn.
+  const newest = useRef(draft);
+  newest.current = draft;
+  const say = (more: Partial<Draft<U>>): void => {
+    newest.current = { ...newest.current, ...more };
+    onDraft(newest.current);
+  };
   const problem = draftProblem(draft, limit, isOptional);
   const isTold = isTried || (hasBeenLeft.value && draft.text !== '');
   const range = rangeIn(limit, draft.unit);
@@ -53,11 +61,11 @@ export function TypedField<U extends Unit>(props: TypedFieldProps<U>) {
       <NumberField
         label={label}
         text={draft.text}
-        onText={(text) => onDraft({ text, unit: draft.unit })}
+        onText={(text) => say({ text })}
         units={limit.units.map((unit) => ({ value: unit, label: unitWord(unit) }))}
         unit={draft.unit}
-        onUnit={(unit) => onDraft({ text: draft.text, unit })}
-        onBoth={(text, unit) => onDraft({ text, unit })}
+        onUnit={(unit) => say({ unit })}
+        onBoth={(text, unit) => say({ text, unit })}
         hint={props.hint ?? told}
         problem={(isTold ? problem : undefined) ?? refused}
       />
