@@ -55,6 +55,16 @@ export const correct = (entry: string, to: EntryOf<'corrected'>['to']): EntryBod
   to,
 });
 export const strike = (entry: string): EntryBody => ({ kind: 'struck', entry });
+export const photograph = (photo: string, piece = PIECE): EntryBody => ({
+  kind: 'photographed',
+  piece,
+  photo,
+  stage: 'before',
+  light: 'plain',
+  width: 40,
+  height: 30,
+  original: '0'.repeat(64),
+});
 
 /** The body as the n-th entry logged, n minutes into the first day unless told otherwise. */
 export const entry = (n: number, body: EntryBody, atMs = DAY_1_MS + n * MINUTE_MS): Entry => ({

@@ -12,6 +12,7 @@ import {
   JAR,
   layCoat,
   PIECE,
+  photograph,
   startPiece,
   strike,
 } from '../entries';
@@ -26,16 +27,6 @@ const describeZone = (zoneId = EDGE, piece = PIECE): EntryBody => ({
   zoneId,
   name: 'Edge',
   is: 'chip',
-});
-const photograph = (photo = PHOTO, piece = PIECE): EntryBody => ({
-  kind: 'photographed',
-  piece,
-  photo,
-  stage: 'before',
-  light: 'plain',
-  width: 40,
-  height: 30,
-  original: '0'.repeat(64),
 });
 const SQUARE = [
   [0, 0],
@@ -98,7 +89,7 @@ const BENCH: readonly Entry[] = [
   fillJar(), // 2
   startPiece(OTHER), // 3
   describeZone(), // 4
-  photograph(), // 5
+  photograph(PHOTO), // 5
   photograph(SECOND), // 6
   describeZone(LID, OTHER), // 7
   photograph(FOREIGN, OTHER), // 8
@@ -126,7 +117,7 @@ describe('what is said of places and photos fits the piece, finished or not', ()
     ['a photo', photograph(NOWHERE), 'ok'],
     ['a photo of a finished piece', photograph(NOWHERE, OTHER), 'ok'],
     ['a photo of no piece', photograph(NOWHERE, NOWHERE), 'unknown-piece'],
-    ['a photo by a double tap', photograph(), 'photo-there-already'],
+    ['a photo by a double tap', photograph(PHOTO), 'photo-there-already'],
     ['two photos laid over each other', align(), 'ok'],
     ['photos of no piece', align(PHOTO, SECOND, NOWHERE), 'unknown-piece'],
     ['no photo under the other', align(NOWHERE, SECOND), 'unknown-photo'],

@@ -2,7 +2,18 @@ import { describe, expect, test } from 'vitest';
 import type { Entry, EntryBody, EntryOf } from '../../../../src/logbook/entry';
 import { createFold, fold, type Shop } from '../../../../src/logbook/fold/fold';
 import { documented } from '../../../../src/logbook/fold/piece/zones';
-import { DAY_1_MS, entry, id, inTurn, JAR, MINUTE_MS, PIECE, startPiece, strike } from '../../entries';
+import {
+  DAY_1_MS,
+  entry,
+  id,
+  inTurn,
+  JAR,
+  MINUTE_MS,
+  PIECE,
+  photograph,
+  startPiece,
+  strike,
+} from '../../entries';
 
 const OTHER = id(0xa2);
 const [EDGE, LID, PHOTO, SECOND, TONER, NOWHERE] = [
@@ -52,18 +63,6 @@ describe('what is documented of a piece', () => {
     white: 'D65/10',
   });
   const word = (care: string): EntryBody => ({ kind: 'record-worded', piece: PIECE, care });
-
-  const photograph = (photo: string, more = {}): EntryBody => ({
-    kind: 'photographed',
-    piece: PIECE,
-    photo,
-    stage: 'before',
-    light: 'plain',
-    width: 40,
-    height: 30,
-    original: '0'.repeat(64),
-    ...more,
-  });
 
   test('its places as they were last described, with the newest outline on each photo', () => {
     const shop = shopOf(
