@@ -15,13 +15,12 @@ export interface NumberFieldProps<Unit extends string> {
   readonly label: string;
   /** What was typed, kept as typed. */
   readonly text: string;
-  readonly onText: (text: string) => void;
+  /** With the unit that was typed behind the number, where one was. */
+  readonly onText: (text: string, unit?: Unit) => void;
   /** One unit: shown. Several: keys to choose from. */
   readonly units?: readonly UnitOption<Unit>[] | undefined;
   readonly unit?: Unit | undefined;
   readonly onUnit?: ((unit: Unit) => void) | undefined;
-  /** Number and unit at once, where the unit was typed behind the number; left out, one is told after the other. */
-  readonly onBoth?: ((text: string, unit: Unit) => void) | undefined;
   /** The range that is accepted, or where the prefilled value comes from. */
   readonly hint?: string | undefined;
   readonly problem?: string | undefined;
@@ -61,19 +60,7 @@ const valuesOf = <Unit extends string>({ units = [] }: NumberFieldProps<Unit>): 
 /** Writes what was typed plainly, and chooses the unit that was typed with it. */
 function tidy<Unit extends string>(typed: string, props: NumberFieldProps<Unit>): void {
   const plain = inPlain(typed, valuesOf(props));
-  if (plain && plain.text !== typed) write(plain.text, plain.unit as Unit | undefined, props);
-}
-
-function write<Unit extends string>(
-  text: string,
-  unit: Unit | undefined,
-  props: NumberFieldProps<Unit>,
-): void {
-  if (unit !== undefined && props.onBoth) props.onBoth(text, unit);
-  else {
-    if (unit !== undefined && unit !== props.unit) props.onUnit?.(unit);
-    props.onText(text);
-  }
+  if (plain && plain.text !== typed) props.onText(plain.text, plain.unit as Unit | undefined);
 }
 
 /** The two numbers that were perhaps meant, a key each. */
@@ -83,7 +70,7 @@ function EitherKeys<Unit extends string>(props: NumberFieldProps<Unit>) {
   return (
     <fieldset class="either" aria-label={props.label}>
       {either.numbers.map((meant) => (
-        <Button key={meant} onClick={() => write(meant, either.unit as Unit | undefined, props)}>
+        <Button key={meant} onClick={() => props.onText(meant, either.unit as Unit | undefined)}>
           {meant}
         </Button>
       ))}

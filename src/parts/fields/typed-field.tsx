@@ -1,5 +1,4 @@
 import { useSignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
 import { readTyped } from '../../logbook/as-typed';
 import { type Limit, rangeIn } from '../../logbook/limits';
 import type { Unit } from '../../logbook/unit';
@@ -41,13 +40,6 @@ const isTelling = ({ lowest, highest }: ReturnType<typeof rangeIn>): boolean =>
 export function TypedField<U extends Unit>(props: TypedFieldProps<U>) {
   const { label, limit, draft, onDraft, isOptional, isTried, refused } = props;
   const hasBeenLeft = useSignal(false);
-  // Its unit may be chosen and its amount typed before either is drawn.
-  const newest = useRef(draft);
-  newest.current = draft;
-  const say = (more: Partial<Draft<U>>): void => {
-    newest.current = { ...newest.current, ...more };
-    onDraft(newest.current);
-  };
   const problem = draftProblem(draft, limit, isOptional);
   const isTold = isTried || (hasBeenLeft.value && draft.text !== '');
   const range = rangeIn(limit, draft.unit);
@@ -61,11 +53,10 @@ export function TypedField<U extends Unit>(props: TypedFieldProps<U>) {
       <NumberField
         label={label}
         text={draft.text}
-        onText={(text) => say({ text })}
+        onText={(text, unit = draft.unit) => onDraft({ text, unit })}
         units={limit.units.map((unit) => ({ value: unit, label: unitWord(unit) }))}
         unit={draft.unit}
-        onUnit={(unit) => say({ unit })}
-        onBoth={(text, unit) => say({ text, unit })}
+        onUnit={(unit) => onDraft({ text: draft.text, unit })}
         hint={props.hint ?? told}
         problem={(isTold ? problem : undefined) ?? refused}
       />

@@ -10,6 +10,7 @@ const draws: Job[] = [];
 let isSaying = false;
 /** How many things the drawing waits for. */
 let holds = 0;
+let isDrawing = false;
 /** A page that is hidden has no frames, ms. */
 const NO_FRAME_MS = 100;
 /** What is done so soon after a tap is done at once for who tapped (Miller 1968, from memory: 0.1 s), ms. */
@@ -29,9 +30,23 @@ function run(jobs: Job[]): void {
 }
 
 function draw(): void {
-  if (holds > 0) return;
-  run(anew);
-  run(draws);
+  if (holds === 0) drawAll();
+}
+
+function drawAll(): void {
+  if (isDrawing) return; // a field that is taken off the screen tells that it was left
+  isDrawing = true;
+  try {
+    run(anew);
+    run(draws);
+  } finally {
+    isDrawing = false;
+  }
+}
+
+/** What is put into a field is drawn at once: the next field acts on what it was drawn with. A choice is told by its change alone. */
+function drawPutIn({ type, target }: Event): void {
+  if (type === 'change' || !/radio|checkbox|select/.test((target as HTMLInputElement).type)) drawAll();
 }
 
 /**
@@ -41,7 +56,9 @@ function draw(): void {
 export function drawOnceATask(): void {
   port1.onmessage = draw;
   options.debounceRendering = into(draws);
+  addEventListener('pointerdown', draw, true); // what a tap has changed is drawn before the next
   addEventListener('pointerdown', holdWhilePressed);
+  for (const put of ['input', 'change']) addEventListener(put, drawPutIn);
 }
 
 /** From the finger on a button that sends a form until the form is sent, all else that is worked out and drawn waits. */

@@ -109,6 +109,52 @@ describe('from the finger on a button', () => {
   });
 });
 
+describe('a hand is never ahead of the screen:', () => {
+  const tell = (what: string, type: string): void =>
+    void page.dispatchEvent(Object.defineProperty(new Event(what), 'target', { value: { type } }));
+
+  test.each([
+    ['input', 'text'],
+    ['input', 'textarea'],
+    ['input', 'time'],
+    ['change', 'text'],
+    ['change', 'radio'],
+    ['change', 'checkbox'],
+    ['change', 'select-one'],
+  ])('what its %s puts into a %s field is drawn with it, though all else is held', (what, type) => {
+    screen.holdDrawing(60_000);
+    screen.beforeDrawing(note('estimate'));
+    draw(note('field'));
+    tell(what, type);
+    expect(seen).toEqual(['estimate', 'field']);
+  });
+
+  test.each(['radio', 'checkbox', 'select-one'])(
+    'a choice of a %s is not drawn before it is told',
+    (type) => {
+      draw(note('as it was'));
+      tell('input', type);
+      expect(seen).toEqual([]);
+    },
+  );
+
+  test('what one tap has changed is drawn before the next', () => {
+    draw(note('page'));
+    page.dispatchEvent(Object.defineProperty(new Event('pointerdown'), 'target', { value: {} }));
+    expect(seen).toEqual(['page']);
+  });
+
+  test('a field that loses the focus while it is taken off starts no drawing within one', () => {
+    draw(() => {
+      tell('change', 'text');
+      note('page')(); // and "rest" not before it
+    });
+    draw(note('rest'));
+    tell('input', 'text');
+    expect(seen).toEqual(['page', 'rest']);
+  });
+});
+
 describe('while a form is sent', () => {
   test('nothing is drawn until it is done', async () => {
     const drawAgain = screen.holdDrawing(60_000);

@@ -22,9 +22,8 @@ const WIDE_E00 = 1;
 /** The readings being typed, one under another, with their mean. */
 export function ReadingRows({ drafts, isTried }: RowsProps) {
   const { rows, how } = drafts;
-  // What was just typed may not be drawn yet: a change is made to the newest row, not to the one on the screen.
-  const change = (at: number, changed: (row: RowDraft) => RowDraft): void => {
-    rows.value = rows.value.map((row, i) => (i === at ? changed(row) : row));
+  const change = (at: number, some: Partial<RowDraft>): void => {
+    rows.value = rows.value.map((row, i) => (i === at ? { ...row, ...some } : row));
   };
   return (
     <div class="stack">
@@ -35,7 +34,7 @@ export function ReadingRows({ drafts, isTried }: RowsProps) {
           <RowFields
             how={how.value}
             row={row}
-            onChange={(changed) => change(i, changed)}
+            onChange={(some) => change(i, some)}
             isTried={isTried && i === 0}
           />
           {rows.value.length > 1 && (
@@ -71,7 +70,7 @@ export function ReadingRows({ drafts, isTried }: RowsProps) {
 interface RowProps {
   readonly how: ReadAs;
   readonly row: RowDraft;
-  readonly onChange: (changed: (row: RowDraft) => RowDraft) => void;
+  readonly onChange: (some: Partial<RowDraft>) => void;
   readonly isTried: boolean;
 }
 
@@ -82,7 +81,7 @@ function RowFields({ how, row, onChange, isTried }: RowProps) {
         label={WORDS.hex}
         hint={WORDS.hexHint}
         text={row.hex}
-        onText={(hex) => onChange((now) => ({ ...now, hex }))}
+        onText={(hex) => onChange({ hex })}
         problem={(isTried || row.hex.length > 6) && !hexToLab(row.hex) ? LOGBOOK_WORDS.notAHex : undefined}
       />
     );
@@ -98,7 +97,7 @@ function RowFields({ how, row, onChange, isTried }: RowProps) {
             label={WORDS.parts[part]}
             isSigned={part === 'a' || part === 'b'}
             text={row.parts[at]}
-            onText={(text) => onChange((now) => ({ ...now, parts: withPart(now.parts, at, text) }))}
+            onText={(text) => onChange({ parts: withPart(row.parts, at, text) })}
             // A sign alone is a number being begun.
             problem={/^[+\-−]$/.test(row.parts[at]) && !isTried ? undefined : problem}
           />

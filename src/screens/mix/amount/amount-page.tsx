@@ -45,8 +45,7 @@ export function AmountPage() {
   const typed = useSignal(0); // each change is drawn; what was typed is kept with its job
   const draft = draftOfJob(job, shop.value, isUs);
   const patch = (some: Partial<JobDraft>) => {
-    // What was just typed may not be drawn yet: a change is made to the newest draft, not to the one on the screen.
-    keepJob(job, { ...draftOfJob(job, shop.value, isUs), ...some });
+    keepJob(job, { ...draft, ...some });
     typed.value++;
   };
   void typed.value;
@@ -156,7 +155,9 @@ function SizeField({ size, draft, patch }: JobProps & { readonly size: Size }) {
     <NumberField
       label={WORDS[size]}
       text={text}
-      onText={(typed) => patch({ sizes: { ...draft.sizes, [size]: typed } })}
+      onText={(typed, sizeUnit = draft.sizeUnit) =>
+        patch({ sizes: { ...draft.sizes, [size]: typed }, sizeUnit })
+      }
       units={[
         { value: 'cm', label: 'cm' },
         { value: 'in', label: 'in' },

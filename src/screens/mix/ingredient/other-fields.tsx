@@ -38,11 +38,10 @@ function OneDrop({ draft, patch, isTried }: IngredientPartProps) {
     <NumberField
       label={INGREDIENT_WORDS.oneDrop}
       text={oneDrop.text}
-      onText={(text) => patch({ oneDrop: { ...oneDrop, text } })}
+      onText={(text, unit = oneDrop.unit) => patch({ oneDrop: { text, unit } })}
       units={DROP_UNITS.map((unit) => ({ value: unit, label: unit }))}
       unit={oneDrop.unit}
       onUnit={(unit) => patch({ oneDrop: { ...oneDrop, unit } })}
-      onBoth={(text, unit) => patch({ oneDrop: { text, unit } })}
       hint={INGREDIENT_WORDS.oneDropHint}
       problem={isTried ? dropProblem(draft) : undefined}
     />

@@ -43,8 +43,8 @@ function Plan({ recipe }: { readonly recipe: Recipe }) {
         <NumberField
           label={WORDS.howMuch}
           text={size.value.text}
-          onText={(text) => {
-            size.value = { ...size.value, text };
+          onText={(text, unit = size.value.unit) => {
+            size.value = { text, unit };
           }}
           units={SIZE_UNITS.map((value) => ({ value, label: unitWord(value) }))}
           unit={size.value.unit}

@@ -110,7 +110,7 @@ function DurationField({
     <NumberField
       label={label}
       text={duration.text}
-      onText={(text) => onDuration({ ...duration, text })}
+      onText={(text, unit = duration.unit) => onDuration({ text, unit })}
       units={UNITS}
       unit={duration.unit}
       onUnit={(unit) => onDuration({ ...duration, unit })}
