@@ -133,11 +133,12 @@ describe('a hand is never ahead of the screen:', () => {
     'a choice of a %s is not drawn before it is told',
     (type) => {
       draw(note('page'));
-    tell('input', type);
-    expect(seen).toEqual([]);
-    tell('change', type);
-    expect(seen).toEqual(['page']);
-  });
+      tell('input', type);
+      expect(seen).toEqual([]);
+      tell('change', type);
+      expect(seen).toEqual(['page']);
+    },
+  );
 
   test('a field that loses the focus while it is taken off starts no drawing within one', () => {
     draw(() => {
