@@ -45,6 +45,7 @@ export interface Figures {
   readonly limitK?: number;
   readonly share?: number;
   readonly limitShare?: number;
+  readonly jar?: string;
 }
 
 /** One thing that speaks for waiting, or for minding something. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { reasonWords } from '../../src/parts/verdict/reason-words';
 import type { Act } from '../../src/verdicts/act';
 import type { Facts } from '../../src/verdicts/facts';
 import { RULES } from '../../src/verdicts/rules';
@@ -355,6 +356,15 @@ table('sands-through', PRACTICE, [
     weight: 'caution',
   },
 ]);
+
+test.each([
+  ['a pot', aJar('conversion', { lifeAs: 'pot', lifeEndMs: T0 })],
+  ['a shelf', aJar('nitrocellulose', { lifeAs: 'shelf', lifeEndMs: T0 })],
+  ['a cut', aJar('shellac', { mixedMs: T0 - 213 * DAY })],
+])('a jar past its life on %s is called by its name: there is more than one', (_, jar) => {
+  const reason = reasonBy('jar-past', 'coat', someFacts(1, { jar: { ...jar, name: 'Gloss of May' } }));
+  expect(reason && reasonWords({ ...reason }, 'metric', T0)).toMatch(/^Gloss of May(:| is past its) /);
+});
 
 // Common practice, no source: a pot past its life does not cure; shellac keeps 6 months, tried on glass after that.
 table('jar-past', PRACTICE, [

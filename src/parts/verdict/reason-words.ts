@@ -13,7 +13,7 @@ const NONE = '';
 
 /** What a reason says, in the units of the shop and beside its clock. */
 export function reasonWords({ says, figures = {}, until }: Reason, units: UnitSystem, nowMs: number): string {
-  const { atMs, filmM, limitM, temperatureK, limitK, share, limitShare } = figures;
+  const { atMs, filmM, limitM, temperatureK, limitK, share, limitShare, jar = NONE } = figures;
   const film = (m: number | undefined): string => (m === undefined ? NONE : filmWords(m, units));
   const percent = (part: number | undefined): string => (part === undefined ? NONE : percentWords(part));
   return REASON_WORDS[says]({
@@ -24,5 +24,6 @@ export function reasonWords({ says, figures = {}, until }: Reason, units: UnitSy
     limitTemperature: limitK === undefined ? NONE : lowestWords(limitK, units),
     share: percent(share),
     limitShare: percent(limitShare),
+    jar,
   });
 }

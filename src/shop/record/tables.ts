@@ -1,6 +1,7 @@
 import type { Shop } from '../../logbook/fold/fold';
 import type { Match, ReadingSet } from '../../logbook/fold/piece/matches';
 import type { Coat } from '../../logbook/fold/piece/pieces';
+import { zonesOf } from '../../logbook/fold/piece/zones';
 import { zoneOffset } from '../../logbook/time/zone-offset';
 import type { Quantity } from '../../logbook/typed';
 import { toInstantMs, toMinute } from '../../planner/local-day';
@@ -37,14 +38,16 @@ function when({
 /** One row a coat, struck ones left out: when, on what, from which jar, how, and how much, as typed; and the dry film that comes of it. */
 function coats(shop: Shop): Row[] {
   const air = new Map(shop.airReadings.map((reading) => [reading.id, reading]));
-  return [...shop.pieces.values()].flatMap(({ name, coats }) =>
-    coats.map((coat, n) => {
+  return [...shop.pieces.values()].flatMap(({ id, name, coats }) => {
+    const places = zonesOf(id, shop);
+    return coats.map((coat, n) => {
       const read = coat.air === undefined ? undefined : air.get(coat.air);
       const weather = [...typed(read?.temperature), ...typed(read?.humidity)];
       return [
         coat.id,
         ...when(coat),
         name,
+        places.find(({ zoneId }) => zoneId === coat.zoneId)?.name ?? '',
         String(n + 1),
         ...jarOf(coat, shop),
         coat.how,
@@ -52,8 +55,8 @@ function coats(shop: Shop): Row[] {
         dryUm(coat, shop),
         ...weather,
       ];
-    }),
-  );
+    });
+  });
 }
 
 function jarOf({ jar: id }: Coat, { jars }: Shop): Row {

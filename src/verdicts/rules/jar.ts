@@ -18,9 +18,15 @@ export const jarPast: Rule = {
     if (!jar || nowMs < keptUntilMs(jar)) return undefined;
     const sinceMs = keptUntilMs(jar);
     if (jar.dryOnGlassMs !== undefined && jar.dryOnGlassMs >= sinceMs) return undefined;
+    const figures = { jar: jar.name };
     return jar.lifeAs === 'pot'
-      ? { weight: 'hold', says: 'potOver', clearedBy: 'jar', sinceMs }
-      : { weight: 'caution', says: jar.finish === 'shellac' ? 'shellacOld' : 'jarOld', clearedBy: 'jar' };
+      ? { weight: 'hold', says: 'potOver', figures, clearedBy: 'jar', sinceMs }
+      : {
+          weight: 'caution',
+          says: jar.finish === 'shellac' ? 'shellacOld' : 'jarOld',
+          figures,
+          clearedBy: 'jar',
+        };
   },
 };
 

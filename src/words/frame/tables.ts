@@ -7,6 +7,7 @@ export const TABLE_HEADS = {
     'Entry',
     ...WHEN,
     'Piece',
+    'Place',
     'Coat',
     'Jar',
     'Product',

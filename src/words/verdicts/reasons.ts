@@ -9,6 +9,7 @@ export interface ReasonFigures {
   readonly limitTemperature: string;
   readonly share: string;
   readonly limitShare: string;
+  readonly jar: string;
 }
 
 /** A sentence for each reason: what is so, and what to do. */
@@ -54,10 +55,12 @@ export const REASON_WORDS = {
     'In this air it stays soft for longer than the model can say: handle it with care, and tell the owner.',
   untried: () =>
     'Try it first where it will not show: a thumb, then paper. Or weigh it twice, 48 h apart: when it loses no more, it is dry.',
-  potOver: () => 'This jar is past its pot life: it does not cure as it should. Mix fresh.',
-  jarOld: () => 'This jar is past its time. Try it on glass first: it must dry as it always did.',
-  shellacOld: () =>
-    'Shellac dissolved so long ago may never harden. Try it on glass first: dry and not sticky in 15 to 30 min, or mix fresh.',
+  potOver: ({ jar }: ReasonFigures) =>
+    `${jar} is past its pot life: it does not cure as it should. Mix fresh.`,
+  jarOld: ({ jar }: ReasonFigures) =>
+    `${jar} is past its time. Try it on glass first: it must dry as it always did.`,
+  shellacOld: ({ jar }: ReasonFigures) =>
+    `${jar}: shellac dissolved so long ago may never harden. Try it on glass first: dry and not sticky in 15 to 30 min, or mix fresh.`,
   isocyanate: () =>
     'Isocyanate: only with training and supplied air, as its safety data sheet and your local code ask. No cartridge shows when it is spent.',
   aerosolCoat: () => 'From a spray can: light passes, for it cannot be thinned and its solvent is slow.',

@@ -8,6 +8,7 @@ import { mixTrial } from '../../../src/actions/match/mix-trial';
 import { readColour } from '../../../src/actions/match/read-colour';
 import { startPiece } from '../../../src/actions/piece';
 import type { OpenShop } from '../../../src/actions/shop';
+import { describeZone } from '../../../src/actions/zone/describe-zone';
 import { fold } from '../../../src/logbook/fold/fold';
 import { csvText } from '../../../src/shop/record/csv';
 import { type TableName, tableOf } from '../../../src/shop/record/tables';
@@ -84,6 +85,35 @@ test('a coat tells its film in the way it was said', async () => {
     ['wet', '100', 'um', '', '25.0'],
     ['passes', '12', 'um', '3', '9.0'], // 3 x 12 um x 25 %
     ['usual', '20', 'um', '', '20.0'],
+  ]);
+});
+
+test('a coat on a place tells the place; one of the whole piece tells none', async () => {
+  const open = await aShop();
+  const piece = await aCabinet(open);
+  const { jar } = done(
+    await fillJar(open.needs, {
+      name: 'White',
+      product: { finish: 'nitrocellulose', volumeSolids: percent('25') },
+      thinner: { name: 'Thinner', blend: [{ solvent: 'acetone', share: 1 }] },
+      thinning: { of: 'lacquer', percent: percent('0') },
+    }),
+  );
+  const side = { text: '40', unit: 'mm' } as const;
+  const said = { piece, is: 'colour-loss', length: side, width: side } as const;
+  const { zoneId } = done(await describeZone(open.needs, { ...said, name: 'Door' }));
+  done(await describeZone(open.needs, { ...said, name: 'Lid' }));
+  const coat = {
+    piece,
+    jar,
+    how: 'spray',
+    film: { by: 'wet', wetFilm: { text: '100', unit: 'um' } },
+  } as const;
+  done(await layCoat(open.needs, coat));
+  done(await layCoat(open.needs, { ...coat, zoneId }));
+  expect(rowsOf('coats', open).map((row) => [row['Place'], row['Coat']])).toEqual([
+    ['', '1'],
+    ['Door', '2'],
   ]);
 });
 
