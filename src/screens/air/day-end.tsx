@@ -35,7 +35,7 @@ export function DayEnd() {
       <p class="quiet">{WHO_DECIDES}</p>
       <Refusal refused={form.refused.value} />
       <div class="acts">
-        <Button kind="main" icon="check" isWide onClick={() => void confirm()} disabled={form.isBusy.value}>
+        <Button kind="main" icon="check" isWide onClick={() => void confirm()}>
           {CAUTION_WORDS.done}
         </Button>
       </div>

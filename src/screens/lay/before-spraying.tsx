@@ -36,13 +36,7 @@ export function BeforeSpraying({ jar, how }: { readonly jar: Jar; readonly how: 
             {ISOCYANATE_CHOICE.stop}
           </LinkButton>
         )}
-        <Button
-          kind={hasIsocyanate ? 'danger' : 'main'}
-          icon="check"
-          isWide
-          onClick={confirm}
-          disabled={form.isBusy.value}
-        >
+        <Button kind={hasIsocyanate ? 'danger' : 'main'} icon="check" isWide onClick={confirm}>
           {hasIsocyanate ? ISOCYANATE_CHOICE.goOn : CAUTION_WORDS.done}
         </Button>
       </div>

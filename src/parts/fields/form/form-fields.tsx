@@ -91,23 +91,16 @@ interface SendProps {
   readonly children: string;
 }
 
-/** The foot of a form: why it was not taken, and the button that sends it. */
-export function Send({ form, icon, children }: SendProps) {
-  return (
-    <>
-      <Refusal refused={form.refused.value} />
-      <SendButton {...{ form, icon }}>{children}</SendButton>
-    </>
-  );
-}
-
-/** The button that sends a form, once at a time. It stays at the foot of the screen while its form is read. */
-const SendButton = ({ form, icon, children }: SendProps) => (
-  <div class="acts form-foot">
-    <Button kind="main" icon={icon} isSubmit isWide disabled={form.isBusy.value}>
-      {children}
-    </Button>
-  </div>
+/** The foot of a form: why it was not taken, and the button that sends it. It stays at the foot of the screen while its form is read. */
+export const Send = ({ form, icon, children }: SendProps) => (
+  <>
+    <Refusal refused={form.refused.value} />
+    <div class="acts form-foot">
+      <Button kind="main" icon={icon} isSubmit isWide>
+        {children}
+      </Button>
+    </div>
+  </>
 );
 
 const isEmpty = ({ text }: Draft): boolean => text.trim() === '';

@@ -41,7 +41,7 @@ export function BoxWith({ jar }: { readonly jar: Jar }) {
         }}
       />
       <Refusal refused={form.refused.value} />
-      <Button onClick={() => void box()} disabled={!other || form.isBusy.value}>
+      <Button onClick={() => void box()} disabled={!other}>
         {WORDS.boxDo}
       </Button>
     </Fold>

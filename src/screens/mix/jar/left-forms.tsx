@@ -49,9 +49,7 @@ export function WeighForm({ jar }: { readonly jar: Jar }) {
           }}
         />
         <Refusal refused={form.refused.value} />
-        <Button isSubmit disabled={form.isBusy.value}>
-          {WORDS.note}
-        </Button>
+        <Button isSubmit>{WORDS.note}</Button>
       </form>
     </details>
   );
@@ -86,9 +84,7 @@ export function DrawForm({ jar }: { readonly jar: Jar }) {
           isTried={form.isTried.value}
         />
         <Refusal refused={form.refused.value} />
-        <Button isSubmit disabled={form.isBusy.value}>
-          {WORDS.note}
-        </Button>
+        <Button isSubmit>{WORDS.note}</Button>
       </form>
     </details>
   );

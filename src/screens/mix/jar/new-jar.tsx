@@ -95,7 +95,7 @@ export function NewJar() {
         <Section title={JAR_FORM.outcome}>
           <Outcome draft={draft.value} />
           <Refusal refused={form.refused.value} />
-          <Button kind="main" icon="mix" isWide isSubmit disabled={form.isBusy.value}>
+          <Button kind="main" icon="mix" isWide isSubmit>
             {JAR_FORM.submit[draft.value.comesAs]}
           </Button>
         </Section>

@@ -122,7 +122,7 @@ function RecipeForm({ title, start, backTo, previous }: RecipeFormProps) {
           <TextField label={WORDS.note} text={draft.value.note} onText={(note) => patch({ note })} isLong />
           <LackingFields form={lacking} isTried={isTried} />
           <Refusal refused={form.refused.value} />
-          <Button kind="main" icon="check" isWide isSubmit disabled={form.isBusy.value}>
+          <Button kind="main" icon="check" isWide isSubmit>
             {previous === undefined ? WORDS.keep : WORDS.keepVersion}
           </Button>
         </Section>

@@ -50,7 +50,7 @@ export function FillFromWeighUp({ weighUp, name, totalKg }: FillProps) {
       <LackingFields form={lacking} isTried={form.isTried.value} />
       <JarFields jar={jar} isTried={form.isTried.value} />
       <Refusal refused={form.refused.value} />
-      <Button kind="main" icon="mix" isWide isSubmit disabled={form.isBusy.value}>
+      <Button kind="main" icon="mix" isWide isSubmit>
         {WORDS.fill}
       </Button>
     </form>

@@ -65,13 +65,7 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
       </p>
       <AsDrops ingredient={weighUp.plan[line]?.ingredient} massKg={left?.toPourKg ?? 0} />
       <AsVolume ingredient={weighUp.plan[line]?.ingredient} massKg={left?.toPourKg ?? 0} />
-      <Button
-        kind="main"
-        icon="check"
-        isWide
-        onClick={() => void note(exact.scaleG, true)}
-        disabled={form.isBusy.value}
-      >
+      <Button kind="main" icon="check" isWide onClick={() => void note(exact.scaleG, true)}>
         {WORDS.exact(exact.said)}
       </Button>
       <NumberField
@@ -87,7 +81,7 @@ export function NextPour({ weighUp, line, typing }: NextPourProps) {
         }
       />
       {!form.refused.value?.fields['scale'] && <Refusal refused={form.refused.value} />}
-      <Button icon="edit" isWide isSubmit disabled={form.isBusy.value || text.trim() === ''}>
+      <Button icon="edit" isWide isSubmit disabled={text.trim() === ''}>
         {WORDS.poured}
       </Button>
       <p class="quiet small">{WORDS.later}</p>

@@ -91,7 +91,6 @@ function CannotYet({ recipe, failure }: { readonly recipe: Recipe; readonly fail
         onClick={() =>
           void form.send(lacking.isWhole(), () => lacking.before(async () => succeed(undefined)))
         }
-        disabled={form.isBusy.value}
       >
         {WORDS.takeValues}
       </Button>
@@ -170,7 +169,7 @@ function Ready({ recipe, batch, sizeIsRight, letDowns }: ReadyProps) {
       <LackingFields form={lacking} isTried={form.isTried.value} />
       <MixCautions ingredients={lines.map(({ ingredient }) => ingredient)} />
       <Refusal refused={form.refused.value} />
-      <Button kind="main" icon="mix" isWide onClick={() => void begin()} disabled={form.isBusy.value}>
+      <Button kind="main" icon="mix" isWide onClick={() => void begin()}>
         {WORDS.begin}
       </Button>
     </>

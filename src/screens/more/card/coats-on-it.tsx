@@ -87,7 +87,7 @@ function Missing({ card, coats, numbers }: MissingProps) {
       <Refusal refused={form.refused.value} />
       {ticked.value.length > 0 && (
         <div class="acts">
-          <Button icon="check" disabled={form.isBusy.value} onClick={() => void log()}>
+          <Button icon="check" onClick={() => void log()}>
             {WORDS.alsoLog}
           </Button>
         </div>

@@ -14,13 +14,7 @@ export const Save = ({ form, onSave, disabled, children }: SaveProps) => (
   <>
     <Refusal refused={form.refused.value} />
     <div class="acts">
-      <Button
-        kind="main"
-        icon="check"
-        isWide
-        onClick={() => void onSave()}
-        disabled={disabled || form.isBusy.value}
-      >
+      <Button kind="main" icon="check" isWide onClick={() => void onSave()} disabled={disabled}>
         {children}
       </Button>
     </div>

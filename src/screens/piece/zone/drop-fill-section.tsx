@@ -129,7 +129,7 @@ function NextDrop({ stand, fill, jarId }: FillProps) {
             {words}
           </LinkButton>
         ) : (
-          <Button kind="main" icon="coat" isWide onClick={log} disabled={form.isBusy.value}>
+          <Button kind="main" icon="coat" isWide onClick={log}>
             {words}
           </Button>
         )}
@@ -155,7 +155,7 @@ function IntoPlan({ stand: { piece }, fill: { drops, done } }: Pick<FillProps, '
     <>
       <Refusal refused={form.refused.value} />
       <div class="acts">
-        <Button icon="plan" onClick={() => void plan()} disabled={form.isBusy.value}>
+        <Button icon="plan" onClick={() => void plan()}>
           {WORDS.plan}
         </Button>
       </div>

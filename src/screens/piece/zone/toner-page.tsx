@@ -141,7 +141,7 @@ function ChooseJar() {
       />
       <Refusal refused={form.refused.value} />
       <div class="acts">
-        <Button kind="main" icon="check" isWide onClick={() => void choose()} disabled={form.isBusy.value}>
+        <Button kind="main" icon="check" isWide onClick={() => void choose()}>
           {WORDS.use}
         </Button>
       </div>

@@ -54,10 +54,10 @@ export function TonerPasses({ state: { toner } }: { readonly state: TonerState }
     <>
       <Refusal refused={form.refused.value} />
       <div class="acts">
-        <Button kind="main" icon="coat" onClick={() => void log(1)} disabled={form.isBusy.value}>
+        <Button kind="main" icon="coat" onClick={() => void log(1)}>
           {WORDS.fullPass}
         </Button>
-        <Button icon="coat" onClick={() => void log(0.5)} disabled={form.isBusy.value}>
+        <Button icon="coat" onClick={() => void log(0.5)}>
           {WORDS.halfPass}
         </Button>
       </div>

@@ -56,7 +56,7 @@ export function QuietHours() {
       )}
       <Refusal refused={form.refused.value} />
       <div class="acts">
-        <Button icon="check" onClick={() => void save()} disabled={form.isBusy.value}>
+        <Button icon="check" onClick={() => void save()}>
           {REMINDER_SETTINGS.save}
         </Button>
       </div>
