@@ -1,4 +1,4 @@
-import type { Band as BandS, Estimate } from '../../estimator/estimate';
+import type { Estimate } from '../../estimator/estimate';
 import { LONGEST_S } from '../../estimator/read-off';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { firstOpen } from '../../planner/compile';
@@ -70,15 +70,17 @@ const LONGEST_MINUTES = LONGEST_S / MINUTE_S;
  * a wait before it is given one.
  *
  * With every coat on, a wait ends at the very moment that the page of the piece shows. A wait to recoat after a coat that is still to
- * come is taken to be as long as now; to level-sand and to rub out each further coat adds what one more coat adds now.
+ * come is taken to be as long as now; to level-sand and to rub out each further coat adds less than the one before it.
  */
 export function estimatedWaits(
   steps: readonly Step[],
   { piece, outlook, moments, isOwn, nowMs }: WaitsOf,
 ): readonly Step[] {
-  const lastMs = piece.coats.findLast(({ how }) => how !== 'flash')?.atMs;
+  const coats = piece.coats.filter(({ how }) => how !== 'flash');
+  const lastMs = coats.at(-1)?.atMs;
   if (outlook?.state !== 'ready' || lastMs === undefined) return steps;
-  const after = afterLastCoat(outlook.estimate, (lastMs - outlook.startMs) / 1000, (nowMs - lastMs) / 1000);
+  const [lastS, sinceS] = [(lastMs - outlook.startMs) / 1000, (nowMs - lastMs) / 1000];
+  const after = afterLastCoat(outlook.estimate, coats.length, lastS, sinceS);
   const open = firstOpen(steps);
   const lastMinute = toMinute(lastMs);
   let coatsAhead = 0;
@@ -137,20 +139,30 @@ function endsAt(moments: readonly Moment[], milestone: Milestone, lastMinute: nu
 
 type AfterCoat = (milestone: Milestone, coatsAhead: number) => Band;
 
-/** Minutes from the last coat of a film to a milestone, when so many coats more are on it. */
-function afterLastCoat({ milestones, oneMoreCoat }: Estimate, lastS: number, sinceS: number): AfterCoat {
+/**
+ * Minutes from the last coat of a film to a milestone, when so many coats more are on it.
+ *
+ * What one more coat adds is counted from now on; the wait after it counts from that coat. The wait grows as the square root of the
+ * coats: 12 coats of 12.5 um, asked when 1, 2, 3, 6 or 9 of them are on, come to 16, 13, 13, 14 and 13 days; run, to 12. Each coat adding
+ * as much as the first came to 29, 18, 17, 15 and 14.
+ */
+function afterLastCoat(
+  { milestones, oneMoreCoat }: Estimate,
+  on: number,
+  lastS: number,
+  sinceS: number,
+): AfterCoat {
   const laterS = { recoat: 0, level: oneMoreCoat?.levelS ?? 0, rubOut: oneMoreCoat?.rubOutS ?? 0 };
-  return (milestone, coatsAhead) => {
-    // What one more coat adds is counted from now on; the wait after it counts from that coat.
-    const growthS = coatsAhead && coatsAhead * Math.max(0, laterS[milestone] - sinceS);
-    return minutesOf(milestones[milestone], growthS - lastS);
+  const coatsOf = (ahead: number) => Math.sqrt(on + ahead) - Math.sqrt(on);
+  return (milestone, ahead) => {
+    const { earliestS, likelyS, lateS } = milestones[milestone];
+    const growthS = ahead && (Math.max(0, laterS[milestone] - sinceS) * coatsOf(ahead)) / coatsOf(1);
+    // Its band is as wide for its length as that of the film that is on.
+    const times = growthS && growthS / (likelyS - lastS);
+    const minutes = (s: number): number =>
+      Math.min(LONGEST_MINUTES, Math.max(0, Math.ceil(((s - lastS) * (1 + times)) / MINUTE_S)));
+    return { earliest: minutes(earliestS), likely: minutes(likelyS), late: minutes(lateS) };
   };
-}
-
-function minutesOf({ earliestS, likelyS, lateS }: BandS, byS: number): Band {
-  const minutes = (s: number): number =>
-    Math.min(LONGEST_MINUTES, Math.max(0, Math.ceil((s + byS) / MINUTE_S)));
-  return { earliest: minutes(earliestS), likely: minutes(likelyS), late: minutes(lateS) };
 }
 
 const shifted = ({ earliest, likely, late }: Band, by: number): Band => ({

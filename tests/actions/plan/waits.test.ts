@@ -66,8 +66,9 @@ test('a further coat makes the waits for hardness longer by what it adds', () =>
   const added = bandsOf(STEPS, () => false, { levelS: 50 * 3600, rubOutS: 80 * 3600 });
   expect(added).toMatchObject({
     b: [HOUR, 2 * HOUR, 3 * HOUR],
-    d: [150 * HOUR, 250 * HOUR, 350 * HOUR],
-    e: [30 * HOUR, 130 * HOUR, 230 * HOUR],
+    // longer by a quarter at either end of the band too; to rub out by 80 h of 300
+    d: [125 * HOUR, 250 * HOUR, 375 * HOUR],
+    e: [(200 * 380) / 5 - 250 * HOUR, 130 * HOUR, (400 * 380) / 5 - 250 * HOUR],
   });
 });
 
