@@ -33,10 +33,8 @@ export const AMOUNT_WORDS = {
   with: 'What with',
   source: 'Jar or recipe',
   usualOf: (finish: string): string => `${finish}, usual values`,
-  sourceFacts: (solids: string, thinner: string): string =>
-    `${solids} solids by volume, thinned by ${thinner} of its volume.`,
-  sourceSolids: (solids: string): string => `${solids} solids by volume in the mix.`,
-  notThinned: (solids: string): string => `${solids} solids by volume, not thinned.`,
+  sourceFacts: (solids: string, thinner: string | undefined): string =>
+    `${solids} solids by volume${thinner ? `, thinned by ${thinner} of its volume` : ' in the mix'}.`,
   area: 'Area to coat',
   shape: 'Shape',
   shapes: {

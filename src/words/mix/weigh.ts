@@ -31,12 +31,12 @@ export const PLAN_WORDS = {
   wholeDrops: (drops: number, error: string): string => `${drops} drops of this bottle would be ${error}`,
   coarse: (error: string): string => `This scale is ${error} uncertain here.`,
   notWeighable: 'This scale cannot weigh so little.',
-  letDown: (percent: string, grams: string, clear: string): string =>
-    `Use a ${percent} let-down: weigh ${grams} g of it, and leave out ${clear} g of clear.`,
+  letDown: (percent: string, grams: string, out: string, of: string): string =>
+    `Use a ${percent} let-down: weigh ${grams} g of it, and leave out ${out} g of ${of}.`,
   letDownOn: 'With the let-down',
   letDownOff: 'Without it',
   clearShort: (clear: string, there: string): string =>
-    `A let-down that weighs well here brings ${clear} g of clear, and the recipe has ${there} g to leave out. `,
+    `A let-down that weighs well brings ${clear} g of clear; the recipe has ${there} g to leave out. `,
   larger: 'Mix a larger batch, or use a finer scale.',
   factor: (factor: string): string =>
     factor === '1' ? 'The recipe as written' : `${factor} times the recipe as written`,

@@ -49,7 +49,7 @@ export const PLAN_WORDS = {
   faultTitle: 'No plan is possible yet',
   faultOf: (piece: string, step: string | undefined): string =>
     step === undefined ? piece : `${piece}, ${step}`,
-  unproved: 'With this many steps the order is good, but perhaps not the best.',
+  unproved: 'The order is good, but perhaps not the best.',
   usualWeek: 'Monday to Friday, nine to five, is assumed: set your own working hours.',
 } as const;
 
@@ -136,7 +136,7 @@ export const PIECE_PLAN = {
 
 export const START_PLAN = {
   title: (piece: string): string => `Plan ${piece}`,
-  text: 'Choose the job nearest to yours. You can change, remove or add steps afterwards. The waits are common practice until the drying model knows the film.',
+  text: 'Choose the job nearest to yours. You can change its steps afterwards. The waits are common practice until the drying model knows the film.',
   job: 'Job',
   steps: (count: number, coats: number): string => `${plural(count, 'step')}, ${plural(coats, 'coat')}`,
   already: (count: number): string => `${plural(count, 'coat')} on already`,

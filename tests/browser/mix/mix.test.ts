@@ -30,6 +30,7 @@ describe('scenario E: scaling drops', () => {
     await field('Stays in the gun at each filling').fill('0');
     await field('Keep back for repairs').fill('');
     await said(/^31[01] mL to mix/).waitFor(); // 310.5
+    expect(await heading('Buy').count()).toBe(0); // nobody sells it mixed
     await link('Weigh up this much').tap();
     await field('How much to mix').fill('165');
     await said('165 mL is not enough for 3 coats').waitFor();
@@ -46,6 +47,7 @@ describe('scenario E: scaling drops', () => {
     // +9 % of 2.75 drops; +10 % where the tinters' own 0.4 mL count in the 60
     await expect.poll(() => lineOf('Black')).toMatch(/3 drops of this bottle would be \+(9|10) %/);
     expect(await lineOf('Black')).toContain('This scale is ±5.');
+    expect(await lineOf('Black')).toMatch(/leave out [\d.]+ g of White\./); // there is no clear in it
     await plan.filter({ hasText: 'Black' }).getByRole('button', { name: 'With the let-down' }).tap();
     await plan.filter({ hasText: 'Black, 10 % let-down' }).waitFor();
     await button('Begin to pour').tap();
@@ -77,6 +79,8 @@ describe('scenario E: scaling drops', () => {
     expect(left).toBeGreaterThan(165 * 1.08); // a tenth more than planned
     expect(left).toBeLessThan(165 * 1.12);
     const jar = here();
+    await goTo(`#/mix/amount?jar=${jar.split('/').at(-1)}`);
+    await said(/^17[.]\d % solids by volume in the mix\.$/).waitFor(); // a third of it is thinner
 
     await page.goto(`${base}#/piece/new`);
     await field('Name').fill('Radio cabinet');

@@ -53,7 +53,7 @@ export function ItTakes({ draft, source, facts, piece }: ItTakesProps) {
         {facts && <Parts {...{ need, facts, units }} />}
         {source.from === 'recipe' && <WeighUp id={source.id} {...{ need, facts, piece }} />}
       </Section>
-      {facts && <ToBuy {...{ need, facts, units }} />}
+      {facts && source.from !== 'recipe' && <ToBuy {...{ need, facts, units }} />}
       <InJars need={need} />
     </>
   );

@@ -45,9 +45,6 @@ export function SourceFields({ source, facts, onSource }: SourceFieldsProps) {
 
 function factWords({ volumeSolids, thinnerOfLacquer }: SourceFacts): string {
   if (volumeSolids === undefined) return '';
-  const solids = percentWords(volumeSolids, 1);
-  if (thinnerOfLacquer === undefined) return WORDS.sourceSolids(solids);
-  return thinnerOfLacquer > 0
-    ? WORDS.sourceFacts(solids, percentWords(thinnerOfLacquer, 1))
-    : WORDS.notThinned(solids);
+  const thinner = thinnerOfLacquer ? percentWords(thinnerOfLacquer, 1) : undefined;
+  return WORDS.sourceFacts(percentWords(volumeSolids, 1), thinner);
 }

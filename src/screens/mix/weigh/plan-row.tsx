@@ -6,7 +6,7 @@ import { PLAN_WORDS as WORDS } from '../../../words/mix/weigh';
 import { numberWords, percentWords } from '../../../words/quantities';
 import { gramsWords, pourWords, scaleWords } from '../grams';
 import type { useLetDowns } from './let-downs';
-import type { PlanLine } from './plan-lines';
+import { lineToThin, type PlanLine } from './plan-lines';
 
 interface PlanRowProps {
   readonly line: PlanLine;
@@ -20,10 +20,11 @@ interface PlanRowProps {
 /** A line of the plan: how much, and what the scale can make of it. */
 export function PlanRow({ line, scaleKg, divisionKg, batch, letDowns }: PlanRowProps) {
   const { shop } = useShop();
+  const nameOf = (id = '') => shop.value.ingredients.get(id)?.name ?? '';
   const taken = letDowns.of(line.ingredient);
   return (
     <li class="plan-line">
-      <p class="plan-name">{shop.value.ingredients.get(line.ingredient)?.name}</p>
+      <p class="plan-name">{nameOf(line.ingredient)}</p>
       <p class="plan-grams digits">
         <strong>{pourWords(line.massKg, divisionKg)} g</strong>{' '}
         <span class="quiet">→ {scaleWords(scaleKg, divisionKg)} g</span>
@@ -36,6 +37,7 @@ export function PlanRow({ line, scaleKg, divisionKg, batch, letDowns }: PlanRowP
               percentWords(line.offer.strength),
               gramsWords(line.offer.letDownKg),
               gramsWords(line.offer.clearToLeaveOutKg),
+              nameOf(lineToThin(batch, shop.value)?.ingredient),
             )}
           </p>
           <Button onClick={() => line.offer && void letDowns.take(batch, line.ingredient, line.offer)}>
