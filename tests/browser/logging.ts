@@ -19,8 +19,11 @@ const SAID: Record<Said, string | RegExp> = {
 /** Waits until the screen says that it was done. */
 export const untilSaid = (page: Page, what: Said): Promise<void> =>
   page.locator('.toast').getByText(SAID[what]).waitFor();
-/** Takes that line away, so that the next is a new one. */
-export const closeLine = (page: Page) => press(page, 'Close');
+/** Takes that line away, so that the next is a new one; the form of a coat is left a frame after its line has come. */
+export async function closeLine(page: Page): Promise<void> {
+  await press(page, 'Close');
+  await page.getByRole('heading', { level: 1, name: 'Log a coat' }).waitFor({ state: 'detached' });
+}
 
 /** Each way of logging something; the mark is typed into it, so that it is known again. */
 export const logging = (

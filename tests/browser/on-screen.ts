@@ -11,6 +11,16 @@ export const list = (name: string): Locator => page.getByRole('combobox', { name
 export const heading = (name: Words): Locator => page.getByRole('heading', { name });
 export const title = (name: Words): Promise<void> => page.getByRole('heading', { level: 1, name }).waitFor();
 export const section = (name: string): Locator => page.locator('section', { has: heading(name) });
+/** Waits until a coat is said to be logged, and its form is left: that comes a frame later. */
+export async function coatLogged(text: Words): Promise<void> {
+  await page.getByText(text).first().waitFor();
+  await page.getByRole('heading', { level: 1, name: 'Log a coat' }).waitFor({ state: 'detached' });
+}
+/** Waits until the page of a piece has its times, and not those from before what was just logged. */
+export async function timesWorkedOut(): Promise<void> {
+  await section('When it may be touched').locator('.band-time').first().waitFor();
+  await page.waitForFunction(() => !/(Working out|Updating) the times/.test(document.body.textContent ?? ''));
+}
 /** Opens a section that stands as one line, where it is not open yet. */
 export async function unfold(name: string): Promise<void> {
   const fold = page.locator('.fold > details', { has: heading(name) });

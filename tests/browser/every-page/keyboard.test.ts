@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { openApp, page } from '../app';
+import { coatLogged } from '../on-screen';
 
 // The main job from the keyboard alone: start a piece, fill a jar, lay a coat, undo it.
 const MOST_TABS = 120;
@@ -59,7 +60,7 @@ test('a piece, a jar and a coat, and its undo, without a pointer', async () => {
   await press(/^Read and done/);
   await page.getByRole('button', { name: 'Log it' }).first().waitFor();
   await press(/^Log it/);
-  await page.getByText('Coat 1 logged on Small box.').waitFor();
+  await coatLogged('Coat 1 logged on Small box.'); // the page that comes takes the focus
   await press(/^Undo/);
   await page.getByText('Undone: Coat 1.').waitFor();
 });

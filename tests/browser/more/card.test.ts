@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from '../app';
 import { axeViolations, overTheSide } from '../looked-at';
-import { button, choose, field, heading, openLine, section, unfold } from '../on-screen';
+import { button, choose, coatLogged, field, heading, openLine, timesWorkedOut, unfold } from '../on-screen';
 
 const HOUR_MS = 3_600_000;
 const DAY_MS = 24 * HOUR_MS;
@@ -27,8 +27,7 @@ async function weigh(grams: string, atMs: number, isWarm = false): Promise<void>
 
 /** Days from the earliest to the latest rubbing out, as the page of the piece says them: "(22 Nov–11 Dec)". */
 async function rubOutBand(): Promise<number> {
-  await section('When it may be touched').waitFor();
-  await page.waitForFunction(() => !document.body.textContent?.includes('Working out the times'));
+  await timesWorkedOut();
   const text = await page.locator('.band-time[data-size="row"]', { hasText: 'Rub out from' }).textContent();
   const [, from = '', to = ''] = /\((.+)–(.+)\)/.exec(text ?? '') ?? [];
   const days = (Date.parse(`${to} 2026`) - Date.parse(`${from} 2026`)) / DAY_MS;
@@ -77,7 +76,7 @@ test('a card is made, coated in the same act as the piece, weighed, and narrows 
     await openLine('When');
     await sayWhen(now - 8 * DAY_MS - hours * HOUR_MS);
     await page.locator('.form-foot button').first().tap();
-    await page.getByText(new RegExp(`^Coat ${n + 1} logged on `)).waitFor();
+    await coatLogged(new RegExp(`^Coat ${n + 1} logged on `));
   }
   const before = await rubOutBand();
 

@@ -4,6 +4,9 @@ import { base, context, goTo, killAndReopen, openApp, page } from '../app';
 import { button, choose, field, heading, inUsUnits, unfold } from '../on-screen';
 import { fillJar, HOUR_MS, layCoat, startPiece, told } from './spine-steps';
 
+/** The first word of each thing that was done. */
+const done = async () => (await told()).done.map((line) => line.split(' ')[0]);
+
 describe('in the own shop, looked back at', () => {
   beforeEach(() => openApp());
 
@@ -21,12 +24,7 @@ describe('in the own shop, looked back at', () => {
     await field('Taken off').fill('3');
     await button('Log it').tap();
     await page.getByText('Scuffed, 3 µm off.').waitFor();
-    expect((await told()).done.map((line) => line.split(' ')[0])).toEqual([
-      'Scuffed',
-      'Leaves',
-      'Coat',
-      'Started',
-    ]);
+    await expect.poll(done).toEqual(['Scuffed', 'Leaves', 'Coat', 'Started']);
     await unfold('What was done');
     await button(/^Undo: Scuffed/).tap();
     await page.getByText('Undone: Scuffed.').waitFor();
@@ -37,7 +35,7 @@ describe('in the own shop, looked back at', () => {
     await page.goto(`${base}${piece}`);
     await button(/^Undo: Finished/).tap();
     await page.getByText('Undone: Finished.').waitFor();
-    expect((await told()).done.map((line) => line.split(' ')[0])).toEqual(['Leaves', 'Coat', 'Started']);
+    await expect.poll(done).toEqual(['Leaves', 'Coat', 'Started']);
   });
 
   test('units and theme are chosen once and hold', async () => {

@@ -1,5 +1,5 @@
 import { base, here, page } from '../app';
-import { button, choose, field, heading, openLine, section } from '../on-screen';
+import { button, choose, coatLogged, field, heading, openLine, section } from '../on-screen';
 
 export const HOUR_MS = 3_600_000;
 
@@ -48,7 +48,7 @@ export async function layCoat(number: number, atMs?: number): Promise<void> {
   if (atMs !== undefined) await openLine('When');
   await sayWhen(atMs);
   await button('Log it').first().tap();
-  await page.getByText(new RegExp(`^Coat ${number} logged on `)).waitFor();
+  await coatLogged(new RegExp(`^Coat ${number} logged on `));
 }
 
 /** What the piece's page says of its times and of what was done, as a reader would hear it. */

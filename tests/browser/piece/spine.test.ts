@@ -1,12 +1,10 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { base, context, here, killAndReopen, openApp, page } from '../app';
-import { button, field, heading, openLine, section } from '../on-screen';
+import { button, coatLogged, field, heading, openLine, timesWorkedOut } from '../on-screen';
 import { clock, fillJar, HOUR_MS, layCoat, openLay, sayWhen, startPiece, told } from './spine-steps';
 
-async function timesWorkedOut(): Promise<void> {
-  await section('When it may be touched').locator('.band-time').first().waitFor({ timeout: 20_000 });
-  await page.waitForFunction(() => !document.body.textContent?.includes('Working out the times'));
-}
+/** The first line of what was done. */
+const lastDone = async (): Promise<string> => (await told()).done[0] ?? '';
 
 describe('in the own shop', () => {
   beforeEach(() => openApp());
@@ -21,13 +19,13 @@ describe('in the own shop', () => {
     await killAndReopen();
     await page.getByRole('navigation').getByRole('link', { name: 'Log a coat' }).tap();
     await button('Log it').first().tap();
-    await page.getByText('Coat 2 logged on Small box.').waitFor();
+    await coatLogged('Coat 2 logged on Small box.');
     expect(here()).toBe(piece);
-    expect((await told()).done[0]).toMatch(/^Coat 2/);
+    await expect.poll(lastDone).toMatch(/^Coat 2/);
 
     await page.getByRole('status').getByRole('button', { name: 'Undo' }).tap();
     await page.getByText('Undone: Coat 2.').waitFor();
-    expect((await told()).done[0]).toMatch(/^Coat 1/);
+    await expect.poll(lastDone).toMatch(/^Coat 1/);
   });
 
   test('twelve coats over four days: dates in order, and the same after the page is killed, offline', async () => {
