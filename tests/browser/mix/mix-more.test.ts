@@ -1,6 +1,17 @@
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from '../app';
-import { button, choose, field, link, openLine, said, section, title, unfold } from '../on-screen';
+import {
+  button,
+  choose,
+  coatLogged,
+  field,
+  link,
+  openLine,
+  said,
+  section,
+  title,
+  unfold,
+} from '../on-screen';
 
 async function openDemo(): Promise<void> {
   await openApp();
@@ -57,7 +68,7 @@ async function layOn(piece: string): Promise<void> {
   await openLine('Piece');
   await choose(new RegExp(`^${piece}`));
   await button('Log it').first().tap();
-  await page.getByText(`logged on ${piece}.`).waitFor();
+  await coatLogged(`logged on ${piece}.`);
 }
 
 test('the pot life of the data sheet governs the clock of the jar, and the jar says so', async () => {

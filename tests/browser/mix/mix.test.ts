@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { base, goTo, here, killAndReopen, openApp, page } from '../app';
 import { axeViolations } from '../looked-at';
-import { button, choose, field, heading, link, said, section, unfold } from '../on-screen';
+import { button, choose, coatLogged, field, heading, link, said, section, unfold } from '../on-screen';
 import { addIngredient, agedWhite, textOf } from './mix-steps';
 
 const target = async (): Promise<number> => Number.parseFloat(await textOf(page.locator('.pour-target')));
@@ -96,7 +96,7 @@ describe('scenario E: scaling drops', () => {
       .waitFor();
     if ((await cautions.count()) > 0) await cautions.tap();
     await button('Log it').first().tap();
-    await page.getByText('Coat 1 logged on Radio cabinet.').waitFor();
+    await coatLogged('Coat 1 logged on Radio cabinet.');
 
     await page.goto(`${base}${jar}`);
     await unfold('Coats from it');

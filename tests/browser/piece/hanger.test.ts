@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { base, goTo, here, openApp, openPage, page } from '../app';
 import { countTaps } from '../jobs/taps';
 import { axeViolations } from '../looked-at';
-import { button, field, link, title } from '../on-screen';
+import { button, coatLogged, field, link, title } from '../on-screen';
 
 /** The squares of a code as the page draws them, four squares of quiet round them (ISO/IEC 18004). */
 function squaresOf(text: string): string {
@@ -30,9 +30,9 @@ test('the label on a hanger leads to its piece, and a coat from there is two tap
   await link('Log a coat').tap();
   await button('Read and done').tap(); // once in so many days, as the cautions say
   await button('Log it').first().tap();
-  await page.getByText('Coat 1 logged on Small box.').waitFor();
+  await coatLogged('Coat 1 logged on Small box.');
 
-  await goTo(`${piece}/label`);
+  await goTo(`${piece}/label`, 'Hanger label');
   const code = page.getByRole('img', { name: /Small box/ });
   expect(await code.locator('path').getAttribute('d')).toBe(squaresOf(`${base}${piece}`));
   expect(await axeViolations()).toEqual([]);
