@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { goTo, page } from '../app';
-import { button } from '../on-screen';
+import { button, firstLink } from '../on-screen';
 import { openDemo } from './each-screen';
 
 const focused = (): Promise<string> =>
@@ -40,4 +40,26 @@ test('the button that sends a form keeps the focus, however long the phone store
     await page.waitForTimeout(100);
     expect(await focused()).toBe(`BUTTON ${words}`);
   }
+});
+
+test('a form that is drawn anew once it is sent keeps the focus on its button', async () => {
+  await openDemo();
+  await goTo('#/bench');
+  await goTo(`${await firstLink(/^#\/piece\/[^/?]+$/)}/old`);
+  await page.getByRole('group', { name: 'What happened' }).getByRole('radio').first().check();
+  await button('Log the drop').focus();
+  await page.keyboard.press('Enter');
+  await page.locator('.toast').getByText('Drop logged.').waitFor();
+  await expect.poll(focused).toBe('BUTTON Log the drop');
+  await goTo('#/plan');
+  await goTo(await firstLink(/^#\/plan\/[0-9a-f-]{36}$/));
+  await page.locator('.step-open > summary').first().tap();
+  await button('Save').first().focus();
+  await page.keyboard.press('Enter');
+  await page
+    .locator('.toast')
+    .getByText(/changed\.$/)
+    .waitFor();
+  await page.waitForTimeout(300);
+  expect(await focused()).toBe('BUTTON Save');
 });

@@ -38,15 +38,31 @@ export function useForm(): Form {
     async send(isWhole, act) {
       if (isBusy.value) return undefined;
       const isHere = stillHere();
+      const focusAgain = keepFocus();
       const done = isWhole ? await whileBusy(isBusy, act) : undefined;
       if (done) refused.value = done.ok ? undefined : done.failure;
-      if (done?.ok) return done.value;
+      if (done?.ok) {
+        focusAgain();
+        return done.value;
+      }
       isTried.value = true;
       if (isHere()) leadToProblem();
       else if (done) showToast({ text: LEFT_REFUSED(done.failure.sentence) });
       return undefined;
     },
   };
+}
+
+/** Asked before a form is sent: where it is drawn anew by that, the button of that name has the focus again. */
+export function keepFocus(): () => void {
+  const had = document.activeElement;
+  return () =>
+    afterDrawing(() => {
+      if (had?.isConnected || document.activeElement !== document.body) return;
+      const buttons = [...document.querySelectorAll<HTMLElement>('main button')];
+      const alike = buttons.filter((one) => one.textContent === had?.textContent && one.checkVisibility());
+      alike[0]?.focus({ preventScroll: true });
+    });
 }
 
 /** Puts the reader at the first field that says what is wrong with it, once it is drawn. */

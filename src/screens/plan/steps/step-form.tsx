@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { type PlanStep, WEATHERS } from '../../../logbook/kinds/shop/plan';
 import { Button } from '../../../parts/blocks/button';
 import { Choice } from '../../../parts/fields/choice';
-import { leadToProblem } from '../../../parts/fields/form/use-form';
+import { keepFocus, leadToProblem } from '../../../parts/fields/form/use-form';
 import { NumberField } from '../../../parts/fields/number-field';
 import type { Band } from '../../../planner/step';
 import { PIECE_PLAN, STEP_FIELDS } from '../../../words/plan/plan';
@@ -46,7 +46,9 @@ export function StepForm({ step, shown, isEstimated, onSave }: StepFormProps) {
     if (Object.keys(draftProblems(draft.value, step.kind)).length > 0) return leadToProblem();
     // A wait without a model behind it is the person's own as soon as it is changed.
     const isOwn = step.kind === 'wait' && (!isEstimated || draft.value.isOwn);
+    const focusAgain = keepFocus();
     await onSave(stepOf(step, { ...draft.value, isOwn }));
+    focusAgain();
   }
 
   return (
