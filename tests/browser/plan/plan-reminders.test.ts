@@ -105,6 +105,22 @@ describe('a reminder', () => {
     await page.getByText('Next coat: Walnut box').first().waitFor({ timeout: 20_000 });
   });
 
+  /** What the page has kept for the worker; undefined before it has. */
+  const keptUpcoming = (): Promise<unknown> =>
+    page.evaluate(async () => {
+      const opened = indexedDB.open('coatwait-reminders');
+      await new Promise((resolve) => {
+        opened.onupgradeneeded = () => opened.result.createObjectStore('kept');
+        opened.onsuccess = resolve;
+      });
+      const asked = opened.result.transaction('kept').objectStore('kept').get('upcoming');
+      await new Promise((resolve) => {
+        asked.onsuccess = resolve;
+      });
+      opened.result.close();
+      return asked.result;
+    });
+
   test('is shown by the worker while the app is closed, where the browser wakes it', async () => {
     await allow();
     // The page has kept its own, empty list by then, and looks again only after 20 s of its clock.
@@ -113,6 +129,7 @@ describe('a reminder', () => {
     await page.clock.runFor(3000);
     await page.clock.pauseAt(NINE + MINUTE_MS);
     await page.clock.runFor(3000);
+    await expect.poll(keptUpcoming).toEqual([]);
     const nowMs = Date.now();
     await page.evaluate(async (atMs) => {
       const opened = indexedDB.open('coatwait-reminders');
