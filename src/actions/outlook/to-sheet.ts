@@ -1,6 +1,6 @@
 import type { EstimateRequest } from '../../estimator/estimate';
 import { type Estimate, MILESTONES, type Milestone } from '../../estimator/estimate';
-import { type SheetFactors, scaledToSheet, sheetFactors } from '../../estimator/finishes/to-sheet';
+import { rested, type SheetFactors, scaledToSheet, sheetFactors } from '../../estimator/finishes/to-sheet';
 import type { Estimator } from '../../estimator/run/client';
 import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
@@ -10,7 +10,7 @@ import { sheetOf, sheetTimes } from '../../shop/stack/sheet-times';
 
 /**
  * The estimate, moved to the data sheet of the newest jar where one was entered: one coat is worked out at the sheet's own
- * conditions and film in a usual draught, and the stack is moved by what the sheet says over what came out.
+ * conditions and film in a usual draught, and the stack is moved by what the sheet says over what came out. Without one a padded film rests.
  */
 export async function movedToSheet(
   estimate: Estimate,
@@ -23,7 +23,8 @@ export async function movedToSheet(
   const sheet = newest && sheetOf(newest.jar, shop);
   const coat = request.history.events.findLast((event) => event.kind === 'coat');
   const jar = newest && shop.jars.get(newest.jar);
-  if (!sheet || !coat || !jar) return estimate;
+  if (!coat || !jar) return estimate;
+  if (!sheet) return isResting(piece) ? rested(estimate, coat.atS) : estimate;
   const times = sheetTimes(sheet, jarFilmAt(jar, newest.atMs, shop).volumeSolids);
   const alone: EstimateRequest = {
     history: {
@@ -40,6 +41,15 @@ export async function movedToSheet(
   const atSheet = likely(await estimator.estimate(alone).result);
   const factors: SheetFactors = sheetFactors(times, atSheet);
   return scaledToSheet(estimate, coat.atS, factors);
+}
+
+/** Padded last, and not found to powder since: one's own hand comes before common practice. */
+function isResting({ coats, checks }: Piece): boolean {
+  const last = coats.at(-1);
+  return (
+    last?.how === 'pad' &&
+    !checks.some(({ test, result, atMs }) => test === 'gum' && result === 'passes' && atMs >= last.atMs)
+  );
 }
 
 const likely = ({ milestones }: Estimate): { readonly [M in Milestone]: number } =>

@@ -104,7 +104,7 @@ export function estimatedWaits(
     }
     if (step.kind === 'wait') {
       const milestone = awaited(steps, index);
-      if (milestone !== undefined && !isOwn(step.id)) return [asSoftAs(step, waitFor(milestone, step))];
+      if (milestone !== undefined && !isOwn(step.id)) return [waitFor(milestone, step)];
       if (milestone !== undefined) awaitedSince.add(milestone);
       reached += step.minutes.likely;
       return [step];
@@ -115,13 +115,6 @@ export function estimatedWaits(
     const wait = waitFor(milestone, { id: `${step.id}:hardens`, until });
     return wait.minutes.late > 0 ? [wait, step] : [step];
   });
-}
-
-/** A rest keeps the late end that it was planned with: no estimate makes a padded film hard sooner. */
-function asSoftAs(planned: WaitStep, wait: WaitStep): WaitStep {
-  if (planned.until !== 'rest') return wait;
-  const late = Math.max(wait.minutes.late, planned.minutes.late);
-  return { ...wait, minutes: { ...wait.minutes, late } };
 }
 
 /** When a moment comes, UTC minutes, as the page of the piece shows it. */

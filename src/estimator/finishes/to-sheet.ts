@@ -1,3 +1,4 @@
+import { DAY_S } from '../../units';
 import { type Band, type Estimate, type Milestone, type RawEstimate, settledLast } from '../estimate';
 import { known } from '../known';
 import type { SheetTimes } from './law-history';
@@ -54,5 +55,20 @@ export function scaledToSheet(estimate: Estimate, lastCoatS: number, factors: Sh
       ) as RawEstimate['milestones'],
     ),
     curve: { ...estimate.curve, timeS: estimate.curve.timeS.map((timeS) => move(timeS, factors.level)) },
+  });
+}
+
+/** An estimate of a padded film, which stays soft for longer than so thin a film holds solvent: it rests 7 to 28 days (common practice, no source). */
+export function rested(estimate: Estimate, lastCoatS: number): Estimate {
+  const { milestones } = estimate;
+  const after = ({ earliestS, likelyS, lateS }: Band): Band => ({
+    earliestS: Math.max(earliestS, lastCoatS + 7 * DAY_S),
+    likelyS: Math.max(likelyS, lastCoatS + 14 * DAY_S),
+    lateS: Math.max(lateS, lastCoatS + 28 * DAY_S),
+  });
+  const { level, rubOut } = milestones;
+  return known({
+    ...estimate,
+    milestones: settledLast({ ...milestones, level: after(level), rubOut: after(rubOut) }),
   });
 }

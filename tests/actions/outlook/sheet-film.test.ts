@@ -5,7 +5,7 @@ import { estimateByLaw } from '../../../src/estimator/finishes/estimate-by-law';
 import { createEstimator } from '../../../src/estimator/run/client';
 import type { EntryBody } from '../../../src/logbook/entry';
 import { onePiece } from '../../estimator/finishes/cases';
-import { JAR, layCoat } from '../../logbook/entries';
+import { JAR, layCoat, PIECE } from '../../logbook/entries';
 import { aShop } from '../../parts/an-outlook';
 import { worker } from '../a-shop';
 
@@ -63,5 +63,43 @@ describe('a lacquer', () => {
     expect(same).toBeCloseTo(unsaid, 6); // the coat itself was taken as the sheet's
     expect(thicker).toBeGreaterThan(1.2 * same);
     expect(thinner).toBeLessThan(same / 1.2);
+  });
+});
+
+type Done = { readonly hour: number; readonly body: EntryBody };
+
+// Common practice, no source: a padded film rests 7 to 28 days, however thin; one's own hand comes before that.
+describe('a padded film without a sheet', () => {
+  const padded = {
+    ...layCoat(),
+    how: 'pad',
+    film: { by: 'usual', dryFilm: { text: '2', unit: 'um' } },
+  } as EntryBody;
+  const checked = (result: 'passes' | 'fails'): EntryBody => ({
+    kind: 'checked',
+    piece: PIECE,
+    test: 'gum',
+    result,
+  });
+  const rubOutDays = async (...more: readonly Done[]): Promise<readonly number[]> => {
+    const { shop, piece } = aShop({ hour: 1, body: padded }, { hour: 25, body: padded }, ...more);
+    const asked = requestFor(piece, shop, (piece.coats.at(-1)?.atMs ?? 0) + 60_000);
+    if (!asked.ok) throw new Error('There is no request.');
+    const { request } = asked.value;
+    const estimator = createEstimator(() => worker());
+    const estimate = await estimator.estimate(request).result;
+    const { rubOut, settled } = (await movedToSheet(estimate, request, piece, shop, estimator)).milestones;
+    expect(settled).toEqual(rubOut);
+    return [rubOut.earliestS, rubOut.likelyS, rubOut.lateS].map((s) => s / 86_400 - 1);
+  };
+
+  test('rests from its last session, and from a sprayed coat on no more', async () => {
+    expect(await rubOutDays()).toEqual([7, 14, 28]);
+    expect((await rubOutDays({ hour: 26, body: layCoat() }))[0]).toBeLessThan(7);
+  });
+
+  test('rests on where paper gums, and no longer where it powders', async () => {
+    expect(await rubOutDays({ hour: 49, body: checked('fails') })).toEqual([7, 14, 28]);
+    expect((await rubOutDays({ hour: 49, body: checked('passes') }))[0]).toBeLessThan(7);
   });
 });

@@ -149,11 +149,6 @@ describe('with every coat on', () => {
     },
   );
 
-  test('a rest keeps the late end that it was planned with', () => {
-    const [, rest] = worked([restOf('w', 'rest'), sand('r', 'rub-out')]);
-    expect(rest?.kind === 'wait' && rest.minutes.late).toBe(1000 * HOUR);
-  });
-
   test('a sanding without a wait before it is given one', () => {
     const steps = worked([sand('l', 'level-sand'), sand('r', 'rub-out')]);
     expect(steps.map(({ id }) => id)).toEqual(['a', 'l:hardens', 'l', 'r:hardens', 'r']);
