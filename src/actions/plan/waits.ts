@@ -30,7 +30,7 @@ const sandedAt = (step: Step): 'level' | 'rubOut' | undefined =>
     ? SANDED[step.task]
     : undefined;
 
-/** Whether the drying model has a wait of its own for a step of a plan. */
+/** Whether the drying model has a wait of its own for a step of a plan. A rest is common practice's, where it is longer. */
 export const hasEstimate = (
   step: Step,
   steps: readonly Step[],
@@ -38,6 +38,7 @@ export const hasEstimate = (
   outlook: Outlook | undefined,
 ): boolean =>
   awaited(steps, steps.indexOf(step)) !== undefined &&
+  !(step.kind === 'wait' && step.until === 'rest') &&
   outlook?.state === 'ready' &&
   coats.some(({ how }) => how !== 'flash');
 

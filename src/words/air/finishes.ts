@@ -91,5 +91,5 @@ export const LAW_UNKNOWN = [
   'Its times are those of common practice for the kind, or of your data sheet, adjusted to your air. The product may be twice as fast or slow again.',
   'Activation energies of urethanes were measured (29 to 36 kJ/mol with tin); those of other cures are from memory, and how far turning to glass holds them back is judgement.',
   'Air movement, parts measured out wrong, bare wood that soaks it up, and draughts in corners are left out.',
-  'The product’s data sheet and your own hand come before every time shown here.',
+  'The data sheet and your own hand come before every time shown here.',
 ] as const;

@@ -82,6 +82,7 @@ export const INPUT_WORDS = {
     forecast: 'the day of your forecast',
     reading: 'as read last',
   },
+  rests: 'rests 7 to 28 days, or as its sheet says',
   movement: 'How fast moving air takes solvent',
   movementText: 'still, gentle, booth or strong, one figure each',
 } as const;
@@ -89,10 +90,10 @@ export const INPUT_WORDS = {
 export const UNKNOWN_WORDS = {
   title: 'What this doesn’t know',
   lines: [
-    'No measurement of how solvent moves in this film was found in the literature. Its constants here were fitted so that common practice comes out.',
-    'The band therefore allows solvent to move 2.5 times faster or slower; one in ten lies outside at either end. Your own checks narrow it.',
-    'Evaporation may be 1.5 times faster or slower than the figure for your air movement.',
-    'Plasticiser, age of what is in the jar, bare wood that soaks it up, and draughts in corners are left out.',
-    'The product’s data sheet and your own hand come before every time shown here.',
+    'Nobody has published how solvent moves in this film. Its constants were fitted to common practice.',
+    'So the band lets solvent move 2.5 times faster or slower; one in ten lies outside at either end. Your own checks narrow it.',
+    'Evaporation may be 1.5 times faster or slower than assumed for your air.',
+    'Left out: plasticiser, the age of the jar, bare wood that soaks it up, draughts in corners.',
+    'The data sheet and your own hand come before every time shown here.',
   ],
 } as const;
