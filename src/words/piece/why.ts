@@ -90,7 +90,7 @@ export const INPUT_WORDS = {
 export const UNKNOWN_WORDS = {
   title: 'What this doesn’t know',
   lines: [
-    'Nobody has published how solvent moves in this film. Its constants were fitted to common practice.',
+    'No measurement of how solvent moves in this film was found. Its constants were fitted to common practice.',
     'So the band lets solvent move 2.5 times faster or slower; one in ten lies outside at either end. Your own checks narrow it.',
     'Evaporation may be 1.5 times faster or slower than assumed for your air.',
     'Left out: plasticiser, the age of the jar, bare wood that soaks it up, draughts in corners.',
