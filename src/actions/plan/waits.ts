@@ -152,7 +152,7 @@ function afterLastCoat(
     const { earliestS, likelyS, lateS } = milestones[milestone];
     const growthS = ahead && (Math.max(0, laterS[milestone] - sinceS) * coatsOf(ahead)) / coatsOf(1);
     // Its band is as wide for its length as that of the film that is on.
-    const times = growthS && growthS / (likelyS - lastS);
+    const times = Math.min(LONGEST_S, growthS) / Math.max(1, likelyS - lastS);
     const minutes = (s: number): number =>
       Math.min(LONGEST_MINUTES, Math.max(0, Math.ceil(((s - lastS) * (1 + times)) / MINUTE_S)));
     return { earliest: minutes(earliestS), likely: minutes(likelyS), late: minutes(lateS) };

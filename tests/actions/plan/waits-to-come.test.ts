@@ -132,6 +132,25 @@ describe('what a sanding waits for', () => {
     expect(shown?.kind === 'wait' && shown.ends?.earliest).toBe(start + 100 * HOUR);
   });
 
+  test.each<{ what: string; level: readonly [number, number, number]; levelS: number; is: number }>([
+    {
+      what: 'that likely never ends, and another coat makes no shorter',
+      level: [1, NEVER, NEVER],
+      levelS: NEVER,
+      is: LONGEST_S / 3600,
+    },
+    { what: 'of a film that is hard at once', level: [0, 0, 0], levelS: 3600, is: 0 },
+    {
+      what: 'of a film that is hard at once, and never under another coat',
+      level: [0, 0, 0],
+      levelS: NEVER,
+      is: 0,
+    },
+  ])('$what is a number', ({ level, levelS, is }) => {
+    const steps = [ON, work('c', 'coat'), wait('l', 'level-sand')];
+    expect(likely(steps, { hours: { level }, oneMore: { levelS, rubOutS: 0 } })).toEqual({ l: is });
+  });
+
   test('a coat to come has no moment on the page yet', () => {
     const steps = [ON, wait('w', 'recoat'), work('c', 'coat'), wait('l', 'level-sand')];
     const ends = worked(steps, { isShown: true }).map((step) => step.kind === 'wait' && step.ends?.likely);
