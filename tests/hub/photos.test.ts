@@ -4,7 +4,7 @@ import { natsAt } from '../../src/hub/nats';
 import { fetchPhoto } from '../../src/hub/photos';
 import { shopKey } from '../../src/hub/seal';
 import { newId } from '../../src/logbook/ids/new-id';
-import { startPiece } from '../logbook/entries';
+import { photograph, startPiece } from '../logbook/entries';
 import { type Hub, logSome, openPhone, PASSWORD, type Phone, SECRET, startHub } from './a-hub';
 
 // Photos of one phone, looked at on another, over the real engine.
@@ -40,16 +40,7 @@ async function take({ book, photos }: Phone, blob: Blob, photo = newId()): Promi
   const piece = newId();
   await photos.keep(photo, blob);
   await book.append(startPiece(piece));
-  const logged = await book.append({
-    kind: 'photographed',
-    piece,
-    photo,
-    stage: 'before',
-    light: 'plain',
-    width: 40,
-    height: 30,
-    original: 'a'.repeat(64),
-  });
+  const logged = await book.append(photograph(photo, piece));
   if (!logged.ok) throw new Error(JSON.stringify(logged));
   return photo;
 }

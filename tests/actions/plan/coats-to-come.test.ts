@@ -2,10 +2,10 @@ import { expect, test } from 'vitest';
 import { estimatedWaits } from '../../../src/actions/plan/waits';
 import { known } from '../../../src/estimator/known';
 import { runEstimate } from '../../../src/estimator/run-estimate';
-import type { Step } from '../../../src/planner/step';
 import { DAY_S, stack } from '../../estimator/stacks';
 import { DAY_1_MS, layCoat } from '../../logbook/entries';
 import { aShop } from '../../parts/an-outlook';
+import { coat, wait } from './plan-steps';
 
 // Scenario B of the trade notes: 12 coats of 12.5 um dry, three a day. What is planned while few of them are on is held against the
 // model's own run with all twelve.
@@ -21,21 +21,7 @@ const after = (on: number) => {
 function planned(on: number): readonly number[] {
   const { last, estimate } = after(on);
   const { piece } = aShop(...coats.slice(0, on).map(({ atS }) => ({ hour: atS / 3600, body: layCoat() })));
-  const coat = (id: string): Step => ({
-    kind: 'work',
-    id,
-    task: 'coat',
-    place: 'booth',
-    minutes: 10,
-    isCoat: true,
-  });
-  const wait: Step = {
-    kind: 'wait',
-    id: 'w',
-    until: 'level-sand',
-    minutes: { earliest: 1, likely: 1, late: 1 },
-  };
-  const steps = [...coats.slice(on).map((_, at) => coat(`${at}`)), wait];
+  const steps = [...coats.slice(on).map((_, at) => coat(`${at}`)), wait('w', 'level-sand')];
   const worked = estimatedWaits(steps, {
     piece,
     outlook: { state: 'ready', estimate, startMs: DAY_1_MS, stale: false },

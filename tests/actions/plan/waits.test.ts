@@ -5,26 +5,12 @@ import type { Step } from '../../../src/planner/step';
 import { momentsOf } from '../../../src/verdicts/moments';
 import { DAY_1_MS, layCoat } from '../../logbook/entries';
 import { anOutlook, aShop } from '../../parts/an-outlook';
+import { coat, wait } from './plan-steps';
 
 // The outlook of the helper: recoat 1, 2, 3 h after the first coat, level 100, 200, 300 h, rub out 200, 300, 400 h.
 const LAID = { hour: 0, body: layCoat() };
 const HOUR = 60;
 const start = DAY_1_MS / 60_000;
-const coat = (id: string, done?: number): Step => ({
-  kind: 'work',
-  id,
-  task: 'coat',
-  place: 'booth',
-  minutes: 10,
-  isCoat: true,
-  ...(done !== undefined && { done: { from: done - 10, to: done } }),
-});
-const wait = (id: string, until: 'recoat' | 'level-sand' | 'rub-out' | 'rest'): Step => ({
-  kind: 'wait',
-  id,
-  until,
-  minutes: { earliest: 1, likely: 2, late: 3 },
-});
 const STEPS = [
   coat('a', start),
   wait('b', 'recoat'),

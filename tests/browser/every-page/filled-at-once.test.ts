@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
 import { openApp, page } from '../app';
-import { button, unfold } from '../on-screen';
 import { type AForm, FORMS } from './forms';
-import { openFolds, openForm } from './walk-forms';
+import { drawn, enterDemo, openFolds, openForm, SMALL_PHONE } from './walk-forms';
 
 // A slow phone draws late: two fields may be filled, or a unit chosen and its number typed, before either is drawn.
 
@@ -58,9 +57,6 @@ async function typeUnits(): Promise<number> {
   return fields.count();
 }
 
-const drawn = (): Promise<void> =>
-  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => setTimeout(done, 50))));
-
 /** The fields that are still there and show something else than was put in. */
 const forgotten = (): Promise<string[]> =>
   page.evaluate(() =>
@@ -90,10 +86,8 @@ async function fillOne(form: AForm): Promise<string> {
 test('fields that are filled before any of them is drawn keep what was put in, and a unit typed behind a number is chosen', {
   timeout: 300_000,
 }, async () => {
-  await openApp({ viewport: { width: 360, height: 640 }, hasTouch: true, isMobile: true }, '#/more');
-  await unfold('Demo shop');
-  await button('Open the demo shop').tap();
-  await page.getByText('All invented.').waitFor();
+  await openApp(SMALL_PHONE);
+  await enterDemo();
   page.setDefaultTimeout(8_000);
   const lines: string[] = [];
   for (const form of FORMS.filter(({ isOwn }) => !isOwn))

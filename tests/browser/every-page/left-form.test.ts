@@ -1,8 +1,7 @@
 import { expect, test } from 'vitest';
 import { here, openApp, page } from '../app';
-import { button, unfold } from '../on-screen';
 import { type AForm, FORMS } from './forms';
-import { fieldsOf, openForm, set, walked } from './walk-forms';
+import { drawn, enterDemo, fieldsOf, openForm, SMALL_PHONE, set, walked } from './walk-forms';
 
 /** It finds a jar, or says that its one field is wrong: it sends nobody elsewhere. */
 const REFUSES_ITS_FIELD = 'mix/find/find-jar.tsx';
@@ -22,10 +21,6 @@ const refuse = (): Promise<void> =>
     way.style.display = 'block';
     document.querySelector('main .page-body')?.prepend(way);
   });
-
-/** What was typed last may bring a field with it. */
-const drawn = (): Promise<void> =>
-  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => setTimeout(done))));
 
 /** What stands in every field of the page, in its order. */
 const standing = (): Promise<string[]> =>
@@ -73,10 +68,8 @@ async function leave(form: AForm): Promise<string> {
 test('a form that is left by its refusal’s link, and come back to, has all that was typed in it', {
   timeout: 300_000,
 }, async () => {
-  await openApp({ viewport: { width: 360, height: 640 }, hasTouch: true, isMobile: true }, '#/more');
-  await unfold('Demo shop');
-  await button('Open the demo shop').tap();
-  await page.getByText('All invented.').waitFor();
+  await openApp(SMALL_PHONE);
+  await enterDemo();
   page.setDefaultTimeout(8_000);
   const lines: string[] = [];
   for (const form of FORMS.filter(({ file, isOwn }) => !isOwn && file !== REFUSES_ITS_FIELD))

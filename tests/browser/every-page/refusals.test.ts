@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { goTo, here, openApp, page } from '../app';
-import { button, choose, field, title, unfold } from '../on-screen';
+import { button, choose, field, title } from '../on-screen';
 import { type AForm, FORMS } from './forms';
 import { NO_FIELDS, OTHERS } from './forms-elsewhere';
-import { fieldsOf, openFolds, openForm, set, walked } from './walk-forms';
+import { enterDemo, fieldsOf, openFolds, openForm, SMALL_PHONE, set, walked } from './walk-forms';
 
 /** What the form said no to, and where the reader is put: on a field in sight, or elsewhere. */
 const led = () =>
@@ -84,17 +84,14 @@ test('every form of the app stands in the list', () => {
 test('whatever a form refuses it leads to the field, in sight on a small phone', {
   timeout: 300_000,
 }, async () => {
-  await openApp({ viewport: { width: 360, height: 640 }, hasTouch: true, isMobile: true });
+  await openApp(SMALL_PHONE);
   const lines: string[] = [];
   const walkAll = async (forms: readonly AForm[]): Promise<void> => {
     for (const form of forms)
       lines.push(...(await walk(form).catch((error) => [`${form.file}: NOT WALKED, ${error}`])));
   };
   await walkAll(FORMS.filter(({ isOwn }) => isOwn));
-  await goTo('#/more');
-  await unfold('Demo shop');
-  await button('Open the demo shop').tap();
-  await page.getByText('All invented.').waitFor();
+  await enterDemo();
   page.setDefaultTimeout(12_000);
   await walkAll(FORMS.filter(({ isOwn }) => !isOwn));
   console.log(lines.join('\n'));

@@ -1,9 +1,23 @@
 import { expect } from 'vitest';
 import { goTo, page } from '../app';
-import { button } from '../on-screen';
+import { button, unfold } from '../on-screen';
 import type { AForm } from './forms';
 
 // How a form of the list is reached, and its fields looked at.
+
+/** The phone on which forms are walked. */
+export const SMALL_PHONE = { viewport: { width: 360, height: 640 }, hasTouch: true, isMobile: true };
+
+export async function enterDemo(): Promise<void> {
+  await goTo('#/more');
+  await unfold('Demo shop');
+  await button('Open the demo shop').tap();
+  await page.getByText('All invented.').waitFor();
+}
+
+/** What was put in last may bring a field with it. */
+export const drawn = (): Promise<void> =>
+  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => setTimeout(done, 50))));
 
 /** The first address that these links lead to, each from the page before it. */
 async function follow(hash: string, [link, ...rest]: readonly RegExp[]): Promise<string | undefined> {
