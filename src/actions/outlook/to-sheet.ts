@@ -6,7 +6,7 @@ import { USUAL_SHOP } from '../../estimator/usual-shop';
 import type { Shop } from '../../logbook/fold/fold';
 import type { Piece } from '../../logbook/fold/piece/pieces';
 import { jarFilmAt } from '../../shop/jar/film-at';
-import { sheetOf, sheetTimes } from '../../shop/stack/sheet-times';
+import { isResting, sheetOf, sheetTimes } from '../../shop/stack/sheet-times';
 
 /**
  * The estimate, moved to the data sheet of the newest jar where one was entered: one coat is worked out at the sheet's own
@@ -41,15 +41,6 @@ export async function movedToSheet(
   const atSheet = likely(await estimator.estimate(alone).result);
   const factors: SheetFactors = sheetFactors(times, atSheet);
   return scaledToSheet(estimate, coat.atS, factors);
-}
-
-/** Padded last, and not found to powder since: one's own hand comes before common practice. */
-function isResting({ coats, checks }: Piece): boolean {
-  const last = coats.at(-1);
-  return (
-    last?.how === 'pad' &&
-    !checks.some(({ test, result, atMs }) => test === 'gum' && result === 'passes' && atMs >= last.atMs)
-  );
 }
 
 const likely = ({ milestones }: Estimate): { readonly [M in Milestone]: number } =>

@@ -1,6 +1,7 @@
 import type { SheetTimes } from '../../estimator/finishes/law-history';
 import type { Shop } from '../../logbook/fold/fold';
 import type { DataSheet } from '../../logbook/fold/mix/data-sheets';
+import type { Piece } from '../../logbook/fold/piece/pieces';
 import { dryFilm } from '../../science/film/thickness';
 
 /**
@@ -41,4 +42,13 @@ export function sheetTimes(
     ...(sand && { sandS: sand.si }),
     ...(cured && { curedS: cured.si }),
   };
+}
+
+/** Where no sheet says otherwise: padded last, and not found to powder since. One's own hand comes before common practice. */
+export function isResting({ coats, checks }: Piece): boolean {
+  const last = coats.at(-1);
+  return (
+    last?.how === 'pad' &&
+    !checks.some(({ test, result, atMs }) => test === 'gum' && result === 'passes' && atMs >= last.atMs)
+  );
 }

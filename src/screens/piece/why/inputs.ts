@@ -7,6 +7,7 @@ import { jarFilm } from '../../../shop/jar/film';
 import { jarFilmAt } from '../../../shop/jar/film-at';
 import { layersLeft } from '../../../shop/stack/layers-left';
 import { sandingRoom } from '../../../shop/stack/sanding-room';
+import { isResting } from '../../../shop/stack/sheet-times';
 import { FINISH_NAMES } from '../../../words/mix/jar';
 import { COAT_WORDS, PIECE_FORM } from '../../../words/piece/piece';
 import { INPUT_WORDS as WORDS } from '../../../words/piece/why';
@@ -45,7 +46,7 @@ export function inputsOf(piece: Piece, shop: Shop, estimate: Estimate, units: Un
     ofAir(piece, shop, units),
     input(WORDS.movement, WORDS.movementText, 'practice'),
     ofSanding(shop, units),
-    ...(piece.coats.at(-1)?.how === 'pad' ? [input(COAT_WORDS.ways.pad, WORDS.rests, 'practice')] : []),
+    ...(isResting(piece) ? [input(COAT_WORDS.ways.pad, WORDS.rests, 'practice')] : []),
     input(WORDS.checks, WORDS.checksText(piece.checks.length), 'log'),
   ];
 }

@@ -93,3 +93,18 @@ test('a coat that was sanded away is none of them', () => {
 test('over bare wood there is none', () => {
   expect(inputs({ base: 'bare-wood' }, 12.5).has('Old finish that softens with it')).toBe(false);
 });
+
+// Common practice, no source: a padded film rests 7 to 28 days; paper that powders comes before that.
+test('a padded film says that it rests, and no longer once paper powders', () => {
+  const padded = { hour: 5, body: { ...layCoat(), how: 'pad' } as EntryBody };
+  const powders: EntryBody = { kind: 'checked', piece: PIECE, test: 'gum', result: 'passes' };
+  const rests = (...work: readonly { readonly hour: number; readonly body: EntryBody }[]): boolean => {
+    const { piece, shop } = aShop(...work);
+    const { estimate } = anOutlook();
+    const found = inputsOf(piece, shop, { ...estimate, now: { dryM: 0 } } as Estimate, 'metric');
+    return found.some(({ text }) => text.startsWith('rests 7 to 28 days'));
+  };
+  expect(rests(padded)).toBe(true);
+  expect(rests(padded, { hour: 30, body: powders })).toBe(false);
+  expect(rests({ hour: 5, body: layCoat() })).toBe(false);
+});
