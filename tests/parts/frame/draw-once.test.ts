@@ -140,6 +140,12 @@ describe('a hand is never ahead of the screen:', () => {
     },
   );
 
+  test('what one tap has changed is drawn before the next', () => {
+    draw(note('page'));
+    page.dispatchEvent(Object.defineProperty(new Event('pointerdown'), 'target', { value: {} }));
+    expect(seen).toEqual(['page']);
+  });
+
   test('a field that loses the focus while it is taken off starts no drawing within one', () => {
     draw(() => {
       tell('change', 'text');
