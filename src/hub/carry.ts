@@ -169,7 +169,7 @@ export function carry({ book, password, shop, connect, known, now, alongside }: 
       await Promise.race([reading, sending, open.cut]);
     } finally {
       link.value = undefined;
-      await open.close().catch(() => undefined);
+      await open.close();
       change.open();
       sent.open();
     }

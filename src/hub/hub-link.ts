@@ -30,6 +30,7 @@ export interface HubLink {
   isAlive(): Promise<void>;
   /** Settles once the line is cut. */
   readonly cut: Promise<void>;
+  /** Cuts the line; never rejects. */
   close(): Promise<void>;
 }
 

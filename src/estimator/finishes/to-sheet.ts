@@ -58,13 +58,16 @@ export function scaledToSheet(estimate: Estimate, lastCoatS: number, factors: Sh
   });
 }
 
-/** An estimate of a padded film, which stays soft for longer than so thin a film holds solvent: it rests 7 to 28 days (common practice, no source). */
+/** How long a padded film rests after its last session, days: it stays soft for longer than so thin a film holds solvent (common practice, no source). */
+export const PADDED_REST_DAYS = { earliest: 7, likely: 14, late: 28 } as const;
+
+/** An estimate of a padded film, which has rested so long at the least. */
 export function rested(estimate: Estimate, lastCoatS: number): Estimate {
   const { milestones } = estimate;
   const after = ({ earliestS, likelyS, lateS }: Band): Band => ({
-    earliestS: Math.max(earliestS, lastCoatS + 7 * DAY_S),
-    likelyS: Math.max(likelyS, lastCoatS + 14 * DAY_S),
-    lateS: Math.max(lateS, lastCoatS + 28 * DAY_S),
+    earliestS: Math.max(earliestS, lastCoatS + PADDED_REST_DAYS.earliest * DAY_S),
+    likelyS: Math.max(likelyS, lastCoatS + PADDED_REST_DAYS.likely * DAY_S),
+    lateS: Math.max(lateS, lastCoatS + PADDED_REST_DAYS.late * DAY_S),
   });
   const { level, rubOut } = milestones;
   return known({

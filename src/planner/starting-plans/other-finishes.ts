@@ -1,3 +1,4 @@
+import { PADDED_REST_DAYS } from '../../estimator/finishes/to-sheet';
 import {
   applied,
   atBench,
@@ -40,7 +41,7 @@ export const SHELLAC: StartingPlan = {
     ...times(7, [applied('pad', 45)], [wait('recoat', hours(3, 5, 12))]),
     wait('rest', days(1, 1, 2)),
     atBench('spirit-off', 30),
-    wait('rest', days(7, 14, 28)),
+    wait('rest', days(PADDED_REST_DAYS.earliest, PADDED_REST_DAYS.likely, PADDED_REST_DAYS.late)),
     check('no-print'),
     atBench('rub-out', 60),
     check('look-over'),

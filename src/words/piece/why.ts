@@ -82,7 +82,8 @@ export const INPUT_WORDS = {
     forecast: 'the day of your forecast',
     reading: 'as read last',
   },
-  rests: 'rests 7 to 28 days, or as its sheet says',
+  rests: ({ earliest, late }: { readonly earliest: number; readonly late: number }): string =>
+    `rests ${earliest} to ${late} days, or as its sheet says`,
   movement: 'How fast moving air takes solvent',
   movementText: 'still, gentle, booth or strong, one figure each',
 } as const;

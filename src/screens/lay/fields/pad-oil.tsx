@@ -1,3 +1,4 @@
+import { PADDED_REST_DAYS } from '../../../estimator/finishes/to-sheet';
 import { CautionNotice } from '../../../parts/blocks/caution';
 import { Choice } from '../../../parts/fields/choice';
 import { cautionOf } from '../../../words/air/cautions';
@@ -24,7 +25,7 @@ export function PadOil({ draft, onChange }: PadOilProps) {
         onChange={(said) => onChange({ oil: said === 'yes' })}
       />
       {draft.oil && <CautionNotice caution={cautionOf('rags')} />}
-      {draft.oil && <p class="quiet">{WORDS.spiritOff}</p>}
+      {draft.oil && <p class="quiet">{WORDS.spiritOff(PADDED_REST_DAYS)}</p>}
     </>
   );
 }

@@ -1,4 +1,5 @@
 import type { Estimate } from '../../../estimator/estimate';
+import { PADDED_REST_DAYS } from '../../../estimator/finishes/to-sheet';
 import type { Shop } from '../../../logbook/fold/fold';
 import type { Jar } from '../../../logbook/fold/mix/jars';
 import type { Piece } from '../../../logbook/fold/piece/pieces';
@@ -46,7 +47,7 @@ export function inputsOf(piece: Piece, shop: Shop, estimate: Estimate, units: Un
     ofAir(piece, shop, units),
     input(WORDS.movement, WORDS.movementText, 'practice'),
     ofSanding(shop, units),
-    ...(isResting(piece) ? [input(COAT_WORDS.ways.pad, WORDS.rests, 'practice')] : []),
+    ...(isResting(piece) ? [input(COAT_WORDS.ways.pad, WORDS.rests(PADDED_REST_DAYS), 'practice')] : []),
     input(WORDS.checks, WORDS.checksText(piece.checks.length), 'log'),
   ];
 }

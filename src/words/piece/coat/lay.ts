@@ -76,13 +76,18 @@ export const LAY_EMPTY = {
 export const airLine = (temperature: string, humidity: string, movement: string): string =>
   `${temperature}, ${humidity}, ${movement.toLowerCase()}`;
 
+interface Days {
+  readonly earliest: number;
+  readonly late: number;
+}
+
 /** Of a session with the pad. */
 export const PAD_WORDS = {
   oil: 'Oil on the pad',
   withOil: { label: 'Yes', hint: 'a drop or two' },
   withoutOil: { label: 'No', hint: 'dry' },
-  spiritOff:
-    'Spirit it off 1 to 2 days after the last session; then it rests 7 to 28 days (common practice).',
+  spiritOff: ({ earliest, late }: Days): string =>
+    `Spirit it off 1 to 2 days after the last session; then it rests ${earliest} to ${late} days (common practice).`,
 } as const;
 
 /** Of a spray can. */
