@@ -116,6 +116,8 @@ export interface Piece {
   readonly isHeld?: boolean;
   /** What it waits for could not be worked out: only what is done of it stands in the plan. */
   readonly isLeftOut?: boolean;
+  /** What it waits for is being worked out: until then its waits are what was worked out last, or the usual ones. */
+  readonly isAwaited?: boolean;
 }
 
 /** All there is to plan, at one moment. */

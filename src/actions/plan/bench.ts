@@ -8,6 +8,7 @@ import { planSteps } from '../../shop/plan/plan-steps';
 import { workingTimes } from '../../shop/plan/working-times';
 import { groundsOn } from '../../shop/stack/grounds';
 import { DAY_MS } from '../../units';
+import type { Facts } from '../../verdicts/facts';
 import { holdsOf, verdictOn } from '../../verdicts/verdict';
 import type { Outlook, PieceId } from '../outlook/outlook';
 import { factsOf } from '../verdicts/facts-of';
@@ -50,11 +51,16 @@ function planned(piece: Piece, plan: PiecePlan, { shop, outlooks, nowMs }: Bench
     id: piece.id,
     coatsADay: plan.coatsADay,
     steps,
-    ...(facts.clock === 'failed' && asksTheModel(asked, isOwn) && { isLeftOut: true }),
+    ...(asksTheModel(asked, isOwn) && awaits(facts)),
     ...(holdsOf(verdictOn({ act: 'promise' }, facts)).length > 0 && { isHeld: true }),
     ...(promisedMs !== undefined && { promised: toMinute(promisedMs) }),
   };
 }
+
+const awaits = ({ clock }: Facts): Partial<PlannerPiece> => ({
+  ...(clock === 'failed' && { isLeftOut: true }),
+  ...(clock === 'computing' && { isAwaited: true }),
+});
 
 /** A piece without a plan has only its past: its rags are thought of all the same. */
 function unplanned({ id, coats }: Piece, nowMs: number): PlannerPiece[] {

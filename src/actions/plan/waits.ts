@@ -39,7 +39,8 @@ export const hasEstimate = (
 ): boolean =>
   awaited(steps, steps.indexOf(step)) !== undefined &&
   !(step.kind === 'wait' && step.until === 'rest') &&
-  outlook?.state === 'ready' &&
+  outlook !== undefined &&
+  'estimate' in outlook &&
   coats.some(({ how }) => how !== 'flash');
 
 /** Whether anything still to be done waits for a moment that only the drying model knows. */
@@ -79,7 +80,7 @@ export function estimatedWaits(
 ): readonly Step[] {
   const coats = piece.coats.filter(({ how }) => how !== 'flash');
   const lastMs = coats.at(-1)?.atMs;
-  if (outlook?.state !== 'ready' || lastMs === undefined) return steps;
+  if (!outlook || !('estimate' in outlook) || lastMs === undefined) return steps;
   const [lastS, sinceS] = [(lastMs - outlook.startMs) / 1000, (nowMs - lastMs) / 1000];
   const after = afterLastCoat(outlook.estimate, coats.length, lastS, sinceS);
   const open = firstOpen(steps);
@@ -141,7 +142,7 @@ type AfterCoat = (milestone: Milestone, coatsAhead: number) => Band;
  * as much as the first came to 29, 18, 17, 15 and 14.
  */
 function afterLastCoat(
-  { milestones, oneMoreCoat }: Estimate,
+  { milestones, oneMoreCoat }: Pick<Estimate, 'milestones' | 'oneMoreCoat'>,
   on: number,
   lastS: number,
   sinceS: number,

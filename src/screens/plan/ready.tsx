@@ -22,7 +22,7 @@ const minutesWords = (minutes: number): string => spanWords(minutes * MINUTE_MS)
 export function Ready({ piece }: { readonly piece: Piece }) {
   const { bench, plan } = usePlan().planned.value;
   const found = plan.ok ? plan.value.pieces.find(({ pieceId }) => pieceId === piece.id) : undefined;
-  const steps = bench.pieces.find(({ id }) => id === piece.id)?.steps ?? [];
+  const { steps = [], isAwaited = false } = bench.pieces.find(({ id }) => id === piece.id) ?? {};
   const isDone = firstOpen(steps) === steps.length;
   if (!found) return null;
   return (
@@ -33,15 +33,21 @@ export function Ready({ piece }: { readonly piece: Piece }) {
           {PLAN_WORDS.finished}
         </p>
       ) : (
-        <ToCome found={found} now={bench.now} />
+        <ToCome {...{ found, isAwaited }} now={bench.now} />
       )}
     </Section>
   );
 }
 
-function ToCome({ found, now }: { readonly found: PlannedPiece; readonly now: number }) {
+interface ToComeProps {
+  readonly found: PlannedPiece;
+  readonly isAwaited: boolean;
+  readonly now: number;
+}
+
+function ToCome({ found, isAwaited, now }: ToComeProps) {
   const nowMs = toInstantMs(now);
-  const { earliest, likely, promise, reserveMinutes, dominant, missedWindows, isHeld } = found;
+  const { earliest, likely, promise, dominant, missedWindows } = found;
   const band = readyBand(found, nowMs);
   return (
     <>
@@ -57,10 +63,7 @@ function ToCome({ found, now }: { readonly found: PlannedPiece; readonly now: nu
         fromLabel={PLAN_WORDS.now}
         toLabel={dayWords(toInstantMs(promise), nowMs)}
       />
-      <p>
-        {isHeld ? PIECE_PLAN.noPromise : PIECE_PLAN.promiseFrom(dayWords(toInstantMs(promise), nowMs))}{' '}
-        {reserveMinutes > 0 ? PIECE_PLAN.reserve(minutesWords(reserveMinutes)) : PIECE_PLAN.noReserve}
-      </p>
+      <p>{isAwaited ? PIECE_PLAN.awaited : promiseWords(found, nowMs)}</p>
       {found.promiseState !== 'none' && (
         <p class="state" data-kind={found.promiseState === 'kept' ? 'ready' : 'stop'}>
           <Icon name={found.promiseState === 'kept' ? 'check' : 'caution'} />
@@ -75,6 +78,13 @@ function ToCome({ found, now }: { readonly found: PlannedPiece; readonly now: nu
       )}
     </>
   );
+}
+
+function promiseWords({ isHeld, promise, reserveMinutes }: PlannedPiece, nowMs: number): string {
+  const from = isHeld ? PIECE_PLAN.noPromise : PIECE_PLAN.promiseFrom(dayWords(toInstantMs(promise), nowMs));
+  const reserve =
+    reserveMinutes > 0 ? PIECE_PLAN.reserve(minutesWords(reserveMinutes)) : PIECE_PLAN.noReserve;
+  return `${from} ${reserve}`;
 }
 
 function Costs({ dominant: { stepId, minutes, costOfADay, absorbedBy } }: { readonly dominant: Dominant }) {

@@ -70,6 +70,7 @@ export const PIECE_PLAN = {
   reserve: (span: string): string => `It holds ${span} in reserve, for waits that run late.`,
   noReserve: 'Nothing in it is uncertain.',
   promiseFrom: (when: string): string => `Earliest date to promise: ${when}.`,
+  awaited: 'Its drying time is being worked out: these dates may move.',
   noPromise: 'No date to promise while something is held: see below.',
   dominant: (step: string, span: string): string => `Most of the time goes on: ${step}, ${span}.`,
   slip: (span: string): string => `Each extra day there adds ${span}.`,

@@ -179,4 +179,13 @@ test('a piece whose times could not be worked out is left out by name, and the o
   // With waits of the person's own, nothing is asked of the model.
   const mine = entry(15, planned(out, [done, { ...harden, isOwn: true } as PlanStep, sand]), ms('10:30'));
   expect(leftOut(benchNow({ ...at, shop: fold([...entries, mine]) }))).toEqual([]);
+  // While it is being worked out the piece is planned, and says so.
+  const soon = { ...at, outlooks: new Map([[out, { state: 'computing' } as const]]) };
+  const awaited = (some: readonly Entry[]) =>
+    benchNow({ ...soon, shop: fold(some) }).pieces.map(({ isLeftOut, isAwaited }) => [isLeftOut, isAwaited]);
+  expect(awaited(entries)).toEqual([
+    [undefined, true],
+    [undefined, undefined],
+  ]);
+  expect(awaited([...entries, mine])[0]).toEqual([undefined, undefined]);
 });

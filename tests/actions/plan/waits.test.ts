@@ -75,6 +75,17 @@ test('without an estimate all waits stay as they are', () => {
   ).toEqual(STEPS);
 });
 
+test('what was worked out last stands until it is worked out again', () => {
+  const { piece } = aShop(LAID);
+  const { estimate, startMs } = anOutlook();
+  const kept = { state: 'kept', estimate, startMs, key: '' } as const;
+  const asked = { piece, moments: [], isOwn: () => false, nowMs: DAY_1_MS };
+  expect(estimatedWaits(STEPS, { ...asked, outlook: kept })).toEqual(
+    estimatedWaits(STEPS, { ...asked, outlook: anOutlook() }),
+  );
+  expect(hasEstimate(STEPS[1] as Step, STEPS, piece, kept)).toBe(true);
+});
+
 describe('with every coat on', () => {
   const sand = (id: string, task: 'level-sand' | 'rub-out'): Step => ({
     kind: 'work',
