@@ -21,9 +21,9 @@ export const CHROMIUM = {
   ],
 };
 
-/** Starts the Chromium that the tests drive. */
-export async function launch(): Promise<Browser> {
-  const browser = await chromium.launch(CHROMIUM);
+/** Starts the Chromium that the tests drive, with so many arguments more. */
+export async function launch(...args: readonly string[]): Promise<Browser> {
+  const browser = await chromium.launch({ ...CHROMIUM, args: [...CHROMIUM.args, ...args] });
   const { newContext } = browser;
   browser.newContext = async (options) => {
     const context = await newContext.call(browser, options);

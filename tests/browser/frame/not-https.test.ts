@@ -1,6 +1,6 @@
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { CHROMIUM, MOBILE } from '../browser';
+import { launch, MOBILE } from '../browser';
 import { serveInFolder } from './static-host';
 
 // A name that is not localhost, over plain http, as a phone reaches a computer on the local network.
@@ -12,8 +12,7 @@ let address: string;
 beforeAll(async () => {
   host = await serveInFolder();
   address = host.address.replace('127.0.0.1', NAME);
-  const args = [...CHROMIUM.args, `--host-resolver-rules=MAP ${NAME} 127.0.0.1`];
-  browser = await chromium.launch({ ...CHROMIUM, args });
+  browser = await launch(`--host-resolver-rules=MAP ${NAME} 127.0.0.1`);
 });
 afterAll(async () => {
   await browser?.close();
