@@ -30,6 +30,10 @@ const sandedAt = (step: Step): 'level' | 'rubOut' | undefined =>
     ? SANDED[step.task]
     : undefined;
 
+/** Worked out now, or last: what is kept of it stands until it is worked out again. */
+const isWorkedOut = (outlook: Outlook | undefined): outlook is Extract<Outlook, { estimate: unknown }> =>
+  outlook !== undefined && 'estimate' in outlook;
+
 /** Whether the drying model has a wait of its own for a step of a plan. A rest is common practice's, where it is longer. */
 export const hasEstimate = (
   step: Step,
@@ -39,8 +43,7 @@ export const hasEstimate = (
 ): boolean =>
   awaited(steps, steps.indexOf(step)) !== undefined &&
   !(step.kind === 'wait' && step.until === 'rest') &&
-  outlook !== undefined &&
-  'estimate' in outlook &&
+  isWorkedOut(outlook) &&
   coats.some(({ how }) => how !== 'flash');
 
 /** Whether anything still to be done waits for a moment that only the drying model knows. */
@@ -80,7 +83,7 @@ export function estimatedWaits(
 ): readonly Step[] {
   const coats = piece.coats.filter(({ how }) => how !== 'flash');
   const lastMs = coats.at(-1)?.atMs;
-  if (!outlook || !('estimate' in outlook) || lastMs === undefined) return steps;
+  if (!isWorkedOut(outlook) || lastMs === undefined) return steps;
   const [lastS, sinceS] = [(lastMs - outlook.startMs) / 1000, (nowMs - lastMs) / 1000];
   const after = afterLastCoat(outlook.estimate, coats.length, lastS, sinceS);
   const open = firstOpen(steps);
